@@ -1,0 +1,48 @@
+import type { Line, Point } from '../geometry/curve.ts';
+import type { Edge } from '../geometry/edge.ts';
+
+/**
+ * One gore's seam-line outline, flat, right side up, its grain along y: the exact shape that is sewn.
+ * Drawn as the wearer's left half: the front edge at the left, the back edge at the right.
+ */
+export interface Piece {
+  readonly gore: string;
+  /** Layers whose seam lines are this shape. */
+  readonly layers: readonly string[];
+  /** Clockwise as drawn, closed: waist (left to right), back edge (down), hem (right to left), front edge (up). */
+  readonly edges: readonly Edge[];
+  /** Names of the edges at either side; `fold` where the piece is half of one on the fold. */
+  readonly frontEdge: string;
+  readonly backEdge: string;
+  readonly grain: Line;
+  /** Whole pieces needed for one layer and how they pair: on-fold 1, a mirrored pair 2, a single 1. */
+  readonly cut: 'on-fold' | 'pair' | 'single';
+  /** The wearer's side, where the two sides differ; printed on the piece. */
+  readonly side?: 'left' | 'right';
+}
+
+/** A mark across a cut edge, at the same distance from the waist on both pieces of the seam. */
+export interface Notch {
+  readonly edge: string;
+  /** From the waist seam along the seam line, mm. */
+  readonly distance: number;
+  /** One tick a line, from the cut edge inwards; two lines for a double notch. */
+  readonly ticks: readonly Line[];
+}
+
+/** A seam-line outline with allowances: what is cut. */
+export interface CutPiece {
+  readonly piece: Piece;
+  readonly gore: string;
+  /** Layers that are cut by this one outline. */
+  readonly layers: readonly string[];
+  /** Closed, clockwise as drawn; each edge keeps the name of the seam-line edge that it came from. */
+  readonly cutEdges: readonly Edge[];
+  readonly notches: readonly Notch[];
+  /** Lines inside the outline that are marked, not cut: the planned hem under a rough cut. */
+  readonly marks: readonly { readonly name: string; readonly curves: Edge['curves'] }[];
+  /** Width of the allowance at each edge, mm, for the text on the piece. */
+  readonly allowances: Readonly<Record<string, number>>;
+  /** Where the text on the piece goes: a point well inside. */
+  readonly labelAt: Point;
+}

@@ -1,0 +1,242 @@
+import type { Span } from '../diagnostics/diagnostic.ts';
+
+/**
+ * A gown spec as read: every length in mm, every angle in radians, every share a fraction of 1.
+ * Keys are the spec's own in camelCase; names of gores, stations, layers and cloths stay as written.
+ */
+export interface Spec {
+  readonly format: 1;
+  readonly gown: string;
+  readonly client?: string;
+  readonly units: Units;
+  readonly notes?: string;
+  /** `mirrored`: the gores are one half. `none`: they run all the way round, by the wearer's left. */
+  readonly symmetry: 'mirrored' | 'none';
+  readonly bodice: BodiceSpec;
+  readonly gores: readonly GoreSpec[];
+  /** Full hem all round at `lengths.hemWidthAt`, shared out as the tops are. */
+  readonly sweep?: number;
+  readonly lengths: LengthsSpec;
+  readonly train?: TrainSpec;
+  /** By edge: `seam`, `waist`, `hem`, or a station. */
+  readonly allowances: Allowances;
+  /** By gore: extra below the hem, cut off after hanging. */
+  readonly roughCut: Readonly<Record<string, number>>;
+  readonly layers: readonly LayerSpec[];
+  readonly sewnAsOne?: SewnAsOneSpec;
+  readonly cloths: Readonly<Record<string, ClothSpec>>;
+  readonly petticoat?: PetticoatSpec;
+  readonly closure?: ClosureSpec;
+  readonly edging?: EdgingSpec;
+  readonly bustle?: BustleSpec;
+  readonly fittings?: readonly FittingSpec[];
+  readonly labour?: LabourSpec;
+  readonly notions?: readonly NotionSpec[];
+  /** ISO 4217 code. */
+  readonly currency?: string;
+  readonly dates?: DatesSpec;
+  readonly paper?: PaperSpec;
+  /** Where each value stands, keyed by its path: `gores.1.top`, `lengths.at.centre-front`. See `placeOf`. */
+  readonly places: ReadonlyMap<string, Span>;
+}
+
+export type Units = 'mm' | 'cm' | 'in';
+export type Allowances = Readonly<Record<string, number>>;
+
+export interface BodiceSpec {
+  readonly waistSeam: number;
+  readonly panels: Readonly<Record<string, number>>;
+  readonly bonesEnd?: number;
+  readonly dropBelowWaist: Readonly<Record<string, number>>;
+  readonly point?: 'centre-front' | 'centre-back';
+  readonly notes?: string;
+}
+
+export interface GoreSpec {
+  readonly name: string;
+  readonly onFold: boolean;
+  /** Sewn top edge; on a gore on the fold `halfTop` instead. */
+  readonly top?: number;
+  readonly halfTop?: number;
+  /** Width along the arc at `lengths.hemWidthAt`. */
+  readonly hem?: number;
+  readonly halfHem?: number;
+  /** Angle of the sector, or the two angles towards the front and the back of the grain. */
+  readonly flare?: number | readonly [number, number];
+  readonly halfFlare?: number;
+  readonly grain: 'centre' | 'front-edge' | 'back-edge';
+  /** Share of the petticoat's girths, in place of the share by top. */
+  readonly share?: number;
+  readonly notes?: string;
+}
+
+export interface LengthsSpec {
+  readonly measured: 'finished' | 'cut' | 'to-floor';
+  readonly offFloor?: number;
+  readonly hemWidthAt?: number;
+  readonly at: Readonly<Record<string, number>>;
+  readonly notes?: string;
+}
+
+export interface TrainSpec {
+  readonly onFloor?: number;
+  readonly begins: string;
+  readonly shape: 'round' | 'pointed' | 'square';
+  readonly notes?: string;
+}
+
+export type HemFinish = 'turned' | 'faced' | 'bagged' | 'rolled' | 'raw';
+
+export interface LayerSpec {
+  readonly name: string;
+  readonly cloth: string;
+  readonly hem: HemFinish;
+  readonly shorter: number;
+  readonly cutSmallerAcross: number;
+  readonly cutSmallerAlong: number;
+  readonly allowances: Allowances;
+  /** Only these gores; all when absent. */
+  readonly gores?: readonly string[];
+  readonly edging?: string;
+  readonly notes?: string;
+}
+
+export interface SewnAsOneSpec {
+  readonly waist?: readonly (readonly string[])[];
+  readonly closure?: readonly string[];
+  readonly notes?: string;
+}
+
+/** Money is kept as the decimal text written in the spec, never as a binary float. */
+export type Money = string;
+
+export interface ClothSpec {
+  readonly width: number;
+  /** One selvedge's width; both sides are taken off. */
+  readonly selvedge: number;
+  readonly oneWay: boolean;
+  readonly fold: 'any' | 'single' | 'lengthwise' | 'crosswise';
+  /** g/m². */
+  readonly weight?: number;
+  readonly shrinkage: number;
+  readonly price?: Money;
+  /** Length of the step that the shop sells by, mm, and what one price is for, mm (1000 or 914.4). */
+  readonly soldBy?: number;
+  readonly pricedPer: number;
+  readonly minimum?: number;
+  readonly endLoss: number;
+  readonly safety: number;
+  readonly repeatDown?: number;
+  readonly repeatAcross?: number;
+  readonly used?: number;
+  readonly supplier?: string;
+  readonly colour?: string;
+  readonly dyeLot?: string;
+  readonly notes?: string;
+}
+
+export interface PetticoatSpec {
+  readonly measured: 'along' | 'vertical';
+  readonly ease: number;
+  readonly girths: readonly { readonly down: number; readonly girth: number }[];
+  readonly hoop?: number;
+  readonly hoopOffFloor?: number;
+  readonly notes?: string;
+}
+
+export interface ClosureSpec {
+  readonly kind: 'zip' | 'lacing' | 'hooks';
+  readonly at: string;
+  /** Below the waist seam, mm. */
+  readonly starts: number;
+  readonly opening?: number;
+  readonly hip?: number;
+  readonly shoulders?: number;
+  readonly entry?: 'steps-in' | 'over-the-head';
+  readonly side?: 'left' | 'right';
+  readonly notes?: string;
+}
+
+export interface EdgingSpec {
+  readonly name: string;
+  readonly depth?: number;
+  readonly repeat?: number;
+  readonly from: 'bought-in' | 'own-edges';
+  readonly cloth?: string;
+  readonly start?: string;
+  readonly price?: Money;
+  readonly braid?: number;
+  readonly notes?: string;
+}
+
+export interface BustleSpec {
+  readonly kind: 'over' | 'under';
+  readonly points?: readonly { readonly seam: string; readonly anchor: number }[];
+  readonly clearance: number;
+  readonly notes?: string;
+}
+
+export interface FittingSpec {
+  readonly date: string;
+  readonly layer?: string;
+  readonly hem?: Readonly<Record<string, number>>;
+  readonly waist?: Readonly<Record<string, number>>;
+  readonly seams?: readonly {
+    readonly seam: string;
+    readonly from: number;
+    readonly to: number;
+    readonly takeIn: number;
+    readonly side?: 'left' | 'right' | 'both';
+  }[];
+  readonly levelled?: readonly { readonly from: string; readonly along: number; readonly up: number }[];
+  readonly notes?: string;
+}
+
+export interface LabourSpec {
+  readonly rate?: Money;
+  readonly hours?: string;
+  readonly tasks?: Readonly<Record<string, string>>;
+  readonly overhead: number;
+  readonly margin: number;
+  readonly tax: number;
+  readonly rounding?: Money;
+  readonly deposit: number;
+  readonly stages?: Readonly<Record<string, number>>;
+  readonly fittingsIncluded?: number;
+  readonly expires?: string;
+  readonly actual?: { readonly hours?: string; readonly spent?: Money };
+  readonly notes?: string;
+}
+
+export interface NotionSpec {
+  readonly name: string;
+  readonly count?: number;
+  readonly length?: number;
+  readonly price?: Money;
+  readonly supplier?: string;
+  readonly colour?: string;
+  readonly dyeLot?: string;
+  readonly notes?: string;
+}
+
+export interface DatesSpec {
+  readonly event?: string;
+  readonly notes?: string;
+}
+
+export interface PaperSpec {
+  readonly size?: string;
+  readonly measured?: { readonly across: number; readonly down: number };
+  readonly margin: number;
+  readonly lap: number;
+  readonly notes?: string;
+}
+
+/** The place of a value, or of the nearest section around it that has one. */
+export function placeOf(spec: Spec, ...path: (string | number)[]): Span {
+  for (let length = path.length; length >= 0; length--) {
+    const place = spec.places.get(path.slice(0, length).join('.'));
+    if (place !== undefined) return place;
+  }
+  throw new Error('a spec has at least a place of its own');
+}
