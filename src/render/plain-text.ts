@@ -1,0 +1,18 @@
+/**
+ * Text from a spec made safe to set on one line: line ends and tabs become spaces; control characters, marks that
+ * turn the direction of what follows, and characters that XML forbids go; a lone surrogate becomes U+FFFD.
+ */
+export function plainText(text: string): string {
+  return text
+    .replace(/\s/gu, ' ')
+    .replace(/\p{Cs}/gu, REPLACEMENT)
+    .replace(UNPRINTABLE, '')
+    .normalize('NFC');
+}
+
+/** Stands for a character that cannot be shown. */
+export const REPLACEMENT = '\ufffd';
+
+/** Controls, direction overrides and isolates, invisible separators, the byte order mark, and non-characters. */
+const UNPRINTABLE =
+  /[\p{Cc}\p{Noncharacter_Code_Point}\u200b-\u200f\u202a-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb]/gu;
