@@ -28,6 +28,7 @@ export interface Spec {
   readonly petticoat?: PetticoatSpec;
   readonly closure?: ClosureSpec;
   readonly edging?: EdgingSpec;
+  readonly trims?: readonly TrimSpec[];
   readonly bustle?: BustleSpec;
   readonly fittings?: readonly FittingSpec[];
   readonly labour?: LabourSpec;
@@ -47,6 +48,10 @@ export interface BodiceSpec {
   readonly waistSeam: number;
   readonly panels: Readonly<Record<string, number>>;
   readonly bonesEnd?: number;
+  /** How far a second row of stitching at the waist seam lies above the first, mm. */
+  readonly secondRow?: number;
+  /** Thicknesses of the bodice that the waist seam goes through, its own seams apart. */
+  readonly plies?: number;
   readonly dropBelowWaist: Readonly<Record<string, number>>;
   readonly point?: 'centre-front' | 'centre-back';
   readonly notes?: string;
@@ -98,6 +103,10 @@ export interface LayerSpec {
   /** Only these gores; all when absent. */
   readonly gores?: readonly string[];
   readonly edging?: string;
+  /** How the layer's seams are sewn; pressed open when absent. */
+  readonly seams?: 'pressed-open' | 'french';
+  /** A stretch of seam left open to turn a bagged hem through, its upper end `from` below the waist seam, mm. */
+  readonly gap?: { readonly at: string; readonly length: number; readonly from?: number };
   readonly notes?: string;
 }
 
@@ -129,6 +138,11 @@ export interface ClothSpec {
   readonly repeatDown?: number;
   readonly repeatAcross?: number;
   readonly used?: number;
+  /** `satin`, `crepe`, `net` …: decides how much surplus a hem takes. */
+  readonly weave?: string;
+  readonly stretch?: boolean;
+  /** Stitch length that the scrap test settled on, mm. */
+  readonly stitch?: number;
   readonly supplier?: string;
   readonly colour?: string;
   readonly dyeLot?: string;
@@ -154,6 +168,10 @@ export interface ClosureSpec {
   readonly shoulders?: number;
   readonly entry?: 'steps-in' | 'over-the-head';
   readonly side?: 'left' | 'right';
+  /** What the bodice does above this opening: sewn shut, a finished edge, or laced. */
+  readonly beside?: 'sewn' | 'finished' | 'laced';
+  /** What finishes the skirt's edges there. */
+  readonly finish?: 'placket' | 'facing' | 'hook';
   readonly notes?: string;
 }
 
@@ -164,8 +182,30 @@ export interface EdgingSpec {
   readonly from: 'bought-in' | 'own-edges';
   readonly cloth?: string;
   readonly start?: string;
+  /** For `pricedPer` mm of it. */
   readonly price?: Money;
+  readonly pricedPer?: number;
   readonly braid?: number;
+  /** From the low points of its scallops to the high points, mm. */
+  readonly scallop?: number;
+  readonly soldBy?: number;
+  readonly notes?: string;
+}
+
+/** A strip sewn along an edge of one layer: horsehair braid, binding, stay tape. */
+export interface TrimSpec {
+  readonly kind: 'horsehair' | 'binding' | 'stay-tape';
+  readonly layer: string;
+  /** `hem`, `waist`, or a station. */
+  readonly along: string;
+  readonly width?: number;
+  /** For `pricedPer` mm of it. */
+  readonly price?: Money;
+  readonly soldBy?: number;
+  readonly pricedPer?: number;
+  readonly supplier?: string;
+  readonly colour?: string;
+  readonly dyeLot?: string;
   readonly notes?: string;
 }
 
@@ -173,6 +213,10 @@ export interface BustleSpec {
   readonly kind: 'over' | 'under';
   readonly points?: readonly { readonly seam: string; readonly anchor: number }[];
   readonly clearance: number;
+  /** How far a loop hangs below its pick-up, mm. */
+  readonly loop?: number;
+  /** A heavy train: seven to nine points are advised in place of three to five. */
+  readonly heavy?: boolean;
   readonly notes?: string;
 }
 
@@ -196,6 +240,8 @@ export interface LabourSpec {
   readonly rate?: Money;
   readonly hours?: string;
   readonly tasks?: Readonly<Record<string, string>>;
+  /** Hours per metre sewn, for work whose hours are not given as a task. */
+  readonly perMetre?: Readonly<Partial<Record<'seams' | 'waist' | 'hems' | 'edging', string>>>;
   readonly overhead: number;
   readonly margin: number;
   readonly tax: number;
@@ -205,6 +251,8 @@ export interface LabourSpec {
   readonly fittingsIncluded?: number;
   readonly expires?: string;
   readonly actual?: { readonly hours?: string; readonly spent?: Money };
+  /** What the client has paid so far. */
+  readonly paid?: Money;
   readonly notes?: string;
 }
 
@@ -212,7 +260,9 @@ export interface NotionSpec {
   readonly name: string;
   readonly count?: number;
   readonly length?: number;
+  /** For one of `count`, or for `pricedPer` mm of `length`. */
   readonly price?: Money;
+  readonly pricedPer?: number;
   readonly supplier?: string;
   readonly colour?: string;
   readonly dyeLot?: string;
@@ -221,6 +271,8 @@ export interface NotionSpec {
 
 export interface DatesSpec {
   readonly event?: string;
+  /** Days before the event, by milestone, in place of the usual ones. */
+  readonly before?: Readonly<Record<string, number>>;
   readonly notes?: string;
 }
 
