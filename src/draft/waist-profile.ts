@@ -1,0 +1,22 @@
+import type { EndSlope } from '../geometry/monotone-slopes.ts';
+import type { Gown } from '../gown/gown.ts';
+import { type EdgeProfile, integrateAlong, profileThrough, settledProfile } from './edge-profiles.ts';
+
+/**
+ * The sewn edge of the bodice, as depth below the level waist over the way round: smooth through every station, and
+ * each gore's stretch of it exactly as long as that gore's top.
+ * @param tops sewn top of each gore, mm
+ * @param scale factor on the depths, for a layer cut smaller along
+ */
+export function waistProfile(gown: Gown, tops: readonly number[], scale: number): EdgeProfile | undefined {
+  const depths = gown.stations.map((station) => station.drop * scale);
+  const end = (station: number): EndSlope => (gown.pointedAt === station ? 'free' : 0);
+  const ends = [end(0), end(gown.gores.length)] as const;
+  return settledProfile(
+    tops,
+    (ways) => profileThrough(ways, { depths, ends, closed: gown.closed }),
+    (profile, _gore, from, to) =>
+      integrateAlong(profile, (way) => Math.hypot(1, profile.slopeAt(way)), from, to),
+    tops,
+  );
+}

@@ -1,0 +1,45 @@
+import type { Curve } from './curve.ts';
+import { curvatureAt, derivativeAt, pointAt, tangentAt } from './evaluate.ts';
+import { fitCubics } from './fit-cubics.ts';
+import { along, leftOf, scaled } from './point.ts';
+
+/**
+ * A curve moved to its left (outwards on a clockwise outline) by `distance` mm, at true distance everywhere:
+ * lines and arcs exactly, cubics within `tolerance` mm. Negative distances move it to the right.
+ * Returns nothing where the curve bends tighter than the distance allows: such an offset folds over itself.
+ */
+export function offsetCurve(curve: Curve, distance: number, tolerance: number): Curve[] | undefined {
+  if (distance === 0) return [curve];
+  if (curve.kind === 'line') {
+    const shift = scaled(leftOf(tangentAt(curve, 0)), distance);
+    return [
+      {
+        kind: 'line',
+        from: { x: curve.from.x + shift.x, y: curve.from.y + shift.y },
+        to: { x: curve.to.x + shift.x, y: curve.to.y + shift.y },
+      },
+    ];
+  }
+  if (curve.kind === 'arc') {
+    const radius = curve.radius + distance * Math.sign(curve.sweep);
+    return radius > 0 ? [{ ...curve, radius }] : undefined;
+  }
+  if (folds(curve, distance)) return undefined;
+  return fitCubics(
+    {
+      pointAt: (t) => along(pointAt(curve, t), leftOf(tangentAt(curve, t)), distance),
+      derivativeAt: (t) => scaled(derivativeAt(curve, t), 1 + curvatureAt(curve, t) * distance),
+    },
+    0,
+    1,
+    tolerance,
+  );
+}
+
+/** True where 1 + κd changes sign: the offset would run backwards. */
+function folds(curve: Curve, distance: number): boolean {
+  for (let i = 0; i <= 32; i++) {
+    if (1 + curvatureAt(curve, i / 32) * distance <= 0.02) return true;
+  }
+  return false;
+}

@@ -1,0 +1,25 @@
+/** Named tolerances, mm unless said otherwise; each says what breaks when it is larger or smaller. */
+
+/** Farthest that a fitted cubic may lie from its true line. Larger eats into the 0.05 mm that allowances promise; smaller only adds pieces. */
+export const FIT = 0.004;
+
+/** Curves nearer than this at a join are one. Larger would hide a gap that shears follow; smaller trips over rounding. */
+export const JOIN = 1e-6;
+
+/** Relative change at which iterated widths have settled. Larger shows as seams that miss; smaller never ends. */
+export const SETTLED = 1e-13;
+
+/** Chord height when a curve is flattened for tests of overlap or crossing. Larger misses a crossing; smaller costs time. */
+export const FLAT = 0.02;
+
+/** Seam sides may differ by this (design truth). Larger puckers on sheers; smaller is beyond shears and chalk. */
+export const SEAM_AGREES = 0.1;
+
+/** Angles at a seam may miss 180° by this, radians (0.1°). Larger shows as a step at the hem. */
+export const ANGLE_AGREES = (0.1 * Math.PI) / 180;
+
+/** Tops against panels and waist seam: the closest that specialists true to, 1/16 in. */
+export const WAIST_AGREES = 1.5;
+
+/** An edge whose depth (mm) and slope vary less than this is level and drawn as one exact arc. Larger would hide a slope; smaller trips over rounding. */
+export const LEVEL = 1e-9;

@@ -1,0 +1,70 @@
+/**
+ * The gown as a ring of gores: which edge is sewn to which, and the measures that each is drafted from.
+ * Lengths in mm, angles in radians; no coordinates yet.
+ */
+export interface Gown {
+  readonly name: string;
+  /** False: the gores are the wearer's left half, mirrored. True: they run all the way round. */
+  readonly closed: boolean;
+  readonly gores: readonly Gore[];
+  /** One more than the gores: `stations[i]` is in front of gore i. On a closed ring the last is the first again. */
+  readonly stations: readonly Station[];
+  /** Station at which the bodice edge may come to a point. */
+  readonly pointedAt?: number;
+  readonly lengths: LengthRule;
+  readonly train?: Train;
+  readonly waistSeam: number;
+}
+
+export interface Station {
+  readonly name: string;
+  /** Sewn edge of the bodice below the level waist. */
+  readonly drop: number;
+  /** As the spec gives it, before any train: along the cloth from the sewn edge of the bodice. */
+  readonly length?: number;
+}
+
+export interface Gore {
+  readonly name: string;
+  /** The side on which the piece lies on the fold; the gore is then one half of what is cut. */
+  readonly fold?: 'front' | 'back';
+  /** Sewn top edge, of the half on a fold. */
+  readonly top: number;
+  /** The bodice edge that the top meets, of the half on a fold. */
+  readonly panel?: number;
+  readonly width: WidthRule;
+  /** How the flare lies about the grain: part of it towards the front, 0 … 1, or two angles. */
+  readonly grain: { readonly frontPart: number } | { readonly front: number; readonly back: number };
+}
+
+/** How wide a gore is below the level waist. */
+export type WidthRule =
+  | { readonly kind: 'flare'; readonly angle: number }
+  | { readonly kind: 'hem'; readonly width: number; readonly at: number }
+  | { readonly kind: 'girths'; readonly share: number; readonly levels: readonly GirthLevel[] };
+
+/** Finished girth all round at a slant distance below the level waist. */
+export interface GirthLevel {
+  readonly down: number;
+  readonly girth: number;
+}
+
+export type LengthRule =
+  | { readonly measured: 'finished' }
+  | { readonly measured: 'to-floor'; readonly offFloor: number };
+
+export interface Train {
+  /** Station where the hem begins to fall behind. */
+  readonly begins: number;
+  readonly onFloor: number;
+  readonly shape: 'round' | 'pointed' | 'square';
+}
+
+/** How one layer's seam lines differ from the gown's. */
+export interface LayerShape {
+  /** Hem higher by this, mm. */
+  readonly shorter: number;
+  /** Fractions taken off, for cloth that stretches. */
+  readonly smallerAcross: number;
+  readonly smallerAlong: number;
+}
