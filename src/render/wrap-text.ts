@@ -1,0 +1,89 @@
+import { plainText } from './plain-text.ts';
+import { textWidth } from './text-width.ts';
+
+/**
+ * A text in lines no wider than `width` (same unit as `size`), broken at spaces and after hyphens and slashes; a word
+ * wider than a line is broken where it must be. Line ends in the text are kept. An empty text is one empty line.
+ * `firstWidth` narrows the first line, for a lead in front of it.
+ */
+export function wrapText(
+  text: string,
+  width: number,
+  size: number,
+  bold = false,
+  firstWidth = width,
+): string[] {
+  const lines: string[] = [];
+  for (const paragraph of text.split(/\r\n|[\n\r\u2028\u2029]/u)) {
+    wrapParagraph(plainText(paragraph).trim(), size, bold, lines, (index) =>
+      index === 0 ? firstWidth : width,
+    );
+  }
+  return lines;
+}
+
+/** `text` at `size`, or smaller, down to `smallest`, so that it fits `width`; then cut short with an ellipsis. */
+export function fitText(
+  text: string,
+  width: number,
+  size: number,
+  smallest: number,
+  bold = false,
+): { readonly text: string; readonly size: number } {
+  const shown = plainText(text).trim();
+  const natural = textWidth(shown, size, bold);
+  if (natural <= width) return { text: shown, size };
+  const shrunk = (size * width) / natural;
+  if (shrunk >= smallest) return { text: shown, size: shrunk };
+  const characters = [...shown];
+  const fits = (count: number) =>
+    textWidth(`${characters.slice(0, count).join('').trimEnd()}…`, smallest, bold) <= width;
+  const kept = largestCount(characters.length, fits);
+  return { text: `${characters.slice(0, kept).join('').trimEnd()}…`, size: smallest };
+}
+
+function wrapParagraph(
+  text: string,
+  size: number,
+  bold: boolean,
+  lines: string[],
+  widthOf: (lineIndex: number) => number,
+): void {
+  let line = '';
+  for (const part of text.match(BREAKABLE) ?? ['']) {
+    let rest = part;
+    if (textWidth((line + rest).trimEnd(), size, bold) > widthOf(lines.length) && line !== '') {
+      lines.push(line.trimEnd());
+      line = '';
+    }
+    while (
+      line === '' &&
+      textWidth(rest.trimEnd(), size, bold) > widthOf(lines.length) &&
+      [...rest].length > 1
+    ) {
+      const characters = [...rest];
+      const room = widthOf(lines.length);
+      const fits = (count: number) => textWidth(characters.slice(0, count).join(''), size, bold) <= room;
+      const kept = Math.max(1, largestCount(characters.length - 1, fits));
+      lines.push(characters.slice(0, kept).join(''));
+      rest = characters.slice(kept).join('');
+    }
+    line += rest;
+  }
+  lines.push(line.trimEnd());
+}
+
+/** Parts that stay together: a word with the spaces after it, or up to a hyphen or slash within it. */
+const BREAKABLE = /[^\s/-]*(?:[/-]+|\s+|$)/gu;
+
+/** The largest count from 0 to `most` for which `fits` holds; `fits` holds up to some count and not after. */
+function largestCount(most: number, fits: (count: number) => boolean): number {
+  let low = 0;
+  let high = most;
+  while (low < high) {
+    const middle = Math.ceil((low + high) / 2);
+    if (fits(middle)) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}
