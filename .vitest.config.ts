@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['tests/**/*.test.ts'],
+    // One process, modules loaded once: forty files in a second and a half instead of twelve.
+    pool: 'threads',
+    isolate: false,
+    testTimeout: 30_000,
+  },
+});

@@ -1,0 +1,40 @@
+import { Command } from 'commander';
+import { version } from '../../package.json';
+import type { AddCommand } from './command.ts';
+import { addNew } from './commands/new.ts';
+import type { ExitStatus } from './exit-status.ts';
+import type { Machine } from './machine.ts';
+
+/** Every command, in the order in which a gown meets them. Each loads its heavy modules when it runs. */
+const COMMANDS: readonly AddCommand[] = [addNew];
+
+/** The command line as a whole. */
+export function program(machine: Machine, end: (status: ExitStatus) => void): Command {
+  const root = new Command('gorewright')
+    .description(
+      "Drafts the skirt's gores of a one-off gown from one YAML file: a trued pattern, sheets for a home printer, lays and the workroom's papers.",
+    )
+    .version(version, '--version', 'print the version')
+    .helpOption('-h, --help', 'print this help')
+    .helpCommand(false)
+    .exitOverride()
+    .configureOutput({
+      writeOut: (text) => machine.out(text),
+      writeErr: (text) => machine.err(text),
+      getOutHelpWidth: () => machine.columns ?? 100,
+      getErrHelpWidth: () => machine.columns ?? 100,
+      outputError: (text, write) => write(text.replace(/^error: /, 'gorewright: ')),
+    })
+    .addHelpText('after', CLOSING);
+  for (const add of COMMANDS) add(root, machine, end);
+  for (const command of root.commands) {
+    command
+      .copyInheritedSettings(root)
+      .showHelpAfterError(`Run "gorewright ${command.name()} --help" to see what it takes.`);
+  }
+  return root.showHelpAfterError('Run "gorewright --help" to see the commands.');
+}
+
+const CLOSING = `
+Ends with 0 when done (there may be warnings), 1 when the spec is wrong or a check failed,
+2 when the command line is wrong, 3 when it could not read or write.`;

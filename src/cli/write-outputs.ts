@@ -1,0 +1,214 @@
+import { createHash, randomBytes } from 'node:crypto';
+import { dirname, join } from 'node:path';
+import { faultOf, MachineFault } from './fault.ts';
+import { disk, type FileSystem } from './file-system.ts';
+import { LOCK_NAME, quietly, removeIfThere, takeLock, type WritingPlan } from './output-lock.ts';
+import { outputNames } from './output-names.ts';
+import { printable } from './printable.ts';
+
+export const REPORT_NAME = 'report.json';
+
+/** All that one run puts into its folder. */
+export interface Outputs {
+  /** Name in the folder, and what the file holds. */
+  readonly files: ReadonlyMap<string, string | Uint8Array>;
+  /** Written last as `report.json`, with the sha256 of every other file added as `files`. */
+  readonly report: object;
+}
+
+export interface WriteOptions {
+  /** Overwrite files of the same names even where they were not written by this tool, or were changed since. */
+  readonly replace?: boolean;
+  readonly disk?: FileSystem;
+  /** How long to wait for another run that is writing into the folder, ms. */
+  readonly patience?: number;
+}
+
+/**
+ * Puts the outputs into the folder, so that at any moment each file there is either the earlier one, whole, or the
+ * new one, whole: every file is written beside its place under another name, and renamed once all are written.
+ * `report.json` comes last: while its hashes do not fit, the folder is a mixture. Outputs of an earlier run that are
+ * not made any more are removed if they are exactly as that run wrote them; no other file is touched.
+ *
+ * @returns the names written, the report's last
+ * @throws MachineFault with one clear line; the earlier files are then as they were, or replaced whole
+ */
+export function writeOutputs(folder: string, outputs: Outputs, options: WriteOptions = {}): string[] {
+  const files = options.disk ?? disk;
+  const planned = plan(outputs);
+  let missing: string[] = [];
+  try {
+    missing = missingFolders(folder, files);
+    files.makeFolder(folder);
+    new Writing(folder, planned, options, files).run();
+  } catch (error) {
+    for (const made of missing) quietly(() => files.removeFolder(made));
+    throw faultOf(error, 'write into', folder);
+  }
+  return planned.map((output) => output.name);
+}
+
+interface Output {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+  readonly hash: string;
+  readonly temporary: string;
+}
+
+function plan({ files, report }: Outputs): Output[] {
+  const run = randomBytes(4).toString('hex');
+  const names = outputNames([REPORT_NAME, ...files.keys()]);
+  const outputs: Output[] = [];
+  const add = (name: string, content: string | Uint8Array) => {
+    const bytes = typeof content === 'string' ? Buffer.from(content) : content;
+    outputs.push({ name, bytes, hash: sha256(bytes), temporary: `.gorewright-${run}-${outputs.length}` });
+  };
+  for (const [name, content] of files) add(names.get(name) ?? name, content);
+  const hashes = Object.fromEntries(outputs.map(({ name, hash }) => [name, hash]));
+  add(REPORT_NAME, `${JSON.stringify({ ...report, files: hashes }, null, 2)}\n`);
+  return outputs;
+}
+
+function sha256(bytes: Uint8Array): string {
+  return createHash('sha256').update(bytes).digest('hex');
+}
+
+class Writing {
+  constructor(
+    private readonly folder: string,
+    private readonly outputs: readonly Output[],
+    private readonly options: WriteOptions,
+    private readonly disk: FileSystem,
+  ) {}
+
+  run(): void {
+    const stopped = takeLock(this.folder, this.plan(), this.disk, this.options.patience);
+    let renaming = false;
+    try {
+      for (const name of stopped?.temporary ?? []) this.removeTemporary(name);
+      const earlier = this.earlierFiles(stopped);
+      this.refuseForeign(earlier);
+      const changed = this.outputs.filter((output) => !this.isInPlace(output));
+      for (const output of changed) this.disk.create(this.path(output.temporary), output.bytes);
+      renaming = true;
+      this.putInPlace(changed, earlier);
+      this.disk.remove(this.path(LOCK_NAME));
+    } catch (error) {
+      this.tidy(renaming);
+      throw error;
+    }
+  }
+
+  private plan(): WritingPlan {
+    const files = Object.fromEntries(this.outputs.map(({ name, hash }) => [name, hash]));
+    return { process: process.pid, temporary: this.outputs.map((output) => output.temporary), files };
+  }
+
+  /** Hashes by name that a file of ours may have: from the report in the folder, and from a run that was stopped. */
+  private earlierFiles(stopped: WritingPlan | undefined): Map<string, Set<string>> {
+    const earlier = new Map<string, Set<string>>();
+    for (const files of [this.reportedFiles(), stopped?.files ?? {}]) {
+      for (const [name, hash] of Object.entries(files)) {
+        earlier.set(name, (earlier.get(name) ?? new Set()).add(hash));
+      }
+    }
+    return earlier;
+  }
+
+  private reportedFiles(): Record<string, string> {
+    const path = this.path(REPORT_NAME);
+    if (this.disk.kind(path) !== 'file') return {};
+    const bytes = this.disk.read(path);
+    const files = filesOfReport(Buffer.from(bytes).toString());
+    return files === undefined ? {} : { ...files, [REPORT_NAME]: sha256(bytes) };
+  }
+
+  /** Nothing is written while a file in the way is not ours, or was changed since we wrote it. */
+  private refuseForeign(earlier: ReadonlyMap<string, ReadonlySet<string>>): void {
+    for (const { name, hash } of this.outputs) {
+      const kind = this.disk.kind(this.path(name));
+      if (kind === 'missing') continue;
+      if (kind === 'folder') throw this.inTheWay(name, 'is a folder');
+      if (this.options.replace) continue;
+      if (kind === 'other') throw this.inTheWay(name, 'is a link or a device, not a file of this tool');
+      const found = sha256(this.disk.read(this.path(name)));
+      if (found === hash || earlier.get(name)?.has(found)) continue;
+      throw this.inTheWay(
+        name,
+        earlier.has(name) ? 'was changed since it was written' : 'was not written by this tool',
+      );
+    }
+  }
+
+  private inTheWay(name: string, why: string): MachineFault {
+    return new MachineFault(
+      `${printable(this.path(name))} ${why}, so nothing was written`,
+      'Move it away, give another folder with --out, or give --replace to lose it.',
+    );
+  }
+
+  private isInPlace({ name, hash }: Output): boolean {
+    const path = this.path(name);
+    return this.disk.kind(path) === 'file' && sha256(this.disk.read(path)) === hash;
+  }
+
+  private putInPlace(changed: readonly Output[], earlier: ReadonlyMap<string, ReadonlySet<string>>): void {
+    const report = changed.find((output) => output.name === REPORT_NAME);
+    for (const output of changed) if (output !== report) this.rename(output);
+    this.removeStale(earlier);
+    if (report !== undefined) this.rename(report);
+  }
+
+  private rename({ name, temporary }: Output): void {
+    this.disk.rename(this.path(temporary), this.path(name));
+  }
+
+  private removeStale(earlier: ReadonlyMap<string, ReadonlySet<string>>): void {
+    const current = new Set(this.outputs.map((output) => output.name));
+    for (const [name, hashes] of earlier) {
+      if (current.has(name) || !isPlainName(name)) continue;
+      const path = this.path(name);
+      if (this.disk.kind(path) === 'file' && hashes.has(sha256(this.disk.read(path)))) this.disk.remove(path);
+    }
+  }
+
+  /** After a failure. Once renaming has begun the lock stays, so that the next run knows the new files as ours. */
+  private tidy(renaming: boolean): void {
+    for (const { temporary } of this.outputs) this.removeTemporary(temporary);
+    if (!renaming) quietly(() => removeIfThere(this.path(LOCK_NAME), this.disk));
+  }
+
+  private removeTemporary(name: string): void {
+    if (/^\.gorewright-[0-9a-f]+-\d+$/.test(name)) quietly(() => removeIfThere(this.path(name), this.disk));
+  }
+
+  private path(name: string): string {
+    return join(this.folder, name);
+  }
+}
+
+/** The hashes in an earlier report; undefined for any other file. */
+function filesOfReport(text: string): Record<string, string> | undefined {
+  try {
+    const report: unknown = JSON.parse(text);
+    if (typeof report !== 'object' || report === null || !('gown' in report && 'files' in report))
+      return undefined;
+    if (typeof report.files !== 'object' || report.files === null) return undefined;
+    return Object.fromEntries(Object.entries(report.files).map(([name, hash]) => [name, String(hash)]));
+  } catch {
+    return undefined;
+  }
+}
+
+/** A name in the folder itself: a report that was tampered with must not lead out of it. */
+function isPlainName(name: string): boolean {
+  return outputNames([name]).get(name) === name;
+}
+
+/** The folder and those above it that are not there yet, the innermost first. */
+function missingFolders(folder: string, files: FileSystem): string[] {
+  const missing: string[] = [];
+  for (let at = folder; dirname(at) !== at && files.kind(at) === 'missing'; at = dirname(at))
+    missing.push(at);
+  return missing;
+}
