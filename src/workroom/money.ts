@@ -21,7 +21,10 @@ export interface Amount {
 
 /** Rounds an exact number of whole units (pounds, yen) to what can be paid, half away from zero. */
 export function moneyOf(value: Fraction, currency: string | undefined): Amount {
-  return { minor: roundedHalfUp(times(value, { numerator: minorPerUnit(currency), denominator: 1n })), currency };
+  return {
+    minor: roundedHalfUp(times(value, { numerator: minorPerUnit(currency), denominator: 1n })),
+    currency,
+  };
 }
 
 /** A decimal as a spec writes it. Throws RangeError where the text is not a plain decimal. */
@@ -31,7 +34,10 @@ export function moneyOfText(text: string, currency: string | undefined): Amount 
 
 /** The exact number of whole units. */
 export function valueOf(money: Amount): Fraction {
-  return over({ numerator: money.minor, denominator: 1n }, { numerator: minorPerUnit(money.currency), denominator: 1n });
+  return over(
+    { numerator: money.minor, denominator: 1n },
+    { numerator: minorPerUnit(money.currency), denominator: 1n },
+  );
 }
 
 export function sumOf(amounts: readonly Amount[], currency: string | undefined): Amount {
@@ -70,10 +76,32 @@ export function nothing(currency: string | undefined): Amount {
 
 /** Digits after the point by ISO 4217, for the codes that do not have two. Source: the standard's list one, from memory. */
 const MINOR_DIGITS: Readonly<Record<string, number>> = {
-  BIF: 0, CLP: 0, DJF: 0, GNF: 0, ISK: 0, JPY: 0, KMF: 0, KRW: 0, PYG: 0,
-  RWF: 0, UGX: 0, UYI: 0, VND: 0, VUV: 0, XAF: 0, XOF: 0, XPF: 0,
-  BHD: 3, IQD: 3, JOD: 3, KWD: 3, LYD: 3, OMR: 3, TND: 3,
-  CLF: 4, UYW: 4,
+  BIF: 0,
+  CLP: 0,
+  DJF: 0,
+  GNF: 0,
+  ISK: 0,
+  JPY: 0,
+  KMF: 0,
+  KRW: 0,
+  PYG: 0,
+  RWF: 0,
+  UGX: 0,
+  UYI: 0,
+  VND: 0,
+  VUV: 0,
+  XAF: 0,
+  XOF: 0,
+  XPF: 0,
+  BHD: 3,
+  IQD: 3,
+  JOD: 3,
+  KWD: 3,
+  LYD: 3,
+  OMR: 3,
+  TND: 3,
+  CLF: 4,
+  UYW: 4,
 };
 
 export function minorDigits(currency: string | undefined): number {

@@ -66,7 +66,9 @@ describe('fractions, against decimal.js', () => {
 
 describe('money', () => {
   it('keeps the decimals that ISO 4217 gives a currency', () => {
-    expect([minorDigits('GBP'), minorDigits('JPY'), minorDigits('KWD'), minorDigits(undefined)]).toEqual([2, 0, 3, 2]);
+    expect([minorDigits('GBP'), minorDigits('JPY'), minorDigits('KWD'), minorDigits(undefined)]).toEqual([
+      2, 0, 3, 2,
+    ]);
     expect(moneyText(moneyOfText('1234.5', 'GBP'))).toBe('GBP 1234.50');
     expect(moneyText(moneyOfText('1234.5', 'JPY'))).toBe('JPY 1235');
     expect(moneyText(moneyOfText('1.0005', 'KWD'))).toBe('KWD 1.001');
