@@ -41,6 +41,8 @@ export interface TextMark {
 export interface GroupMark {
   readonly kind: 'group';
   readonly marks: readonly Mark[];
+  /** Names a PDF layer (optional content) that a viewer can switch off and on. */
+  readonly switchedBy?: string;
   readonly class?: string;
   readonly data?: Readonly<Record<string, string>>;
 }

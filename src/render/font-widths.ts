@@ -19,7 +19,7 @@ export const HELVETICA_BOLD =
   'fg7q9999a5fgn6n6n6gzk2k2k2k2k2k2rsk2ijijijij7q7q7q7qk2k2lmlmlmlmlmg8lmk2k2k2k2ijijgzfgfgfgfgfgfgopfg' +
   'fgfgfgfg7q7q7q7qgzgzgzgzgzgzgzg8gzgzgzgzgzfggzfg';
 
-/** Characters that the two DejaVu tables cover, first and last of each range in order. */
+/** Characters that the DejaVu table covers, first and last of each range in order. */
 export const DEJAVU_RANGES: readonly (readonly [number, number])[] = [
   [0x20, 0x7e],
   [0xa0, 0x17f],
@@ -27,7 +27,7 @@ export const DEJAVU_RANGES: readonly (readonly [number, number])[] = [
   [0x400, 0x45f],
 ];
 
-/** DejaVu Sans. */
+/** DejaVu Sans; its bold is the same glyphs with a stroke round them, so as wide. 0 where the font has none. */
 export const DEJAVU =
   '8ub5csnahoqelo7nauaudwna8ua18u9dhohohohohohohohohoho9d9dnananaerrsj0j2jelehkfzljkw8787i8fhnzkslvgrlv' +
   'jbhngzkcj0rhj1gzj1au9daunadwdwh1hnfahnh39shnhm7q7qg37qr2hmh0hnhnbfehawhmggmqggggelho9dhona8ub5hohoho' +
@@ -41,18 +41,3 @@ export const DEJAVU =
   '7qlvh3h3gthnjenzi3hnjjjejjhkhklugyjehn878787uet1lujqksgxkwj0j2j2gylphktxhtksksjqkwnzkwlvkwgrjegzgxnx' +
   'j1lkj2tpuen5oij2jeu0jbh1h5gdelj7h3p1esi2i2gshrkyi6h0i6hnfag7ggnrggixgfpfq6jnlygdf9negqh3h3hdelf9eh7q' +
   '7q7qp2oyi4gsi2ggi6';
-
-/** DejaVu Sans Bold. */
-export const DEJAVU_BOLD =
-  '9ocoehnajcruo88icpcpejnaakbjaka5jcjcjcjcjcjcjcjcjcjcb4b4nananag4rslil6ken2izizmtn9acacljhprnn9nmkdnm' +
-  'lek0iymkliunlfk4k5cpa5cpnadwdwirjwghjwiuc3jwjs9j9jih9jsyjsj3jwjwdpgjdajsi4pohxi4g6jsa5jsna9ocojcjcho' +
-  'jca5dwdwrsfohynabjrsdwdwnac6c6dwkghoakdwc6fohysrsrsrg4lilililililiu5keizizizizacacacacnan9nmnmnmnmnm' +
-  'nanmmkmkmkmkk4kijziriririririrt4ghiuiuiuiu9j9j9j9jj3jsj3j3j3j3j3naj3jsjsjsjsi4jwi4liirliirliirkeghke' +
-  'ghkeghkeghn2jwnajwiziuiziuiziuiziuiziumtjwmtjwmtjwmtjwn9jsr2lyac9jac9jac9jac9jac9jkoj2ac9jljihihhp9j' +
-  'hp9jhpdbhpfhhuabn9jsn9jsn9jsrbn9jsnmj3nmj3nmj3wfueledpledpledpk0gjk0gjk0gjk0gjiydaiydaiydamkjsmkjsmk' +
-  'jsmkjsmkjsmkjsunpok4i4k4k5g6k5g6k5g6c3jefpsen88e8en9jh0000dwghfaf9b4ac00000000c9dwm5aknis1fn00or00r8' +
-  'ouaulil6hpliizk5n9nmacljlirnn9hknmn9kd00iziyk4nmlfnmnmack4j3fhjsauirj3jwixj3fhgfjsj3aujqhlkgixgfj3lz' +
-  'jwghlnhqirlqhxm2o5auirj3iro5lji3idkqr9kqm4o5konmj3keghizdqjiicpjhfudn9n4jwpskokdi2lxinkwjwiygekojwgh' +
-  '9jnmhxhwkijwkernkcjwjekejeizizoehpkek0acacacw2veoempn9lfn9lil6l6hporizy0jqn9n9mpn3rnn9nmn9kdkeiylfrk' +
-  'lfpsmgyb10uq3ssl6kewmleirjehleimgiurng5jhjhivkcmpj7j3j7jwghg4i4rkhxklj3tiupkvp4hkghr0huiuiujueighgj9' +
-  'j9j9jrjqkkeivjhi4j7';

@@ -1,4 +1,4 @@
-import { DEJAVU, DEJAVU_BOLD, DEJAVU_RANGES, HELVETICA, HELVETICA_BOLD } from './font-widths.ts';
+import { DEJAVU, DEJAVU_RANGES, HELVETICA, HELVETICA_BOLD } from './font-widths.ts';
 import { plainText } from './plain-text.ts';
 import { isWinAnsi, winAnsiCode } from './win-ansi.ts';
 
@@ -23,11 +23,11 @@ function helveticaWidth(codePoint: number, bold: boolean): number {
   return widthInTable(bold ? HELVETICA_BOLD : HELVETICA, winAnsiCode(codePoint)! - 0x20);
 }
 
-function dejaVuWidth(codePoint: number, bold: boolean): number {
+function dejaVuWidth(codePoint: number): number {
   let index = 0;
   for (const [first, last] of DEJAVU_RANGES) {
     if (codePoint >= first && codePoint <= last) {
-      const width = widthInTable(bold ? DEJAVU_BOLD : DEJAVU, index + codePoint - first);
+      const width = widthInTable(DEJAVU, index + codePoint - first);
       return width === 0 ? UNKNOWN_WIDTH : width;
     }
     index += last - first + 1;

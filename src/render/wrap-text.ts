@@ -15,12 +15,19 @@ export function wrapText(
 ): string[] {
   const lines: string[] = [];
   for (const paragraph of text.split(/\r\n|[\n\r\u2028\u2029]/u)) {
-    wrapParagraph(plainText(paragraph).trim(), size, bold, lines, (index) =>
-      index === 0 ? firstWidth : width,
+    wrapParagraph(
+      plainText(paragraph).trim(),
+      size,
+      bold,
+      lines,
+      (index) => (index === 0 ? firstWidth : width) + SLACK,
     );
   }
   return lines;
 }
+
+/** A column made exactly as wide as its text must not break it by rounding. */
+const SLACK = 1e-6;
 
 /** `text` at `size`, or smaller, down to `smallest`, so that it fits `width`; then cut short with an ellipsis. */
 export function fitText(

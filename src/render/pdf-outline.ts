@@ -1,0 +1,40 @@
+/** A place to jump to. `page` counts from 0; a higher level lies below the nearest lower one before it. */
+export interface Bookmark {
+  readonly title: string;
+  readonly page: number;
+  readonly level: number;
+}
+
+/** A bookmark with its neighbours in the tree, by index; the PDF outline's own shape (ISO 32000-1, 12.3.3). */
+export interface OutlineItem extends Bookmark {
+  readonly parent?: number;
+  readonly previous?: number;
+  readonly next?: number;
+  readonly children: readonly number[];
+}
+
+export function outlineItems(bookmarks: readonly Bookmark[]): OutlineItem[] {
+  const parents = bookmarks.map((_, index) => parentOf(bookmarks, index));
+  return bookmarks.map((bookmark, index) => {
+    const siblings = indicesWhere(parents, (parent) => parent === parents[index]);
+    const place = siblings.indexOf(index);
+    const neighbours = { parent: parents[index], previous: siblings[place - 1], next: siblings[place + 1] };
+    const known = Object.entries(neighbours).filter(([, value]) => value !== undefined);
+    return {
+      ...bookmark,
+      ...Object.fromEntries(known),
+      children: indicesWhere(parents, (parent) => parent === index),
+    };
+  });
+}
+
+function parentOf(bookmarks: readonly Bookmark[], index: number): number | undefined {
+  for (let before = index - 1; before >= 0; before--) {
+    if (bookmarks[before]!.level < bookmarks[index]!.level) return before;
+  }
+  return undefined;
+}
+
+function indicesWhere<T>(list: readonly T[], holds: (value: T) => boolean): number[] {
+  return list.flatMap((value, index) => (holds(value) ? [index] : []));
+}
