@@ -1,0 +1,182 @@
+import { parse } from 'yaml';
+
+/**
+ * What a spec says, read by a second and simpler reader: the outside tests measure the pattern against these, never
+ * against the tool's own reading. Lengths in mm, angles in radians. Only for specs without errors.
+ */
+export interface GownFacts {
+  readonly waistSeam: number;
+  readonly gores: readonly GoreFacts[];
+  /** One more than the gores: centre front, each seam, centre back. */
+  readonly stations: readonly StationFacts[];
+  readonly measured: 'finished' | 'cut' | 'to-floor';
+  readonly hemWidthAt?: number;
+  readonly train?: {
+    readonly begins: number;
+    readonly onFloor: number;
+    readonly shape: 'round' | 'pointed' | 'square';
+  };
+  readonly point?: string;
+  readonly layers: readonly LayerFacts[];
+}
+
+export interface GoreFacts {
+  readonly name: string;
+  /** Which edge lies on the fold. */
+  readonly fold?: 'front' | 'back';
+  /** Sewn top and hem of the piece: of the half where it lies on the fold. */
+  readonly top: number;
+  readonly hem?: number;
+  /** The whole angle of the piece. */
+  readonly flare?: number;
+  /** Angles in front of and behind the grain. */
+  readonly flares?: readonly [number, number];
+  readonly grain: string;
+  readonly frontEdge: string;
+  readonly backEdge: string;
+  readonly roughCut: number;
+}
+
+export interface StationFacts {
+  readonly name: string;
+  readonly drop: number;
+  /** Finished length of the longest layer where the spec fixes it. */
+  readonly length?: number;
+}
+
+export interface LayerFacts {
+  readonly name: string;
+  readonly hem: string;
+  readonly shorter: number;
+  readonly gores: readonly string[];
+  readonly acrossFactor: number;
+  allowance(edge: string): number;
+}
+
+type Tree = Record<string, unknown>;
+
+export function factsOf(yaml: string): GownFacts {
+  const spec = parse(yaml) as Tree;
+  const mm = quantities(spec.units as string);
+  const bodice = spec.bodice as Tree;
+  const lengths = spec.lengths as Tree;
+  const goreList = spec.gores as Tree[];
+  const names = goreList.map((gore) => String(gore.name));
+  const stationNames = [
+    'centre-front',
+    ...names.slice(1).map((name, i) => `${names[i]}/${name}`),
+    'centre-back',
+  ];
+  const panels = (bodice.panels ?? {}) as Tree;
+  const rough = (spec['rough-cut'] ?? {}) as Tree;
+  const number = (value: unknown) => (value === undefined ? undefined : mm(value));
+  const tops = goreList.map((gore, i) => {
+    const onFold = gore['on-fold'] === true;
+    const panel = panels[names[i]!];
+    return mm(gore['half-top'] ?? gore.top ?? (onFold ? `${mm(panel) / 2}mm` : panel));
+  });
+  const wholeTop = tops.reduce((sum, top) => sum + top, 0);
+  const gores = goreList.map((gore, i): GoreFacts => {
+    const onFold = gore['on-fold'] === true;
+    const flare = gore['half-flare'] ?? gore.flare;
+    const flares = Array.isArray(flare) ? ([mm(flare[0]), mm(flare[1])] as const) : undefined;
+    const shared = spec.sweep === undefined ? undefined : ((mm(spec.sweep) / 2) * tops[i]!) / wholeTop;
+    const fold = onFold ? (i === 0 ? 'front' : 'back') : undefined;
+    return defined({
+      name: names[i]!,
+      fold,
+      top: tops[i]!,
+      hem: number(gore['half-hem'] ?? gore.hem) ?? (flare === undefined ? shared : undefined),
+      flare: flares === undefined ? number(flare) : flares[0] + flares[1],
+      flares,
+      grain: String(gore.grain ?? 'centre'),
+      frontEdge: fold === 'front' ? 'fold' : stationNames[i]!,
+      backEdge: fold === 'back' ? 'fold' : stationNames[i + 1]!,
+      roughCut: rough[names[i]!] === undefined ? 0 : mm(rough[names[i]!]),
+    }) as GoreFacts;
+  });
+  const train = spec.train as Tree | undefined;
+  return defined({
+    waistSeam: mm(bodice['waist-seam']),
+    gores,
+    stations: stationNames.map((name) => stationOf(name, spec, mm)),
+    measured: (lengths.measured ?? 'finished') as GownFacts['measured'],
+    hemWidthAt: number(lengths['hem-width-at']),
+    train:
+      train === undefined
+        ? undefined
+        : {
+            begins: stationNames.indexOf(String(train.begins)),
+            onFloor: mm(train['on-floor'] ?? 0),
+            shape: train.shape as 'round',
+          },
+    point: bodice.point as string | undefined,
+    layers: (spec.layers as Tree[]).map((layer) => layerOf(layer, spec, mm, names)),
+  }) as GownFacts;
+}
+
+/** Only where the design fixes it: not inside a train whose length comes from its shape. */
+function stationOf(name: string, spec: Tree, mm: (value: unknown) => number): StationFacts {
+  const lengths = spec.lengths as Tree;
+  const given = (lengths.at as Tree)[name];
+  const drops = ((spec.bodice as Tree)['drop-below-waist'] ?? {}) as Tree;
+  const allowances = (spec.allowances ?? {}) as Tree;
+  const train = spec.train as Tree | undefined;
+  let length = given === undefined ? undefined : mm(given);
+  if (length !== undefined && lengths.measured === 'cut') length -= mm(allowances.waist) + mm(allowances.hem);
+  if (length !== undefined && lengths.measured === 'to-floor') {
+    const off = mm(lengths['off-floor'] ?? 0);
+    if (train === undefined) length -= off;
+    else if (name === 'centre-back') length += mm(train['on-floor'] ?? 0);
+    else if (isBeforeTrain(name, String(train.begins), spec)) length -= off;
+    else length = undefined;
+  }
+  return defined({ name, drop: drops[name] === undefined ? 0 : mm(drops[name]), length }) as StationFacts;
+}
+
+function isBeforeTrain(name: string, begins: string, spec: Tree): boolean {
+  const names = (spec.gores as Tree[]).map((gore) => String(gore.name));
+  const order = ['centre-front', ...names.slice(1).map((gore, i) => `${names[i]}/${gore}`), 'centre-back'];
+  return order.indexOf(name) <= order.indexOf(begins);
+}
+
+function layerOf(layer: Tree, spec: Tree, mm: (value: unknown) => number, names: string[]): LayerFacts {
+  const own = (layer.allowances ?? {}) as Tree;
+  const shared = (spec.allowances ?? {}) as Tree;
+  const pick = (...choices: unknown[]) => {
+    const found = choices.find((choice) => choice !== undefined);
+    return found === undefined ? Number.NaN : mm(found);
+  };
+  return {
+    name: String(layer.name),
+    hem: String(layer.hem),
+    shorter: mm(layer.shorter ?? 0),
+    gores: (layer.gores as string[] | undefined) ?? names,
+    acrossFactor: 1 - mm(layer['cut-smaller-across'] ?? 0),
+    allowance: (edge) => {
+      if (edge === 'fold') return 0;
+      if (edge === 'waist') return pick(own.waist, shared.waist);
+      if (edge === 'hem') return layer.hem === 'raw' ? pick(own.hem, 0) : pick(own.hem, shared.hem);
+      return pick(own[edge], own.seam, shared[edge], shared.seam);
+    },
+  };
+}
+
+/** A bare number is in the file's units; text may carry its own, fractions too. */
+export function quantities(units: string): (value: unknown) => number {
+  const sizes: Record<string, number> = { mm: 1, cm: 10, m: 1000, in: 25.4, deg: Math.PI / 180, '%': 0.01 };
+  return (value) => {
+    if (typeof value === 'number') return value * sizes[units]!;
+    const match = /^\s*(-?)(?:(\d+(?:\.\d+)?)\s+)?(\d+(?:\.\d+)?|\.\d+)(?:\/(\d+))?\s*([a-z%]*)\s*$/.exec(
+      String(value),
+    );
+    if (match === null) throw new Error(`not a quantity: ${value}`);
+    const [, sign, whole, top, bottom, unit] = match;
+    const amount = Number(whole ?? 0) + Number(top) / Number(bottom ?? 1);
+    return (sign === '-' ? -1 : 1) * amount * sizes[unit === '' ? units : unit!]!;
+  };
+}
+
+function defined(fields: object): object {
+  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined));
+}

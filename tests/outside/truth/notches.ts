@@ -1,0 +1,114 @@
+import type { Gore } from '../measure/gore.ts';
+import type { MeasuredGown, MeasuredLayer } from '../measure/gown.ts';
+import { type CurvePath, directionAtStart, distanceTo } from '../measure/path.ts';
+import { distance, dot, minus } from '../measure/segment.ts';
+
+/** Marks that a pair of hands can still bring together, mm. */
+const MATCH = 0.1;
+/** Notches of different seams stand at least this far apart where they could be confused, mm (textbook). */
+const APART = 13;
+/** Ends of a tick against the cut line, mm. */
+const ON_LINE = 0.05;
+
+interface Mark {
+  readonly way: number;
+  readonly ticks: number;
+}
+
+/** Notches meet on both sides of a seam, tell seams apart and stay in the allowance. */
+export function notchUntruths(gown: MeasuredGown): string[] {
+  return gown.layers.flatMap((layer) => [
+    ...pairUntruths(gown, layer),
+    ...confusions(gown, layer),
+    ...tickUntruths(gown, layer),
+  ]);
+}
+
+function pairUntruths({ facts }: MeasuredGown, { layer, gores }: MeasuredLayer): string[] {
+  const found: string[] = [];
+  for (let i = 1; i < facts.gores.length; i++) {
+    const [ahead, behind] = [gores[i - 1], gores[i]];
+    if (ahead === undefined || behind === undefined) continue;
+    const station = facts.stations[i]!.name;
+    const [a, b] = [marksOf(ahead, 'back', station), marksOf(behind, 'front', station)];
+    const where = `${layer.name}, ${station}`;
+    if (a.length === 0) found.push(`${where}: no notch`);
+    if (a.length !== b.length) found.push(`${where}: ${a.length} notches against ${b.length}`);
+    for (const [k, mark] of a.entries()) {
+      const partner = b[k];
+      if (partner !== undefined && Math.abs(mark.way - partner.way) > MATCH) {
+        found.push(`${where}: a notch at ${mark.way.toFixed(3)} against ${partner.way.toFixed(3)} mm`);
+      }
+    }
+    if (ahead.back.length < 100) continue;
+    if (a.some((mark) => mark.ticks !== 2))
+      found.push(`${where}: not all double on the back edge of ${ahead.piece.gore}`);
+    if (b.some((mark) => mark.ticks !== 1))
+      found.push(`${where}: not all single on the front edge of ${behind.piece.gore}`);
+  }
+  return found;
+}
+
+/** Two seams whose notches all come together when they are laid side by side. */
+function confusions({ facts }: MeasuredGown, { layer, gores }: MeasuredLayer): string[] {
+  const seams = facts.stations.slice(1, -1).flatMap(({ name }, k) => {
+    const gore = gores[k];
+    return gore === undefined ? [] : [{ name, marks: marksOf(gore, 'back', name) }];
+  });
+  const found: string[] = [];
+  for (const [i, a] of seams.entries()) {
+    for (const b of seams.slice(i + 1)) {
+      if (a.marks.length !== b.marks.length) continue;
+      const apart = Math.max(...a.marks.map((mark, k) => Math.abs(mark.way - b.marks[k]!.way)));
+      if (apart < APART - MATCH)
+        found.push(
+          `${layer.name}: ${a.name} can be taken for ${b.name}: notches ${apart.toFixed(1)} mm apart`,
+        );
+    }
+  }
+  return found;
+}
+
+function tickUntruths({ facts }: MeasuredGown, { layer, gores }: MeasuredLayer): string[] {
+  return gores.flatMap((gore) => {
+    if (gore === undefined) return [];
+    const { cut, notches, gore: name } = gore.piece;
+    return notches.flatMap(({ edge, ticks }) =>
+      ticks.flatMap((tick) => {
+        const off = Math.min(distanceTo(cut, tick.from), distanceTo(cut, tick.to));
+        const width =
+          edge === 'hem'
+            ? layer.allowance('hem') + (facts.gores.find((g) => g.name === name)?.roughCut ?? 0)
+            : layer.allowance(edge);
+        const found: string[] = [];
+        if (off > ON_LINE)
+          found.push(
+            `${layer.name}, ${name}: a notch at ${edge} begins ${off.toFixed(3)} mm off the cut line`,
+          );
+        if (tick.length > width + ON_LINE)
+          found.push(
+            `${layer.name}, ${name}: a notch at ${edge} of ${tick.length.toFixed(2)} mm crosses its allowance of ${width}`,
+          );
+        return found;
+      }),
+    );
+  });
+}
+
+/** Notches of one edge from the waist seam down, each at the mean of its ticks. */
+export function marksOf(gore: Gore, side: 'front' | 'back', edge: string): Mark[] {
+  return gore.piece.notches
+    .filter((notch) => notch.edge === edge)
+    .map(({ ticks }) => ({
+      way: ticks.reduce((sum, tick) => sum + wayAlong(gore[side], tick), 0) / ticks.length,
+      ticks: ticks.length,
+    }))
+    .sort((a, b) => a.way - b.way);
+}
+
+function wayAlong(seam: CurvePath, tick: CurvePath): number {
+  const down = directionAtStart(seam);
+  const ways = [tick.from, tick.to].map((end) => dot(minus(end, seam.from), down));
+  if (distance(tick.from, tick.to) === 0) throw new Error('a notch of no length');
+  return (ways[0]! + ways[1]!) / 2;
+}

@@ -1,0 +1,30 @@
+import type { MeasuredGown } from '../measure/gown.ts';
+import { polygonOf } from '../measure/path.ts';
+import { overlapOf } from '../measure/polygons.ts';
+
+/** The drawing is in mm, nothing moved by a transform, nothing off the sheet, no piece on another. */
+export function sheetUntruths({ pattern, facts }: MeasuredGown): string[] {
+  const found: string[] = [];
+  const [x, y, width, height] = pattern.viewBox;
+  if (x !== 0 || y !== 0) found.push(`the viewBox begins at ${x}, ${y}`);
+  if (pattern.width !== `${width}mm`) found.push(`width ${pattern.width} against ${width} in the viewBox`);
+  if (pattern.height !== `${height}mm`)
+    found.push(`height ${pattern.height} against ${height} in the viewBox`);
+  if (pattern.hasTransform) found.push('a transform in the pattern');
+  const polygons = pattern.pieces.map((piece) => polygonOf(piece.cut, 0.05));
+  for (const [i, polygon] of polygons.entries()) {
+    const name = pattern.pieces[i]!.gore;
+    if (polygon.some((p) => p.x < 0 || p.y < 0 || p.x > width! || p.y > height!))
+      found.push(`${name} lies off the sheet`);
+    for (const [k, other] of polygons.slice(0, i).entries()) {
+      const shared = overlapOf(polygon, other);
+      if (shared > 0.01)
+        found.push(`${pattern.pieces[k]!.gore} and ${name} overlap by ${shared.toFixed(2)} mm²`);
+    }
+  }
+  const order = pattern.pieces.map((piece) => facts.gores.findIndex((gore) => gore.name === piece.gore));
+  if (order.includes(-1)) found.push('a piece of no known gore');
+  if (order.some((place, i) => i > 0 && place < order[i - 1]!))
+    found.push('pieces do not come from the centre front round');
+  return found;
+}
