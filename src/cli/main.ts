@@ -1,8 +1,8 @@
 import { CommanderError } from 'commander';
+import { plainText } from '../diagnostics/plain-text.ts';
 import { ExitStatus } from './exit-status.ts';
 import { MachineFault, WrongCommandLine } from './fault.ts';
 import { type Machine, thisMachine } from './machine.ts';
-import { printable } from './printable.ts';
 import { program } from './program.ts';
 
 /**
@@ -44,6 +44,6 @@ async function statusOf(work: () => Promise<ExitStatus>, machine: Machine): Prom
 }
 
 function ownFault(error: unknown): string {
-  const said = printable(error instanceof Error ? error.message : String(error)).slice(0, 300);
+  const said = plainText(error instanceof Error ? error.message : String(error)).slice(0, 300);
   return `a fault of this tool, not of your spec (${said}). Keep the spec as it is and show both to whoever looks after the tool.`;
 }

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
+import { plainText } from '../diagnostics/plain-text.ts';
 import { MachineFault, systemCode } from './fault.ts';
 import type { FileSystem } from './file-system.ts';
-import { printable } from './printable.ts';
 
 /** Stands in the output folder while outputs are replaced; one run holds it at a time. */
 export const LOCK_NAME = '.gorewright-writing';
@@ -51,7 +51,7 @@ export function takeLock(
     }
   }
   throw new MachineFault(
-    `another run is writing into ${printable(folder)}`,
+    `another run is writing into ${plainText(folder)}`,
     `Wait for it to end; if there is none, delete ${LOCK_NAME} in that folder.`,
   );
 }

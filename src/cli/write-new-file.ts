@@ -1,9 +1,9 @@
 import { randomBytes } from 'node:crypto';
 import { linkSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { plainText } from '../diagnostics/plain-text.ts';
 import { faultOf, MachineFault, systemCode } from './fault.ts';
 import { disk } from './file-system.ts';
-import { printable } from './printable.ts';
 
 /**
  * Writes a file that must not be there yet, whole or not at all.
@@ -35,7 +35,7 @@ function putInPlace(temporary: string, path: string): void {
 
 function alreadyThere(path: string): MachineFault {
   return new MachineFault(
-    `${printable(path)} is there already, and is left as it is`,
+    `${plainText(path)} is there already, and is left as it is`,
     'Give another name, or move it away first.',
   );
 }

@@ -1,10 +1,10 @@
 import { createHash, randomBytes } from 'node:crypto';
 import { dirname, join } from 'node:path';
+import { plainText } from '../diagnostics/plain-text.ts';
 import { faultOf, MachineFault } from './fault.ts';
 import { disk, type FileSystem } from './file-system.ts';
 import { LOCK_NAME, quietly, removeIfThere, takeLock, type WritingPlan } from './output-lock.ts';
 import { outputNames } from './output-names.ts';
-import { printable } from './printable.ts';
 
 export const REPORT_NAME = 'report.json';
 
@@ -142,7 +142,7 @@ class Writing {
 
   private inTheWay(name: string, why: string): MachineFault {
     return new MachineFault(
-      `${printable(this.path(name))} ${why}, so nothing was written`,
+      `${plainText(this.path(name))} ${why}, so nothing was written`,
       'Move it away, give another folder with --out, or give --replace to lose it.',
     );
   }

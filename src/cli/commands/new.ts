@@ -1,9 +1,9 @@
 import { resolve } from 'node:path';
+import { plainText } from '../../diagnostics/plain-text.ts';
 import type { AddCommand } from '../command.ts';
 import { ExitStatus } from '../exit-status.ts';
 import { WrongCommandLine } from '../fault.ts';
 import type { Template } from '../package-files.ts';
-import { printable } from '../printable.ts';
 
 const DEFAULT_TEMPLATE = 'floor-length';
 
@@ -29,7 +29,7 @@ export const addNew: AddCommand = (program, machine, end) => {
       }
       const template = chosen(all, options.from ?? DEFAULT_TEMPLATE);
       writeNewFile(resolve(machine.folder, file), template.text);
-      machine.out(`Wrote ${printable(file)} from the template ${template.name}: ${template.about}\n`);
+      machine.out(`Wrote ${plainText(file)} from the template ${template.name}: ${template.about}\n`);
       if (options.from === undefined) machine.out(`\n${listOf(all)}`);
       machine.out(`\nNext: write your measures into it, then run: gorewright check ${quoted(file)}\n`);
       end(ExitStatus.done);
@@ -41,7 +41,7 @@ export function chosen(all: readonly Template[], name: string): Template {
   const template = all.find((one) => one.name === name);
   if (template !== undefined) return template;
   const names = all.map((one) => one.name).join(', ');
-  throw new WrongCommandLine(`there is no template "${printable(name)}". There are: ${names}.`);
+  throw new WrongCommandLine(`there is no template "${plainText(name)}". There are: ${names}.`);
 }
 
 function listOf(all: readonly Template[]): string {
@@ -52,5 +52,5 @@ function listOf(all: readonly Template[]): string {
 
 /** As it can be typed into a shell. */
 function quoted(file: string): string {
-  return /^[\w./-]+$/.test(file) ? file : `'${printable(file).replaceAll("'", "'\\''")}'`;
+  return /^[\w./-]+$/.test(file) ? file : `'${plainText(file).replaceAll("'", "'\\''")}'`;
 }

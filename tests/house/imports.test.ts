@@ -1,0 +1,131 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, relative } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+/**
+ * Which folder of `src` may import which: earlier products, never later ones. A folder that is not named here is a
+ * new room of the house: add it to this table and to DEVELOPERS.md.
+ */
+const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
+  geometry: [],
+  diagnostics: [],
+  spec: ['diagnostics', 'geometry'],
+  gown: ['spec', 'diagnostics', 'geometry'],
+  draft: ['gown', 'spec', 'diagnostics', 'geometry'],
+  truing: ['draft', 'gown', 'spec', 'diagnostics', 'geometry'],
+  allowances: ['draft', 'gown', 'spec', 'diagnostics', 'geometry'],
+  'lay-plans': ['allowances', 'draft', 'gown', 'spec', 'diagnostics', 'geometry'],
+  workroom: ['lay-plans', 'allowances', 'truing', 'draft', 'gown', 'spec', 'diagnostics', 'geometry'],
+  compare: [
+    'workroom',
+    'lay-plans',
+    'allowances',
+    'truing',
+    'draft',
+    'gown',
+    'spec',
+    'diagnostics',
+    'geometry',
+  ],
+  render: ['geometry', 'diagnostics'],
+  sheets: ['render', 'geometry', 'diagnostics'],
+};
+
+/** These draw what the stages made: they may name its types, and never call a stage. */
+const ONLY_TYPES_OF_STAGES = ['render', 'sheets'];
+
+const SOURCE = join(import.meta.dirname, '../../src');
+const files = sourceFiles(SOURCE).map((path) => ({
+  path: relative(SOURCE, path),
+  folder: relative(SOURCE, path).split('/')[0] ?? '',
+  text: readFileSync(path, 'utf8'),
+}));
+const stages = files.filter(({ folder }) => folder !== 'cli');
+
+describe('each folder imports only what comes before it', () => {
+  it.each([...new Set(files.filter(({ path }) => path.includes('/')).map(({ folder }) => folder))])(
+    '%s',
+    (folder) => {
+      if (folder === 'cli') return;
+      const allowed = MAY_IMPORT[folder];
+      expect(allowed, `${folder} is not in the table`).toBeDefined();
+      const wrong = files
+        .filter((file) => file.folder === folder)
+        .flatMap((file) => imports(file.text).map((one) => ({ ...one, file: file.path })))
+        .filter(({ from }) => from.startsWith('.'))
+        .map((one) => ({ ...one, to: relative('.', join(dirname(one.file), one.from)).split('/')[0] ?? '' }))
+        .filter(({ to, onlyTypes }) => {
+          if (to === folder || allowed?.includes(to)) return false;
+          return !(onlyTypes && ONLY_TYPES_OF_STAGES.includes(folder) && to in MAY_IMPORT);
+        })
+        .map(({ file, from }) => `${file} imports ${from}`);
+      expect(wrong).toEqual([]);
+    },
+  );
+
+  it('nothing imports the command line', () => {
+    const wrong = stages.filter(({ text }) => imports(text).some(({ from }) => /(^|\/)cli\//.test(from)));
+    expect(wrong.map(({ path }) => path)).toEqual([]);
+  });
+});
+
+describe('the machine is touched in one place', () => {
+  it.each([
+    [
+      'files, processes and the network',
+      /from 'node:(fs|fs\/promises|process|child_process|os|net|http|https)'/,
+    ],
+    ['the process and the console', /\b(process|console)\.\w/],
+    ['the clock', /\bDate\.now\(|\bnew Date\(\)|\bperformance\.now\(/],
+    ['a random source', /\bMath\.random\(|\brandom(Bytes|UUID)\(/],
+    ["the machine's language", /\.toLocale\w*\(|\bIntl\.|\.localeCompare\(/],
+  ])('stages do not use %s', (_what, pattern) => {
+    const wrong = stages.filter(({ text }) => pattern.test(withoutComments(text)));
+    expect(wrong.map(({ path }) => path)).toEqual([]);
+  });
+
+  it.each(['yaml', 'pdf-lib'])('one file imports %s', (library) => {
+    const users = files.filter(({ text }) =>
+      imports(text).some(({ from, onlyTypes }) => from === library && !onlyTypes),
+    );
+    expect(users.map(({ path }) => path)).toHaveLength(1);
+  });
+});
+
+describe('names and sizes', () => {
+  it('no drawer for odds and ends', () => {
+    const drawers = files.filter(({ path }) =>
+      /(^|\/)(utils?|helpers?|common|managers?|misc|shared)(\/|\.|-)/i.test(path),
+    );
+    expect(drawers.map(({ path }) => path)).toEqual([]);
+  });
+
+  it('no way round the types', () => {
+    const wrong = files.filter(({ text }) =>
+      /@ts-(ignore|nocheck|expect-error)|:\s*any\b|\bas any\b|<any>/.test(text),
+    );
+    expect(wrong.map(({ path }) => path)).toEqual([]);
+  });
+});
+
+function sourceFiles(folder: string): string[] {
+  return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+    const path = join(folder, entry.name);
+    return entry.isDirectory() ? sourceFiles(path) : path.endsWith('.ts') ? [path] : [];
+  });
+}
+
+/** Every module that a file imports or passes on, at the top or by `import()`. */
+function imports(text: string): { from: string; onlyTypes: boolean }[] {
+  const plain = [...text.matchAll(/^(?:import|export)\s+(type\s)?[^;'"]*?from\s+'([^']+)'/gm)];
+  const bare = [...text.matchAll(/^import\s+'([^']+)'/gm)];
+  const late = [...text.matchAll(/\bimport\('([^']+)'\)/g)];
+  return [
+    ...plain.map((match) => ({ from: match[2] ?? '', onlyTypes: match[1] !== undefined })),
+    ...[...bare, ...late].map((match) => ({ from: match[1] ?? '', onlyTypes: false })),
+  ];
+}
+
+function withoutComments(text: string): string {
+  return text.replace(/\/\*[\s\S]*?\*\//g, '').replace(/\/\/.*$/gm, '');
+}
