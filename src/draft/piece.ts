@@ -43,6 +43,8 @@ export interface CutPiece {
   readonly marks: readonly { readonly name: string; readonly curves: Edge['curves'] }[];
   /** Width of the allowance at each edge, mm, for the text on the piece. */
   readonly allowances: Readonly<Record<string, number>>;
+  /** Extra below the hem's own allowance, cut off after hanging, mm. */
+  readonly roughCut: number;
   /** Where the text on the piece goes: a point well inside. */
   readonly labelAt: Point;
 }

@@ -23,3 +23,6 @@ export const WAIST_AGREES = 1.5;
 
 /** An edge whose depth (mm) and slope vary less than this is level and drawn as one exact arc. Larger would hide a slope; smaller trips over rounding. */
 export const LEVEL = 1e-9;
+
+/** Farthest that a line joined up from a chalk table may lie from the true one. Larger than chalk is wide spoils the seam; smaller asks for more points than anyone marks. */
+export const CHALK_AGREES = 1;

@@ -1,0 +1,53 @@
+import type { Piece } from '../draft/piece.ts';
+import { DEFAULT_ALLOWANCE } from '../gown/gown-of-spec.ts';
+import type { HemFinish, LayerSpec, Spec } from '../spec/spec.ts';
+
+/** What one layer's piece gets round its seam lines. */
+export interface AllowancePlan {
+  /** By edge of the piece, mm; the fold has none. */
+  readonly widths: Readonly<Record<string, number>>;
+  /** Extra below the hem's own allowance, cut off after hanging, mm. */
+  readonly roughCut: number;
+  readonly hemCorner: HemCorner;
+}
+
+/**
+ * How the allowance ends where hem and seam meet. `mirrored`: turned up along the hem line, so it is the mirror image
+ * of what lies above it. `trimmed`: the hem is sewn to a facing or another layer, and the corner is cut off so that
+ * it does not add bulk. `plain`: the edge is left raw or rolled, the sides run straight on.
+ */
+export type HemCorner = 'mirrored' | 'trimmed' | 'plain';
+
+const CORNERS: Readonly<Record<HemFinish, HemCorner>> = {
+  turned: 'mirrored',
+  faced: 'trimmed',
+  bagged: 'trimmed',
+  rolled: 'plain',
+  raw: 'plain',
+};
+
+/** Allowances of one piece in one layer: the layer's own before the gown's, a named station before `seam`. */
+export function allowancePlan(spec: Spec, layer: LayerSpec, piece: Piece): AllowancePlan {
+  const roughCut = spec.roughCut[piece.gore] ?? 0;
+  const widths: Record<string, number> = {
+    waist: layer.allowances.waist ?? spec.allowances.waist ?? DEFAULT_ALLOWANCE,
+    hem: hemAllowance(spec, layer),
+  };
+  for (const edge of [piece.frontEdge, piece.backEdge]) {
+    widths[edge] =
+      edge === 'fold'
+        ? 0
+        : (layer.allowances[edge] ??
+          spec.allowances[edge] ??
+          layer.allowances.seam ??
+          spec.allowances.seam ??
+          DEFAULT_ALLOWANCE);
+  }
+  return { widths, roughCut, hemCorner: roughCut > 0 ? 'plain' : CORNERS[layer.hem] };
+}
+
+/** A raw edge takes no hem allowance unless the layer itself names one. */
+function hemAllowance(spec: Spec, layer: LayerSpec): number {
+  if (layer.allowances.hem !== undefined) return layer.allowances.hem;
+  return layer.hem === 'raw' ? 0 : (spec.allowances.hem ?? DEFAULT_ALLOWANCE);
+}

@@ -1,0 +1,157 @@
+import type { Piece } from '../draft/piece.ts';
+import { meeting } from '../geometry/corner.ts';
+import type { Curve, Line, Point } from '../geometry/curve.ts';
+import type { Edge } from '../geometry/edge.ts';
+import { endOf, startOf, tangentAt } from '../geometry/evaluate.ts';
+import { nearestOnRun } from '../geometry/nearest.ts';
+import { offsetRun } from '../geometry/offset-run.ts';
+import { partOf, reversedRun } from '../geometry/split.ts';
+import { tidied } from '../geometry/tidied.ts';
+import { FIT } from '../geometry/tolerances.ts';
+import { reflected } from '../geometry/transform.ts';
+import type { AllowancePlan } from './allowance-plan.ts';
+import { lengthened, mirroredBelowHem } from './mirror-hem.ts';
+
+/**
+ * The cut line of one piece: every seam line offset outwards at true distance, joined by the corner that the sewing
+ * needs.
+ *
+ * ```
+ *        waist          seam pressed open: the waist's cut line is mirrored about the seam line, so that the
+ *      ┌───────┐        allowance folded back lies within the piece
+ *     /         \
+ *    /           \      turned hem: the side's cut line is mirrored about the hem line
+ *   └─────────────┘
+ * ```
+ */
+export interface CutOutline {
+  readonly edges: readonly Edge[];
+  /** Edges that bend tighter than their allowance is wide. */
+  readonly folded: readonly string[];
+}
+
+/** One side of the outline: its seam line and what the corners have made of its cut line so far. */
+interface Side {
+  readonly name: string;
+  readonly seam: readonly Curve[];
+  readonly width: number;
+  readonly cut: readonly Curve[];
+}
+
+export function cutOutline(piece: Piece, plan: AllowancePlan): CutOutline {
+  const [waist, back, hem, front] = piece.edges as readonly [Edge, Edge, Edge, Edge];
+  const folded: string[] = [];
+  const sideOf = (edge: Edge, width: number): Side => {
+    const offset = offsetRun(edge.curves, width, FIT);
+    if (offset === undefined || offset.folded) folded.push(edge.name);
+    return { name: edge.name, seam: edge.curves, width, cut: offset?.curves ?? edge.curves };
+  };
+  const top = sideOf(waist, plan.widths.waist!);
+  const right = sideOf(back, plan.widths[back.name]!);
+  const left = sideOf(front, plan.widths[front.name]!);
+  const bottom = sideOf(hem, plan.widths.hem! + plan.roughCut);
+
+  const rightHem = hemCorner(right, bottom, plan);
+  const leftHem = hemCorner(flipped(left), flipped({ ...bottom, cut: rightHem.bottom }), plan);
+  const rightTop = waistCorner(top, { ...right, cut: rightHem.side });
+  const leftTop = waistCorner(flipped({ ...top, cut: rightTop.waist }), {
+    ...flipped(left),
+    cut: leftHem.side,
+  });
+  return {
+    edges: [
+      { name: waist.name, curves: tidied(reversedRun(leftTop.waist)) },
+      { name: back.name, curves: tidied(rightTop.side) },
+      { name: hem.name, curves: tidied(reversedRun(leftHem.bottom)) },
+      { name: front.name, curves: tidied(reversedRun(leftTop.side)) },
+    ],
+    folded,
+  };
+}
+
+/** The same side run the other way round, so that one rule serves the left corners and the right ones. */
+function flipped(side: Side): Side {
+  return { ...side, seam: reversedRun(side.seam), cut: reversedRun(side.cut) };
+}
+
+/** How much farther than the wider allowance a corner may reach, as a multiple, before it is cut off. */
+const MITRE_LIMIT = 4;
+
+function reachOf(...sides: Side[]): number {
+  return MITRE_LIMIT * Math.max(10, ...sides.map((side) => side.width));
+}
+
+/** The waist's end against a side that runs down from it. */
+function waistCorner(waist: Side, side: Side): { waist: readonly Curve[]; side: readonly Curve[] } {
+  const reach = reachOf(waist, side);
+  const seamStart = startOf(side.seam[0]!);
+  const direction = tangentAt(side.seam[0]!, 0);
+  const seamDown: Line = {
+    kind: 'line',
+    from: seamStart,
+    to: { x: seamStart.x + direction.x, y: seamStart.y + direction.y },
+  };
+  const atSeam = meeting(waist.cut, [seamDown], reach);
+  if (side.width === 0 || atSeam === undefined) return joined(waist.cut, side.cut, reach);
+  const mirrored = reversedRun(atSeam.before.map((curve) => reflected(curve, seamStart, direction)));
+  const corner = meeting(mirrored, side.cut, reach, startOf(mirrored[0]!));
+  if (corner === undefined) return joined(waist.cut, side.cut, reach);
+  return { waist: [...atSeam.before, ...corner.before], side: corner.after };
+}
+
+/** Two cut lines run on until they meet; where they would meet too far away the corner is cut off straight. */
+function joined(
+  before: readonly Curve[],
+  after: readonly Curve[],
+  reach: number,
+): { waist: readonly Curve[]; side: readonly Curve[] } {
+  const corner = meeting(before, after, reach);
+  if (corner !== undefined) return { waist: corner.before, side: corner.after };
+  return { waist: [...before, bridge(before, after)], side: after };
+}
+
+function bridge(before: readonly Curve[], after: readonly Curve[]): Line {
+  return { kind: 'line', from: endOf(before[before.length - 1]!), to: startOf(after[0]!) };
+}
+
+/** Both cut lines with their corner: the hem's is the whole run, its start replaced. */
+interface HemCornerResult {
+  readonly side: readonly Curve[];
+  readonly bottom: readonly Curve[];
+}
+
+/** A side that runs down to the hem, and the hem that follows it. */
+function hemCorner(side: Side, hem: Side, plan: AllowancePlan): HemCornerResult {
+  const reach = reachOf(side, hem);
+  const toMeet = side.width === 0 || hem.width === 0 ? 'plain' : plan.hemCorner;
+  if (toMeet === 'trimmed') return { side: side.cut, bottom: [bridge(side.cut, hem.cut), ...hem.cut] };
+  if (toMeet === 'mirrored') {
+    const mirrored = mirroredCorner(side, hem, reach);
+    if (mirrored !== undefined) return mirrored;
+  }
+  const corner = joined(side.cut, hem.cut, reach);
+  return { side: corner.waist, bottom: corner.side };
+}
+
+function mirroredCorner(side: Side, hem: Side, reach: number): HemCornerResult | undefined {
+  const hemLine = lengthened(hem.seam, reach);
+  const atHem = meeting(side.cut, hemLine, reach, endOf(side.cut[side.cut.length - 1]!));
+  if (atHem === undefined) return undefined;
+  const below = mirroredBelowHem(atHem.before, hemLine, hem.width);
+  if (below === undefined) return undefined;
+  const bottom = startingAt(lengthened(hem.cut, reach), endOf(below[below.length - 1]!));
+  return { side: [...atHem.before, ...endingAt(below, startOf(bottom[0]!))], bottom };
+}
+
+/** The run from its nearest point to `start` on, without the lengthening at its far end. */
+function startingAt(run: readonly Curve[], start: Point): Curve[] {
+  const near = nearestOnRun(run, start);
+  const rest = run.slice(near.index + 1, -1);
+  return [partOf(run[near.index]!, near.t, 1), ...rest];
+}
+
+/** Closes the few micrometres between two fitted lines. */
+function endingAt(run: readonly Curve[], end: Point): Curve[] {
+  const last = run[run.length - 1]!;
+  return last.kind === 'arc' ? [...run] : [...run.slice(0, -1), { ...last, to: end }];
+}

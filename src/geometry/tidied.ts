@@ -1,0 +1,44 @@
+import type { Arc, Curve, Line } from './curve.ts';
+import { derivativeAt, tangentAt } from './evaluate.ts';
+import { cross, distance, dot } from './point.ts';
+import { JOIN } from './tolerances.ts';
+
+/** Shortest piece worth keeping, mm: less than the rounding of a drawn coordinate. */
+const CRUMB = 1e-7;
+
+/** A run without pieces that have no length (and so no direction), and with lines and arcs that go on made one. */
+export function tidied(run: readonly Curve[]): Curve[] {
+  const kept: Curve[] = [];
+  for (const curve of run) {
+    const speed = derivativeAt(curve, 0.5);
+    if (Math.hypot(speed.x, speed.y) < CRUMB) continue;
+    const last = kept[kept.length - 1];
+    const one = last === undefined ? undefined : asOne(last, curve);
+    if (one === undefined) kept.push(curve);
+    else kept[kept.length - 1] = one;
+  }
+  return kept;
+}
+
+function asOne(a: Curve, b: Curve): Curve | undefined {
+  if (a.kind === 'line' && b.kind === 'line') {
+    return goesOn(a, b) ? { kind: 'line', from: a.from, to: b.to } : undefined;
+  }
+  if (a.kind === 'arc' && b.kind === 'arc')
+    return sameCircle(a, b) ? { ...a, sweep: a.sweep + b.sweep } : undefined;
+  return undefined;
+}
+
+function goesOn(a: Line, b: Line): boolean {
+  const p = tangentAt(a, 0);
+  const q = tangentAt(b, 0);
+  return Math.abs(cross(p, q)) < 1e-12 && dot(p, q) > 0;
+}
+
+function sameCircle(a: Arc, b: Arc): boolean {
+  return (
+    distance(a.centre, b.centre) < JOIN &&
+    Math.abs(a.radius - b.radius) < JOIN &&
+    Math.sign(a.sweep) === Math.sign(b.sweep)
+  );
+}
