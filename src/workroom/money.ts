@@ -33,7 +33,7 @@ export function moneyOfText(text: string, currency: string | undefined): Amount 
 }
 
 /** The exact number of whole units. */
-export function valueOf(money: Amount): Fraction {
+export function unitsIn(money: Amount): Fraction {
   return over(
     { numerator: money.minor, denominator: 1n },
     { numerator: minorPerUnit(money.currency), denominator: 1n },
@@ -50,7 +50,7 @@ export function less(a: Amount, b: Amount): Amount {
 
 /** Share of an amount, rounded to what can be paid. */
 export function shareOf(money: Amount, share: Fraction): Amount {
-  return moneyOf(times(valueOf(money), share), money.currency);
+  return moneyOf(times(unitsIn(money), share), money.currency);
 }
 
 /** To the nearest multiple of `step`, half away from zero. A step that is not above zero changes nothing. */
@@ -62,7 +62,7 @@ export function roundedToStep(money: Amount, step: Amount): Amount {
 
 /** `1234.50`: no thousands sign, so that any script and any reader takes it for the same number. */
 export function amountText(money: Amount): string {
-  return decimalText(valueOf(money), minorDigits(money.currency));
+  return decimalText(unitsIn(money), minorDigits(money.currency));
 }
 
 /** `GBP 1234.50`; bare where there is no currency. */
