@@ -15,11 +15,23 @@ export function visualRuns(text: string): TextRun[] {
   let done = 0;
   for (const stretch of text.matchAll(STRETCH)) {
     if (stretch.index > done) runs.push({ text: text.slice(done, stretch.index), rightToLeft: false });
-    runs.push(...stretchRuns(stretch[0]));
-    done = stretch.index + stretch[0].length;
+    const own = withoutStrayBrackets(stretch[0]);
+    runs.push(...stretchRuns(own));
+    done = stretch.index + own.length;
   }
   if (done < text.length) runs.push({ text: text.slice(done), rightToLeft: false });
   return runs;
+}
+
+/** A bracket that closes one from before the stretch belongs to the line around it. */
+function withoutStrayBrackets(stretch: string): string {
+  let own = stretch;
+  while (/[)\]}>»]$/u.test(own) && count(own, /[)\]}>»]/gu) > count(own, /[([{<«]/gu)) own = own.slice(0, -1);
+  return own;
+}
+
+function count(text: string, pattern: RegExp): number {
+  return [...text.matchAll(pattern)].length;
 }
 
 /** Numbers part a right-to-left stretch; the parts then stand in reverse order. */
