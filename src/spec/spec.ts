@@ -80,6 +80,8 @@ export interface LengthsSpec {
   readonly offFloor?: number;
   readonly hemWidthAt?: number;
   readonly at: Readonly<Record<string, number>>;
+  /** Sewn edge of the bodice to the floor, by station, where `at` holds other lengths: what a bustle lifts from. */
+  readonly toFloor?: Readonly<Record<string, number>>;
   readonly notes?: string;
 }
 
