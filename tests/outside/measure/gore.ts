@@ -163,3 +163,9 @@ function meet(a: Point, downA: Point, b: Point, downB: Point): Point {
 }
 
 const angleBetween = (a: Point, b: Point) => Math.atan2(Math.abs(cross(a, b)), dot(a, b));
+
+/** The ring that a flared gore was cut from: its apex and the radii at the front seam's two ends. */
+export function ringOf(gore: Gore): { apex: Point; inner: number; outer: number } {
+  const apex = meet(gore.front.from, straight(gore.front), gore.back.from, straight(gore.back));
+  return { apex, inner: distance(gore.front.from, apex), outer: distance(gore.front.to, apex) };
+}
