@@ -1,25 +1,25 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
+import type { LayerDraft } from '../draft/draft-layers.ts';
 import type { CutPiece, Piece } from '../draft/piece.ts';
 import type { Curve, Point } from '../geometry/curve.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
 import { middle } from '../geometry/point.ts';
 import { FIT } from '../geometry/tolerances.ts';
-import type { LayerSpec, Spec } from '../spec/spec.ts';
+import type { Spec } from '../spec/spec.ts';
 import { type AllowancePlan, allowancePlan } from './allowance-plan.ts';
 import { cutOutline } from './cut-outline.ts';
 import { notchDistances, notchesOf } from './notches.ts';
-
-/** One layer and the draft of its seam lines. */
-export interface LayerDraft {
-  readonly layer: LayerSpec;
-  readonly draft: GownDraft;
-}
 
 export interface CutPieces {
   /** From the centre front round; layers that are cut alike share one piece. */
   readonly pieces: readonly CutPiece[];
   /** Edges that bend tighter than their allowance, by gore and layer. */
-  readonly folded: readonly { readonly gore: string; readonly layer: string; readonly edge: string }[];
+  readonly folded: readonly {
+    readonly gore: string;
+    readonly layer: string;
+    readonly edge: string;
+    readonly width: number;
+  }[];
 }
 
 /** Adds every layer's allowances; layers whose cut outline is the same share one piece, which names them all. */
@@ -41,7 +41,8 @@ export function cutPieces(spec: Spec, layers: readonly LayerDraft[]): CutPieces 
     for (const { plan, draft, layers: names } of alike.values()) {
       const { piece, folded: edges } = cutPiece(draft.pieces[index]!, plan, names, notches.get(draft)!);
       pieces.push(piece);
-      for (const edge of edges) folded.push({ gore: gore.name, layer: names[0]!, edge });
+      for (const edge of edges)
+        folded.push({ gore: gore.name, layer: names[0]!, edge, width: plan.widths[edge]! });
     }
   }
   return { pieces, folded };

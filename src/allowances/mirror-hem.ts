@@ -3,7 +3,7 @@ import type { Curve, Point } from '../geometry/curve.ts';
 import { curvatureAt, derivativeAt, endOf, pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { fitCubics } from '../geometry/fit-cubics.ts';
 import { nearestOnRun } from '../geometry/nearest.ts';
-import { cross, dot, leftOf, subtract } from '../geometry/point.ts';
+import { dot, leftOf, subtract } from '../geometry/point.ts';
 import { reversed } from '../geometry/split.ts';
 import { FIT } from '../geometry/tolerances.ts';
 

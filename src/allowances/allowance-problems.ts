@@ -1,0 +1,18 @@
+import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
+
+export function tooDeepForCurve(
+  span: Span,
+  gore: string,
+  layer: string,
+  edge: string,
+  width: number,
+): Diagnostic {
+  return {
+    code: edge === 'hem' ? 'hem-too-deep' : 'allowance-too-wide',
+    level: 'warning',
+    span,
+    message: `the ${edge} of gore ${gore} (layer ${layer}) bends tighter than its allowance of ${width.toFixed(1)} mm is wide`,
+    why: 'The cut line would fold over itself; it is drawn straight across there, so the allowance is narrower.',
+    hint: `Take a narrower allowance at this ${edge}, or face it.`,
+  };
+}

@@ -1,0 +1,128 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { lineAndColumn } from '../diagnostics/place.ts';
+import type { LayerDrafts } from '../draft/draft-layers.ts';
+import type { Spec } from '../spec/spec.ts';
+import type { GownMeasures } from '../truing/measure-gown.ts';
+import { measureGown } from '../truing/measure-gown.ts';
+
+/** Every figure of the draft as `report.json` holds it: mm, mm², degrees. A gore on the fold is given as its half. */
+export interface GownReport {
+  readonly gown: string;
+  readonly client?: string;
+  readonly format: number;
+  /** Names what the spec says; printed on every piece and sheet. */
+  readonly content: string;
+  readonly gores: readonly {
+    readonly name: string;
+    readonly copies: number;
+    readonly onFold: boolean;
+    readonly top: number;
+    readonly hem: number;
+    readonly flareDegrees: number;
+    readonly area: number;
+    /** Smallest radius of its edges, mm; null where all are straight. */
+    readonly tightestRadius: number | null;
+    readonly edges: Readonly<Record<string, number>>;
+  }[];
+  readonly stations: readonly { readonly name: string; readonly length: number; readonly drop: number }[];
+  readonly seams: readonly {
+    readonly name: string;
+    readonly lengths: readonly [number, number];
+    readonly difference: number;
+    readonly hemAngle: number;
+    readonly waistAngle: number;
+    /** How far the hem is off square there, degrees. */
+    readonly hemOffSquare: number;
+  }[];
+  readonly waist: { readonly sewn: number; readonly bodice: number; readonly difference: number };
+  readonly hem: { readonly sewn: number };
+  readonly layers: readonly {
+    readonly name: string;
+    readonly cloth: string;
+    readonly hem: string;
+    readonly sewnHem: number;
+  }[];
+}
+
+export interface Finding {
+  readonly code: string;
+  readonly level: string;
+  readonly message: string;
+  readonly line: number;
+  readonly column: number;
+}
+
+export function gownReport(
+  spec: Spec,
+  content: string,
+  drafts: LayerDrafts,
+  measures: GownMeasures,
+): GownReport {
+  const { gown } = drafts.gown;
+  return {
+    gown: spec.gown,
+    ...(spec.client === undefined ? {} : { client: spec.client }),
+    format: spec.format,
+    content,
+    gores: measures.gores.map((gore, i) => ({
+      name: gore.name,
+      copies: gore.copies,
+      onFold: gown.gores[i]!.fold !== undefined,
+      top: mm(gore.top),
+      hem: mm(gore.hem),
+      flareDegrees: degrees(gore.flare),
+      area: Math.round(gore.area * 100) / 100,
+      tightestRadius: Number.isFinite(gore.tightest) ? mm(gore.tightest) : null,
+      edges: Object.fromEntries(Object.entries(gore.edges).map(([name, length]) => [name, mm(length)])),
+    })),
+    stations: gown.stations.map(({ name, drop }, i) => ({
+      name,
+      length: mm(drafts.gown.lengths[i]!),
+      drop: mm(drop),
+    })),
+    seams: measures.seams.map((seam) => ({
+      name: seam.name,
+      lengths: [mm(seam.lengths[0]), mm(seam.lengths[1])],
+      difference: mm(Math.abs(seam.lengths[0] - seam.lengths[1])),
+      hemAngle: degrees(seam.hemAngle),
+      waistAngle: degrees(seam.waistAngle),
+      hemOffSquare: degrees(seam.offSquare),
+    })),
+    waist: {
+      sewn: mm(measures.waist.sewn),
+      bodice: mm(spec.bodice.waistSeam),
+      difference: mm(Math.abs(measures.waist.sewn - spec.bodice.waistSeam)),
+    },
+    hem: { sewn: mm(measures.hem.sewn) },
+    layers: drafts.layers.map(({ layer, draft }) => ({
+      name: layer.name,
+      cloth: layer.cloth,
+      hem: layer.hem,
+      sewnHem: mm(sewnHem(measureGown(draft), layer.gores, gown.closed)),
+    })),
+  };
+}
+
+/** Hem of a layer all round, over the gores that it has. */
+function sewnHem(measures: GownMeasures, gores: readonly string[] | undefined, closed: boolean): number {
+  const own = measures.gores.filter((gore) => gores === undefined || gores.includes(gore.name));
+  return (closed ? 1 : 2) * own.reduce((sum, gore) => sum + gore.hem, 0);
+}
+
+export function findingsOf(diagnostics: readonly Diagnostic[]): Finding[] {
+  return diagnostics.map(({ code, level, message, span }) => ({
+    code,
+    level,
+    message,
+    ...lineAndColumn(span),
+  }));
+}
+
+/** Kept to a tenth of a micrometre: finer than any tool, coarse enough to be the same on every machine. */
+function mm(length: number): number {
+  return Math.round(length * 1e4) / 1e4;
+}
+
+function degrees(angle: number): number {
+  return Math.round(((angle * 180) / Math.PI) * 1e4) / 1e4;
+}
