@@ -1,0 +1,66 @@
+import type { CutPiece } from '../draft/piece.ts';
+import type { Line } from '../geometry/curve.ts';
+import type { Paper } from './paper.ts';
+import type { Margins, SheetFrame } from './sheet-frame.ts';
+
+/** Pieces lying on a grid of sheets. The pattern's coordinates are those of `pattern.svg`: 0 0 at the grid's corner. */
+export interface SheetPlan {
+  readonly paper: Paper;
+  readonly margins: Margins;
+  readonly frame: SheetFrame;
+  /** Millimetres on paper for one of the pattern, to undo what the printer gets wrong; 1 as a rule. */
+  readonly scale: Scale;
+  /** In the order given: from the centre front round. */
+  readonly pieces: readonly LaidPiece[];
+  /** In the order of printing. */
+  readonly sheets: readonly Sheet[];
+  readonly rows: number;
+  readonly columns: number;
+  /** Sheets if every piece lay on a grid of its own. */
+  readonly gridPerPiece: number;
+  /** Sheets that the pieces' area fills; blank sheets left out inside wide pieces may beat it. */
+  readonly areaBound: number;
+}
+
+export interface Scale {
+  readonly across: number;
+  readonly down: number;
+}
+
+/** A piece moved (and turned by quarters) to where the sheets show it. */
+export interface LaidPiece {
+  readonly cutPiece: CutPiece;
+  /** Clockwise as drawn, degrees. */
+  readonly turned: 0 | 90 | 180 | 270;
+  /** The part of the grain line that is drawn: on sheets that are printed anyway, where there are any. */
+  readonly grain: Line;
+}
+
+export interface Sheet {
+  /** In the file, from 1; the first pages are instructions. */
+  readonly page: number;
+  /** From 0, down and across. */
+  readonly row: number;
+  readonly column: number;
+  /** Row as a letter and column as a number, from A1: how the map and the arrows call it. */
+  readonly label: string;
+  /** The rectangle of the pattern that the frame shows, mm. */
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  /** Where that frame lies on the page, mm from its lower left corner. */
+  readonly left: number;
+  readonly bottom: number;
+  /** Indices of the pieces with a line on it. */
+  readonly pieces: readonly number[];
+  /** Labels of the printed sheets that it is taped to. */
+  readonly neighbours: Neighbours;
+}
+
+export interface Neighbours {
+  readonly left?: string;
+  readonly right?: string;
+  readonly above?: string;
+  readonly below?: string;
+}

@@ -1,0 +1,102 @@
+import type { CutPiece } from '../draft/piece.ts';
+import { boundsOfCurves } from '../geometry/bounds.ts';
+import type { Curve, Point } from '../geometry/curve.ts';
+import { flattenedRun } from '../geometry/flatten.ts';
+import { type Placement, placed, placedPoint } from '../geometry/transform.ts';
+import type { Polyline } from './touched-sheets.ts';
+
+/**
+ * A turned piece as the search for its place sees it: every line flattened, and for each row of `ROW` mm the stretch
+ * that the piece takes, with the gap to its neighbours; all from the upper left corner of its bounding box.
+ */
+export interface WorkingShape {
+  readonly turned: 0 | 90 | 180 | 270;
+  /** Moves the piece so that its bounding box begins at 0 0. */
+  readonly placement: Placement;
+  readonly width: number;
+  readonly height: number;
+  readonly lines: readonly Polyline[];
+  readonly rowLeft: Float64Array;
+  readonly rowRight: Float64Array;
+}
+
+/** Height of a row, mm. Larger keeps pieces farther apart than they need be; smaller costs time. */
+export const ROW = 5;
+
+/** White left between two pieces at least, mm: shears need it. */
+const GAP = 4;
+
+/** Chord height of the flattened lines, mm; only the choice of a place rests on it. */
+const COARSE = 0.3;
+
+export function workingShape(cutPiece: CutPiece, turned: WorkingShape['turned']): WorkingShape {
+  const angle = (turned * Math.PI) / 180;
+  const turn: Placement = { mirror: false, angle, shift: { x: 0, y: 0 } };
+  const outline = cutPiece.cutEdges.flatMap((edge) => edge.curves).map((curve) => placed(turn, curve));
+  const box = boundsOfCurves(outline);
+  const placement: Placement = { ...turn, shift: { x: -box.left, y: -box.top } };
+  const runs = drawnRuns(cutPiece).map((run) => flatRun(run, placement));
+  const width = box.right - box.left;
+  const height = box.bottom - box.top;
+  const cutLine = runs[0]!;
+  return { turned, placement, width, height, lines: runs, ...rowsOf(cutLine, height) };
+}
+
+/** Every run of curves that is drawn for a piece, the cut line first; the grain line apart. */
+export function drawnRuns(cutPiece: CutPiece): Curve[][] {
+  return [
+    cutPiece.cutEdges.flatMap((edge) => [...edge.curves]),
+    ...cutPiece.piece.edges.map((edge) => [...edge.curves]),
+    ...cutPiece.notches.flatMap((notch) => notch.ticks.map((tick) => [tick])),
+    ...cutPiece.marks.map((mark) => [...mark.curves]),
+  ];
+}
+
+function flatRun(run: readonly Curve[], placement: Placement): Polyline {
+  return polylineOf(flattenedRun(run, COARSE).map((point) => placedPoint(placement, point)));
+}
+
+export function polylineOf(points: readonly Point[]): Polyline {
+  return Float64Array.from(points.flatMap((point) => [point.x, point.y]));
+}
+
+function rowsOf(outline: Polyline, height: number): Pick<WorkingShape, 'rowLeft' | 'rowRight'> {
+  const count = Math.ceil(height / ROW) + 1;
+  const left = new Float64Array(count).fill(Infinity);
+  const right = new Float64Array(count).fill(-Infinity);
+  for (let i = 0; i + 3 < outline.length; i += 2) {
+    widenRows(left, right, outline[i]!, outline[i + 1]!, outline[i + 2]!, outline[i + 3]!);
+  }
+  return withGap(left, right);
+}
+
+/** Widens each row that a segment passes through by the part of the segment in it. */
+function widenRows(
+  left: Float64Array,
+  right: Float64Array,
+  fromX: number,
+  fromY: number,
+  toX: number,
+  toY: number,
+): void {
+  const top = Math.min(fromY, toY);
+  const bottom = Math.max(fromY, toY);
+  const xAt = (y: number) => (toY === fromY ? fromX : fromX + ((y - fromY) / (toY - fromY)) * (toX - fromX));
+  const last = Math.min(left.length - 1, Math.floor(bottom / ROW));
+  for (let row = Math.max(0, Math.floor(top / ROW)); row <= last; row++) {
+    const level = toY === fromY;
+    const a = level ? fromX : xAt(Math.max(top, row * ROW));
+    const b = level ? toX : xAt(Math.min(bottom, (row + 1) * ROW));
+    left[row] = Math.min(left[row]!, a, b);
+    right[row] = Math.max(right[row]!, a, b);
+  }
+}
+
+/** Each row as wide as its neighbours too, so that the gap holds up and down as well as across. */
+function withGap(left: Float64Array, right: Float64Array): Pick<WorkingShape, 'rowLeft' | 'rowRight'> {
+  const rowLeft = left.map((own, row) => Math.min(own, left[row - 1] ?? own, left[row + 1] ?? own) - GAP / 2);
+  const rowRight = right.map(
+    (own, row) => Math.max(own, right[row - 1] ?? own, right[row + 1] ?? own) + GAP / 2,
+  );
+  return { rowLeft, rowRight };
+}
