@@ -1,0 +1,154 @@
+import type { LayerDraft } from '../allowances/cut-pieces.ts';
+import { draftGown, type GownDraft } from '../draft/draft-gown.ts';
+import type { CutPiece } from '../draft/piece.ts';
+import { areaInside } from '../geometry/area.ts';
+import { lengthOfRun } from '../geometry/length.ts';
+import type { LayerSpec, Spec } from '../spec/spec.ts';
+import { type FloorLength, floorLengths } from './floor-lengths.ts';
+
+/** What the papers need to know of the drafted skirt, all measured on the draft. mm, mm², radians; all round. */
+export interface Skirt {
+  /** Sewn tops of the gores. */
+  readonly waist: number;
+  readonly hem: number;
+  /** All the gores' flares at the hem together. */
+  readonly flare: number;
+  /** From the centre front round; on a ring of different sides each seam once. */
+  readonly stations: readonly SkirtStation[];
+  readonly layers: readonly SkirtLayer[];
+}
+
+export interface SkirtStation {
+  readonly name: string;
+  /** Seams of this name in the whole skirt; 0 on a fold. */
+  readonly seams: number;
+  readonly drop: number;
+  /** Sewn edge of the bodice to the hem, along the cloth. */
+  readonly finished: number;
+  readonly floor?: FloorLength;
+}
+
+export interface SkirtLayer {
+  readonly spec: LayerSpec;
+  readonly gores: readonly string[];
+  readonly waist: number;
+  readonly hem: number;
+  readonly flare: number;
+  readonly netArea: number;
+  readonly cutArea: number;
+  readonly seams: readonly { readonly name: string; readonly length: number; readonly copies: number }[];
+}
+
+export function skirtOf(
+  spec: Spec,
+  draft: GownDraft,
+  layers: readonly LayerDraft[],
+  cutPieces: readonly CutPiece[],
+): Skirt {
+  const all = spec.gores.map((gore) => gore.name);
+  return {
+    waist: edgeAllRound(draft, 'waist', all),
+    hem: edgeAllRound(draft, 'hem', all),
+    flare: flareAllRound(draft, all),
+    stations: stationsOf(spec, draft),
+    layers: layers.map((layer) => layerOf(layer, cutPieces, all)),
+  };
+}
+
+/** Round the skirt at a level given as a slant distance below the level waist at each station, mm. */
+export function sweepAt(draft: GownDraft, depths: readonly number[]): number {
+  return draft.frames.reduce(
+    (sum, frame, i) => sum + copies(draft) * frame.widthAt((depths[i]! + depths[i + 1]!) / 2),
+    0,
+  );
+}
+
+/** Drafted gores stand for both halves unless the gown's sides differ. */
+function copies(draft: GownDraft): number {
+  return draft.gown.closed ? 1 : 2;
+}
+
+function stationsOf(spec: Spec, draft: GownDraft): SkirtStation[] {
+  const floors = floorLengths(spec, draft, withoutTrain(draft));
+  const count = draft.gown.closed ? draft.gown.gores.length : draft.gown.stations.length;
+  return draft.gown.stations.slice(0, count).map((station, i) => ({
+    name: station.name,
+    seams: seamsAt(draft, i),
+    drop: station.drop,
+    finished: draft.lengths[i]!,
+    ...(floors[i] === undefined ? {} : { floor: floors[i] }),
+  }));
+}
+
+function withoutTrain(draft: GownDraft): readonly number[] | undefined {
+  if (draft.gown.train === undefined) return draft.lengths;
+  const { train: _, ...gown } = draft.gown;
+  const level = draftGown(gown);
+  return 'reason' in level ? undefined : level.lengths;
+}
+
+function seamsAt(draft: GownDraft, station: number): number {
+  const { gores, closed } = draft.gown;
+  if (closed) return 1;
+  if (station === 0) return gores[0]!.fold === 'front' ? 0 : 1;
+  if (station === gores.length) return gores[gores.length - 1]!.fold === 'back' ? 0 : 1;
+  return 2;
+}
+
+function layerOf(
+  { layer, draft }: LayerDraft,
+  cutPieces: readonly CutPiece[],
+  all: readonly string[],
+): SkirtLayer {
+  const gores = layer.gores ?? all;
+  const own = cutPieces.filter((piece) => piece.layers.includes(layer.name));
+  return {
+    spec: layer,
+    gores,
+    waist: edgeAllRound(draft, 'waist', gores),
+    hem: edgeAllRound(draft, 'hem', gores),
+    flare: flareAllRound(draft, gores),
+    netArea:
+      copies(draft) *
+      sumOver(draft, gores, (i) => areaInside(draft.pieces[i]!.edges.flatMap((e) => e.curves))),
+    cutArea:
+      copies(draft) *
+      own.reduce((sum, piece) => sum + areaInside(piece.cutEdges.flatMap((e) => e.curves)), 0),
+    seams: seamsOf(draft, gores),
+  };
+}
+
+/** Seams between gores that the layer has. */
+function seamsOf(draft: GownDraft, gores: readonly string[]): SkirtLayer['seams'] {
+  const { gown } = draft;
+  const has = (i: number): boolean => gores.includes(gown.gores[i]?.name ?? '');
+  const last = gown.gores.length;
+  return gown.stations.slice(0, gown.closed ? last : last + 1).flatMap((station, i) => {
+    const before = i > 0 ? i - 1 : gown.closed ? last - 1 : i;
+    const after = i < last ? i : i - 1;
+    const count = seamsAt(draft, i);
+    if (count === 0 || !has(before) || !has(after)) return [];
+    return [{ name: station.name, length: draft.lengths[i]!, copies: count }];
+  });
+}
+
+function edgeAllRound(draft: GownDraft, edge: string, gores: readonly string[]): number {
+  const curves = (i: number) => draft.pieces[i]!.edges.find((own) => own.name === edge)!.curves;
+  return copies(draft) * sumOver(draft, gores, (i) => lengthOfRun(curves(i)));
+}
+
+function flareAllRound(draft: GownDraft, gores: readonly string[]): number {
+  const depthAt = (station: number): number => draft.gown.stations[station]!.drop + draft.lengths[station]!;
+  return (
+    copies(draft) *
+    sumOver(
+      draft,
+      gores,
+      (i) => draft.frames[i]!.downAt(depthAt(i + 1), 1) - draft.frames[i]!.downAt(depthAt(i), 0),
+    )
+  );
+}
+
+function sumOver(draft: GownDraft, gores: readonly string[], measure: (gore: number) => number): number {
+  return draft.gown.gores.reduce((sum, gore, i) => (gores.includes(gore.name) ? sum + measure(i) : sum), 0);
+}
