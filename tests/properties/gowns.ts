@@ -231,7 +231,7 @@ function lengthsFrom(raw: Raw, widths: readonly number[]) {
     return { lengths, measured: 'finished' as const, offFloor: 0 };
   }
   const shape = raw.shape.replace('floor ', '') as 'round' | 'pointed' | 'square';
-  const begins = Math.min(n - 1, Math.floor(raw.begins * n));
+  const begins = Math.max(1, Math.min(n - 1, Math.floor(raw.begins * n)));
   const way = widths.slice(begins).reduce((a, b) => a + b, 0);
   const steep = { round: 0.5, pointed: 0.35, square: 0.3 }[shape];
   const onFloor = half((0.2 + 0.8 * raw.reach) * Math.min(1000, steep * way));
@@ -343,4 +343,30 @@ function reordered(value: unknown, order: (keys: string[]) => string[]): unknown
   if (typeof value !== 'object' || value === null) return value;
   const map = value as Tree;
   return Object.fromEntries(order(Object.keys(map)).map((key) => [key, reordered(map[key], order)]));
+}
+
+/** The same gown with every length multiplied. */
+export function scaled(gown: RandomGown, factor: number): RandomGown {
+  const by = (mm: number) => mm * factor;
+  return {
+    ...gown,
+    gores: gown.gores.map((gore) => ({
+      ...gore,
+      top: by(gore.top),
+      width: 'hem' in gore.width ? { hem: by(gore.width.hem) } : gore.width,
+    })),
+    ...(gown.sweep === undefined ? {} : { sweep: by(gown.sweep) }),
+    hemWidthAt: by(gown.hemWidthAt),
+    drops: gown.drops.map(by),
+    lengths: gown.lengths.map((length) => (length === undefined ? undefined : by(length))),
+    offFloor: by(gown.offFloor),
+    ...(gown.train === undefined ? {} : { train: { ...gown.train, onFloor: by(gown.train.onFloor) } }),
+    allowances: Object.fromEntries(Object.entries(gown.allowances).map(([edge, width]) => [edge, by(width)])),
+    roughCut: gown.roughCut.map(by),
+    layers: gown.layers.map((layer) => ({
+      ...layer,
+      shorter: by(layer.shorter),
+      ...(layer.hemAllowance === undefined ? {} : { hemAllowance: by(layer.hemAllowance) }),
+    })),
+  };
 }
