@@ -37,6 +37,8 @@ export interface Spec {
   readonly currency?: string;
   readonly dates?: DatesSpec;
   readonly paper?: PaperSpec;
+  /** By layer: the hash printed on the pieces that it was cut from. */
+  readonly cut?: Readonly<Record<string, string>>;
   /** Where each value stands, keyed by its path: `gores.1.top`, `lengths.at.centre-front`. See `placeOf`. */
   readonly places: ReadonlyMap<string, Span>;
 }

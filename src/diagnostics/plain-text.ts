@@ -1,0 +1,20 @@
+/**
+ * Text that came from a spec or a file name, safe on a terminal: controls, marks that turn the reading direction,
+ * line separators and lone surrogates are written as `\u{…}`, so that no name moves the cursor, hides itself or
+ * forges a second message.
+ */
+export function plainText(text: string): string {
+  return text.replace(UNSAFE, (char) => `\\u{${(char.codePointAt(0) ?? 0).toString(16)}}`);
+}
+
+/** A value in a message: safe, in quotes, and never longer than a line bears. */
+export function quoted(text: string): string {
+  const characters = [...text.slice(0, 2 * LONGEST_QUOTE)];
+  const cut = text.length > 2 * LONGEST_QUOTE || characters.length > LONGEST_QUOTE;
+  return `\`${characters.slice(0, LONGEST_QUOTE).join('')}${cut ? '…' : ''}\``;
+}
+
+/** Characters of a value that a message repeats. Longer drowns the message; shorter hides what was written. */
+const LONGEST_QUOTE = 48;
+
+const UNSAFE = /[\p{Cc}\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]|\p{Cs}/gu;

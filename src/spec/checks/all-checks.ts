@@ -1,0 +1,28 @@
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import { checkAssumed } from './assumed.ts';
+import { checkCloths } from './cloths.ts';
+import { checkGores } from './gores.ts';
+import { checkReferences } from './layers.ts';
+import { checkLengths } from './lengths.ts';
+import { checkMoney } from './money.ts';
+import { checkNames } from './names.ts';
+import type { Page } from './page.ts';
+import { checkStations } from './stations.ts';
+import { checkTops } from './tops.ts';
+import { checkWorkroom } from './workroom.ts';
+
+/** Everything that can be judged from the spec alone, whether or not all of it could be read. */
+export function allChecks(page: Page): Diagnostic[] {
+  return [
+    checkNames,
+    checkGores,
+    checkStations,
+    checkTops,
+    checkLengths,
+    checkReferences,
+    checkCloths,
+    checkWorkroom,
+    checkMoney,
+    checkAssumed,
+  ].flatMap((check) => check(page));
+}

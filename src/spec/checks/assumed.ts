@@ -1,0 +1,24 @@
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import * as problems from '../../diagnostics/gown-problems.ts';
+import type { Page } from './page.ts';
+
+/** Measures that the spec leaves out and that are then the usual ones: said, so that nobody is surprised at the table. */
+export function checkAssumed(page: Page): Diagnostic[] {
+  return [...assumedAllowances(page)];
+}
+
+function assumedAllowances(page: Page): Diagnostic[] {
+  const hems = (page.sketch.layers ?? []).filter(
+    (layer) => layer.hem !== 'raw' && layer.allowances?.hem === undefined,
+  );
+  const needed = hems.length > 0 ? ['seam', 'waist', 'hem'] : ['seam', 'waist'];
+  const left = needed.filter((edge) => !page.has('allowances', edge));
+  if (left.length === 0 || !page.has('gores')) return [];
+  return [
+    problems.allowanceAssumed(
+      page.has('allowances') ? page.keyAt('allowances') : page.keyAt('gores'),
+      left,
+      page.say(15),
+    ),
+  ];
+}

@@ -1,0 +1,40 @@
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import * as problems from '../../diagnostics/gown-problems.ts';
+import type { Page } from './page.ts';
+
+/** A selvedge that is not measured is taken to be this wide; see the defaults of the spec. */
+const USUAL_SELVEDGE = 10;
+
+/** Each cloth by itself. */
+export function checkCloths(page: Page): Diagnostic[] {
+  return Object.entries(page.sketch.cloths ?? {}).flatMap(([name, cloth]) => {
+    if (cloth === undefined) return [];
+    const faults: Diagnostic[] = [];
+    const { width, selvedge = USUAL_SELVEDGE } = cloth;
+    if (width !== undefined && 2 * selvedge >= width)
+      faults.push(
+        problems.selvedgesWiderThanCloth(
+          page.at('cloths', name, 'selvedge'),
+          name,
+          page.say(selvedge),
+          page.say(width),
+        ),
+      );
+    if (cloth.oneWay === true && cloth.headToTail === true)
+      faults.push(problems.oneWayHeadToTail(page.keyAt('cloths', name, 'head-to-tail'), name));
+    if (cloth.oneWay === false && cloth.headToTail === false)
+      faults.push(problems.neitherWay(page.keyAt('cloths', name, 'head-to-tail'), name));
+    if (cloth.repeatAcross !== undefined && width !== undefined && cloth.repeatAcross > width)
+      faults.push(
+        problems.repeatWiderThanCloth(
+          page.at('cloths', name, 'repeat-across'),
+          name,
+          page.say(cloth.repeatAcross),
+          page.say(width),
+        ),
+      );
+    if (cloth.pricedPer !== undefined && cloth.price === undefined && !page.has('cloths', name, 'price'))
+      faults.push(problems.pricedPerWithoutPrice(page.keyAt('cloths', name, 'priced-per'), name));
+    return faults;
+  });
+}

@@ -1,0 +1,79 @@
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import * as problems from '../../diagnostics/gown-problems.ts';
+import { BOUNDS } from '../shape/bounds.ts';
+import type { Page } from './page.ts';
+
+/** What the lengths need beside themselves: the floor, the level of the hem widths, both centres, the train. */
+export function checkLengths(page: Page): Diagnostic[] {
+  if (page.sketch.lengths === undefined || !page.has('lengths')) return [];
+  return [
+    ...checkNeededStations(page),
+    ...checkFloor(page),
+    ...checkHemWidthAt(page),
+    ...checkPoint(page),
+    ...checkTrain(page),
+  ];
+}
+
+function checkNeededStations(page: Page): Diagnostic[] {
+  const { stations } = page;
+  if (!page.has('lengths', 'at') || stations === undefined) return [];
+  const needed = page.mirrored ? ['centre-front', 'centre-back'] : [stations[0]!];
+  return needed
+    .filter((station) => !page.has('lengths', 'at', station))
+    .map((station) => problems.lengthMissing(page.keyAt('lengths', 'at'), station));
+}
+
+function checkFloor(page: Page): Diagnostic[] {
+  const { measured, offFloor, at = {} } = page.sketch.lengths!;
+  if (measured !== 'to-floor') {
+    return page.has('lengths', 'off-floor')
+      ? [problems.offFloorUnused(page.keyAt('lengths', 'off-floor'), measured ?? 'finished')]
+      : [];
+  }
+  if (!page.has('lengths', 'off-floor')) return [problems.offFloorMissing(page.at('lengths', 'measured'))];
+  return Object.entries(at)
+    .filter(
+      ([, length]) =>
+        offFloor !== undefined && length !== undefined && length - offFloor < BOUNDS.length.least,
+    )
+    .map(([station, length]) =>
+      problems.hemAboveWaist(
+        page.at('lengths', 'at', station),
+        station,
+        page.say(length!),
+        page.say(offFloor!),
+      ),
+    );
+}
+
+function checkHemWidthAt(page: Page): Diagnostic[] {
+  const gores = page.sketch.gores ?? [];
+  const index = gores.findIndex((_, i) => page.has('gores', i, 'hem') || page.has('gores', i, 'half-hem'));
+  const asked = page.has('sweep') ? 'sweep' : index >= 0 ? 'hem' : undefined;
+  const given = page.has('lengths', 'hem-width-at');
+  if (asked !== undefined && !given) return [problems.hemWidthAtMissing(page.keyAt('lengths'), asked)];
+  return asked === undefined && given
+    ? [problems.hemWidthAtUnused(page.keyAt('lengths', 'hem-width-at'))]
+    : [];
+}
+
+function checkPoint(page: Page): Diagnostic[] {
+  const point = page.sketch.bodice?.point;
+  if (point === undefined || !page.mirrored) return [];
+  return (page.sketch.bodice?.dropBelowWaist?.[point] ?? 0) > 0 || !page.has('bodice', 'point')
+    ? []
+    : [problems.pointWithoutDrop(page.at('bodice', 'point'), point)];
+}
+
+function checkTrain(page: Page): Diagnostic[] {
+  const { train, lengths } = page.sketch;
+  if (train === undefined || !page.has('train')) return [];
+  if (!page.mirrored) return [problems.trainWithoutSymmetry(page.keyAt('train'))];
+  const faults: Diagnostic[] = [];
+  if (lengths?.measured === 'to-floor' && !page.has('train', 'on-floor'))
+    faults.push(problems.onFloorMissing(page.keyAt('train')));
+  if (train.begins !== undefined && train.begins === page.stations?.at(-1))
+    faults.push(problems.trainBeginsBehind(page.at('train', 'begins')));
+  return faults;
+}

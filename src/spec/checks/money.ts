@@ -1,0 +1,52 @@
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import * as problems from '../../diagnostics/gown-problems.ts';
+import type { Page } from './page.ts';
+
+/** Prices without a currency, stages that do not make a whole, and a client who can be told by name. */
+export function checkMoney(page: Page): Diagnostic[] {
+  return [...checkCurrency(page), ...checkStages(page), ...checkClient(page)];
+}
+
+function checkCurrency(page: Page): Diagnostic[] {
+  if (page.has('currency')) return [];
+  const first = priced(page)[0];
+  return first === undefined ? [] : [problems.noCurrency(first)];
+}
+
+/** Places where an amount of money stands. */
+function priced(page: Page): Diagnostic['span'][] {
+  const { cloths = {}, trims = [], notions = [] } = page.sketch;
+  const paths: (string | number)[][] = [
+    ...Object.keys(cloths).map((name) => ['cloths', name, 'price']),
+    ['edging', 'price'],
+    ...trims.map((_, i) => ['trims', i, 'price']),
+    ['labour', 'rate'],
+    ...notions.map((_, i) => ['notions', i, 'price']),
+  ];
+  return paths.filter((path) => page.has(...path)).map((path) => page.at(...path));
+}
+
+function checkStages(page: Page): Diagnostic[] {
+  const { deposit = 0, stages } = page.sketch.labour ?? {};
+  const parts = Object.values(stages ?? {});
+  if (parts.length === 0 || parts.some((part) => part === undefined)) return [];
+  const whole = parts.reduce<number>((sum, part) => sum + (part ?? 0), deposit);
+  return Math.abs(whole - 1) > 1e-9
+    ? [problems.stagesNotWhole(page.keyAt('labour', 'stages'), `${Number((whole * 100).toFixed(2))}%`)]
+    : [];
+}
+
+function checkClient(page: Page): Diagnostic[] {
+  const client = page.sketch.client;
+  return client !== undefined && looksLikeAName(client)
+    ? [problems.clientByName(page.at('client'), client)]
+    : [];
+}
+
+/** A code has a digit or is all capitals: `LAN-07`, `LAN`. Words, and addresses of mail, are people. */
+function looksLikeAName(client: string): boolean {
+  if (client.includes('@')) return true;
+  const words = client.split(/[\s,]+/).filter((word) => /\p{L}{2,}/u.test(word));
+  const digits = /\p{N}/u.test(client);
+  return !digits && (words.length > 1 || words.some((word) => /\p{Ll}/u.test(word) || word.length > 6));
+}

@@ -1,0 +1,76 @@
+import type { Span } from '../../diagnostics/diagnostic.ts';
+import { lengthText } from '../length-in-units.ts';
+import type { SketchedSpec } from '../shape/spec-shape.ts';
+import { stationsOf } from '../stations.ts';
+import { childOf, placeOfWritten, type Written, type WrittenMap } from '../written.ts';
+
+type Step = string | number;
+
+/** A spec under checking: its values, anything of which may be missing, and where each stands. */
+export class Page {
+  readonly sketch: SketchedSpec;
+  private readonly root: Written;
+
+  constructor(sketch: SketchedSpec, root: Written) {
+    this.sketch = sketch;
+    this.root = root;
+  }
+
+  get mirrored(): boolean {
+    return this.sketch.symmetry !== 'none';
+  }
+
+  /** Names of the gores in order; nothing where one is missing or faulty, as what depends on them cannot be judged. */
+  get goreNames(): readonly string[] | undefined {
+    const names = (this.sketch.gores ?? []).map((gore) => gore.name);
+    return names.length > 0 && names.every((name) => name !== undefined) ? names : undefined;
+  }
+
+  /** Stations from the centre front round; nothing where the gores cannot be told. */
+  get stations(): readonly string[] | undefined {
+    return this.goreNames && stationsOf(this.goreNames, this.mirrored ? 'mirrored' : 'none');
+  }
+
+  /** Stations with a fold of the cloth in place of a seam. */
+  get folds(): readonly string[] {
+    const gores = this.sketch.gores ?? [];
+    if (!this.mirrored) return [];
+    const front = gores[0]?.onFold === true ? ['centre-front'] : [];
+    return gores.length > 1 && gores.at(-1)?.onFold === true ? [...front, 'centre-back'] : front;
+  }
+
+  /** Where a value stands, or the nearest section round it. */
+  at(...path: readonly Step[]): Span {
+    return placeOfWritten(this.nearest(path));
+  }
+
+  /** Where the key of a value stands. */
+  keyAt(...path: readonly Step[]): Span {
+    const written = this.nearest(path);
+    return written.key ?? placeOfWritten(written);
+  }
+
+  has(...path: readonly Step[]): boolean {
+    return path.reduce<Written | undefined>(childOf, this.root) !== undefined;
+  }
+
+  keysOf(...path: readonly Step[]): readonly string[] {
+    const written = path.reduce<Written | undefined>(childOf, this.root);
+    return written?.kind === 'map' ? [...(written as WrittenMap).entries.keys()] : [];
+  }
+
+  /** A length in the file's units. */
+  say(millimetres: number): string {
+    return lengthText(millimetres, this.sketch.units);
+  }
+
+  private nearest(path: readonly Step[]): Written {
+    let written = this.root;
+    for (const step of path) {
+      const child = childOf(written, step);
+      if (child === undefined) break;
+      written = child;
+    }
+    return written;
+  }
+}

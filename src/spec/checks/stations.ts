@@ -1,0 +1,113 @@
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import * as problems from '../../diagnostics/gown-problems.ts';
+import { nearest } from '../nearest.ts';
+import type { Page } from './page.ts';
+
+type Path = readonly (string | number)[];
+
+/** Every station that is named anywhere exists, and where cloth is sewn or opened there is a seam and no fold. */
+export function checkStations(page: Page): Diagnostic[] {
+  const { stations } = page;
+  if (stations === undefined) return [];
+  const keys = (...path: Path) =>
+    page.keysOf(...path).map((key) => ({ name: key, span: page.keyAt(...path, key) }));
+  const check = ({ name, span }: Named, extra: readonly string[] = []) =>
+    faultOfStation(page, stations, name, span, extra);
+  return [
+    ...keys('lengths', 'at').flatMap((named) => check(named)),
+    ...keys('bodice', 'drop-below-waist').flatMap((named) => check(named)),
+    ...keys('allowances').flatMap((named) => [...check(named, EDGES), ...allowanceOnFold(page, named)]),
+    ...(page.sketch.layers ?? []).flatMap((_, i) =>
+      keys('layers', i, 'allowances').flatMap((named) => [
+        ...check(named, EDGES),
+        ...allowanceOnFold(page, named),
+      ]),
+    ),
+    ...namedElsewhere(page).flatMap((named) => check(named)),
+    ...alongTrims(page).flatMap((named) => check(named, ['waist', 'hem'])),
+    ...seamsNamed(page).flatMap((named) => [
+      ...check(named),
+      ...(page.folds.includes(named.name) ? [problems.foldNotSeam(named.span, named.name)] : []),
+    ]),
+  ];
+}
+
+interface Named {
+  readonly name: string;
+  readonly span: Diagnostic['span'];
+}
+
+const EDGES = ['seam', 'waist', 'hem'];
+
+function faultOfStation(
+  page: Page,
+  stations: readonly string[],
+  name: string,
+  span: Named['span'],
+  extra: readonly string[],
+): Diagnostic[] {
+  if (stations.includes(name) || extra.includes(name)) return [];
+  const known = [...extra, ...stations];
+  if (!page.mirrored && /^centre-(front|back)$/.test(name))
+    return [problems.centreWithoutSymmetry(span, name, stations)];
+  const [front, back, ...more] = name.split('/');
+  if (front === undefined || back === undefined || more.length > 0)
+    return [problems.unknownStation(span, name, known, nearest(name, known))];
+  const gores = page.goreNames ?? [];
+  const strangers = [front, back].filter((gore) => !gores.includes(gore));
+  if (strangers.length > 0)
+    return [problems.stationOfNoGore(span, name, strangers, known, nearest(name, known))];
+  return [
+    problems.notNeighbours(
+      span,
+      name,
+      stations,
+      stations.includes(`${back}/${front}`) ? `${back}/${front}` : undefined,
+    ),
+  ];
+}
+
+function allowanceOnFold(page: Page, { name, span }: Named): Diagnostic[] {
+  return page.folds.includes(name) ? [problems.allowanceOnFold(span, name)] : [];
+}
+
+function namedElsewhere(page: Page): Named[] {
+  const { train, edging, fittings = [] } = page.sketch;
+  const places: Named[] = [];
+  const add = (name: string | undefined, ...path: Path) => {
+    if (name !== undefined) places.push({ name, span: page.at(...path) });
+  };
+  add(train?.begins, 'train', 'begins');
+  add(edging?.start, 'edging', 'start');
+  for (const [i, fitting] of fittings.entries()) {
+    for (const part of ['hem', 'waist'] as const)
+      for (const name of page.keysOf('fittings', i, part))
+        places.push({ name, span: page.keyAt('fittings', i, part, name) });
+    for (const [j, level] of (fitting.levelled ?? []).entries())
+      add(level.from, 'fittings', i, 'levelled', j, 'from');
+  }
+  return places;
+}
+
+function alongTrims(page: Page): Named[] {
+  return (page.sketch.trims ?? []).flatMap(({ along }, i) =>
+    along === undefined ? [] : [{ name: along, span: page.at('trims', i, 'along') }],
+  );
+}
+
+function seamsNamed(page: Page): Named[] {
+  const { closure, bustle, layers = [], fittings = [] } = page.sketch;
+  const places: Named[] = [];
+  const add = (name: string | undefined, ...path: Path) => {
+    if (name !== undefined) places.push({ name, span: page.at(...path) });
+  };
+  add(closure?.at, 'closure', 'at');
+  for (const [i, layer] of layers.entries()) add(layer.gap?.at, 'layers', i, 'gap', 'at');
+  for (const [i, fitting] of fittings.entries())
+    for (const [j, seam] of (fitting.seams ?? []).entries())
+      add(seam.seam, 'fittings', i, 'seams', j, 'seam');
+  // A loop may be sewn at the middle of a folded back as well as in a seam.
+  for (const [i, point] of (bustle?.points ?? []).entries())
+    if (point.seam !== 'centre-back') add(point.seam, 'bustle', 'points', i, 'seam');
+  return places;
+}

@@ -1,0 +1,62 @@
+import type { Diagnostic, Source } from '../diagnostics/diagnostic.ts';
+import { sortDiagnostics } from '../diagnostics/place.ts';
+import { notASpec } from '../diagnostics/text-problems.ts';
+import { manyProblems } from '../diagnostics/value-problems.ts';
+import { buildSpec } from './build-spec.ts';
+import { allChecks } from './checks/all-checks.ts';
+import { Page } from './checks/page.ts';
+import { faultOfText } from './decode-spec.ts';
+import { readShape } from './read-shape.ts';
+import type { Spec } from './spec.ts';
+import { childOf, isScalar, type Written } from './written.ts';
+import { readYaml } from './yaml-text.ts';
+
+/** `spec` only where there are no errors; diagnostics sorted by place, warnings among them. */
+export interface SpecReading {
+  readonly spec?: Spec;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Text to spec: the tree as written, its shape, then whether its values make a gown together. */
+export function readSpec(source: Source): SpecReading {
+  const { root, diagnostics } = readTree(source);
+  return root === undefined ? { diagnostics } : readWritten(root, diagnostics);
+}
+
+/** The tree of one file, its units set, or what is wrong with its text. */
+export function readTree(source: Source): ReturnType<typeof readYaml> {
+  const fault = faultOfText(source);
+  if (fault !== undefined) return { diagnostics: [fault] };
+  const { root, diagnostics } = readYaml(source);
+  if (root === undefined) return { diagnostics };
+  if (root.kind !== 'map') return { diagnostics: [notASpec(firstLine(root), inWords(root))] };
+  const units = childOf(root, 'units');
+  if (units !== undefined && isScalar(units)) root.file.units = units.text.trim();
+  return { root, diagnostics };
+}
+
+/** A tree, alone or merged with what it is based on. `found` are the problems of its text. */
+export function readWritten(root: Written, found: readonly Diagnostic[]): SpecReading {
+  const { spec, sketch, diagnostics } = readShape(root);
+  const all = sortDiagnostics([...found, ...diagnostics, ...allChecks(new Page(sketch, root))]);
+  const failed = spec === undefined || all.some((diagnostic) => diagnostic.level === 'error');
+  return { ...(failed ? {} : { spec: buildSpec(spec, root) }), diagnostics: atMost(MOST_PROBLEMS, all) };
+}
+
+/** Problems shown of one file. More bury the first; fewer would hide some of a bad day's work. */
+const MOST_PROBLEMS = 100;
+
+function atMost(most: number, all: readonly Diagnostic[]): readonly Diagnostic[] {
+  if (all.length <= most) return all;
+  return [...all.slice(0, most), manyProblems(all[most]!.span, all.length - most)];
+}
+
+function firstLine(root: Written) {
+  const { source, start, end } = root.span;
+  const newline = source.text.indexOf('\n', start);
+  return { source, start, end: newline === -1 ? end : Math.min(end, newline) };
+}
+
+function inWords(root: Written): string {
+  return root.kind === 'list' ? 'a list' : 'one value';
+}

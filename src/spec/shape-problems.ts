@@ -1,0 +1,98 @@
+import type * as z from 'zod';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import * as problems from '../diagnostics/value-problems.ts';
+import { nearest } from './nearest.ts';
+import type { FaultAtPath } from './shape/leaf.ts';
+import { keysAt } from './spec-schema.ts';
+import { childOf, isScalar, placeOfWritten, type Written, writtenAt } from './written.ts';
+
+type Path = readonly (string | number)[];
+
+/** What the schema library found, in words and with its place. */
+export function problemsOfIssue(issue: z.core.$ZodIssue, root: Written): Diagnostic[] {
+  const path = issue.path.filter((step) => typeof step !== 'symbol');
+  if (issue.code === 'unrecognized_keys') return issue.keys.map((key) => unknownKeyAt(root, path, key));
+  if (issue.code === 'invalid_union') return problemsOfUnion(issue, root, path);
+  if (issue.code === 'custom') {
+    const { diagnostic, expected } = (issue.params ?? {}) as FaultAtPath;
+    return [diagnostic ?? missingOrWrong(root, path, expected ?? 'a value')];
+  }
+  return [missingOrWrong(root, path, expectedBy(issue))];
+}
+
+/** Of several forms, the one whose kind was written tells what is wrong with it. */
+function problemsOfUnion(issue: z.core.$ZodIssueInvalidUnion, root: Written, path: Path): Diagnostic[] {
+  const written = writtenAt(root, path);
+  const branch = issue.errors[written?.kind === 'list' ? issue.errors.length - 1 : 0] ?? [];
+  return branch.flatMap((inner) => problemsOfIssue({ ...inner, path: [...path, ...inner.path] }, root));
+}
+
+function expectedBy(issue: z.core.$ZodIssue): string {
+  if (issue.code === 'too_big' || issue.code === 'too_small') return 'two values, such as [10deg, 10.5deg]';
+  const expected = issue.code === 'invalid_type' ? issue.expected : '';
+  if (expected === 'array' || expected === 'tuple') return 'a list, each of its lines beginning with `-`';
+  return 'a section with its own keys, such as `notes:`, set in below it';
+}
+
+function missingOrWrong(root: Written, path: Path, expected: string): Diagnostic {
+  const key = String(path.at(-1) ?? '');
+  const written = writtenAt(root, path);
+  if (written === undefined) {
+    const parent = path.slice(0, -1);
+    const section = writtenAt(root, parent) ?? root;
+    return problems.missingKey(
+      placeOfSection(section, parent),
+      key,
+      `from ${sectionName(section, parent)}`,
+      expected,
+    );
+  }
+  if (written.kind === 'nothing')
+    return problems.emptyValue(placeOfWritten(written), written.label, expected);
+  return problems.wrongKind(placeOfWritten(written), written.label, kindInWords(written), expected);
+}
+
+function unknownKeyAt(root: Written, path: Path, key: string): Diagnostic {
+  const section = writtenAt(root, path) ?? root;
+  const span = childOf(section, key)?.key ?? section.span;
+  const keys = keysAt(path);
+  return problems.unknownKey(span, key, `of ${sectionName(section, path)}`, nearest(key, keys), keys);
+}
+
+/** The top of a file has no key of its own: its first line stands for it. */
+function placeOfSection(section: Written, path: Path) {
+  if (path.length > 0) return placeOfWritten(section);
+  const { source, start } = section.span;
+  const end = source.text.indexOf('\n', start);
+  return { source, start, end: end === -1 ? source.text.length : end };
+}
+
+function sectionName(section: Written, path: Path): string {
+  const [last, before] = [path.at(-1), path.at(-2)];
+  if (last === undefined) return 'the spec';
+  const own = SINGULAR.get(String(typeof last === 'number' || before === 'cloths' ? before : ''));
+  if (own === undefined) return `\`${section.label}\``;
+  const name = childOf(section, 'name');
+  const named =
+    typeof last === 'string' ? last : name !== undefined && isScalar(name) ? name.text : undefined;
+  return named === undefined ? `this ${own}` : `the ${own} \`${named.slice(0, 40)}\``;
+}
+
+const SINGULAR: ReadonlyMap<string, string> = new Map([
+  ['gores', 'gore'],
+  ['layers', 'layer'],
+  ['cloths', 'cloth'],
+  ['trims', 'trim'],
+  ['notions', 'notion'],
+  ['fittings', 'fitting'],
+  ['girths', 'girth'],
+  ['points', 'bustle point'],
+  ['seams', 'seam'],
+  ['levelled', 'levelled point'],
+]);
+
+function kindInWords(written: Written): string {
+  if (written.kind === 'map') return 'a section';
+  if (written.kind === 'list') return 'a list';
+  return written.kind === 'number' ? 'a number' : written.kind === 'flag' ? 'true or false' : 'text';
+}

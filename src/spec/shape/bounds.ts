@@ -1,0 +1,52 @@
+/**
+ * What a measure of a gown can be, in mm, radians or fractions. Wide on purpose, from a doll's skirt to a stage
+ * train: they catch a slipped decimal point or a forgotten unit, not an unusual gown. Narrower would refuse somebody's
+ * work; wider would let `4m` pass for a gore's top.
+ */
+export interface Bounds {
+  readonly least: number;
+  readonly most: number;
+  /** What it is, for the message: "a gore's top lies between …". */
+  readonly of: string;
+}
+
+const degrees = (angle: number) => (angle * Math.PI) / 180;
+
+export const BOUNDS = {
+  waistSeam: { least: 100, most: 3000, of: 'a waist seam' },
+  goreTop: { least: 3, most: 1800, of: 'the top of a gore' },
+  hemWidth: { least: 3, most: 12_000, of: "a gore's hem" },
+  sweep: { least: 100, most: 60_000, of: 'the hem all round' },
+  flare: { least: degrees(-45), most: degrees(360), of: "a gore's flare" },
+  length: { least: 20, most: 12_000, of: 'a skirt length' },
+  offFloor: { least: 0, most: 1500, of: "the hem's height off the floor" },
+  onFloor: { least: 10, most: 8000, of: 'a train on the floor' },
+  drop: { least: 0, most: 600, of: "the bodice's drop below the waist" },
+  bonesEnd: { least: 0, most: 300, of: 'the distance of the bones from the waist seam' },
+  secondRow: { least: 0, most: 30, of: 'the distance of a second row of stitching' },
+  allowance: { least: 0, most: 250, of: 'an allowance' },
+  roughCut: { least: 0, most: 500, of: 'what is left to trim below a hem' },
+  shorter: { least: -100, most: 1000, of: 'what a layer is shorter by' },
+  cutSmaller: { least: 0, most: 0.5, of: 'what a layer is cut smaller by' },
+  share: { least: 0.001, most: 1, of: 'a share of the girth' },
+  clothWidth: { least: 100, most: 6000, of: "a cloth's width" },
+  selvedge: { least: 0, most: 300, of: 'a selvedge' },
+  clothWeight: { least: 1, most: 3000, of: "a cloth's weight in g/m²" },
+  shrinkage: { least: 0, most: 0.3, of: 'shrinkage' },
+  safety: { least: 0, most: 1, of: 'the margin bought for safety' },
+  step: { least: 1, most: 100_000, of: 'a length of cloth or trim' },
+  none: { least: 0, most: 1_000_000, of: 'a length of cloth or trim' },
+  repeat: { least: 1, most: 5000, of: 'a pattern repeat' },
+  stitch: { least: 0.3, most: 10, of: 'a stitch' },
+  girth: { least: 100, most: 30_000, of: 'a girth' },
+  down: { least: 0, most: 12_000, of: 'a distance below the waist' },
+  ease: { least: 0, most: 3000, of: 'ease' },
+  bodyGirth: { least: 200, most: 4000, of: 'a girth of the body' },
+  opening: { least: 20, most: 3000, of: 'an opening' },
+  trimWidth: { least: 1, most: 2000, of: 'the width of a trim' },
+  alter: { least: -1000, most: 1000, of: 'what a fitting alters' },
+  percentage: { least: 0, most: 1, of: 'a percentage' },
+  overhead: { least: 0, most: 10, of: 'a percentage added to a price' },
+  testSquare: { least: 50, most: 200, of: 'the test square as measured (100 mm when true)' },
+  paperEdge: { least: 0, most: 60, of: "a sheet's margin" },
+} as const satisfies Readonly<Record<string, Bounds>>;

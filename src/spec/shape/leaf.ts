@@ -1,0 +1,40 @@
+import * as z from 'zod';
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import type { WrittenScalar } from '../written.ts';
+
+/**
+ * How a scalar reaches the schema: wrapped in a function, so that no section or list can mistake it for one of its
+ * own kind, and so that it brings its place, its digits as written and its file's units along.
+ */
+export type Given = () => WrittenScalar;
+
+/** What a schema says about a fault that has no place yet: the path tells which value it was. */
+export interface FaultAtPath {
+  readonly diagnostic?: Diagnostic;
+  /** The value is missing, or is a section or a list; what should stand there, for the message. */
+  readonly expected?: string;
+}
+
+/** One value of a spec: what an editor is told about it, what a message calls it, and how it is read. */
+export function leaf<T>(
+  json: Readonly<Record<string, unknown>>,
+  expected: string,
+  read: (written: WrittenScalar) => { readonly value: T } | Diagnostic,
+) {
+  return z
+    .unknown()
+    .meta(json)
+    .transform((input, context): T => {
+      if (typeof input !== 'function') return fault(context, { expected });
+      const written = (input as Given)();
+      if (written.kind === 'left-out') return undefined as T;
+      if (written.kind === 'nothing') return fault(context, { expected });
+      const result = read(written);
+      return 'value' in result ? result.value : fault(context, { diagnostic: result });
+    });
+}
+
+function fault(context: z.core.$RefinementCtx, params: FaultAtPath): never {
+  context.addIssue({ code: 'custom', params: { ...params } });
+  return z.NEVER;
+}

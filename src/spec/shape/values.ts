@@ -1,0 +1,214 @@
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import * as problems from '../../diagnostics/value-problems.ts';
+import { lengthText } from '../length-in-units.ts';
+import { nearest } from '../nearest.ts';
+import { angleOf, LENGTH_UNITS, lengthOf, parseQuantity, shareOf, weightOf } from '../quantity.ts';
+import type { WrittenScalar } from '../written.ts';
+import type { Bounds } from './bounds.ts';
+import { leaf } from './leaf.ts';
+
+/** A length in mm; a bare number is in the file's units unless `bareUnit` says otherwise. */
+export function length(bounds: Bounds, bareUnit?: string) {
+  return leaf(NUMBER_OR_TEXT, 'a length, such as 98, 98cm or 38 1/2in', (written) => {
+    const quantity = parseQuantity(written.text);
+    if (quantity === undefined) return problems.notALength(written.span, written.label, written.text);
+    const millimetres = lengthOf(quantity, bareUnit ?? written.file.units ?? 'cm');
+    if (millimetres === undefined)
+      return problems.unknownUnit(
+        written.span,
+        quantity.unit,
+        LENGTH_UNITS,
+        nearest(quantity.unit, LENGTH_UNITS),
+      );
+    return within(written, millimetres, bounds, (value) => lengthText(value, written.file.units));
+  });
+}
+
+/** A step that the shop sells by, and whether it was written in yards. */
+export function soldBy(bounds: Bounds) {
+  return leaf(NUMBER_OR_TEXT, 'a length, such as 0.1m or 1/8yd', (written) => {
+    const quantity = parseQuantity(written.text);
+    if (quantity === undefined) return problems.notALength(written.span, written.label, written.text);
+    const unit = quantity.unit === '' ? (written.file.units ?? 'cm') : quantity.unit;
+    const step = lengthOf(quantity, unit);
+    if (step === undefined)
+      return problems.unknownUnit(
+        written.span,
+        quantity.unit,
+        LENGTH_UNITS,
+        nearest(quantity.unit, LENGTH_UNITS),
+      );
+    const checked = within(written, step, bounds, (value) => lengthText(value, written.file.units));
+    return 'value' in checked
+      ? { value: { step, inYards: ['in', 'ft', 'yd', '"', '″'].includes(unit) } }
+      : checked;
+  });
+}
+
+/** An angle in radians; a bare number is in degrees. */
+export function angle(bounds: Bounds) {
+  return leaf(NUMBER_OR_TEXT, 'an angle, such as 17deg', (written) => {
+    const quantity = parseQuantity(written.text);
+    const radians = quantity === undefined ? undefined : angleOf(quantity);
+    if (radians === undefined) return problems.notAnAngle(written.span, written.label, written.text);
+    return within(written, radians, bounds, (value) => `${round((value * 180) / Math.PI, 3)}deg`);
+  });
+}
+
+/** A fraction of 1. */
+export function share(bounds: Bounds) {
+  return leaf(NUMBER_OR_TEXT, 'a percentage, such as 3%', (written) => {
+    const quantity = parseQuantity(written.text);
+    const value = quantity === undefined ? undefined : shareOf(quantity);
+    if (value === undefined) return problems.notAShare(written.span, written.label, written.text);
+    return within(written, value, bounds, (part) => `${round(part * 100, 4)}%`);
+  });
+}
+
+/** A cloth's weight in g/m². */
+export function weight(bounds: Bounds) {
+  return leaf(NUMBER_OR_TEXT, 'a weight in g/m², such as 210', (written) => {
+    const quantity = parseQuantity(written.text);
+    const value = quantity === undefined ? undefined : weightOf(quantity);
+    if (value === undefined) return problems.notAWeight(written.span, written.label, written.text);
+    return within(written, value, bounds, (grams) => String(round(grams, 2)));
+  });
+}
+
+/** Money, hours: decimal text kept as written, never a binary float. */
+export function decimal(expected: string) {
+  return leaf(
+    {
+      anyOf: [
+        { type: 'number', minimum: 0 },
+        { type: 'string', pattern: DECIMAL.source },
+      ],
+    },
+    expected,
+    (written) =>
+      DECIMAL.test(written.text.trim())
+        ? { value: written.text.trim() }
+        : problems.notADecimal(written.span, written.label, written.text, expected),
+  );
+}
+
+export const money = () => decimal('an amount, such as 24.50');
+export const hours = () => decimal('hours, such as 41 or 2.5');
+
+/** A whole number. */
+export function count(least: number, most: number) {
+  return leaf({ type: 'integer', minimum: least, maximum: most }, 'a whole number', (written) => {
+    const value = /^\d{1,9}$/.test(written.text.trim()) ? Number(written.text) : Number.NaN;
+    return value >= least && value <= most
+      ? { value }
+      : problems.notACount(written.span, written.label, written.text, least, most);
+  });
+}
+
+/** How many times, such as fullness: `2.5` or `2.5:1`. */
+export function times(bounds: Bounds) {
+  return leaf(NUMBER_OR_TEXT, 'a number of times, such as 2.5', (written) => {
+    const quantity = parseQuantity(written.text.trim().replace(/\s*:\s*1$/, ''));
+    const value = quantity?.unit === '' ? quantity.numerator / quantity.denominator : undefined;
+    if (value === undefined) return problems.notTimes(written.span, written.label, written.text);
+    return within(written, value, bounds, String);
+  });
+}
+
+/** Free text, printed somewhere. A number is text as well: it keeps its noughts. */
+export function text(longest = 200) {
+  return leaf({ type: ['string', 'number'] }, 'text', (written) => textWithin(written, longest));
+}
+
+/** Text of any length that a maker writes to herself. */
+export const notes = () => text(20_000);
+
+/** A word that names a gore, a layer or a cloth, here or where it is referred to. */
+export function name() {
+  return leaf({ type: 'string', pattern: '^[A-Za-z0-9-]+$' }, 'a name', (written) => textWithin(written, 60));
+}
+
+/** A station, or the name of an edge: `side-front/side`, `centre-back`. */
+export const station = () =>
+  leaf({ type: 'string' }, 'a station, such as centre-back or side-front/side', (written) =>
+    textWithin(written, 130),
+  );
+
+/** A calendar day, kept as text. */
+export function date() {
+  return leaf({ type: 'string', format: 'date' }, 'a date, such as 2027-05-01', (written) =>
+    isDay(written.text.trim())
+      ? { value: written.text.trim() }
+      : problems.notADate(written.span, written.label, written.text),
+  );
+}
+
+export function flag() {
+  return leaf({ type: 'boolean' }, 'true or false', (written) =>
+    written.kind === 'flag'
+      ? { value: written.text === 'true' }
+      : problems.notAFlag(written.span, written.label, written.text),
+  );
+}
+
+/** One of a few words. */
+export function oneOf<const Word extends string>(...words: readonly Word[]) {
+  return leaf({ enum: words }, words.join(', '), (written) => {
+    const found = words.find((word) => word === written.text.trim());
+    return found === undefined
+      ? problems.notOneOf(written.span, written.label, written.text, words, nearest(written.text, words))
+      : { value: found };
+  });
+}
+
+/** Text of a form that a pattern gives. */
+export function matching(pattern: RegExp, expected: string) {
+  return leaf({ type: 'string', pattern: pattern.source }, expected, (written) =>
+    pattern.test(written.text.trim())
+      ? { value: written.text.trim() }
+      : problems.notOfForm(written.span, written.label, written.text, expected),
+  );
+}
+
+const NUMBER_OR_TEXT = { type: ['number', 'string'] };
+const DECIMAL = /^\d{1,12}(\.\d{1,4})?$/;
+
+function within(
+  written: WrittenScalar,
+  value: number,
+  bounds: Bounds,
+  say: (value: number) => string,
+): { value: number } | Diagnostic {
+  if (value < 0 && bounds.least >= 0)
+    return problems.negative(written.span, written.label, written.text, bounds.of);
+  if (value >= bounds.least - SLACK && value <= bounds.most + SLACK) return { value };
+  return problems.outOfBounds(
+    written.span,
+    written.label,
+    written.text,
+    bounds.of,
+    say(bounds.least),
+    say(bounds.most),
+  );
+}
+
+/** What a bound gives way by, for values that are not whole in binary. */
+const SLACK = 1e-9;
+
+function textWithin(written: WrittenScalar, longest: number): { value: string } | Diagnostic {
+  const value = written.text.trim();
+  if (value === '') return problems.emptyText(written.span, written.label);
+  return value.length <= longest ? { value } : problems.tooLong(written.span, written.label, longest);
+}
+
+function isDay(text: string): boolean {
+  const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
+  if (match === null) return false;
+  const [year = 0, month = 0, day = 0] = match.slice(1).map(Number);
+  const date = new Date(Date.UTC(year, month - 1, day));
+  return year >= 1900 && date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
+}
+
+function round(value: number, decimals: number): number {
+  return Number(value.toFixed(decimals));
+}
