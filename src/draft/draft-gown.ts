@@ -8,7 +8,7 @@ import { FIT, FLAT, LEVEL } from '../geometry/tolerances.ts';
 import type { Gore, Gown, LayerShape } from '../gown/gown.ts';
 import { type EdgeProfile, integrateAlong } from './edge-profiles.ts';
 import type { GoreFrame } from './gore-frame.ts';
-import { goreFrames } from './gore-frames.ts';
+import { goreFrames, longestStation } from './gore-frames.ts';
 import { hemProfile } from './hem-profile.ts';
 import type { Piece } from './piece.ts';
 import { waistProfile } from './waist-profile.ts';
@@ -16,7 +16,12 @@ import { waistProfile } from './waist-profile.ts';
 /** Why a gown cannot be drafted from its measures, and at which gore. */
 export interface Undraftable {
   readonly gore?: string;
-  readonly reason: 'waist-does-not-settle' | 'narrows-to-nothing' | 'hem-does-not-settle' | 'hem-above-waist';
+  readonly reason:
+    | 'waist-does-not-settle'
+    | 'narrows-to-nothing'
+    | 'widens-too-fast'
+    | 'hem-does-not-settle'
+    | 'hem-above-waist';
   /** Slant distance at which the gore has no width left. */
   readonly at?: number;
 }
@@ -54,8 +59,7 @@ export function draftGown(gown: Gown, shape: LayerShape = PLAIN): GownDraft | Un
 
 /** The first gore that has no width left at its longest station. */
 function narrowest(gown: Gown, frames: readonly GoreFrame[]): Undraftable | undefined {
-  const longest =
-    Math.max(...gown.stations.map(({ drop, length }) => drop + (length ?? 0))) + (gown.train?.onFloor ?? 0);
+  const longest = longestStation(gown);
   const i = frames.findIndex((frame) => frame.widthAt(longest) <= 0);
   if (i < 0) return undefined;
   return { reason: 'narrows-to-nothing', gore: gown.gores[i]!.name, at: longest };
@@ -95,18 +99,18 @@ function acrossGore(frame: GoreFrame, profile: EdgeProfile, gore: number): Curve
   const isLevel = [...stops, ...stops.slice(1).map((stop, k) => (stop + stops[k]!) / 2)].every(
     (way) => Math.abs(profile.slopeAt(way)) < LEVEL && Math.abs(profile.valueAt(way) - level) < LEVEL,
   );
-  if (isLevel) return [frame.levelAt(level)];
+  if (isLevel) return [...frame.levelAt(level)];
   const fractionAt = (way: number): number =>
     integrateAlong(profile, (at) => 1 / frame.widthAt(profile.valueAt(at)), from, way);
   const curve = {
     pointAt: (way: number): Point => frame.pointAt(profile.valueAt(way), way === to ? 1 : fractionAt(way)),
     derivativeAt: (way: number): Point => {
-      const down = frame.downAt(profile.valueAt(way), way === to ? 1 : fractionAt(way));
+      const depth = profile.valueAt(way);
+      const fraction = way === to ? 1 : fractionAt(way);
+      const down = frame.downAt(depth, fraction);
+      const bySlant = frame.bySlant(depth, fraction);
       const slope = profile.slopeAt(way);
-      return {
-        x: Math.cos(down) + slope * Math.sin(down),
-        y: -Math.sin(down) + slope * Math.cos(down),
-      };
+      return { x: Math.cos(down) + slope * bySlant.x, y: -Math.sin(down) + slope * bySlant.y };
     },
   };
   return stops.slice(1).flatMap((stop, k) => fitCubics(curve, stops[k]!, stop, FIT));

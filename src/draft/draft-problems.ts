@@ -15,6 +15,12 @@ const WORDS: Readonly<Record<Undraftable['reason'], (problem: Undraftable) => Wo
     why: 'Its two seams would cross above the hem, and such a piece cannot be cut.',
     hint: 'Give it a wider hem or less negative flare, or shorten it.',
   }),
+  'widens-too-fast': ({ gore }) => ({
+    code: 'gore-widens-too-fast',
+    message: `gore ${gore} widens faster from one girth to the next than its seams can follow`,
+    why: 'No flat piece of cloth has seams of that length and levels of that width.',
+    hint: 'Spread the girth over more gores, or put the levels of the petticoat farther apart.',
+  }),
   'waist-does-not-settle': () => ({
     code: 'waist-cannot-be-drawn',
     message: 'the dropped waist edge cannot be drawn through these drops with these tops',

@@ -8,10 +8,12 @@ export interface GoreFrame {
   /** Width along the level at slant distance s, mm. */
   readonly widthAt: (s: number) => number;
   readonly pointAt: (s: number, f: number) => Point;
-  /** Which way "down the cloth" lies there: angle from the grain, radians, positive towards the back edge. */
+  /** Which way "down the cloth" lies there, square to the level: angle from the grain, radians, positive towards the back edge. */
   readonly downAt: (s: number, f: number) => number;
-  /** The level line at s from f = 0 to 1, exactly. */
-  readonly levelAt: (s: number) => Curve;
+  /** How the point moves with s; a unit vector square to the level on both edges. */
+  readonly bySlant: (s: number, f: number) => Point;
+  /** The level line at s from f = 0 to 1. */
+  readonly levelAt: (s: number) => readonly Curve[];
   /** A side edge between two slant distances, downwards. */
   readonly sideFrom: (side: 'front' | 'back', from: number, to: number) => readonly Curve[];
 }

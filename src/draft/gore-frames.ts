@@ -2,43 +2,77 @@ import { SETTLED } from '../geometry/tolerances.ts';
 import type { Gore, Gown, LayerShape } from '../gown/gown.ts';
 import type { Undraftable } from './draft-gown.ts';
 import { type EdgeProfile, integrateAlong } from './edge-profiles.ts';
+import { widthThrough } from './girth-width.ts';
 import type { GoreFrame } from './gore-frame.ts';
+import type { WidthDown } from './half-gore.ts';
 import { sectorFrame } from './sector-frame.ts';
+import { type ShapedGrain, shapedFrame } from './shaped-frame.ts';
 
 /** Lays every gore flat. Under a drop the width at the level waist is the one whose dropped edge is the gore's top. */
 export function goreFrames(gown: Gown, waist: EdgeProfile, shape: LayerShape): GoreFrame[] | Undraftable {
   const frames: GoreFrame[] = [];
+  const reach = longestStation(gown) + BELOW_HEM;
   for (const [i, gore] of gown.gores.entries()) {
-    const frame = frameOf(gore, waist, i, shape);
-    if (frame === undefined) return { reason: 'narrows-to-nothing', gore: gore.name };
+    const width = levelWaistWidth(gore, waist, i, shape);
+    if (width === undefined) return { reason: 'narrows-to-nothing', gore: gore.name };
+    const frame = frameOf(gore, width, shape, reach);
+    if (frame === undefined) return { reason: 'widens-too-fast', gore: gore.name };
     frames.push(frame);
   }
   return frames;
 }
 
-function frameOf(gore: Gore, waist: EdgeProfile, i: number, shape: LayerShape): GoreFrame | undefined {
+/** How far below the longest station a shaped gore is computed, mm: room for hems that dip between stations. */
+const BELOW_HEM = 100;
+
+/** Slant distance of the longest station from the level waist, train included, mm. */
+export function longestStation(gown: Gown): number {
+  return (
+    Math.max(...gown.stations.map(({ drop, length }) => drop + (length ?? 0))) + (gown.train?.onFloor ?? 0)
+  );
+}
+
+/** Width at the level waist: found by making the whole gore span its stretch of the dropped edge. */
+function levelWaistWidth(gore: Gore, waist: EdgeProfile, i: number, shape: LayerShape): number | undefined {
   const from = waist.ways[i]!;
   const to = waist.ways[i + 1]!;
   let width = to - from;
   for (let round = 0; round < 300; round++) {
-    const flare = flareOf(gore, width, shape);
-    const kappa = flare / width;
-    const next = integrateAlong(waist, (way) => 1 / (1 + kappa * waist.valueAt(way)), from, to);
-    const change = Math.abs(next / width - 1);
-    if (!(next > 0) || !Number.isFinite(next)) return undefined;
-    width = next;
-    if (change < SETTLED) return sectorFrame(width, ...aboutGrain(gore, flare));
+    const down = widthDown(gore, width, shape);
+    const factor = integrateAlong(waist, (way) => 1 / down.valueAt(waist.valueAt(way)), from, to);
+    if (!(factor > 0) || !Number.isFinite(factor)) return undefined;
+    width *= factor;
+    if (Math.abs(factor - 1) < SETTLED) return width;
   }
   return undefined;
 }
 
+/** The gore's width as it changes down the cloth, for a given width at the level waist. */
+function widthDown(gore: Gore, width: number, shape: LayerShape): WidthDown {
+  if (gore.width.kind === 'girths') {
+    const across = 1 - shape.smallerAcross;
+    const along = 1 - shape.smallerAlong;
+    const levels = gore.width.levels.map((level) => ({
+      down: level.down * along,
+      width: level.width * across,
+    }));
+    return widthThrough([{ down: 0, width }, ...levels]);
+  }
+  const flare = flareOf(gore.width, width, shape);
+  return { valueAt: (s) => width + flare * s, slopeAt: () => flare };
+}
+
+function frameOf(gore: Gore, width: number, shape: LayerShape, reach: number): GoreFrame | undefined {
+  const rule = gore.width;
+  if (rule.kind === 'girths') return shapedFrame(widthDown(gore, width, shape), reach, shapedGrain(gore));
+  return sectorFrame(width, ...aboutGrain(gore, flareOf(rule, width, shape)));
+}
+
 /** Angle of the sector whose width at the level waist is `width`. */
-function flareOf(gore: Gore, width: number, shape: LayerShape): number {
+function flareOf(rule: Exclude<Gore['width'], { kind: 'girths' }>, width: number, shape: LayerShape): number {
   const smaller = 1 - shape.smallerAcross;
-  if (gore.width.kind === 'flare') return gore.width.angle * smaller;
-  if (gore.width.kind === 'hem')
-    return (gore.width.width * smaller - width) / (gore.width.at * (1 - shape.smallerAlong));
-  throw new Error('girths are laid flat by shaped frames');
+  if (rule.kind === 'flare') return rule.angle * smaller;
+  return (rule.width * smaller - width) / (rule.at * (1 - shape.smallerAlong));
 }
 
 function aboutGrain(gore: Gore, flare: number): [number, number] {
@@ -46,4 +80,9 @@ function aboutGrain(gore: Gore, flare: number): [number, number] {
   const { front, back } = gore.grain;
   const excess = (flare - front - back) / 2;
   return [front + excess, back + excess];
+}
+
+function shapedGrain(gore: Gore): ShapedGrain {
+  if (!('frontPart' in gore.grain)) return 'centre';
+  return gore.grain.frontPart === 0 ? 'front-edge' : gore.grain.frontPart === 1 ? 'back-edge' : 'centre';
 }

@@ -28,7 +28,8 @@ export function sectorFrame(width: number, front: number, back: number): GoreFra
     widthAt: (s) => width + flare * s,
     pointAt,
     downAt: (_s, f) => -front + flare * f,
-    levelAt: (s) => levelOf(pointAt, width, front, flare, s),
+    bySlant: (_s, f) => ({ x: Math.sin(flare * f - front), y: Math.cos(flare * f - front) }),
+    levelAt: (s) => [levelOf(pointAt, width, front, flare, s)],
     sideFrom: (side, from, to) => {
       const f = side === 'front' ? 0 : 1;
       return [{ kind: 'line', from: pointAt(from, f), to: pointAt(to, f) }];

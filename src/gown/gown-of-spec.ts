@@ -1,5 +1,6 @@
 import type { GoreSpec, Spec } from '../spec/spec.ts';
 import type { Gore, Gown, LengthRule, Station, Train, WidthRule } from './gown.ts';
+import { slantLevels } from './slant-levels.ts';
 
 /** The allowances that hold where the spec names none: the usual 5/8 in seam (textbook) all round. */
 export const DEFAULT_ALLOWANCE = 15;
@@ -90,13 +91,12 @@ function widthRuleOf(spec: Spec, gore: GoreSpec, top: number): WidthRule {
   const hem =
     (gore.onFold ? gore.halfHem : gore.hem) ?? (spec.sweep === undefined ? undefined : spec.sweep * share);
   if (hem !== undefined) return { kind: 'hem', width: hem, at: spec.lengths.hemWidthAt ?? 0 };
-  const petticoat = spec.petticoat;
-  if (petticoat === undefined) throw new Error(`gore ${gore.name} has no width below its top`);
-  const levels = petticoat.girths.map(({ down, girth }) => ({
-    down,
-    girth: girth + (down > 0 ? petticoat.ease : 0),
-  }));
-  return { kind: 'girths', share: gore.share ?? share, levels };
+  if (spec.petticoat === undefined) throw new Error(`gore ${gore.name} has no width below its top`);
+  const levels = slantLevels(spec.petticoat).filter((level) => level.down > 0);
+  return {
+    kind: 'girths',
+    levels: levels.map(({ down, girth }) => ({ down, width: girth * (gore.share ?? share) })),
+  };
 }
 
 function grainOf(gore: GoreSpec, fold: 'front' | 'back' | undefined): Gore['grain'] {

@@ -41,12 +41,12 @@ export interface Gore {
 export type WidthRule =
   | { readonly kind: 'flare'; readonly angle: number }
   | { readonly kind: 'hem'; readonly width: number; readonly at: number }
-  | { readonly kind: 'girths'; readonly share: number; readonly levels: readonly GirthLevel[] };
+  | { readonly kind: 'girths'; readonly levels: readonly WidthLevel[] };
 
-/** Finished girth all round at a slant distance below the level waist. */
-export interface GirthLevel {
+/** Finished width of a gore (of its half on a fold) at a slant distance below the level waist; down > 0. */
+export interface WidthLevel {
   readonly down: number;
-  readonly girth: number;
+  readonly width: number;
 }
 
 export type LengthRule =

@@ -1,0 +1,200 @@
+import type { Cubic, Curve, Point } from '../geometry/curve.ts';
+import { pointAt, tangentAt } from '../geometry/evaluate.ts';
+import { fitCubics } from '../geometry/fit-cubics.ts';
+import { integrate } from '../geometry/integrate.ts';
+import { FIT } from '../geometry/tolerances.ts';
+
+/** A width as it changes down the gore: mm, and mm per mm. */
+export interface WidthDown {
+  readonly valueAt: (s: number) => number;
+  readonly slopeAt: (s: number) => number;
+}
+
+/**
+ * One half of a gore shaped over a body, laid flat: a straight axis on the grain, and the seam beside it.
+ *
+ * Over a body that is no cone no flat piece keeps every length. What is sewn and measured is kept: the axis and the
+ * seam have their true lengths from level to level, every level has its true width, and every level leaves the axis
+ * and meets the seam squarely. Over a cone all four hold everywhere and the half gore is exactly its sector.
+ */
+export interface HalfGore {
+  readonly seamAt: (s: number) => Point;
+  /** The seam from one slant distance to another, downwards. */
+  readonly seamFrom: (from: number, to: number) => Curve[];
+  /** A place on the level at s, `part` of the way from the axis to the seam. */
+  readonly pointAt: (s: number, part: number) => Point;
+  /** Angle of "down" there from the axis, radians. */
+  readonly downAt: (s: number, part: number) => number;
+  readonly levelAt: (s: number) => Curve[];
+}
+
+/** Slant distance between two computed places of the seam, mm. Larger blurs a hip; smaller only costs time. */
+const STEP = 8;
+/** The steepest that a seam may run away from the grain: beyond it, a level can no longer meet it squarely. */
+const STEEPEST = 0.985;
+
+/**
+ * @param width of the half, along the level
+ * @param length how far down the seam is wanted, mm
+ * @returns undefined where the width grows faster than a seam can follow
+ */
+export function halfGore(width: WidthDown, length: number): HalfGore | undefined {
+  const seam = seamPlaces(width, Math.ceil(length / STEP) + 1);
+  if (seam === undefined) return undefined;
+  const pieces = smoothSeam(seam);
+  const place = (s: number): Place => placeOnSeam(pieces, s);
+  const levelOf = (s: number): Level => {
+    const { piece, t } = place(s);
+    const end = pointAt(piece, t);
+    const along = tangentAt(piece, t);
+    return levelTo(s, end, Math.atan2(along.x, along.y));
+  };
+  return {
+    seamAt: (s) => {
+      const { piece, t } = place(s);
+      return pointAt(piece, t);
+    },
+    seamFrom: (from, to) => partOfSeam(pieces, from, to),
+    pointAt: (s, part) => levelPoint(levelOf(s), part),
+    downAt: (s, part) => levelAngle(levelOf(s), part),
+    levelAt: (s) => {
+      const level = levelOf(s);
+      const curve = {
+        pointAt: (part: number) => levelPoint(level, part),
+        derivativeAt: (part: number) => {
+          const angle = levelAngle(level, part);
+          return { x: level.length * Math.cos(angle), y: -level.length * Math.sin(angle) };
+        },
+      };
+      return fitCubics(curve, 0, 1, FIT);
+    },
+  };
+}
+
+/**
+ * A level line: leaves the axis squarely at (0, s), and its direction turns by `turn`·τ + `bulge`·τ(1 − τ) over its
+ * length. A circle where `bulge` is 0.
+ */
+interface Level {
+  readonly s: number;
+  readonly length: number;
+  readonly turn: number;
+  readonly bulge: number;
+}
+
+function levelAngle(level: Pick<Level, 'turn' | 'bulge'>, part: number): number {
+  return level.turn * part + level.bulge * part * (1 - part);
+}
+
+function levelPoint(level: Level, part: number): Point {
+  const x = integrate((at) => Math.cos(levelAngle(level, at)), 0, part, 1);
+  const rise = integrate((at) => Math.sin(levelAngle(level, at)), 0, part, 1);
+  return { x: level.length * x, y: level.s - level.length * rise };
+}
+
+/** The level from the axis that meets the seam squarely at `end`, where the seam runs at angle `turn`. */
+function levelTo(s: number, end: Point, turn: number): Level {
+  const bulge = bulgeFor(turn, (s - end.y) / end.x);
+  const across = integrate((at) => Math.cos(levelAngle({ turn, bulge }, at)), 0, 1, 1);
+  return { s, length: end.x / across, turn, bulge };
+}
+
+/** The bulge for which a level of this turn rises by `slope` times its reach: Newton, from the circle. */
+function bulgeFor(turn: number, slope: number): number {
+  let bulge = 0;
+  for (let step = 0; step < 12; step++) {
+    const angle = (at: number): number => levelAngle({ turn, bulge }, at);
+    const across = integrate((at) => Math.cos(angle(at)), 0, 1, 1);
+    const rise = integrate((at) => Math.sin(angle(at)), 0, 1, 1);
+    const riseBy = integrate((at) => Math.cos(angle(at)) * at * (1 - at), 0, 1, 1);
+    const acrossBy = -integrate((at) => Math.sin(angle(at)) * at * (1 - at), 0, 1, 1);
+    const change = (rise - slope * across) / (riseBy - slope * acrossBy);
+    bulge -= change;
+    if (Math.abs(change) < 1e-14) break;
+  }
+  return bulge;
+}
+
+/** Rounds in which a level's bulge and the seam settle; each gains about two digits. */
+const ROUNDS = 8;
+
+/** Places of the seam every STEP down: at true width along the level, each a true STEP from the one before. */
+function seamPlaces(width: WidthDown, count: number): Point[] | undefined {
+  const s = Array.from({ length: count + 1 }, (_, i) => i * STEP);
+  const turns = s.map((at) => width.slopeAt(at));
+  const widths = s.map((at) => width.valueAt(at));
+  if (widths.some((own) => !(own > 0)) || turns.some((turn) => Math.abs(turn) > Math.asin(STEEPEST)))
+    return undefined;
+  let bulges = s.map(() => 0);
+  let places: Point[] = [];
+  for (let round = 0; round < ROUNDS; round++) {
+    const x = s.map(
+      (_, i) =>
+        widths[i]! *
+        integrate((at) => Math.cos(levelAngle({ turn: turns[i]!, bulge: bulges[i]! }, at)), 0, 1, 1),
+    );
+    const firstRise = widths[0]! * integrate((at) => Math.sin(turns[0]! * at), 0, 1, 1);
+    places = [{ x: x[0]!, y: -firstRise }];
+    for (let i = 1; i < s.length; i++) {
+      const across = x[i]! - x[i - 1]!;
+      if (Math.abs(across) > STEP * STEEPEST) return undefined;
+      places.push({ x: x[i]!, y: places[i - 1]!.y + downOver(across, turns[i]! - turns[i - 1]!) });
+    }
+    bulges = places.map((point, i) => bulgeFor(turns[i]!, (s[i]! - point.y) / point.x));
+  }
+  return places;
+}
+
+/** How far a stretch of seam runs down, whose length is STEP and which bends by `bend`: its chord is a little shorter. */
+function downOver(across: number, bend: number): number {
+  const chord = STEP * (1 - (bend * bend) / 24);
+  return Math.sqrt(chord * chord - across * across);
+}
+
+/** One smooth line through the places, a cubic a step, its direction at each place taken from both neighbours. */
+function smoothSeam(places: readonly Point[]): Cubic[] {
+  const last = places.length - 1;
+  const chord = (i: number): number =>
+    Math.atan2(places[i + 1]!.x - places[i]!.x, places[i + 1]!.y - places[i]!.y);
+  const angles = places.map((_, i) => {
+    if (i === 0) return chord(0) - (chord(1) - chord(0)) / 2;
+    if (i === last) return chord(last - 1) + (chord(last - 1) - chord(last - 2)) / 2;
+    return (chord(i - 1) + chord(i)) / 2;
+  });
+  return places.slice(1).map((to, i): Cubic => {
+    const from = places[i]!;
+    const third = STEP / 3;
+    return {
+      kind: 'cubic',
+      from,
+      control1: { x: from.x + Math.sin(angles[i]!) * third, y: from.y + Math.cos(angles[i]!) * third },
+      control2: { x: to.x - Math.sin(angles[i + 1]!) * third, y: to.y - Math.cos(angles[i + 1]!) * third },
+      to,
+    };
+  });
+}
+
+interface Place {
+  readonly piece: Cubic;
+  readonly t: number;
+}
+
+function placeOnSeam(pieces: readonly Cubic[], s: number): Place {
+  const i = Math.min(pieces.length - 1, Math.max(0, Math.floor(s / STEP)));
+  return { piece: pieces[i]!, t: s / STEP - i };
+}
+
+/** The seam in as few cubics as hold the line. */
+function partOfSeam(pieces: readonly Cubic[], from: number, to: number): Curve[] {
+  const curve = {
+    pointAt: (s: number): Point => {
+      const { piece, t } = placeOnSeam(pieces, s);
+      return pointAt(piece, t);
+    },
+    derivativeAt: (s: number): Point => {
+      const { piece, t } = placeOnSeam(pieces, s);
+      return tangentAt(piece, t);
+    },
+  };
+  return fitCubics(curve, from, to, FIT);
+}
