@@ -16,11 +16,15 @@ describe('command lines', () => {
     const given = join(CASES, name);
     const folder = mkdtempSync(join(tmpdir(), 'gorewright-'));
     cpSync(given, folder, { recursive: true, filter: (path) => !/\/(command|expected\.txt)$/.test(path) });
-    const before = new Set(readdirSync(folder, { recursive: true }));
-    const argv = readFileSync(join(given, 'command'), 'utf8').split('\n').filter((line) => line !== '');
+    const before = new Set(filesIn(folder));
+    const argv = readFileSync(join(given, 'command'), 'utf8')
+      .split('\n')
+      .filter((line) => line !== '');
     const machine = new RecordingMachine(folder);
     const status = await run(argv, machine);
-    const written = readdirSync(folder, { recursive: true }).filter((file) => !before.has(file)).sort();
+    const written = filesIn(folder)
+      .filter((file) => !before.has(file))
+      .sort();
     rmSync(folder, { recursive: true });
     const section = (title: string, text: string) => (text === '' ? '' : `\n--- ${title}\n${text}`);
     const outcome = [
@@ -32,3 +36,7 @@ describe('command lines', () => {
     await expect(outcome.join('')).toMatchFileSnapshot(join(given, 'expected.txt'));
   });
 });
+
+function filesIn(folder: string): string[] {
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' });
+}

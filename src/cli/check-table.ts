@@ -1,0 +1,61 @@
+import { plainText } from '../diagnostics/plain-text.ts';
+import type { GownReport } from '../report/gown-report.ts';
+import type { Units } from '../spec/spec.ts';
+import { textTable } from './text-table.ts';
+
+/** The draft's figures as a maker checks them: lengths in the spec's units, differences in mm. */
+export function checkTable(report: GownReport, units: Units): string {
+  const length = lengthIn(units);
+  const client = report.client === undefined ? '' : `, ${plainText(report.client)}`;
+  return [
+    `${plainText(report.gown)}${client}: content ${report.content}, lengths in ${units}\n`,
+    textTable([
+      ['gore', 'cut', 'top', 'hem', 'flare', 'tightest radius'],
+      ...report.gores.map((gore) => [
+        gore.name,
+        gore.onFold ? 'half, on fold' : gore.copies === 1 ? 'single' : 'pair',
+        length(gore.top),
+        length(gore.hem),
+        `${gore.flareDegrees.toFixed(1)}°`,
+        gore.tightestRadius === null ? 'straight' : length(gore.tightestRadius),
+      ]),
+    ]),
+    textTable([
+      ['station', 'below the waist', 'waist seam to hem'],
+      ...report.stations.map((station) => [station.name, length(station.drop), length(station.length)]),
+    ]),
+    textTable([
+      ['seam', 'front side', 'back side', 'differ', 'waist angles', 'hem angles', 'hem off square'],
+      ...report.seams.map((seam) => [
+        seam.name,
+        length(seam.lengths[0]),
+        length(seam.lengths[1]),
+        millimetres(seam.difference),
+        `${seam.waistAngle.toFixed(2)}°`,
+        `${seam.hemAngle.toFixed(2)}°`,
+        `${seam.hemOffSquare.toFixed(1)}°`,
+      ]),
+    ]),
+    textTable([
+      ['all round', 'sewn'],
+      [
+        'waist',
+        length(report.waist.sewn),
+        `bodice ${length(report.waist.bodice)}, differ ${millimetres(report.waist.difference)}`,
+      ],
+      ['hem', length(report.hem.sewn)],
+      ...report.layers.map((layer) => [`hem of ${plainText(layer.name)}`, length(layer.sewnHem)]),
+    ]),
+  ].join('\n');
+}
+
+const DECIMALS: Readonly<Record<Units, number>> = { mm: 1, cm: 2, in: 3 };
+const MILLIMETRES: Readonly<Record<Units, number>> = { mm: 1, cm: 10, in: 25.4 };
+
+function lengthIn(units: Units): (millimetres: number) => string {
+  return (length) => (length / MILLIMETRES[units]).toFixed(DECIMALS[units]);
+}
+
+function millimetres(length: number): string {
+  return `${length.toFixed(2)} mm`;
+}
