@@ -28,7 +28,7 @@ export function takeLock(
   folder: string,
   plan: WritingPlan,
   files: FileSystem,
-  patience = WAIT_MS,
+  { patience = WAIT_MS, shown = folder }: { readonly patience?: number; readonly shown?: string },
 ): WritingPlan | undefined {
   const lock = join(folder, LOCK_NAME);
   const bytes = Buffer.from(`${JSON.stringify(plan)}\n`);
@@ -51,7 +51,7 @@ export function takeLock(
     }
   }
   throw new MachineFault(
-    `another run is writing into ${plainText(folder)}`,
+    `another run is writing into ${plainText(shown)}`,
     `Wait for it to end; if there is none, delete ${LOCK_NAME} in that folder.`,
   );
 }

@@ -4,21 +4,22 @@ import { dirname, join } from 'node:path';
 import { plainText } from '../diagnostics/plain-text.ts';
 import { faultOf, MachineFault, systemCode } from './fault.ts';
 import { disk } from './file-system.ts';
+import { quietly, removeIfThere } from './output-lock.ts';
 
 /**
  * Writes a file that must not be there yet, whole or not at all.
  *
+ * @param name the file as the user named it, for messages
  * @throws MachineFault where there is a file of that name, or it cannot be written
  */
-export function writeNewFile(path: string, text: string): void {
+export function writeNewFile(path: string, text: string, name: string): void {
   const temporary = join(dirname(path), `.gorewright-${randomBytes(4).toString('hex')}-0`);
   try {
-    if (disk.kind(path) !== 'missing') throw alreadyThere(path);
     disk.create(temporary, Buffer.from(text));
     putInPlace(temporary, path);
   } catch (error) {
-    if (disk.kind(dirname(path)) === 'folder' && disk.kind(temporary) === 'file') disk.remove(temporary);
-    throw faultOf(error, 'write', path);
+    quietly(() => removeIfThere(temporary, disk));
+    throw systemCode(error) === 'EEXIST' ? alreadyThere(name) : faultOf(error, 'write', name);
   }
 }
 
@@ -28,14 +29,15 @@ function putInPlace(temporary: string, path: string): void {
     linkSync(temporary, path);
     disk.remove(temporary);
   } catch (error) {
-    if (systemCode(error) === 'EEXIST') throw alreadyThere(path);
+    if (systemCode(error) === 'EEXIST') throw error;
+    if (disk.kind(path) !== 'missing') throw Object.assign(new Error('taken'), { code: 'EEXIST' });
     disk.rename(temporary, path);
   }
 }
 
-function alreadyThere(path: string): MachineFault {
+function alreadyThere(name: string): MachineFault {
   return new MachineFault(
-    `${plainText(path)} is there already, and is left as it is`,
+    `${plainText(name)} is there already, and is left as it is`,
     'Give another name, or move it away first.',
   );
 }

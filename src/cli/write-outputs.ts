@@ -20,6 +20,8 @@ export interface WriteOptions {
   /** Overwrite files of the same names even where they were not written by this tool, or were changed since. */
   readonly replace?: boolean;
   readonly disk?: FileSystem;
+  /** The folder as the user named it, for messages. */
+  readonly shown?: string;
   /** How long to wait for another run that is writing into the folder, ms. */
   readonly patience?: number;
 }
@@ -43,7 +45,7 @@ export function writeOutputs(folder: string, outputs: Outputs, options: WriteOpt
     new Writing(folder, planned, options, files).run();
   } catch (error) {
     for (const made of missing) quietly(() => files.removeFolder(made));
-    throw faultOf(error, 'write into', folder);
+    throw faultOf(error, 'write into', options.shown ?? folder);
   }
   return planned.map((output) => output.name);
 }
@@ -82,7 +84,7 @@ class Writing {
   ) {}
 
   run(): void {
-    const stopped = takeLock(this.folder, this.plan(), this.disk, this.options.patience);
+    const stopped = takeLock(this.folder, this.plan(), this.disk, this.options);
     let renaming = false;
     try {
       for (const name of stopped?.temporary ?? []) this.removeTemporary(name);
@@ -142,7 +144,7 @@ class Writing {
 
   private inTheWay(name: string, why: string): MachineFault {
     return new MachineFault(
-      `${plainText(this.path(name))} ${why}, so nothing was written`,
+      `${plainText(join(this.options.shown ?? this.folder, name))} ${why}, so nothing was written`,
       'Move it away, give another folder with --out, or give --replace to lose it.',
     );
   }

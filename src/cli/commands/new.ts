@@ -28,7 +28,7 @@ export const addNew: AddCommand = (program, machine, end) => {
         return end(ExitStatus.done);
       }
       const template = chosen(all, options.from ?? DEFAULT_TEMPLATE);
-      writeNewFile(resolve(machine.folder, file), template.text);
+      writeNewFile(resolve(machine.folder, file), template.text, file);
       machine.out(`Wrote ${plainText(file)} from the template ${template.name}: ${template.about}\n`);
       if (options.from === undefined) machine.out(`\n${listOf(all)}`);
       machine.out(`\nNext: write your measures into it, then run: gorewright check ${quoted(file)}\n`);
