@@ -2,7 +2,7 @@ import type { Notch, Piece } from '../draft/piece.ts';
 import type { Line } from '../geometry/curve.ts';
 import { pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { lengthOfRun, placeOnRun } from '../geometry/length.ts';
-import { along, leftOf } from '../geometry/point.ts';
+import { along, leftOf, scaled } from '../geometry/point.ts';
 import { reversedRun } from '../geometry/split.ts';
 
 /** One balance mark per 40 to 50 cm of seam (common practice). */
@@ -40,34 +40,34 @@ export function notchesOf(
   widths: Readonly<Record<string, number>>,
 ): Notch[] {
   const [, back, , front] = piece.edges;
+  // On the wearer's right of a gown that is drafted all round, the edge drawn first lies towards the back.
+  const firstIsDouble = piece.side === 'right';
+  const marked = (name: string, seam: Curves, outwards: 1 | -1, double: boolean): Notch[] =>
+    (distances.get(name) ?? []).map((distance) => ({
+      edge: name,
+      distance,
+      ticks: ticksAt(seam, distance, widths[name] ?? 0, outwards, double),
+    }));
   return [
-    ...(distances.get(piece.frontEdge) ?? []).map((distance) =>
-      notchAt(reversedRun(front!.curves), piece.frontEdge, distance, widths, 'front'),
-    ),
-    ...(distances.get(piece.backEdge) ?? []).map((distance) =>
-      notchAt(back!.curves, piece.backEdge, distance, widths, 'back'),
-    ),
+    ...marked(piece.frontEdge, reversedRun(front!.curves), -1, firstIsDouble),
+    ...marked(piece.backEdge, back!.curves, 1, !firstIsDouble),
   ];
 }
 
-/** @param seam the seam line from the waist down */
-function notchAt(
-  seam: Piece['edges'][number]['curves'],
-  edge: string,
-  distance: number,
-  widths: Readonly<Record<string, number>>,
-  side: 'front' | 'back',
-): Notch {
-  const width = widths[edge] ?? 0;
+type Curves = Piece['edges'][number]['curves'];
+
+/**
+ * @param seam the seam line from the waist down
+ * @param outwards 1 where the piece lies on the right of that direction
+ */
+function ticksAt(seam: Curves, distance: number, width: number, outwards: 1 | -1, double: boolean): Line[] {
   const length = lengthOfRun(seam);
-  const ticks = (side === 'back' ? [-DOUBLE / 2, DOUBLE / 2] : [0]).map((away): Line => {
+  return (double ? [-DOUBLE / 2, DOUBLE / 2] : [0]).map((away): Line => {
     const place = placeOnRun(seam, Math.min(length, Math.max(0, distance + away)));
     const point = pointAt(place.curve, place.t);
-    const left = leftOf(tangentAt(place.curve, place.t));
-    const outward = side === 'back' ? left : { x: -left.x, y: -left.y };
+    const outward = scaled(leftOf(tangentAt(place.curve, place.t)), outwards);
     // Without an allowance the tick has to go into the piece; otherwise it stays clear of the seam line.
     const depth = width === 0 ? TICK / 2 : Math.min(TICK, width * 0.6);
     return { kind: 'line', from: along(point, outward, width), to: along(point, outward, width - depth) };
   });
-  return { edge, distance, ticks };
 }

@@ -87,6 +87,7 @@ function pieceOf(gown: Gown, i: number, frame: GoreFrame, waist: EdgeProfile, he
     backEdge,
     grain: grainLine(gore, edges, frame, hem.valueAt(hem.ways[i]!)),
     cut: gore.fold !== undefined ? 'on-fold' : gown.closed ? 'single' : 'pair',
+    ...(gore.side === undefined ? {} : { side: gore.side }),
   };
 }
 

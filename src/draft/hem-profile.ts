@@ -3,7 +3,7 @@ import type { EndSlope } from '../geometry/monotone-slopes.ts';
 import type { Gown, LayerShape, Train } from '../gown/gown.ts';
 import { type EdgeProfile, integrateAlong, profileThrough, settledProfile } from './edge-profiles.ts';
 import type { GoreFrame } from './gore-frame.ts';
-import { trainShare, withTrain } from './train-shape.ts';
+import { type TrainWays, trainShare, withTrain } from './train-shape.ts';
 
 /**
  * The hem, as slant distance below the level waist over the way round measured across the grain. Every gore's
@@ -42,14 +42,21 @@ function gownHem(gown: Gown, ways: readonly number[]): Profile {
   const { train, closed, lengths } = gown;
   const through = (knots: readonly (number | undefined)[], last: EndSlope = 0): Profile =>
     profileThrough(ways, { depths: knots, ends: [0, last], closed });
-  const end = ways[ways.length - 1]!;
   if (lengths.measured === 'to-floor') {
     const before = -lengths.offFloor;
     if (train === undefined) return raised(through(depths), before);
-    return withTrain(through(depths), train.shape, ways[train.begins]!, end, { before, full: train.onFloor });
+    return withTrain(through(depths), train.shape, trainWays(train, ways), { before, full: train.onFloor });
   }
   if (train === undefined) return through(depths);
   return handSetTrain(depths, train, ways, through);
+}
+
+function trainWays(train: Train, ways: readonly number[]): TrainWays {
+  return {
+    begins: ways[train.begins]!,
+    full: ways[train.full]!,
+    ...(train.ends === undefined ? {} : { ends: ways[train.ends]! }),
+  };
 }
 
 function raised(profile: Profile, by: number): Profile {
@@ -66,22 +73,20 @@ function handSetTrain(
   ways: readonly number[],
   through: (knots: readonly (number | undefined)[], last?: EndSlope) => Profile,
 ): Profile {
-  const last = depths.length - 1;
-  const begins =
-    depths[train.begins] ?? depths.slice(0, train.begins).findLast((depth) => depth !== undefined)!;
-  const rise = depths[last]! - begins;
-  const named = depths.slice(train.begins + 1, last).some((depth) => depth !== undefined);
-  const from = ways[train.begins]!;
-  const to = ways[last]!;
-  if (!named) {
-    const base = through(depths.map((depth, i) => (i < train.begins ? depth : begins)));
-    return withTrain(base, train.shape, from, to, { before: 0, full: rise });
+  const { begins, full, shape } = train;
+  const ends = train.ends ?? full;
+  const start =
+    depths[begins] ?? depths.slice(0, begins).findLast((depth) => depth !== undefined) ?? depths[0]!;
+  const rise = (depths[full] ?? start) - start;
+  const places = trainWays(train, ways);
+  const inside = (i: number): boolean => i > begins && i < ends && i !== full;
+  if (!depths.some((depth, i) => depth !== undefined && inside(i))) {
+    const base = through(depths.map((depth, i) => (i < begins || i > ends ? depth : start)));
+    return withTrain(base, shape, places, { before: 0, full: rise });
   }
   const knots = depths.map((depth, i) => {
-    if (i < train.begins) return depth;
-    return i === train.begins
-      ? begins
-      : (depth ?? begins + rise * trainShare(train.shape, (ways[i]! - from) / (to - from)));
+    if (i < begins || i > ends) return depth;
+    return i === begins ? start : (depth ?? start + rise * trainShare(shape, places, ways[i]!));
   });
-  return through(knots, train.shape === 'pointed' ? 'free' : 0);
+  return through(knots, shape === 'pointed' && train.ends === undefined ? 'free' : 0);
 }

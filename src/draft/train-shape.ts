@@ -17,27 +17,47 @@ const SQUARE: Shape = {
 };
 const SHAPES: Readonly<Record<Train['shape'], Shape>> = { round: ROUND, pointed: POINTED, square: SQUARE };
 
-/** `base + rise·s`, with s the train's shape between two places of the way. */
+/** Where on the way the train begins, is full and has ended; without an end the full train is the gown's centre back. */
+export interface TrainWays {
+  readonly begins: number;
+  readonly full: number;
+  readonly ends?: number;
+}
+
+/** `base + before + (full − before)·s`, with s the train's shape over the way. */
 export function withTrain(
   base: Profile,
   shape: Train['shape'],
-  from: number,
-  to: number,
-  riseAt: { readonly before: number; readonly full: number },
+  ways: TrainWays,
+  rise: { readonly before: number; readonly full: number },
 ): Profile {
-  const s = SHAPES[shape];
-  const t = (way: number): number => Math.min(1, Math.max(0, (way - from) / (to - from)));
-  const rise = riseAt.full - riseAt.before;
-  const joins = [...base.joins, from, ...(shape === 'square' ? [from + SQUARE_REACHED * (to - from)] : [])];
+  const reached = shape === 'square' ? [ways.begins + SQUARE_REACHED * (ways.full - ways.begins)] : [];
+  const fallen =
+    shape === 'square' && ways.ends !== undefined
+      ? [ways.ends - SQUARE_REACHED * (ways.ends - ways.full)]
+      : [];
+  const joins = [...base.joins, ways.begins, ways.full, ...(ways.ends === undefined ? [] : [ways.ends])];
   return {
-    joins: joins.sort((a, b) => a - b),
-    valueAt: (way) => base.valueAt(way) + riseAt.before + rise * s.valueAt(t(way)),
-    slopeAt: (way) =>
-      base.slopeAt(way) + (way <= from || way > to ? 0 : (rise * s.slopeAt(t(way))) / (to - from)),
+    joins: [...joins, ...reached, ...fallen].sort((a, b) => a - b),
+    valueAt: (way) =>
+      base.valueAt(way) + rise.before + (rise.full - rise.before) * trainShare(shape, ways, way),
+    slopeAt: (way) => base.slopeAt(way) + (rise.full - rise.before) * trainSlope(shape, ways, way),
   };
 }
 
-/** The shape's share at t. */
-export function trainShare(shape: Train['shape'], t: number): number {
-  return SHAPES[shape].valueAt(t);
+/** The train's share of its full length at a place of the way, 0 to 1. */
+export function trainShare(shape: Train['shape'], ways: TrainWays, way: number): number {
+  const [t] = placeInTrain(ways, way);
+  return SHAPES[shape].valueAt(Math.min(1, Math.max(0, t)));
+}
+
+function trainSlope(shape: Train['shape'], ways: TrainWays, way: number): number {
+  const [t, span] = placeInTrain(ways, way);
+  return t <= 0 || t > 1 ? 0 : SHAPES[shape].slopeAt(t) / span;
+}
+
+/** How far into the train a place lies, and the signed way from none to full on that side. */
+function placeInTrain({ begins, full, ends }: TrainWays, way: number): [number, number] {
+  if (way > full && ends !== undefined) return [(ends - way) / (ends - full), full - ends];
+  return [(way - begins) / (full - begins), full - begins];
 }

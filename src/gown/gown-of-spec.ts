@@ -1,4 +1,5 @@
 import type { GoreSpec, Spec } from '../spec/spec.ts';
+import { stationsOf } from '../spec/stations.ts';
 import type { Gore, Gown, LengthRule, Station, Train, WidthRule } from './gown.ts';
 import { slantLevels } from './slant-levels.ts';
 
@@ -12,10 +13,11 @@ export function gownOfSpec(spec: Spec): Gown {
   const stations = names.map((name) => stationOf(spec, name));
   const pointedAt = spec.bodice.point === undefined ? -1 : names.indexOf(spec.bodice.point);
   const train = trainOf(spec, names);
+  const tops = spec.gores.map((gore) => topOf(spec, gore));
   return {
     name: spec.gown,
     closed,
-    gores: spec.gores.map((gore, index) => goreOf(spec, gore, index)),
+    gores: spec.gores.map((gore, index) => goreOf(spec, gore, index, tops)),
     stations,
     ...(pointedAt >= 0 ? { pointedAt } : {}),
     lengths: lengthRuleOf(spec),
@@ -24,15 +26,13 @@ export function gownOfSpec(spec: Spec): Gown {
   };
 }
 
-/** Names of the stations in order, one more than the gores; a closed ring ends where it began. */
-export function stationNames(spec: Pick<Spec, 'symmetry' | 'gores'>): string[] {
-  const gores = spec.gores.map((gore) => gore.name);
-  const inner = gores.slice(1).map((name, i) => `${gores[i]}/${name}`);
-  if (spec.symmetry === 'none') {
-    const closing = `${gores[gores.length - 1]}/${gores[0]}`;
-    return [closing, ...inner, closing];
-  }
-  return ['centre-front', ...inner, 'centre-back'];
+/** The stations in order, one more than the gores; a closed ring ends where it began. */
+function stationNames(spec: Spec): string[] {
+  const names = stationsOf(
+    spec.gores.map((gore) => gore.name),
+    spec.symmetry,
+  );
+  return spec.symmetry === 'none' ? [...names, names[0]!] : names;
 }
 
 /** Which side of a gore lies on the fold; one gore alone is folded at the centre front. */
@@ -60,27 +60,51 @@ function lengthRuleOf(spec: Spec): LengthRule {
 
 function trainOf(spec: Spec, names: readonly string[]): Train | undefined {
   if (spec.train === undefined) return undefined;
+  const { begins, full, ends, onFloor, shape } = spec.train;
+  const last = names.length - 1;
   return {
-    begins: names.indexOf(spec.train.begins),
-    onFloor: spec.train.onFloor ?? 0,
-    shape: spec.train.shape,
+    begins: names.indexOf(begins),
+    full: full === undefined ? last : names.indexOf(full),
+    ...(ends === undefined ? {} : { ends: ends === names[last] ? last : names.indexOf(ends) }),
+    onFloor: onFloor ?? 0,
+    shape,
   };
 }
 
-function goreOf(spec: Spec, gore: GoreSpec, index: number): Gore {
+/** On a closed ring, gores whose middle lies in the second half of the waist are on the wearer's right. */
+function sideOf(spec: Spec, index: number, tops: readonly number[]): Gore['side'] {
+  if (spec.symmetry !== 'none') return undefined;
+  const round = tops.reduce((sum, top) => sum + top, 0);
+  const before = tops.slice(0, index).reduce((sum, top) => sum + top, 0);
+  return before + tops[index]! / 2 > (round / 2) * (1 + 1e-9) ? 'right' : 'left';
+}
+
+function goreOf(spec: Spec, gore: GoreSpec, index: number, tops: readonly number[]): Gore {
   const fold = foldOf(spec, index);
-  const whole = spec.bodice.panels[gore.name];
-  const panel = whole === undefined ? undefined : fold === undefined ? whole : whole / 2;
-  const top = (fold === undefined ? gore.top : gore.halfTop) ?? panel;
-  if (top === undefined) throw new Error(`gore ${gore.name} has no top`);
+  const side = sideOf(spec, index, tops);
+  const panel = panelOf(spec, gore);
+  const top = tops[index]!;
   return {
     name: gore.name,
     ...(fold === undefined ? {} : { fold }),
+    ...(side === undefined ? {} : { side }),
     top,
     ...(panel === undefined ? {} : { panel }),
     width: widthRuleOf(spec, gore, top),
-    grain: grainOf(gore, fold),
+    grain: grainOf(gore, fold, side),
   };
+}
+
+/** The bodice edge that a gore's top meets; of the half, on a fold. */
+function panelOf(spec: Spec, gore: GoreSpec): number | undefined {
+  const whole = spec.bodice.panels[gore.name];
+  return whole === undefined || !gore.onFold ? whole : whole / 2;
+}
+
+function topOf(spec: Spec, gore: GoreSpec): number {
+  const top = (gore.onFold ? gore.halfTop : gore.top) ?? panelOf(spec, gore);
+  if (top === undefined) throw new Error(`gore ${gore.name} has no top`);
+  return top;
 }
 
 function widthRuleOf(spec: Spec, gore: GoreSpec, top: number): WidthRule {
@@ -99,8 +123,13 @@ function widthRuleOf(spec: Spec, gore: GoreSpec, top: number): WidthRule {
   };
 }
 
-function grainOf(gore: GoreSpec, fold: 'front' | 'back' | undefined): Gore['grain'] {
+/** The ring runs from the front edge to the back edge of a gore on the wearer's left, and the other way on her right. */
+function grainOf(gore: GoreSpec, fold: Gore['fold'], side: Gore['side']): Gore['grain'] {
   if (fold !== undefined) return { frontPart: fold === 'front' ? 0 : 1 };
-  if (typeof gore.flare === 'object') return { front: gore.flare[0], back: gore.flare[1] };
-  return { frontPart: gore.grain === 'centre' ? 0.5 : gore.grain === 'front-edge' ? 0 : 1 };
+  const [first, second] = side === 'right' ? ['back-edge', 'front-edge'] : ['front-edge', 'back-edge'];
+  if (typeof gore.flare === 'object') {
+    const [front, back] = gore.flare;
+    return side === 'right' ? { front: back, back: front } : { front, back };
+  }
+  return { frontPart: gore.grain === first ? 0 : gore.grain === second ? 1 : 0.5 };
 }

@@ -26,6 +26,8 @@ export interface Station {
 
 export interface Gore {
   readonly name: string;
+  /** The wearer's side, on a closed ring: on the right the ring's next gore lies towards the front. */
+  readonly side?: 'left' | 'right';
   /** The side on which the piece lies on the fold; the gore is then one half of what is cut. */
   readonly fold?: 'front' | 'back';
   /** Sewn top edge, of the half on a fold. */
@@ -56,6 +58,10 @@ export type LengthRule =
 export interface Train {
   /** Station where the hem begins to fall behind. */
   readonly begins: number;
+  /** Station where it is longest: the centre back of a mirrored gown. */
+  readonly full: number;
+  /** Station where it has risen again, on a closed ring. */
+  readonly ends?: number;
   readonly onFloor: number;
   readonly shape: 'round' | 'pointed' | 'square';
 }

@@ -90,6 +90,9 @@ export interface LengthsSpec {
 export interface TrainSpec {
   readonly onFloor?: number;
   readonly begins: string;
+  /** Station where the train is longest and where it has risen again, on a gown whose two sides differ. */
+  readonly full?: string;
+  readonly ends?: string;
   readonly shape: 'round' | 'pointed' | 'square';
   readonly notes?: string;
 }
