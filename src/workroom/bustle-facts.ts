@@ -59,27 +59,26 @@ export function bustleFacts({ spec, skirt, say }: Bench): Found<BustleFacts | un
     number: pointsIn(points),
     estimated: points.filter((p) => stations.get(p.seam)?.floor?.estimated === true).map((p) => p.seam),
     withoutFloor: asked
-      .filter(({ seam }) => (stations.get(seam)?.seams ?? 0) > 0 && stations.get(seam)?.floor === undefined)
+      .filter(({ seam }) => stations.has(seam) && stations.get(seam)?.floor === undefined)
       .map(({ seam }) => seam),
   };
   return { facts, findings: findingsOf({ spec, skirt, say }, facts) };
 }
 
+/** Every seam, and the middle of a folded back, which can carry a loop as well. */
 function trainSeams(skirt: Bench['skirt']): TrainSeam[] {
-  return skirt.stations.flatMap(({ name, seams, finished, floor }) =>
-    seams === 0 || floor === undefined
-      ? []
-      : [{ name, copies: seams, length: finished, toFloor: floor.length }],
-  );
+  return skirt.stations.flatMap(({ name, seams, finished, floor }, i) => {
+    const folded = seams === 0 && i > 0;
+    if ((seams === 0 && !folded) || floor === undefined) return [];
+    return [{ name, copies: Math.max(1, seams), length: finished, toFloor: floor.length }];
+  });
 }
 
-function findingsOf({ spec, skirt, say }: Bench, facts: BustleFacts): Diagnostic[] {
+function findingsOf({ spec, say }: Bench, facts: BustleFacts): Diagnostic[] {
   const findings: Diagnostic[] = [];
   const place = placeOf(spec, 'bustle');
   for (const [index, { seam }] of (spec.bustle?.points ?? []).entries()) {
-    const station = skirt.stations.find((one) => one.name === seam);
     const at = placeOf(spec, 'bustle', 'points', index, 'seam');
-    if (station === undefined || station.seams === 0) findings.push(problems.bustleSeamUnknown(at, seam));
     const point = facts.points.find((one) => one.seam === seam);
     if (point === undefined) continue;
     if (point.lift <= 0) findings.push(problems.bustlePointLiftsNothing(at, seam));

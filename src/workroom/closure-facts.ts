@@ -48,9 +48,7 @@ export function closureFacts({ spec, skirt, say }: Bench): Found<ClosureFacts | 
     finish: closure.finish,
   };
   const findings: Diagnostic[] = [];
-  const place = placeOf(spec, 'closure', 'at');
-  if (seam === undefined || seam.seams === 0) findings.push(problems.closureWithoutSeam(place, closure.at));
-  else if (facts.stops !== undefined && facts.stops >= seam.finished) {
+  if (seam !== undefined && facts.stops !== undefined && facts.stops >= seam.finished) {
     findings.push(
       problems.openingLongerThanSeam(
         placeOf(spec, 'closure', 'opening'),

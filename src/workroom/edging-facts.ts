@@ -51,7 +51,6 @@ export function edgingFacts(
   const findings: Diagnostic[] = [];
   const { repeat } = edging;
   const edged = skirt.layers.filter((layer) => layer.spec.edging === edging.name);
-  if (edged.length === 0) findings.push(problems.edgingUnused(placeOf(spec, 'edging', 'name'), edging.name));
   if (repeat === undefined) findings.push(problems.edgingWithoutRepeat(placeOf(spec, 'edging'), edging.name));
   const hems = edged.map((layer) => ({
     layer: layer.spec.name,

@@ -32,13 +32,6 @@ export const openingLongerThanSeam = (span: Span, ends: string, seam: string, le
     hint: 'shorten the opening, or put it into a longer seam',
   });
 
-export const closureWithoutSeam = (span: Span, at: string): Diagnostic =>
-  problem('closure-without-seam', 'error', span, {
-    message: `there is no seam at ${at} to open`,
-    why: 'the closure needs a seam, and here the cloth lies on a fold or ends',
-    hint: 'name a station where two gores are sewn together',
-  });
-
 export const noStockZip = (span: Span, opening: string, longest: string): Diagnostic =>
   problem('no-stock-zip', 'warning', span, {
     message: `an opening of ${opening} is longer than the longest zip that shops usually keep, ${longest} (common practice)`,
@@ -122,13 +115,6 @@ export const edgingShort = (
     hint: `buy at least ${edging.buy} of ${edging.cloth}`,
   });
 
-export const edgingUnused = (span: Span, name: string): Diagnostic =>
-  problem('edging-unused', 'warning', span, {
-    message: `no layer has \`edging: ${name}\``,
-    why: 'the edging would be bought for nothing, or left out where it was meant',
-    hint: 'name it in the layer that it goes on',
-  });
-
 export const scallopsOffFloor = (span: Span, high: string, low: string): Diagnostic =>
   problem('scallops-off-floor', 'note', span, {
     message: `the scallops’ high points hang ${high} off the floor, their low points ${low}`,
@@ -188,32 +174,11 @@ export const bustleLoopBelowHem = (span: Span, seam: string, below: string): Dia
     hint: 'put the anchor higher, or make the loop shorter',
   });
 
-export const bustleSeamUnknown = (span: Span, seam: string): Diagnostic =>
-  problem('bustle-without-seam', 'error', span, {
-    message: `there is no seam at ${seam} to carry a bustle point`,
-    why: 'a point tears out of cloth that has no seam behind it',
-    hint: 'name a station where two gores are sewn together',
-  });
-
-export const sharesOverWhole = (span: Span, sum: string): Diagnostic =>
-  problem('stages-over-total', 'error', span, {
-    message: `deposit and stages add up to ${sum} of the price`,
-    why: 'more would be asked for than the gown costs',
-    hint: 'let them add up to 100 % or less; the rest falls due on delivery',
-  });
-
 export const hoursOverTotal = (span: Span, tasks: string, hours: string): Diagnostic =>
   problem('tasks-over-hours', 'warning', span, {
     message: `the tasks add up to ${tasks} hours, more than the ${hours} given in all`,
     why: 'one of the two is wrong, and the quote follows the tasks',
     hint: 'correct `hours`, or leave it out',
-  });
-
-export const noCurrency = (span: Span): Diagnostic =>
-  problem('no-currency', 'warning', span, {
-    message: 'there are prices but no `currency`',
-    why: 'amounts print bare, and a client may take them for another money',
-    hint: 'add a code of ISO 4217, such as `currency: EUR`',
   });
 
 export const calendarClash = (span: Span, earlier: string, later: string): Diagnostic =>

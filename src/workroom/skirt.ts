@@ -1,5 +1,5 @@
-import type { LayerDraft } from '../allowances/cut-pieces.ts';
 import { draftGown, type GownDraft } from '../draft/draft-gown.ts';
+import type { LayerDraft } from '../draft/draft-layers.ts';
 import type { CutPiece } from '../draft/piece.ts';
 import { areaInside } from '../geometry/area.ts';
 import { lengthOfRun } from '../geometry/length.ts';
@@ -36,7 +36,16 @@ export interface SkirtLayer {
   readonly flare: number;
   readonly netArea: number;
   readonly cutArea: number;
-  readonly seams: readonly { readonly name: string; readonly length: number; readonly copies: number }[];
+  readonly seams: readonly LayerSeam[];
+}
+
+export interface LayerSeam {
+  readonly name: string;
+  readonly length: number;
+  /** Seams of this name in the whole layer. */
+  readonly copies: number;
+  /** The layer on the other side, where this one has only one of the two gores. */
+  readonly withLayer?: string;
 }
 
 export function skirtOf(
@@ -51,7 +60,7 @@ export function skirtOf(
     hem: edgeAllRound(draft, 'hem', all),
     flare: flareAllRound(draft, all),
     stations: stationsOf(spec, draft),
-    layers: layers.map((layer) => layerOf(layer, cutPieces, all)),
+    layers: layers.map((layer) => layerOf(layer, cutPieces, spec)),
   };
 }
 
@@ -95,12 +104,8 @@ function seamsAt(draft: GownDraft, station: number): number {
   return 2;
 }
 
-function layerOf(
-  { layer, draft }: LayerDraft,
-  cutPieces: readonly CutPiece[],
-  all: readonly string[],
-): SkirtLayer {
-  const gores = layer.gores ?? all;
+function layerOf({ layer, draft }: LayerDraft, cutPieces: readonly CutPiece[], spec: Spec): SkirtLayer {
+  const gores = layer.gores ?? spec.gores.map((gore) => gore.name);
   const own = cutPieces.filter((piece) => piece.layers.includes(layer.name));
   return {
     spec: layer,
@@ -114,21 +119,26 @@ function layerOf(
     cutArea:
       copies(draft) *
       own.reduce((sum, piece) => sum + areaInside(piece.cutEdges.flatMap((e) => e.curves)), 0),
-    seams: seamsOf(draft, gores),
+    seams: seamsOf(draft, layer, spec.layers),
   };
 }
 
-/** Seams between gores that the layer has. */
-function seamsOf(draft: GownDraft, gores: readonly string[]): SkirtLayer['seams'] {
+/** Seams between gores that the layer has, and those to a layer that has the gore it lacks (named by the inner one). */
+function seamsOf(draft: GownDraft, layer: LayerSpec, layers: readonly LayerSpec[]): LayerSeam[] {
   const { gown } = draft;
-  const has = (i: number): boolean => gores.includes(gown.gores[i]?.name ?? '');
   const last = gown.gores.length;
+  const has = (own: LayerSpec, i: number): boolean => own.gores?.includes(gown.gores[i]!.name) ?? true;
   return gown.stations.slice(0, gown.closed ? last : last + 1).flatMap((station, i) => {
     const before = i > 0 ? i - 1 : gown.closed ? last - 1 : i;
     const after = i < last ? i : i - 1;
-    const count = seamsAt(draft, i);
-    if (count === 0 || !has(before) || !has(after)) return [];
-    return [{ name: station.name, length: draft.lengths[i]!, copies: count }];
+    const seam = { name: station.name, length: draft.lengths[i]!, copies: seamsAt(draft, i) };
+    if (seam.copies === 0 || (!has(layer, before) && !has(layer, after))) return [];
+    if (has(layer, before) && has(layer, after)) return [seam];
+    const [own, lacking] = has(layer, before) ? [before, after] : [after, before];
+    const other = layers
+      .slice(layers.indexOf(layer) + 1)
+      .find((one) => one.gores !== undefined && has(one, lacking) && !has(one, own));
+    return other === undefined ? [] : [{ ...seam, withLayer: other.name }];
   });
 }
 

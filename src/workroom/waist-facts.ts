@@ -29,7 +29,7 @@ export interface WaistGroup {
   readonly bodicePliesAssumed: boolean;
 }
 
-export function waistFacts({ spec, say }: Bench): Found<WaistFacts> {
+export function waistFacts({ spec, skirt, say }: Bench): Found<WaistFacts> {
   const names = spec.layers.map((layer) => layer.name);
   const { bonesEnd, plies } = spec.bodice;
   const secondRow = spec.bodice.secondRow ?? USUAL_SECOND_ROW;
@@ -55,7 +55,7 @@ export function waistFacts({ spec, say }: Bench): Found<WaistFacts> {
   }
   const groups = groupsAtWaist(names, spec.sewnAsOne?.waist).map((layers) => ({
     layers,
-    plies: pliesAtWaist(layers.length, plies ?? 1),
+    plies: pliesAtWaist(mostLayersAtOnce(skirt, layers), plies ?? 1),
     bodicePliesAssumed: plies === undefined,
   }));
   const grouped = spec.sewnAsOne?.waist !== undefined || names.length === 1;
@@ -74,6 +74,13 @@ function groupsAtWaist(
   return [...given.map((group) => names.filter((name) => group.includes(name))), ...alone]
     .filter((group) => group.length > 0)
     .sort((a, b) => outermost(b) - outermost(a));
+}
+
+/** A layer that has only some of the gores shares its place with another: the most that lie on each other anywhere. */
+function mostLayersAtOnce(skirt: Bench['skirt'], layers: readonly string[]): number {
+  const own = skirt.layers.filter((layer) => layers.includes(layer.spec.name));
+  const gores = [...new Set(own.flatMap((layer) => layer.gores))];
+  return Math.max(0, ...gores.map((gore) => own.filter((layer) => layer.gores.includes(gore)).length));
 }
 
 function groupsNamed(spec: Bench['spec']): [(string | number)[], readonly string[]][] {
