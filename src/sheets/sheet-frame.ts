@@ -36,5 +36,5 @@ export function sheetFrame(paper: Paper, margins: Margins, lap: number): SheetFr
   };
 }
 
-/** mm; one line of text with room round it. */
-const NAME_STRIP = 6;
+/** mm; two lines of text with room round them. */
+const NAME_STRIP = 8;

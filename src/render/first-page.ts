@@ -1,0 +1,131 @@
+import type { LongCheck } from '../sheets/long-checks.ts';
+import type { SheetPlan } from '../sheets/sheet-plan.ts';
+import type { Drawing, Mark } from './drawing.ts';
+import type { Block } from './page-blocks.ts';
+import { layBlock } from './page-lay.ts';
+import { type Strip, stacked } from './page-strip.ts';
+import { laidPieceName } from './pattern-drawing.ts';
+import type { PieceLabels } from './piece-text.ts';
+import { sheetMap } from './sheet-map.ts';
+import { TEST_SQUARE, testSquare } from './test-square.ts';
+
+/**
+ * The page before the sheets: how to print, the test square, what to measure once the sheets are taped, and the map
+ * of the sheets in what room is left.
+ */
+export function firstPage(plan: SheetPlan, labels: PieceLabels, checks: readonly LongCheck[]): Drawing {
+  const { paper, margins } = plan;
+  const width = paper.width - margins.left - margins.right;
+  const height = paper.height - margins.top - margins.bottom;
+  const squareWidth = TEST_SQUARE * plan.scale.across + 2;
+  const square = testSquare(plan.scale);
+  const title = stripOf([titleBlock(plan, labels)], width, height);
+  const beside = stripOf(printingBlocks(plan), width - squareWidth - 5, height);
+  const below = stripOf([...checkBlocks(plan, labels, checks), ...cautionBlocks()], width, height);
+  const top = margins.top + title.height + 2;
+  const besideHeight = Math.max(square.height, beside.height);
+  const mapTop = top + besideHeight + below.height + 6;
+  const map = sheetMap(plan, {
+    x: margins.left,
+    y: mapTop,
+    width,
+    height: paper.height - margins.bottom - mapTop,
+  });
+  const marks: Mark[] = [
+    ...title.draw({ x: margins.left, y: margins.top }),
+    ...square.draw({ x: margins.left + 1, y: top }),
+    ...beside.draw({ x: margins.left + squareWidth + 5, y: top - 2 }),
+    ...below.draw({ x: margins.left, y: top + besideHeight }),
+    ...map,
+  ];
+  return {
+    x: 0,
+    y: 0,
+    width: paper.width,
+    height: paper.height,
+    title: 'Print and check this page first',
+    marks,
+  };
+}
+
+function stripOf(blocks: readonly Block[], width: number, pageHeight: number): Strip {
+  return stacked(
+    blocks.flatMap((block) => {
+      const laid = layBlock(block, width, pageHeight);
+      const space: Strip = { height: laid.before, draw: () => [] };
+      return [space, ...(laid.head === undefined ? [] : [laid.head]), ...laid.strips];
+    }),
+  );
+}
+
+function titleBlock(plan: SheetPlan, labels: PieceLabels): Block {
+  const client = labels.client === undefined ? '' : ` · ${labels.client}`;
+  const last = plan.sheets.at(-1)?.page ?? 1;
+  const name = [...labels.gown].slice(0, 80).join('');
+  return {
+    kind: 'paragraph',
+    lead: `${name}${client}`,
+    text: `Pattern on ${plan.sheets.length} sheets, pages ${plan.sheets[0]?.page ?? 1} to ${last}. ${labels.trace}`,
+  };
+}
+
+function printingBlocks(plan: SheetPlan): Block[] {
+  const { across, down } = plan.scale;
+  const corrected =
+    across === 1 && down === 1
+      ? []
+      : [
+          `The sheets are corrected for your printer: drawn at ${percent(across)} across and ${percent(down)} down, so that they come out true.`,
+        ];
+  const texts = [
+    'Print this page first, at 100 % (actual size): no “fit to page”, no “shrink”.',
+    'Measure the square both ways. 94.1 or 97.3 mm means that the page was fitted: turn that off. Another figure is your printer’s own error: write both into the spec under paper, measured, and draft again.',
+    ...corrected,
+    'Trim each sheet along the lines at its left and top, and lay it on its neighbours’ margins so that line meets line and the diamonds close.',
+    'Pages run down each column of the map, then on to the next; arrows name the neighbours.',
+  ];
+  return [
+    { kind: 'heading', level: 3, text: 'Print at 100 %, no fit to page' },
+    ...texts.map((text, index): Block => ({ kind: 'item', number: `${index + 1}`, text })),
+  ];
+}
+
+function percent(scale: number): string {
+  return `${(scale * 100).toFixed(2)} %`;
+}
+
+function checkBlocks(plan: SheetPlan, labels: PieceLabels, checks: readonly LongCheck[]): Block[] {
+  if (checks.length === 0) return [];
+  const rows = checks.map((check) => [
+    laidPieceName(plan, check.piece),
+    checkText(check),
+    labels.length(check.length),
+  ]);
+  return [
+    {
+      kind: 'table',
+      caption: 'When the sheets are taped, measure before cutting',
+      heads: ['piece', 'from seam line to seam line', 'should be'],
+      align: ['start', 'start', 'end'],
+      tick: true,
+      rows,
+    },
+  ];
+}
+
+function checkText({ edge, along }: LongCheck): string {
+  if (along === 'chord') return 'hem line, straight from corner to corner';
+  return edge === 'fold' ? 'along the fold, waist to hem' : `${edge}, waist to hem`;
+}
+
+function cautionBlocks(): Block[] {
+  return [
+    {
+      kind: 'paragraph',
+      lead: 'Reminders:',
+      text:
+        'When cutting on the floor, mind knees, back and open blades; your workplace-safety body has the rules. ' +
+        'These sheets hold a client’s measures, which are personal data: your data-protection authority says how long to keep them.',
+    },
+  ];
+}

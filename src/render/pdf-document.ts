@@ -1,0 +1,184 @@
+import { createHash } from 'node:crypto';
+import { type PDFContext, PDFDocument, type PDFFont, PDFHexString, PDFName, type PDFRef } from 'pdf-lib';
+import type { Drawing, Mark } from './drawing.ts';
+import { type PdfResources, POINTS_PER_MM, pdfContent } from './pdf-content.ts';
+import { type Bookmark, outlineItems } from './pdf-outline.ts';
+import { type EmbeddedFont, FONT_NAMES, textEncoder } from './pdf-text.ts';
+import { plainText } from './plain-text.ts';
+import { isWinAnsi } from './win-ansi.ts';
+import type { PdfFile, PdfOptions } from './write-pdf.ts';
+
+/** `writePdf`'s work: the one file that knows the PDF library. */
+export async function pdfDocument(pages: readonly Drawing[], options: PdfOptions): Promise<PdfFile> {
+  const document = await PDFDocument.create({ updateMetadata: false });
+  const embedded = await embeddedFont(document, pages, options);
+  const encoder = textEncoder(embedded && usable(embedded));
+  const content = new ContentStreams(document.context, encoder.encode);
+  for (const drawing of pages) {
+    const page = document.addPage([points(drawing.width), points(drawing.height)]);
+    page.node.set(PDFName.of('Contents'), content.stream(pdfContent(drawing, content)));
+    page.node.set(PDFName.of('Resources'), content.resources);
+  }
+  const layers = content.finish(standardFonts(document.context, embedded));
+  document.setTitle(plainText(options.title));
+  if (options.subject !== undefined) document.setSubject(plainText(options.subject));
+  fillCatalog(document, options.bookmarks ?? titlesOf(pages), layers);
+  const id = PDFHexString.of(content.hash([options.title, options.subject ?? '']));
+  document.context.trailerInfo.ID = document.context.obj([id, id]);
+  const bytes = await document.save({
+    useObjectStreams: true,
+    addDefaultPage: false,
+    objectsPerTick: Infinity,
+    updateFieldAppearances: false,
+  });
+  return { bytes, missingGlyphs: encoder.missing() };
+}
+
+/** Streams of pages and of the drawings that they use, and the one resource dictionary that all of them share. */
+class ContentStreams implements PdfResources {
+  readonly resources: PDFRef;
+  private readonly forms = new Map<Drawing, { readonly name: string; readonly ref: PDFRef }>();
+  private readonly layers = new Map<string, { readonly name: string; readonly ref: PDFRef }>();
+  private readonly digest = createHash('sha256');
+
+  constructor(
+    private readonly context: PDFContext,
+    readonly text: PdfResources['text'],
+  ) {
+    this.resources = context.nextRef();
+  }
+
+  /** Compressed by the library's own code: the platform's zlib differs from one machine to the next. */
+  stream(content: string, dictionary: Parameters<PDFContext['flateStream']>[1] = {}): PDFRef {
+    this.digest.update(content);
+    return this.context.register(this.context.flateStream(content, dictionary));
+  }
+
+  form(drawing: Drawing): string {
+    const known = this.forms.get(drawing);
+    if (known !== undefined) return known.name;
+    const ref = this.stream(pdfContent(drawing, this), {
+      Type: 'XObject',
+      Subtype: 'Form',
+      BBox: [0, 0, points(drawing.width), points(drawing.height)],
+      Resources: this.resources,
+    });
+    const name = `D${this.forms.size + 1}`;
+    this.forms.set(drawing, { name, ref });
+    return name;
+  }
+
+  layer(name: string): string {
+    const known = this.layers.get(name);
+    if (known !== undefined) return known.name;
+    const shown = PDFHexString.fromText(plainText(name));
+    const ref = this.context.register(this.context.obj({ Type: 'OCG', Name: shown }));
+    const own = `L${this.layers.size + 1}`;
+    this.layers.set(name, { name: own, ref });
+    return own;
+  }
+
+  /** Writes the shared resources; gives the switchable layers. */
+  finish(fonts: Record<string, PDFRef>): PDFRef[] {
+    const named = (entries: Iterable<{ readonly name: string; readonly ref: PDFRef }>) =>
+      Object.fromEntries([...entries].map(({ name, ref }) => [name, ref]));
+    const layers = [...this.layers.values()];
+    const dictionary = { Font: fonts, XObject: named(this.forms.values()), Properties: named(layers) };
+    this.context.assign(this.resources, this.context.obj(dictionary));
+    return layers.map(({ ref }) => ref);
+  }
+
+  /** Thirty-two hexadecimal digits that stand for everything drawn, and for `more`. */
+  hash(more: readonly string[]): string {
+    return this.digest.update(JSON.stringify(more)).digest('hex').slice(0, 32);
+  }
+}
+
+async function embeddedFont(
+  document: PDFDocument,
+  pages: readonly Drawing[],
+  options: PdfOptions,
+): Promise<PDFFont | undefined> {
+  if (options.font === undefined || !needsFont(pages.flatMap((page) => page.marks))) return undefined;
+  // Loaded here: it takes longer to read than all the rest together.
+  const [{ fontkit }, bytes] = await Promise.all([import('./font-library.ts'), options.font()]);
+  document.registerFontkit(fontkit);
+  return document.embedFont(bytes, { subset: true });
+}
+
+function needsFont(marks: readonly Mark[]): boolean {
+  return marks.some((mark) => {
+    if (mark.kind === 'text') return !isWinAnsi(plainText(mark.text));
+    if (mark.kind === 'group') return needsFont(mark.marks);
+    return mark.kind === 'use' && needsFont(mark.drawing.marks);
+  });
+}
+
+function usable(font: PDFFont): EmbeddedFont {
+  const characters = new Set(font.getCharacterSet());
+  return {
+    has: (codePoint) => characters.has(codePoint),
+    operand: (run) => font.encodeText(run).toString(),
+    width: (run) => font.widthOfTextAtSize(run, 1),
+  };
+}
+
+function standardFonts(context: PDFContext, embedded: PDFFont | undefined): Record<string, PDFRef> {
+  const standard = (name: string) => {
+    const font = { Type: 'Font', Subtype: 'Type1', BaseFont: name, Encoding: 'WinAnsiEncoding' };
+    return context.register(context.obj(font));
+  };
+  return {
+    [FONT_NAMES.plain]: standard('Helvetica'),
+    [FONT_NAMES.bold]: standard('Helvetica-Bold'),
+    ...(embedded === undefined ? {} : { [FONT_NAMES.embedded]: embedded.ref }),
+  };
+}
+
+function fillCatalog(document: PDFDocument, bookmarks: readonly Bookmark[], layers: PDFRef[]): void {
+  const { catalog, context } = document;
+  const name = (key: string) => PDFName.of(key);
+  catalog.set(name('ViewerPreferences'), context.obj({ PrintScaling: 'None', DisplayDocTitle: true }));
+  catalog.set(name('PageLabels'), context.obj({ Nums: [0, { S: 'D' }] }));
+  if (bookmarks.length > 0) catalog.set(name('Outlines'), outline(document, bookmarks));
+  if (layers.length > 0) {
+    catalog.set(name('OCProperties'), context.obj({ OCGs: layers, D: { ON: layers, Order: layers } }));
+    catalog.set(name('PageMode'), name('UseOC'));
+  }
+}
+
+function outline(document: PDFDocument, bookmarks: readonly Bookmark[]): PDFRef {
+  const { context } = document;
+  const items = outlineItems(bookmarks);
+  const root = context.nextRef();
+  const refs = items.map(() => context.nextRef());
+  const linked = (key: string, index: number | undefined) =>
+    index === undefined ? {} : { [key]: refs[index]! };
+  const family = (children: readonly number[]) =>
+    children.length === 0 ? {} : { ...linked('First', children[0]), ...linked('Last', children.at(-1)) };
+  for (const [index, item] of items.entries()) {
+    const page = document.getPage(item.page);
+    const entry = context.obj({
+      Title: PDFHexString.fromText(plainText(item.title)),
+      Parent: item.parent === undefined ? root : refs[item.parent]!,
+      Dest: [page.ref, 'XYZ', null, null, null],
+      ...linked('Prev', item.previous),
+      ...linked('Next', item.next),
+      ...family(item.children),
+      // Negative: closed until she opens it.
+      ...(item.children.length > 0 ? { Count: -item.children.length } : {}),
+    });
+    context.assign(refs[index]!, entry);
+  }
+  const top = items.flatMap((item, index) => (item.parent === undefined ? [index] : []));
+  context.assign(root, context.obj({ Type: 'Outlines', ...family(top), Count: top.length }));
+  return root;
+}
+
+function titlesOf(pages: readonly Drawing[]): Bookmark[] {
+  return pages.flatMap(({ title }, page) => (title === undefined ? [] : [{ title, page, level: 1 }]));
+}
+
+function points(mm: number): number {
+  return Math.round(mm * POINTS_PER_MM * 1e4) / 1e4;
+}

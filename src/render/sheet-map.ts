@@ -1,0 +1,72 @@
+import { boundsOfCurves } from '../geometry/bounds.ts';
+import type { Point } from '../geometry/curve.ts';
+import { flattenedRun } from '../geometry/flatten.ts';
+import type { SheetPlan } from '../sheets/sheet-plan.ts';
+import type { Mark } from './drawing.ts';
+import { pieceName } from './piece-text.ts';
+import { boxMark, polygonRun, textMark } from './ruled-marks.ts';
+import { textWidth } from './text-width.ts';
+
+interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The printed sheets with their labels and the pieces on them, as large as `box` allows; mm on paper. */
+export function sheetMap(plan: SheetPlan, box: Box): Mark[] {
+  const first = plan.sheets[0];
+  if (first === undefined || box.height < LEAST_HEIGHT) return [];
+  const scale = Math.min(
+    LARGEST_SCALE,
+    box.width / (plan.columns * first.width),
+    box.height / (plan.rows * first.height),
+  );
+  const at = (point: Point): Point => ({ x: box.x + point.x * scale, y: box.y + point.y * scale });
+  const cells = plan.sheets.flatMap((sheet): Mark[] => {
+    const corner = at(sheet);
+    const size = Math.min(
+      LARGEST_TEXT,
+      0.28 * sheet.height * scale,
+      sheetTextSize(sheet.label, sheet.width * scale),
+    );
+    return [
+      boxMark(corner.x, corner.y, sheet.width * scale, sheet.height * scale, { width: 0.1 }),
+      textMark(sheet.label, { x: corner.x + 0.4, y: corner.y + size * 0.9 }, size),
+    ];
+  });
+  const outlines = plan.pieces.flatMap(({ cutPiece }): Mark[] => {
+    const curves = cutPiece.cutEdges.flatMap((edge) => edge.curves);
+    const run = polygonRun(flattenedRun(curves, 0.3 / scale).map(at));
+    return [
+      { kind: 'path', runs: [run], closed: true, line: { width: 0.35 } },
+      nameMark(cutPiece, curves, at, scale),
+    ];
+  });
+  return [...cells, ...outlines];
+}
+
+/** mm of paper for one of the pattern: no need for a map larger than a tenth. */
+const LARGEST_SCALE = 0.1;
+const LARGEST_TEXT = 3;
+const LEAST_HEIGHT = 25;
+
+function sheetTextSize(label: string, width: number): number {
+  return (0.8 * width) / textWidth(label, 1);
+}
+
+/** The piece's name across its middle, small enough for the piece's width there. */
+function nameMark(
+  cutPiece: SheetPlan['pieces'][number]['cutPiece'],
+  curves: Parameters<typeof boundsOfCurves>[0],
+  at: (point: Point) => Point,
+  scale: number,
+): Mark {
+  const name = pieceName(cutPiece);
+  const box = boundsOfCurves(curves);
+  const width = 0.55 * (box.right - box.left) * scale;
+  const size = Math.min(3.4, Math.max(1.4, width / textWidth(name, 1, true)));
+  const place = at(cutPiece.labelAt);
+  return textMark(name, place, size, { anchor: 'middle', bold: true });
+}
