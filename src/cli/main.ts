@@ -20,6 +20,7 @@ export async function run(argv: readonly string[], machine: Machine = thisMachin
 }
 
 async function runCommand(argv: readonly string[], machine: Machine): Promise<ExitStatus> {
+  if (argv.includes('')) throw new WrongCommandLine('an argument is empty. Give a name there.');
   let status: ExitStatus = ExitStatus.done;
   const commands = program(machine, (ended) => {
     status = ended;

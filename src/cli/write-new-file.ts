@@ -37,7 +37,7 @@ function putInPlace(temporary: string, path: string): void {
 
 function alreadyThere(name: string): MachineFault {
   return new MachineFault(
-    `${plainText(name)} is there already, and is left as it is`,
+    `cannot write ${plainText(name)}: something of that name is there already, and is left as it is`,
     'Give another name, or move it away first.',
   );
 }

@@ -1,0 +1,62 @@
+import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+
+const ROOT = join(import.meta.dirname, '../..');
+const BIN = join(ROOT, 'bin/gorewright.js');
+
+export interface Ended {
+  readonly status: number | null;
+  readonly stdout: string;
+  readonly stderr: string;
+}
+
+/** Runs the built command line in a process of its own. */
+export function gorewright(
+  argv: readonly string[],
+  folder: string,
+  environment: Record<string, string> = {},
+): Ended {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [BIN, ...argv], {
+    cwd: folder,
+    env: { ...process.env, ...environment },
+    encoding: 'utf8',
+    timeout: 20_000,
+  });
+  return { status, stdout, stderr };
+}
+
+/** The same through a shell, for redirections and limits; `gorewright` stands for the command. */
+export function inShell(script: string, folder: string): Ended {
+  const body = `gorewright() { ${JSON.stringify(process.execPath)} ${JSON.stringify(BIN)} "$@"; }\n${script}`;
+  const { status, stdout, stderr } = spawnSync('bash', ['-c', body], {
+    cwd: folder,
+    encoding: 'utf8',
+    timeout: 20_000,
+  });
+  return { status, stdout, stderr };
+}
+
+/** Starts it and does not wait. */
+export function started(
+  argv: readonly string[],
+  folder: string,
+): { child: ChildProcess; ended: Promise<Ended> } {
+  const child = spawn(process.execPath, [BIN, ...argv], { cwd: folder });
+  let [stdout, stderr] = ['', ''];
+  child.stdout.on('data', (data) => (stdout += data));
+  child.stderr.on('data', (data) => (stderr += data));
+  const ended = new Promise<Ended>((resolve) =>
+    child.on('close', (status) => resolve({ status, stdout, stderr })),
+  );
+  return { child, ended };
+}
+
+export function freshFolder(): string {
+  return mkdtempSync(join(tmpdir(), 'gorewright-'));
+}
+
+export function projectFile(name: string): string {
+  return join(ROOT, name);
+}

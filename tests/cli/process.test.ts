@@ -1,0 +1,128 @@
+import { copyFileSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { freshFolder, gorewright, inShell, projectFile } from './gorewright.ts';
+
+describe('the built command line', () => {
+  it('says its version', () => {
+    const { version } = JSON.parse(readFileSync(projectFile('package.json'), 'utf8'));
+    expect(gorewright(['--version'], freshFolder())).toEqual({
+      status: 0,
+      stdout: `${version}\n`,
+      stderr: '',
+    });
+  });
+
+  it('finds its templates from any folder', () => {
+    const folder = freshFolder();
+    expect(gorewright(['new', 'gown.yaml'], folder).status).toBe(0);
+    expect(gorewright(['check', 'gown.yaml'], folder).status).toBe(0);
+    expect(readdirSync(folder)).toEqual(['gown.yaml']);
+  });
+
+  it('prints no colour where there is no terminal', () => {
+    const folder = freshFolder();
+    writeFileSync(join(folder, 'gown.yaml'), 'format: 2\n');
+    const { stdout, stderr } = gorewright(['check', 'gown.yaml'], folder, {
+      FORCE_COLOR: '3',
+      TERM: 'xterm-256color',
+    });
+    expect(stdout + stderr).not.toContain('\u001b');
+  });
+
+  it('colours messages on a terminal, and not with NO_COLOR', () => {
+    const folder = freshFolder();
+    writeFileSync(join(folder, 'gown.yaml'), 'format: 2\n');
+    const onTerminal = (set: string) =>
+      inShell(
+        `export ${set}; export -f gorewright; script -qec 'bash -c "gorewright check gown.yaml"' /dev/null`,
+        folder,
+      ).stdout;
+    expect(onTerminal('TERM=xterm')).toContain('\u001b[1;31m');
+    expect(onTerminal('TERM=xterm NO_COLOR=1')).not.toContain('\u001b');
+  });
+});
+
+describe('results that nobody can take', () => {
+  it('ends quietly when the reader has had enough', () => {
+    const { status, stderr } = inShell(
+      'gorewright schema | head -c 10 > /dev/null; exit $PIPESTATUS',
+      freshFolder(),
+    );
+    expect(stderr).toBe('');
+    expect(status).toBe(0);
+  });
+
+  it('says that the disk behind > is full', () => {
+    const { status, stderr } = inShell('gorewright schema > /dev/full', freshFolder());
+    expect(stderr).toBe(
+      'gorewright: could not write the results (ENOSPC). Free some space or write to another place.\n',
+    );
+    expect(status).toBe(3);
+  });
+});
+
+describe('odd names of files', () => {
+  // Every one of these is a name that a file may have on a common system.
+  const NAMES = [
+    'a b.yaml',
+    '-x.yaml',
+    '--help',
+    "it's.yaml",
+    'a\nb.yaml',
+    'a\u001b[31mb.yaml',
+    '£€ß漢字.yaml',
+    '$(id).yaml',
+    '..yaml',
+    '.yaml',
+    'x'.repeat(250),
+  ];
+
+  it.each(NAMES)('%j is written and read', (name) => {
+    const folder = freshFolder();
+    const made = gorewright(['new', '--', name], folder);
+    expect(made).toMatchObject({ status: 0, stderr: '' });
+    for (const raw of ['\u001b', 'a\nb']) expect(made.stdout).not.toContain(raw);
+    expect(readdirSync(folder)).toEqual([name]);
+    expect(gorewright(['check', '--', name], folder).status).toBe(0);
+  });
+
+  it.each([
+    ['one that is too long', 'x'.repeat(300)],
+    ['a folder', '.'],
+    ['a path through a file', 'file/gown.yaml'],
+  ])('%s is one clear line', (_what, name) => {
+    const folder = freshFolder();
+    writeFileSync(join(folder, 'file'), '');
+    for (const command of ['new', 'check']) {
+      if (name.includes('\u0000')) continue;
+      const { status, stderr } = gorewright([command, name], folder);
+      expect(status).toBe(3);
+      expect(stderr).toMatch(/^gorewright: cannot [^\n]+\n$/);
+      expect(stderr).not.toContain('system says');
+    }
+  });
+});
+
+describe('files that are no specs', () => {
+  it.each([
+    ['a device that never ends', '/dev/zero'],
+    ['this program itself', process.execPath],
+  ])('%s is one finding', (_what, path) => {
+    const { status, stderr } = gorewright(['check', path], freshFolder());
+    expect(status).toBe(1);
+    expect(stderr).toMatch(/\n1 error\n$/);
+  });
+
+  it('a spec that may not be changed is read', () => {
+    const folder = freshFolder();
+    mkdirSync(join(folder, 'kept'));
+    copyFileSync(projectFile('templates/full-circle.yaml'), join(folder, 'kept/gown.yaml'));
+    expect(
+      inShell(
+        'chmod 400 kept/gown.yaml; chmod 500 kept; gorewright check kept/gown.yaml; s=$?; chmod 700 kept; exit $s',
+        folder,
+      ).status,
+    ).toBe(0);
+  });
+});
