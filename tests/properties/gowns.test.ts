@@ -93,7 +93,7 @@ function pointAt(path: CurvePath, share: number) {
   const samples = samplesOf(path, 1);
   const way = share * path.length;
   const next = samples.findIndex((sample) => sample.distance >= way - 1e-9);
-  const sample = samples[Math.max(0, next)]!;
+  const sample = next < 0 ? samples.at(-1)! : samples[next]!;
   const back = sample.distance - way;
   return { x: sample.point.x - sample.direction.x * back, y: sample.point.y - sample.direction.y * back };
 }

@@ -166,7 +166,7 @@ function gownFrom(raw: Raw): RandomGown {
     ...(sweep === undefined ? {} : { sweep }),
     hemWidthAt,
     drops,
-    ...(raw.point === undefined || raw.drops === undefined ? {} : { point: raw.point }),
+    ...pointOf(raw.point, drops),
     measured,
     lengths,
     offFloor,
@@ -179,6 +179,12 @@ function gownFrom(raw: Raw): RandomGown {
       ...(hemAllowance === undefined || hem === 'raw' ? {} : { hemAllowance }),
     })),
   };
+}
+
+/** A bodice comes to a point only at a centre that has a drop. */
+function pointOf(point: RandomGown['point'], drops: readonly number[]): Pick<RandomGown, 'point'> {
+  const there = point === 'centre-front' ? drops[0]! : drops.at(-1)!;
+  return point === undefined || there === 0 ? {} : { point };
 }
 
 /** Steps between neighbours no steeper than about 20°, lowest at 0. */
@@ -234,7 +240,7 @@ function lengthsFrom(raw: Raw, widths: readonly number[]) {
   const begins = Math.max(1, Math.min(n - 1, Math.floor(raw.begins * n)));
   const way = widths.slice(begins).reduce((a, b) => a + b, 0);
   const steep = { round: 0.5, pointed: 0.35, square: 0.3 }[shape];
-  const onFloor = half((0.2 + 0.8 * raw.reach) * Math.min(1000, steep * way));
+  const onFloor = 20 + half((0.2 + 0.8 * raw.reach) * Math.min(1000, steep * way));
   if (raw.shape.startsWith('floor')) {
     const lengths = at.map((_, i) => (i === 0 || i === n || i === begins ? base + 20 : undefined));
     return { lengths, measured: 'to-floor' as const, offFloor: 20, train: { begins, onFloor, shape } };

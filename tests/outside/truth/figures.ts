@@ -72,7 +72,7 @@ function totals({ facts, report, layers }: MeasuredGown): string[] {
     else if (!gores.includes(undefined))
       found.push(...differs(`report, ${layer.name}: hem`, said.sewnHem, round('hem', gores), 0.1));
   }
-  const whole = layers.filter((layer) => !layer.gores.includes(undefined));
+  const whole = layers.filter(({ layer, gores }) => layer.shorter === 0 && !gores.includes(undefined));
   if (whole.length > 0) {
     const hems = whole.map((layer) => round('hem', layer.gores));
     const waist = round('waist', whole[0]!.gores);
@@ -83,9 +83,7 @@ function totals({ facts, report, layers }: MeasuredGown): string[] {
   return found;
 }
 
-/** The longest layer's gore: the one that the spec's own lengths speak of. */
+/** The gore of a layer that is no shorter than the spec's own lengths: the one that the report speaks of. */
 function longest(layers: MeasuredGown['layers'], i: number) {
-  const having = layers.filter((layer) => layer.gores[i] !== undefined);
-  const shortest = Math.min(...having.map((layer) => layer.layer.shorter));
-  return having.find((layer) => layer.layer.shorter === shortest)?.gores[i];
+  return layers.find(({ layer, gores }) => layer.shorter === 0 && gores[i] !== undefined)?.gores[i];
 }
