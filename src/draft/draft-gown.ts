@@ -6,6 +6,7 @@ import { flattenedRun } from '../geometry/flatten.ts';
 import { reversedRun } from '../geometry/split.ts';
 import { FIT, FLAT, LEVEL } from '../geometry/tolerances.ts';
 import type { Gore, Gown, LayerShape } from '../gown/gown.ts';
+import { gownOfLayer } from '../gown/gown-of-layer.ts';
 import { type EdgeProfile, integrateAlong } from './edge-profiles.ts';
 import type { GoreFrame } from './gore-frame.ts';
 import { goreFrames, longestStation } from './gore-frames.ts';
@@ -42,10 +43,10 @@ export const PLAIN: LayerShape = { shorter: 0, smallerAcross: 0, smallerAlong: 0
 
 /** Drafts the seam lines of every gore. */
 export function draftGown(gown: Gown, shape: LayerShape = PLAIN): GownDraft | Undraftable {
-  const tops = gown.gores.map((gore) => gore.top * (1 - shape.smallerAcross));
-  const waist = waistProfile(gown, tops, 1 - shape.smallerAlong);
+  const layer = gownOfLayer(gown, shape);
+  const waist = waistProfile(layer);
   if (waist === undefined) return { reason: 'waist-does-not-settle' };
-  const frames = goreFrames(gown, waist, shape);
+  const frames = goreFrames(layer, waist);
   if ('reason' in frames) return frames;
   const hem = hemProfile(gown, frames, shape);
   if (hem === undefined) return narrowest(gown, frames) ?? { reason: 'hem-does-not-settle' };

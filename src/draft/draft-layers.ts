@@ -37,5 +37,8 @@ function shapeOf(layer: LayerSpec): LayerShape {
     shorter: layer.shorter,
     smallerAcross: layer.cutSmallerAcross,
     smallerAlong: layer.cutSmallerAlong,
+    ...(layer.fullness === undefined
+      ? {}
+      : { fullness: { ratio: layer.fullness.ratio, where: layer.fullness.where } }),
   };
 }

@@ -1,5 +1,5 @@
 import { SETTLED } from '../geometry/tolerances.ts';
-import type { Gore, Gown, LayerShape } from '../gown/gown.ts';
+import type { Gore, Gown } from '../gown/gown.ts';
 import type { Undraftable } from './draft-gown.ts';
 import { type EdgeProfile, integrateAlong } from './edge-profiles.ts';
 import { widthThrough } from './girth-width.ts';
@@ -9,13 +9,13 @@ import { sectorFrame } from './sector-frame.ts';
 import { type ShapedGrain, shapedFrame } from './shaped-frame.ts';
 
 /** Lays every gore flat. Under a drop the width at the level waist is the one whose dropped edge is the gore's top. */
-export function goreFrames(gown: Gown, waist: EdgeProfile, shape: LayerShape): GoreFrame[] | Undraftable {
+export function goreFrames(gown: Gown, waist: EdgeProfile): GoreFrame[] | Undraftable {
   const frames: GoreFrame[] = [];
   const reach = longestStation(gown) + BELOW_HEM;
   for (const [i, gore] of gown.gores.entries()) {
-    const width = levelWaistWidth(gore, waist, i, shape);
+    const width = levelWaistWidth(gore, waist, i);
     if (width === undefined) return { reason: 'narrows-to-nothing', gore: gore.name };
-    const frame = frameOf(gore, width, shape, reach);
+    const frame = frameOf(gore, width, reach);
     if (frame === undefined) return { reason: 'widens-too-fast', gore: gore.name };
     frames.push(frame);
   }
@@ -33,12 +33,12 @@ export function longestStation(gown: Gown): number {
 }
 
 /** Width at the level waist: found by making the whole gore span its stretch of the dropped edge. */
-function levelWaistWidth(gore: Gore, waist: EdgeProfile, i: number, shape: LayerShape): number | undefined {
+function levelWaistWidth(gore: Gore, waist: EdgeProfile, i: number): number | undefined {
   const from = waist.ways[i]!;
   const to = waist.ways[i + 1]!;
   let width = to - from;
   for (let round = 0; round < 300; round++) {
-    const down = widthDown(gore, width, shape);
+    const down = widthDown(gore, width);
     const factor = integrateAlong(waist, (way) => 1 / down.valueAt(waist.valueAt(way)), from, to);
     if (!(factor > 0) || !Number.isFinite(factor)) return undefined;
     width *= factor;
@@ -48,31 +48,23 @@ function levelWaistWidth(gore: Gore, waist: EdgeProfile, i: number, shape: Layer
 }
 
 /** The gore's width as it changes down the cloth, for a given width at the level waist. */
-function widthDown(gore: Gore, width: number, shape: LayerShape): WidthDown {
+function widthDown(gore: Gore, width: number): WidthDown {
   if (gore.width.kind === 'girths') {
-    const across = 1 - shape.smallerAcross;
-    const along = 1 - shape.smallerAlong;
-    const levels = gore.width.levels.map((level) => ({
-      down: level.down * along,
-      width: level.width * across,
-    }));
-    return widthThrough([{ down: 0, width }, ...levels]);
+    return widthThrough([{ down: 0, width }, ...gore.width.levels]);
   }
-  const flare = flareOf(gore.width, width, shape);
+  const flare = flareOf(gore.width, width);
   return { valueAt: (s) => width + flare * s, slopeAt: () => flare };
 }
 
-function frameOf(gore: Gore, width: number, shape: LayerShape, reach: number): GoreFrame | undefined {
+function frameOf(gore: Gore, width: number, reach: number): GoreFrame | undefined {
   const rule = gore.width;
-  if (rule.kind === 'girths') return shapedFrame(widthDown(gore, width, shape), reach, shapedGrain(gore));
-  return sectorFrame(width, ...aboutGrain(gore, flareOf(rule, width, shape)));
+  if (rule.kind === 'girths') return shapedFrame(widthDown(gore, width), reach, shapedGrain(gore));
+  return sectorFrame(width, ...aboutGrain(gore, flareOf(rule, width)));
 }
 
 /** Angle of the sector whose width at the level waist is `width`. */
-function flareOf(rule: Exclude<Gore['width'], { kind: 'girths' }>, width: number, shape: LayerShape): number {
-  const smaller = 1 - shape.smallerAcross;
-  if (rule.kind === 'flare') return rule.angle * smaller;
-  return (rule.width * smaller - width) / (rule.at * (1 - shape.smallerAlong));
+function flareOf(rule: Exclude<Gore['width'], { kind: 'girths' }>, width: number): number {
+  return rule.kind === 'flare' ? rule.angle : (rule.width - width) / rule.at;
 }
 
 function aboutGrain(gore: Gore, flare: number): [number, number] {

@@ -5,11 +5,10 @@ import { type EdgeProfile, integrateAlong, profileThrough, settledProfile } from
 /**
  * The sewn edge of the bodice, as depth below the level waist over the way round: smooth through every station, and
  * each gore's stretch of it exactly as long as that gore's top.
- * @param tops sewn top of each gore, mm
- * @param scale factor on the depths, for a layer cut smaller along
  */
-export function waistProfile(gown: Gown, tops: readonly number[], scale: number): EdgeProfile | undefined {
-  const depths = gown.stations.map((station) => station.drop * scale);
+export function waistProfile(gown: Gown): EdgeProfile | undefined {
+  const tops = gown.gores.map((gore) => gore.top);
+  const depths = gown.stations.map((station) => station.drop);
   const end = (station: number): EndSlope => (gown.pointedAt === station ? 'free' : 0);
   const ends = [end(0), end(gown.gores.length)] as const;
   return settledProfile(

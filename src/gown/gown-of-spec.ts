@@ -91,6 +91,9 @@ function goreOf(spec: Spec, gore: GoreSpec, index: number, tops: readonly number
     top,
     ...(panel === undefined ? {} : { panel }),
     width: widthRuleOf(spec, gore, top),
+    ...(gore.fullness === undefined
+      ? {}
+      : { fullness: { ratio: gore.fullness.ratio, where: gore.fullness.where } }),
     grain: grainOf(gore, fold, side),
   };
 }
@@ -117,9 +120,11 @@ function widthRuleOf(spec: Spec, gore: GoreSpec, top: number): WidthRule {
   if (hem !== undefined) return { kind: 'hem', width: hem, at: spec.lengths.hemWidthAt ?? 0 };
   if (spec.petticoat === undefined) throw new Error(`gore ${gore.name} has no width below its top`);
   const levels = slantLevels(spec.petticoat).filter((level) => level.down > 0);
+  const shareAt = (level: number): number =>
+    typeof gore.share === 'object' ? (gore.share[level] ?? share) : (gore.share ?? share);
   return {
     kind: 'girths',
-    levels: levels.map(({ down, girth }) => ({ down, width: girth * (gore.share ?? share) })),
+    levels: levels.map(({ down, girth }, i) => ({ down, width: girth * shareAt(i) })),
   };
 }
 

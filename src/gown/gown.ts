@@ -35,6 +35,7 @@ export interface Gore {
   /** The bodice edge that the top meets, of the half on a fold. */
   readonly panel?: number;
   readonly width: WidthRule;
+  readonly fullness?: Fullness;
   /** How the flare lies about the grain: part of it towards the front, 0 … 1, or two angles. */
   readonly grain: { readonly frontPart: number } | { readonly front: number; readonly back: number };
 }
@@ -66,6 +67,14 @@ export interface Train {
   readonly shape: 'round' | 'pointed' | 'square';
 }
 
+/** Cloth gathered or pleated to the edge that it is sewn to. */
+export interface Fullness {
+  /** Cloth for one of the edge, ≥ 1. */
+  readonly ratio: number;
+  /** Down to the hem, or at the waist only, the hem staying as wide as without. */
+  readonly where: 'throughout' | 'waist';
+}
+
 /** How one layer's seam lines differ from the gown's. */
 export interface LayerShape {
   /** Hem higher by this, mm. */
@@ -73,4 +82,5 @@ export interface LayerShape {
   /** Fractions taken off, for cloth that stretches. */
   readonly smallerAcross: number;
   readonly smallerAlong: number;
+  readonly fullness?: Fullness;
 }

@@ -26,6 +26,10 @@ export interface Spec {
   readonly sewnAsOne?: SewnAsOneSpec;
   readonly cloths: Readonly<Record<string, ClothSpec>>;
   readonly petticoat?: PetticoatSpec;
+  readonly flounces?: readonly FlounceSpec[];
+  readonly tiers?: readonly TiersSpec[];
+  readonly godets?: readonly GodetSpec[];
+  readonly overskirts?: readonly OverskirtSpec[];
   readonly closure?: ClosureSpec;
   readonly edging?: EdgingSpec;
   readonly trims?: readonly TrimSpec[];
@@ -73,7 +77,84 @@ export interface GoreSpec {
   readonly halfFlare?: number;
   readonly grain: 'centre' | 'front-edge' | 'back-edge';
   /** Share of the petticoat's girths, in place of the share by top. */
-  readonly share?: number;
+  readonly share?: number | readonly number[];
+  readonly fullness?: FullnessSpec;
+  readonly notes?: string;
+}
+
+/** Cloth gathered or pleated to a shorter edge. `fullness: 2.5` alone is gathered, and as full down to the hem. */
+export interface FullnessSpec {
+  /** Cloth for one of the edge, at least 1. */
+  readonly ratio: number;
+  readonly where: 'throughout' | 'waist';
+  readonly by: 'gathers' | 'pleats';
+  /** Of one pleat, fold to fold, mm; with pleats only. */
+  readonly depth?: number;
+  /** Which way the pleats lie. */
+  readonly towards?: 'front' | 'back' | 'box';
+}
+
+/** A strip sewn to a layer: straight and gathered, or cut in the round. */
+export interface FlounceSpec {
+  readonly name: string;
+  readonly layer: string;
+  readonly cloth: string;
+  readonly kind: 'straight' | 'circular';
+  /** Finished, mm. */
+  readonly depth: number;
+  /** Straight: cloth for one of the edge. Circular: outer edge for one of the inner. */
+  readonly fullness: number;
+  /** Above the layer's sewn hem, along the cloth, mm; 0 sews it to the hem itself. */
+  readonly aboveHem: number;
+  /** Pieces all round; straight ones are cut from the cloth's width where absent. */
+  readonly pieces?: number;
+  readonly hem: HemFinish;
+  readonly allowances: Allowances;
+  readonly notes?: string;
+}
+
+/** Tiers of strips, each gathered to the one above, the first to the yoke; cut as one run. */
+export interface TiersSpec {
+  readonly name: string;
+  readonly cloth: string;
+  /** Edge that the first tier is gathered to, all round, mm. */
+  readonly yoke: number;
+  /** Length of each tier all round, from the top, mm. */
+  readonly tiers: readonly number[];
+  /** Finished depth of each tier, mm; one for all or one each. */
+  readonly depths: readonly number[];
+  readonly allowances: Allowances;
+  readonly notes?: string;
+}
+
+/** A wedge let into a seam, from a point on it down to the hem. */
+export interface GodetSpec {
+  readonly name: string;
+  readonly seam: string;
+  /** Where its point lies: from the waist seam down the seam, mm. */
+  readonly from: number;
+  /** Along the arc, at the hem, mm. */
+  readonly width: number;
+  /** Layers that have it; all when absent. */
+  readonly layers?: readonly string[];
+  readonly notes?: string;
+}
+
+/** A detachable train or an overskirt: gores of its own on part of the waist, its end edges finished. */
+export interface OverskirtSpec {
+  readonly name: string;
+  /** Stations of the gown between which it is fastened, on the half; `to` is the centre back when absent. */
+  readonly from: string;
+  readonly to?: string;
+  readonly gores: readonly GoreSpec[];
+  readonly sweep?: number;
+  readonly lengths: LengthsSpec;
+  readonly train?: TrainSpec;
+  readonly layers: readonly LayerSpec[];
+  readonly fastened: 'hooks' | 'buttons' | 'snaps' | 'ties';
+  /** How its end edges are finished. */
+  readonly edges: 'bound' | 'faced' | 'turned';
+  readonly quickRelease: boolean;
   readonly notes?: string;
 }
 
@@ -110,6 +191,8 @@ export interface LayerSpec {
   /** Only these gores; all when absent. */
   readonly gores?: readonly string[];
   readonly edging?: string;
+  /** The whole layer gathered or pleated to the waist. */
+  readonly fullness?: FullnessSpec;
   /** How the layer's seams are sewn; pressed open when absent. */
   readonly seams?: 'pressed-open' | 'french';
   /** A stretch of seam left open to turn a bagged hem through, its upper end `from` below the waist seam, mm. */
