@@ -1,0 +1,74 @@
+import type { Units } from '../../spec/spec.ts';
+import { decimalText, type Fraction } from '../fraction.ts';
+import { lengthNumber, lengthText } from '../length-text.ts';
+import type { StripFacts } from '../strip-facts.ts';
+
+/** The small words that every sentence is made with, bound to the spec's units. */
+export interface Basics {
+  readonly unit: string;
+  readonly length: (mm: number) => string;
+  /** Without its unit. */
+  readonly number: (mm: number) => string;
+  readonly percent: (share: number) => string;
+  readonly percentExact: (share: Fraction) => string;
+  readonly weight: (grams: number) => string;
+  readonly metres: (mm: number) => string;
+  readonly hours: (hours: Fraction) => string;
+  readonly list: (names: readonly string[]) => string;
+  readonly station: (name: string) => string;
+  readonly seamsOf: (name: string, copies: number) => string;
+  readonly edge: (along: string) => string;
+  readonly stripName: (kind: StripFacts['kind']) => string;
+  /** `Saturday 12 June 2027`. */
+  readonly date: (iso: string, weekday?: number) => string;
+}
+
+const WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
+const STRIPS: Readonly<Record<StripFacts['kind'], string>> = {
+  horsehair: 'horsehair braid',
+  binding: 'binding',
+  'stay-tape': 'stay tape',
+};
+
+export function englishBasics(units: Units): Basics {
+  const station = (name: string): string => name.replace(/^centre-(front|back)$/, 'centre $1');
+  return {
+    unit: units,
+    length: (mm) => lengthText(mm, units),
+    number: (mm) => lengthNumber(mm, units),
+    percent: (share) => `${Number((share * 100).toFixed(1))} %`,
+    percentExact: (share) => `${trimmed(decimalText({ ...share, numerator: share.numerator * 100n }, 2))} %`,
+    weight: (grams) => (grams < 1000 ? `${Math.round(grams)} g` : `${(grams / 1000).toFixed(2)} kg`),
+    metres: (mm) => (units === 'in' ? `${(mm / 914.4).toFixed(2)} yd` : `${(mm / 1000).toFixed(2)} m`),
+    hours: (hours) => trimmed(decimalText(hours, 2)),
+    list: (names) =>
+      names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`,
+    station,
+    seamsOf: (name, copies) => (copies === 1 ? station(name) : `${station(name)} (${copies})`),
+    edge: (along) => (along === 'hem' || along === 'waist' ? along : `${station(along)} seam`),
+    stripName: (kind) => STRIPS[kind],
+    date: (iso, weekday) => {
+      const [year, month, day] = iso.split('-').map(Number) as [number, number, number];
+      const text = `${day} ${MONTHS[month - 1]} ${year}`;
+      return weekday === undefined ? text : `${WEEKDAYS[weekday]} ${text}`;
+    },
+  };
+}
+
+function trimmed(decimal: string): string {
+  return decimal.includes('.') ? decimal.replace(/\.?0+$/, '') : decimal;
+}
