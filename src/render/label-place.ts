@@ -44,22 +44,21 @@ export class LabelRoom {
 
   /** The first box, by distance from `near`, that is large enough for the text. */
   boxFor(near: Point, text: FittedText): LabelBox | undefined {
-    const starts = this.windows.flatMap((window) => this.startsIn(window));
-    const away = ({ window, row }: Start) =>
-      Math.hypot(window.x + window.width / 2 - near.x, this.top + row * ROW - near.y);
-    for (const start of starts.sort((a, b) => away(a) - away(b))) {
+    const starts = this.windows.flatMap((window) => this.startsIn(window, near));
+    for (const start of starts.sort((a, b) => a.away - b.away)) {
       const box = this.boxFrom(start, text);
       if (box !== undefined) return box;
     }
     return undefined;
   }
 
-  private startsIn(window: Window): Start[] {
+  private startsIn(window: Window, near: Point): Start[] {
     const first = Math.max(0, Math.ceil((window.y - this.top) / ROW));
     const end = Math.min(this.rows.length, Math.floor((window.y + window.height - this.top) / ROW));
     const starts: Start[] = [];
     for (let row = first; row < end; row += STEP) {
-      starts.push({ window, row, end, side: 'left' }, { window, row, end, side: 'right' });
+      const away = Math.hypot(window.x + window.width / 2 - near.x, this.top + row * ROW - near.y);
+      starts.push({ window, row, end, away, side: 'left' }, { window, row, end, away, side: 'right' });
     }
     return starts;
   }
@@ -118,6 +117,8 @@ interface Start {
   readonly row: number;
   readonly end: number;
   readonly side: 'left' | 'right';
+  /** From where the text should be, mm. */
+  readonly away: number;
 }
 
 /** mm. Rows lower than this find little more room. */

@@ -1,5 +1,13 @@
 import { createHash } from 'node:crypto';
-import { type PDFContext, PDFDocument, type PDFFont, PDFHexString, PDFName, type PDFRef } from 'pdf-lib';
+import {
+  type PDFContext,
+  PDFDocument,
+  type PDFFont,
+  PDFHexString,
+  PDFName,
+  type PDFPageTree,
+  type PDFRef,
+} from 'pdf-lib';
 import type { Drawing, Mark } from './drawing.ts';
 import { type PdfResources, POINTS_PER_MM, pdfContent } from './pdf-content.ts';
 import { type Bookmark, outlineItems } from './pdf-outline.ts';
@@ -14,15 +22,11 @@ export async function pdfDocument(pages: readonly Drawing[], options: PdfOptions
   const embedded = await embeddedFont(document, pages, options);
   const encoder = textEncoder(embedded && usable(embedded));
   const content = new ContentStreams(document.context, encoder.encode);
-  for (const drawing of pages) {
-    const page = document.addPage([points(drawing.width), points(drawing.height)]);
-    page.node.set(PDFName.of('Contents'), content.stream(pdfContent(drawing, content)));
-    page.node.set(PDFName.of('Resources'), content.resources);
-  }
+  const pageRefs = addPages(document.context, document.catalog.Pages(), pages, content);
   const layers = content.finish(standardFonts(document.context, embedded));
   document.setTitle(plainText(options.title));
   if (options.subject !== undefined) document.setSubject(plainText(options.subject));
-  fillCatalog(document, options.bookmarks ?? titlesOf(pages), layers);
+  fillCatalog(document, pageRefs, options.bookmarks ?? titlesOf(pages), layers);
   const id = PDFHexString.of(content.hash([options.title, options.subject ?? '']));
   document.context.trailerInfo.ID = document.context.obj([id, id]);
   const bytes = await document.save({
@@ -32,6 +36,30 @@ export async function pdfDocument(pages: readonly Drawing[], options: PdfOptions
     updateFieldAppearances: false,
   });
   return { bytes, missingGlyphs: encoder.missing() };
+}
+
+/** Pages put straight into the tree: the library's own way looks through all pages again for each. */
+function addPages(
+  context: PDFContext,
+  tree: PDFPageTree,
+  pages: readonly Drawing[],
+  content: ContentStreams,
+): PDFRef[] {
+  const parent = context.getObjectRef(tree)!;
+  const refs = pages.map((drawing) =>
+    context.register(
+      context.obj({
+        Type: 'Page',
+        Parent: parent,
+        MediaBox: [0, 0, points(drawing.width), points(drawing.height)],
+        Resources: content.resources,
+        Contents: content.stream(pdfContent(drawing, content)),
+      }),
+    ),
+  );
+  tree.set(PDFName.of('Kids'), context.obj(refs));
+  tree.set(PDFName.of('Count'), context.obj(refs.length));
+  return refs;
 }
 
 /** Streams of pages and of the drawings that they use, and the one resource dictionary that all of them share. */
@@ -135,20 +163,24 @@ function standardFonts(context: PDFContext, embedded: PDFFont | undefined): Reco
   };
 }
 
-function fillCatalog(document: PDFDocument, bookmarks: readonly Bookmark[], layers: PDFRef[]): void {
+function fillCatalog(
+  document: PDFDocument,
+  pages: readonly PDFRef[],
+  bookmarks: readonly Bookmark[],
+  layers: PDFRef[],
+): void {
   const { catalog, context } = document;
   const name = (key: string) => PDFName.of(key);
   catalog.set(name('ViewerPreferences'), context.obj({ PrintScaling: 'None', DisplayDocTitle: true }));
   catalog.set(name('PageLabels'), context.obj({ Nums: [0, { S: 'D' }] }));
-  if (bookmarks.length > 0) catalog.set(name('Outlines'), outline(document, bookmarks));
+  if (bookmarks.length > 0) catalog.set(name('Outlines'), outline(context, pages, bookmarks));
   if (layers.length > 0) {
     catalog.set(name('OCProperties'), context.obj({ OCGs: layers, D: { ON: layers, Order: layers } }));
     catalog.set(name('PageMode'), name('UseOC'));
   }
 }
 
-function outline(document: PDFDocument, bookmarks: readonly Bookmark[]): PDFRef {
-  const { context } = document;
+function outline(context: PDFContext, pages: readonly PDFRef[], bookmarks: readonly Bookmark[]): PDFRef {
   const items = outlineItems(bookmarks);
   const root = context.nextRef();
   const refs = items.map(() => context.nextRef());
@@ -157,11 +189,10 @@ function outline(document: PDFDocument, bookmarks: readonly Bookmark[]): PDFRef 
   const family = (children: readonly number[]) =>
     children.length === 0 ? {} : { ...linked('First', children[0]), ...linked('Last', children.at(-1)) };
   for (const [index, item] of items.entries()) {
-    const page = document.getPage(item.page);
     const entry = context.obj({
       Title: PDFHexString.fromText(plainText(item.title)),
       Parent: item.parent === undefined ? root : refs[item.parent]!,
-      Dest: [page.ref, 'XYZ', null, null, null],
+      Dest: [pages[item.page]!, 'XYZ', null, null, null],
       ...linked('Prev', item.previous),
       ...linked('Next', item.next),
       ...family(item.children),

@@ -8,11 +8,22 @@ import { isWinAnsi, winAnsiCode } from './win-ansi.ts';
  * tables count as the sign for a missing one, which is wider than nearly all of them.
  */
 export function textWidth(text: string, size: number, bold = false): number {
+  if (ASCII.test(text)) return asciiWidth(text, bold) * (size / 1000);
   const shown = plainText(text);
   const widthOf = isWinAnsi(shown) ? helveticaWidth : dejaVuWidth;
   let thousandths = 0;
   for (const character of shown) thousandths += widthOf(character.codePointAt(0)!, bold);
-  return (thousandths * size) / 1000;
+  return thousandths * (size / 1000);
+}
+
+/** By far the most text, and pages are wrapped by trying many widths: these need neither cleaning nor a choice. */
+const ASCII = /^[\x20-\x7e]*$/;
+
+function asciiWidth(text: string, bold: boolean): number {
+  const widths = bold ? HELVETICA_WIDTHS.bold : HELVETICA_WIDTHS.plain;
+  let thousandths = 0;
+  for (let index = 0; index < text.length; index++) thousandths += widths[text.charCodeAt(index) - 0x20]!;
+  return thousandths;
 }
 
 /** Height of capitals, and how far a line reaches below its baseline, as fractions of the em; true of both fonts. */
@@ -20,7 +31,7 @@ export const CAP_HEIGHT = 0.73;
 export const DESCENT = 0.24;
 
 function helveticaWidth(codePoint: number, bold: boolean): number {
-  return widthInTable(bold ? HELVETICA_BOLD : HELVETICA, winAnsiCode(codePoint)! - 0x20);
+  return (bold ? HELVETICA_WIDTHS.bold : HELVETICA_WIDTHS.plain)[winAnsiCode(codePoint)! - 0x20]!;
 }
 
 function dejaVuWidth(codePoint: number): number {
@@ -40,4 +51,10 @@ const UNKNOWN_WIDTH = 1030;
 
 function widthInTable(table: string, index: number): number {
   return Number.parseInt(table.slice(2 * index, 2 * index + 2), 36);
+}
+
+const HELVETICA_WIDTHS = { plain: decoded(HELVETICA), bold: decoded(HELVETICA_BOLD) };
+
+function decoded(table: string): Uint16Array {
+  return Uint16Array.from({ length: table.length / 2 }, (_, index) => widthInTable(table, index));
 }

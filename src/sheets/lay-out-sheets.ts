@@ -43,6 +43,7 @@ export function layOutSheets(cutPieces: readonly CutPiece[], options: SheetOptio
     visitCells(line, 0, 0, cell, 0, (row, column) => {
       used[index]!.add(key(row, column));
       planned.add(key(row, column));
+      return true;
     });
   }
   const sheets = sheetsOf(planned, used, cell, frame);
@@ -53,7 +54,10 @@ export function layOutSheets(cutPieces: readonly CutPiece[], options: SheetOptio
     sheets,
     rows: 1 + Math.max(0, ...sheets.map((sheet) => sheet.row)),
     columns: 1 + Math.max(0, ...sheets.map((sheet) => sheet.column)),
-    gridPerPiece: shapes.reduce((sum, [upright]) => sum + sheetsAlone(upright!, cell), 0),
+    gridPerPiece: shapes.reduce(
+      (sum, [upright], index) => sum + sheetsAlone(cutPieces[index]!, upright!, cell),
+      0,
+    ),
     areaBound: Math.ceil(
       cutPieces.reduce((sum, piece) => sum + areaInside(piece.cutEdges.flatMap((edge) => edge.curves)), 0) /
         (cell.width * cell.height),
@@ -65,17 +69,22 @@ function cellsOf(cutPiece: CutPiece, cell: Cell): Set<string> {
   const cells = new Set<string>();
   for (const run of drawnRuns(cutPiece)) {
     const line = polylineOf(flattenedRun(run, FINE));
-    visitCells(line, 0, 0, cell, LINE_REACH, (row, column) => cells.add(key(row, column)));
+    visitCells(line, 0, 0, cell, LINE_REACH, (row, column) => {
+      cells.add(key(row, column));
+      return true;
+    });
   }
   return cells;
 }
 
 /** Sheets that a piece takes on a grid of its own that begins at its upper left corner. */
-function sheetsAlone(shape: WorkingShape, cell: Cell): number {
-  const cells = new Set<string>();
-  for (const line of shape.lines)
-    visitCells(line, CLEAR, CLEAR, cell, LINE_REACH, (row, column) => cells.add(key(row, column)));
-  return cells.size;
+function sheetsAlone(
+  cutPiece: CutPiece,
+  { placement: { shift, ...turn } }: WorkingShape,
+  cell: Cell,
+): number {
+  const corner = { x: shift.x + CLEAR, y: shift.y + CLEAR };
+  return cellsOf(movedPiece(cutPiece, { ...turn, shift: corner }), cell).size;
 }
 
 /** Chord height when the sheets that a line needs are counted, mm: well below the line's width. */

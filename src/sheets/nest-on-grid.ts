@@ -69,7 +69,8 @@ class Floor {
         const y = row * ROW;
         for (const x of this.placesToTry(shape, least)) {
           // New sheets decide; among equals the place that leaves most room at the right.
-          const cost = this.newSheets(shape, x, y) + (x + shape.width) * 1e-5;
+          const tie = (x + shape.width) * 1e-5;
+          const cost = this.newSheets(shape, x, y, bestCost - tie) + tie;
           if (cost < bestCost) {
             bestCost = cost;
             best = { shape, x, y };
@@ -111,29 +112,28 @@ class Floor {
     return x;
   }
 
-  private newSheets(shape: WorkingShape, x: number, y: number): number {
+  /** Sheets that get their first line from this; counted only until there are more than `enough`. */
+  private newSheets(shape: WorkingShape, x: number, y: number, enough = Infinity): number {
     this.look += 1;
     let count = 0;
     this.grow(x + shape.width);
-    for (const line of shape.lines) {
-      visitCells(line, x, y, this.cell, LINE_REACH, (row, column) => {
-        const index = column * this.rows + row;
-        if (this.used[index] === 0 && this.seen[index] !== this.look) {
-          this.seen[index] = this.look;
-          count += 1;
-        }
-      });
-    }
+    visitCells(shape.outline, x, y, this.cell, LINE_REACH, (row, column) => {
+      const index = column * this.rows + row;
+      if (this.used[index] === 0 && this.seen[index] !== this.look) {
+        this.seen[index] = this.look;
+        count += 1;
+      }
+      return count <= enough;
+    });
     return count;
   }
 
   private take({ shape, x, y }: Position): void {
     this.sheets += this.newSheets(shape, x, y);
-    for (const line of shape.lines) {
-      visitCells(line, x, y, this.cell, LINE_REACH, (row, column) => {
-        this.used[column * this.rows + row] = 1;
-      });
-    }
+    visitCells(shape.outline, x, y, this.cell, LINE_REACH, (row, column) => {
+      this.used[column * this.rows + row] = 1;
+      return true;
+    });
     const top = Math.round(y / ROW);
     for (let row = 0; row < shape.rowRight.length; row++) {
       this.taken[top + row] = Math.max(this.taken[top + row]!, x + shape.rowRight[row]!);

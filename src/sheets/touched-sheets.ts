@@ -9,7 +9,7 @@ export type Polyline = Float64Array;
 
 /**
  * Calls `visit` with row and column of every cell that a polyline, moved by (x, y), passes through or comes within
- * `reach` of; some more than once. Exact for the polyline.
+ * `reach` of; some more than once. Exact for the polyline. Stops where `visit` answers false.
  */
 export function visitCells(
   line: Polyline,
@@ -17,7 +17,7 @@ export function visitCells(
   y: number,
   cell: Cell,
   reach: number,
-  visit: (row: number, column: number) => void,
+  visit: (row: number, column: number) => boolean,
 ): void {
   for (let i = 0; i + 3 < line.length; i += 2) {
     let fromX = line[i]! + x;
@@ -42,7 +42,7 @@ export function visitCells(
         : fromY + slope * (clamp((column + 1) * cell.width + reach, fromX, toX) - fromX);
       const firstRow = Math.floor((Math.min(enter, leave) - reach) / cell.height);
       const lastRow = Math.floor((Math.max(enter, leave) + reach) / cell.height);
-      for (let row = firstRow; row <= lastRow; row++) visit(row, column);
+      for (let row = firstRow; row <= lastRow; row++) if (!visit(row, column)) return;
     }
   }
 }

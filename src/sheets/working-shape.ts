@@ -6,7 +6,7 @@ import { type Placement, placed, placedPoint } from '../geometry/transform.ts';
 import type { Polyline } from './touched-sheets.ts';
 
 /**
- * A turned piece as the search for its place sees it: every line flattened, and for each row of `ROW` mm the stretch
+ * A turned piece as the search for its place sees it: its cut line flattened, and for each row of `ROW` mm the stretch
  * that the piece takes, with the gap to its neighbours; all from the upper left corner of its bounding box.
  */
 export interface WorkingShape {
@@ -15,7 +15,7 @@ export interface WorkingShape {
   readonly placement: Placement;
   readonly width: number;
   readonly height: number;
-  readonly lines: readonly Polyline[];
+  readonly outline: Polyline;
   readonly rowLeft: Float64Array;
   readonly rowRight: Float64Array;
 }
@@ -26,8 +26,8 @@ export const ROW = 5;
 /** White left between two pieces at least, mm: shears need it. */
 const GAP = 4;
 
-/** Chord height of the flattened lines, mm; only the choice of a place rests on it. */
-const COARSE = 0.3;
+/** Chord height of the flattened line, mm; only the choice of a place rests on it, and the gap is larger. */
+const COARSE = 1;
 
 export function workingShape(cutPiece: CutPiece, turned: WorkingShape['turned']): WorkingShape {
   const angle = (turned * Math.PI) / 180;
@@ -35,11 +35,14 @@ export function workingShape(cutPiece: CutPiece, turned: WorkingShape['turned'])
   const outline = cutPiece.cutEdges.flatMap((edge) => edge.curves).map((curve) => placed(turn, curve));
   const box = boundsOfCurves(outline);
   const placement: Placement = { ...turn, shift: { x: -box.left, y: -box.top } };
-  const runs = drawnRuns(cutPiece).map((run) => flatRun(run, placement));
+  const points = flattenedRun(
+    cutPiece.cutEdges.flatMap((edge) => edge.curves),
+    COARSE,
+  );
+  const cutLine = polylineOf(points.map((point) => placedPoint(placement, point)));
   const width = box.right - box.left;
   const height = box.bottom - box.top;
-  const cutLine = runs[0]!;
-  return { turned, placement, width, height, lines: runs, ...rowsOf(cutLine, height) };
+  return { turned, placement, width, height, outline: cutLine, ...rowsOf(cutLine, height) };
 }
 
 /** Every run of curves that is drawn for a piece, the cut line first; the grain line apart. */
@@ -50,10 +53,6 @@ export function drawnRuns(cutPiece: CutPiece): Curve[][] {
     ...cutPiece.notches.flatMap((notch) => notch.ticks.map((tick) => [tick])),
     ...cutPiece.marks.map((mark) => [...mark.curves]),
   ];
-}
-
-function flatRun(run: readonly Curve[], placement: Placement): Polyline {
-  return polylineOf(flattenedRun(run, COARSE).map((point) => placedPoint(placement, point)));
 }
 
 export function polylineOf(points: readonly Point[]): Polyline {
