@@ -17,8 +17,9 @@ import { sortDiagnostics } from './diagnostics/place.ts';
 import { draftLayers, type LayerDrafts } from './draft/draft-layers.ts';
 import { cannotDraft } from './draft/draft-problems.ts';
 import { gownOfSpec } from './gown/gown-of-spec.ts';
+import { type PatternOptions, patternFiles } from './outputs/pattern-files.ts';
 import { contentHash } from './report/content-hash.ts';
-import { type GownReport, gownReport } from './report/gown-report.ts';
+import { findingsOf, type GownReport, gownReport } from './report/gown-report.ts';
 import { readSpec } from './spec/read-spec.ts';
 import { placeOf, type Spec } from './spec/spec.ts';
 import { type GownMeasures, measureGown } from './truing/measure-gown.ts';
@@ -81,4 +82,25 @@ export function draftSpec(spec: Spec): Drafting {
   const content = contentHash(spec);
   const report = gownReport(spec, content, drafts, measures);
   return { gown: { spec, content, drafts, measures, cut, report }, diagnostics };
+}
+
+/** All that a draft writes: files by name, and the report that goes with them. */
+export interface DraftOutputs {
+  readonly files: ReadonlyMap<string, string | Uint8Array>;
+  readonly report: object;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Every output of a drafted gown. The report comes last, with the findings of all stages. */
+export async function draftOutputs(
+  gown: DraftedGown,
+  diagnostics: readonly Diagnostic[],
+  options: PatternOptions,
+): Promise<DraftOutputs> {
+  const pattern = await patternFiles(gown, options);
+  return {
+    files: pattern.files,
+    report: { ...gown.report, pattern: pattern.report, findings: findingsOf(diagnostics) },
+    diagnostics,
+  };
 }
