@@ -43,7 +43,7 @@ export const noLayers = (span: Span): Diagnostic => ({
 
 export const wholeOnFold = (span: Span, gore: string, key: string, half: string): Diagnostic => ({
   ...problem('whole-on-fold', span),
-  message: `${quoted(key)} is given for the gore ${quoted(gore)}, which is cut on the fold`,
+  message: `${quoted(key)} is given for the gore ${quoted(gore)}, which is cut on the fold: it takes ${quoted(half)}`,
   why: 'the pattern of a gore on the fold is one half of it; taken for the half, a whole width makes the gore twice as wide',
   hint: `write ${quoted(half)} with half of the width, from the fold to the seam`,
 });

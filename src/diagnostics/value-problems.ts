@@ -28,14 +28,14 @@ export const wrongKind = (span: Span, key: string, found: string, expected: stri
   ...error('wrong-kind', span),
   message: `${quoted(key)} is ${found} where ${expected} should stand`,
   why: 'it cannot be understood, and a guess could spoil cloth',
-  hint: `write ${expected}`,
+  hint: expected === 'a section' ? 'write its keys below it, set in, each with a value' : `write ${expected}`,
 });
 
 export const emptyValue = (span: Span, key: string, expected: string): Diagnostic => ({
   ...error('empty-value', span),
   message: `nothing stands after ${quoted(`${key}:`)}`,
   why: 'a measure may have been forgotten',
-  hint: `write ${expected}, or take the line out`,
+  hint: `write ${expected} here, or take the line out`,
 });
 
 export const notALength = (span: Span, key: string, text: string): Diagnostic => ({

@@ -31,9 +31,13 @@ export function readTree(source: Source): ReturnType<typeof readYaml> {
   if (root === undefined) return { diagnostics };
   if (root.kind !== 'map') return { diagnostics: [notASpec(firstLine(root), inWords(root))] };
   const units = childOf(root, 'units');
-  if (units !== undefined && isScalar(units)) root.file.units = units.text.trim();
+  if (units !== undefined && isScalar(units) && UNITS.includes(units.text.trim()))
+    root.file.units = units.text.trim();
   return { root, diagnostics };
 }
+
+/** Where the file's units are none of these, that is said once and its bare numbers are not judged. */
+const UNITS = ['mm', 'cm', 'in'];
 
 /** A tree, alone or merged with what it is based on. `found` are the problems of its text. */
 export function readWritten(root: Written, found: readonly Diagnostic[]): SpecReading {

@@ -11,13 +11,15 @@ type Path = readonly (string | number)[];
 /** What the schema library found, in words and with its place. */
 export function problemsOfIssue(issue: z.core.$ZodIssue, root: Written): Diagnostic[] {
   const path = issue.path.filter((step) => typeof step !== 'symbol');
+  // An alias of nothing, which has been spoken of.
+  if (writtenAt(root, path)?.kind === 'left-out') return [];
   if (issue.code === 'unrecognized_keys') return issue.keys.map((key) => unknownKeyAt(root, path, key));
   if (issue.code === 'invalid_union') return problemsOfUnion(issue, root, path);
   if (issue.code === 'custom') {
     const { diagnostic, expected } = (issue.params ?? {}) as FaultAtPath;
-    return [diagnostic ?? missingOrWrong(root, path, expected ?? 'a value')];
+    return diagnostic === undefined ? missingOrWrong(root, path, expected ?? 'a value') : [diagnostic];
   }
-  return [missingOrWrong(root, path, expectedBy(issue))];
+  return missingOrWrong(root, path, expectedBy(issue));
 }
 
 /** Of several forms, the one whose kind was written tells what is wrong with it. */
@@ -28,28 +30,34 @@ function problemsOfUnion(issue: z.core.$ZodIssueInvalidUnion, root: Written, pat
 }
 
 function expectedBy(issue: z.core.$ZodIssue): string {
-  if (issue.code === 'too_big' || issue.code === 'too_small') return 'two values, such as [10deg, 10.5deg]';
+  if (issue.code === 'too_big' || issue.code === 'too_small') return 'a pair, such as [10deg, 10.5deg],';
   const expected = issue.code === 'invalid_type' ? issue.expected : '';
-  if (expected === 'array' || expected === 'tuple') return 'a list, each of its lines beginning with `-`';
-  return 'a section with its own keys, such as `notes:`, set in below it';
+  if (expected === 'array' || expected === 'tuple') return 'a list';
+  return 'a section';
 }
 
-function missingOrWrong(root: Written, path: Path, expected: string): Diagnostic {
-  const key = String(path.at(-1) ?? '');
+function missingOrWrong(root: Written, path: Path, expected: string): Diagnostic[] {
   const written = writtenAt(root, path);
-  if (written === undefined) {
-    const parent = path.slice(0, -1);
-    const section = writtenAt(root, parent) ?? root;
-    return problems.missingKey(
-      placeOfSection(section, parent),
-      key,
-      `from ${sectionName(section, parent)}`,
-      expected,
-    );
-  }
+  if (written === undefined) return missing(root, path, expected);
   if (written.kind === 'nothing')
-    return problems.emptyValue(placeOfWritten(written), written.label, expected);
-  return problems.wrongKind(placeOfWritten(written), written.label, kindInWords(written), expected);
+    return [problems.emptyValue(placeOfWritten(written), written.label, expected)];
+  return [problems.wrongKind(placeOfWritten(written), written.label, kindInWords(written), expected)];
+}
+
+function missing(root: Written, path: Path, expected: string): Diagnostic[] {
+  const key = String(path.at(-1) ?? '');
+  const parent = path.slice(0, -1);
+  const section = writtenAt(root, parent) ?? root;
+  if (misspelt(section, parent, key)) return [];
+  const from = `from ${sectionName(section, parent)}`;
+  return [problems.missingKey(placeOfSection(section, parent), key, from, expected)];
+}
+
+/** A required key that stands there under a wrong name has been spoken of. */
+function misspelt(section: Written, path: Path, key: string): boolean {
+  if (section.kind !== 'map') return false;
+  const keys = keysAt(path);
+  return [...section.entries.keys()].some((other) => !keys.includes(other) && nearest(other, keys) === key);
 }
 
 function unknownKeyAt(root: Written, path: Path, key: string): Diagnostic {
@@ -93,6 +101,6 @@ const SINGULAR: ReadonlyMap<string, string> = new Map([
 
 function kindInWords(written: Written): string {
   if (written.kind === 'map') return 'a section';
-  if (written.kind === 'list') return 'a list';
+  if (written.kind === 'list') return `a list of ${written.items.length}`;
   return written.kind === 'number' ? 'a number' : written.kind === 'flag' ? 'true or false' : 'text';
 }

@@ -99,7 +99,7 @@ class Conversion {
     const target = this.anchors.get(name);
     if (target !== undefined) return this.valueOf(target, label, key, depth + 1);
     this.diagnostics.push(problems.unknownAlias(nothing.span, name));
-    return nothing;
+    return { ...nothing, kind: 'left-out' };
   }
 
   private entriesOf(pairs: readonly Pair<Node, Node | null>[], depth: number): Map<string, Written> {
@@ -148,7 +148,22 @@ function faultOf(source: Source, error: YAMLError): Diagnostic {
   if (error.code === 'MULTIPLE_DOCS') return problems.severalDocuments(span);
   if (error.code === 'NON_STRING_KEY') return problems.keyIsNoText(span);
   if (error.code === 'TAG_RESOLVE_FAILED') return problems.tagNotRead(span);
-  return problems.notYaml(span, error.message);
+  return problems.notYaml(span, inPlainWords(error));
+}
+
+/** What the library says of a slip, for somebody who does not know its words. */
+function inPlainWords({ code, message }: YAMLError): string {
+  if (/flow (map|seq)/i.test(message)) return 'a bracket is opened and not closed, or a comma is missing';
+  const words: Partial<Record<YAMLError['code'], string>> = {
+    BAD_INDENT: 'the line starts too far left or right for where it stands',
+    BLOCK_AS_IMPLICIT_KEY: 'two colons on a line, or a list begins on the line of its key',
+    MULTILINE_IMPLICIT_KEY: 'a key runs over more than one line, or its colon is missing',
+    MISSING_CHAR: 'a colon, a quote or a bracket is missing',
+    BAD_SCALAR_START: 'a value begins with a sign that needs quotes round it',
+    BAD_DQ_ESCAPE: 'a backslash inside double quotes means something else there; use single quotes',
+    UNEXPECTED_TOKEN: 'something stands here that does not belong',
+  };
+  return words[code] ?? message;
 }
 
 /** One slip upsets the parser several times on its line; the first message is the useful one. */

@@ -13,7 +13,8 @@ function assumedAllowances(page: Page): Diagnostic[] {
   );
   const needed = hems.length > 0 ? ['seam', 'waist', 'hem'] : ['seam', 'waist'];
   const left = needed.filter((edge) => !page.has('allowances', edge));
-  if (left.length === 0 || !page.has('gores')) return [];
+  const readable = page.hasSection('allowances') || !page.has('allowances');
+  if (left.length === 0 || !page.has('gores') || !readable) return [];
   return [
     problems.allowanceAssumed(
       page.has('allowances') ? page.keyAt('allowances') : page.keyAt('gores'),

@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/gown-problems.ts';
+import { nearest } from '../nearest.ts';
 import type { Page } from './page.ts';
 
 type Gore = NonNullable<Page['sketch']['gores']>[number];
@@ -7,13 +8,17 @@ type Gore = NonNullable<Page['sketch']['gores']>[number];
 /** Each gore by itself: halves on the fold, and one rule for its width. */
 export function checkGores(page: Page): Diagnostic[] {
   const gores = page.sketch.gores ?? [];
-  if (page.has('gores') && page.sketch.gores?.length === 0) return [problems.noGores(page.keyAt('gores'))];
+  if (page.hasList('gores') && page.sketch.gores?.length === 0)
+    return [problems.noGores(page.keyAt('gores'))];
   return gores.flatMap((gore, index) => [
     ...checkFold(page, gore, index),
     ...checkWidth(page, gore, index),
     ...checkFlarePair(page, gore, index),
   ]);
 }
+
+const WIDTHS = ['hem', 'half-hem', 'flare', 'half-flare'];
+const GORE_KEYS = ['name', 'on-fold', 'grain', 'notes', 'top', 'half-top', 'share', 'half-share', ...WIDTHS];
 
 const WHOLE_AND_HALF = [
   ['top', 'half-top'],
@@ -25,6 +30,7 @@ const WHOLE_AND_HALF = [
 function checkFold(page: Page, gore: Gore, index: number): Diagnostic[] {
   const name = gore.name ?? '';
   const given = (key: string) => page.has('gores', index, key);
+  if (gore.onFold === undefined && given('on-fold')) return [];
   if (gore.onFold !== true) {
     return WHOLE_AND_HALF.filter(([, half]) => given(half)).map(([whole, half]) =>
       problems.halfWithoutFold(page.keyAt('gores', index, half), name, half, whole),
@@ -50,6 +56,8 @@ function checkWidth(page: Page, gore: Gore, index: number): Diagnostic[] {
   if (rules.length === 1 || (page.sketch.petticoat?.girths?.length ?? 0) > 0) return [];
   // A petticoat whose girths could not be read has been spoken of already.
   if (page.has('petticoat', 'girths')) return [];
+  // A width under a misspelt key has been spoken of.
+  if (page.keysOf('gores', index).some((key) => WIDTHS.includes(nearest(key, GORE_KEYS) ?? ''))) return [];
   return [problems.noWidth(page.at('gores', index), name, gore.onFold === true ? 'half-hem' : 'hem')];
 }
 

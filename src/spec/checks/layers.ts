@@ -32,7 +32,7 @@ function checkGoresNamed(page: Page): Diagnostic[] {
 
 function checkLayersNamed(page: Page): Diagnostic[] {
   const { layers = [], sewnAsOne, trims = [], fittings = [] } = page.sketch;
-  if (page.has('layers') && page.sketch.layers?.length === 0)
+  if (page.hasList('layers') && page.sketch.layers?.length === 0)
     return [problems.noLayers(page.keyAt('layers'))];
   const names = layers.flatMap(({ name }) => name ?? []);
   if (names.length < layers.length) return [];

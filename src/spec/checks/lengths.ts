@@ -5,7 +5,7 @@ import type { Page } from './page.ts';
 
 /** What the lengths need beside themselves: the floor, the level of the hem widths, both centres, the train. */
 export function checkLengths(page: Page): Diagnostic[] {
-  if (page.sketch.lengths === undefined || !page.has('lengths')) return [];
+  if (page.sketch.lengths === undefined || !page.hasSection('lengths')) return [];
   return [
     ...checkNeededStations(page),
     ...checkFloor(page),
@@ -17,7 +17,7 @@ export function checkLengths(page: Page): Diagnostic[] {
 
 function checkNeededStations(page: Page): Diagnostic[] {
   const { stations } = page;
-  if (!page.has('lengths', 'at') || stations === undefined) return [];
+  if (!page.hasSection('lengths', 'at') || stations === undefined) return [];
   const needed = page.mirrored ? ['centre-front', 'centre-back'] : [stations[0]!];
   return needed
     .filter((station) => !page.has('lengths', 'at', station))
@@ -68,7 +68,7 @@ function checkPoint(page: Page): Diagnostic[] {
 
 function checkTrain(page: Page): Diagnostic[] {
   const { train, lengths } = page.sketch;
-  if (train === undefined || !page.has('train')) return [];
+  if (train === undefined || !page.hasSection('train')) return [];
   if (!page.mirrored) return [problems.trainWithoutSymmetry(page.keyAt('train'))];
   const faults: Diagnostic[] = [];
   if (lengths?.measured === 'to-floor' && !page.has('train', 'on-floor'))

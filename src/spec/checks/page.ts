@@ -54,6 +54,15 @@ export class Page {
     return path.reduce<Written | undefined>(childOf, this.root) !== undefined;
   }
 
+  /** Whether a section stands here, be it empty. */
+  hasSection(...path: readonly Step[]): boolean {
+    return path.reduce<Written | undefined>(childOf, this.root)?.kind === 'map';
+  }
+
+  hasList(...path: readonly Step[]): boolean {
+    return path.reduce<Written | undefined>(childOf, this.root)?.kind === 'list';
+  }
+
   keysOf(...path: readonly Step[]): readonly string[] {
     const written = path.reduce<Written | undefined>(childOf, this.root);
     return written?.kind === 'map' ? [...(written as WrittenMap).entries.keys()] : [];

@@ -93,7 +93,8 @@ function apartBy(page: Page, width: number, other: number): string {
 
 function meetingOf(page: Page, index: number): Meeting | undefined {
   const gore = page.sketch.gores![index]!;
-  if (gore.name === undefined) return undefined;
+  if (gore.name === undefined || (gore.onFold === undefined && page.has('gores', index, 'on-fold')))
+    return undefined;
   const onFold = gore.onFold === true;
   const panel = page.sketch.bodice?.panels?.[gore.name];
   const given = onFold ? (gore.halfTop === undefined ? undefined : gore.halfTop * 2) : gore.top;
@@ -108,6 +109,7 @@ function meetingOf(page: Page, index: number): Meeting | undefined {
 function topWasTried(page: Page, index: number): boolean {
   const gore = page.sketch.gores![index]!;
   const tried = ['top', 'half-top'].some((key) => page.has('gores', index, key));
+  if (gore.onFold === undefined && page.has('gores', index, 'on-fold')) return true;
   const panel = gore.name !== undefined && page.has('bodice', 'panels', gore.name);
   return tried || (panel && page.sketch.bodice?.panels?.[gore.name!] === undefined);
 }

@@ -16,7 +16,7 @@ export function checkWorkroom(page: Page): Diagnostic[] {
 
 function checkGirths(page: Page): Diagnostic[] {
   const girths = page.sketch.petticoat?.girths;
-  if (girths === undefined || !page.has('petticoat', 'girths')) return [];
+  if (girths === undefined || !page.hasList('petticoat', 'girths')) return [];
   if (girths.length < 2) return [problems.oneGirth(page.keyAt('petticoat', 'girths'))];
   const faults: Diagnostic[] = [];
   for (const [i, level] of girths.entries()) {

@@ -63,11 +63,9 @@ export const lengths = section({
     .exactOptional()
     .meta({ description: 'Slant distance below the level waist where hem and sweep hold' }),
   at: named(length(BOUNDS.length)).meta({ description: 'By station, from the sewn edge of the bodice' }),
-  'to-floor': named(length(BOUNDS.length))
-    .exactOptional()
-    .meta({
-      description: 'Sewn edge of the bodice to the floor, by station, where `at` holds finished lengths',
-    }),
+  'to-floor': named(length(BOUNDS.length)).exactOptional().meta({
+    description: 'Sewn edge of the bodice to the floor, by station, where `at` holds finished lengths',
+  }),
   notes: notes().exactOptional(),
 });
 

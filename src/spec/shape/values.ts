@@ -10,39 +10,36 @@ import { leaf } from './leaf.ts';
 /** A length in mm; a bare number is in the file's units unless `bareUnit` says otherwise. */
 export function length(bounds: Bounds, bareUnit?: string) {
   return leaf(NUMBER_OR_TEXT, 'a length, such as 98, 98cm or 38 1/2in', (written) => {
-    const quantity = parseQuantity(written.text);
-    if (quantity === undefined) return problems.notALength(written.span, written.label, written.text);
-    const millimetres = lengthOf(quantity, bareUnit ?? written.file.units ?? 'cm');
-    if (millimetres === undefined)
-      return problems.unknownUnit(
-        written.span,
-        quantity.unit,
-        LENGTH_UNITS,
-        nearest(quantity.unit, LENGTH_UNITS),
-      );
-    return within(written, millimetres, bounds, (value) => lengthText(value, written.file.units));
+    const unit = bareUnit ?? written.file.units;
+    const result = millimetres(written, unit);
+    if (!('value' in result) || result.unit === undefined) return result;
+    return within(written, result.value, bounds, (value) => lengthText(value, written.file.units));
   });
 }
 
 /** A step that the shop sells by, and whether it was written in yards. */
 export function soldBy(bounds: Bounds) {
   return leaf(NUMBER_OR_TEXT, 'a length, such as 0.1m or 1/8yd', (written) => {
-    const quantity = parseQuantity(written.text);
-    if (quantity === undefined) return problems.notALength(written.span, written.label, written.text);
-    const unit = quantity.unit === '' ? (written.file.units ?? 'cm') : quantity.unit;
-    const step = lengthOf(quantity, unit);
-    if (step === undefined)
-      return problems.unknownUnit(
-        written.span,
-        quantity.unit,
-        LENGTH_UNITS,
-        nearest(quantity.unit, LENGTH_UNITS),
-      );
-    const checked = within(written, step, bounds, (value) => lengthText(value, written.file.units));
-    return 'value' in checked
-      ? { value: { step, inYards: ['in', 'ft', 'yd', '"', '″'].includes(unit) } }
-      : checked;
+    const result = millimetres(written, written.file.units);
+    if (!('value' in result)) return result;
+    const checked = within(written, result.value, bounds, (value) => lengthText(value, written.file.units));
+    const inYards = ['in', 'ft', 'yd', '"', '″'].includes(result.unit ?? '');
+    return 'value' in checked ? { value: { step: checked.value, inYards } } : checked;
   });
+}
+
+/** In mm, and the unit it was read in; none for a bare number in a file whose units are unknown: nobody can judge it. */
+function millimetres(written: WrittenScalar, bareUnit: string | undefined) {
+  const quantity = parseQuantity(written.text);
+  if (quantity === undefined) return problems.notALength(written.span, written.label, written.text);
+  const value = lengthOf(quantity, bareUnit ?? 'cm');
+  if (value !== undefined) return { value, unit: quantity.unit === '' ? bareUnit : quantity.unit };
+  return problems.unknownUnit(
+    written.span,
+    quantity.unit,
+    LENGTH_UNITS,
+    nearest(quantity.unit, LENGTH_UNITS),
+  );
 }
 
 /** An angle in radians; a bare number is in degrees. */
@@ -153,12 +150,16 @@ export function flag() {
 
 /** One of a few words. */
 export function oneOf<const Word extends string>(...words: readonly Word[]) {
-  return leaf({ enum: words }, words.join(', '), (written) => {
-    const found = words.find((word) => word === written.text.trim());
-    return found === undefined
-      ? problems.notOneOf(written.span, written.label, written.text, words, nearest(written.text, words))
-      : { value: found };
-  });
+  return leaf(
+    { enum: words },
+    words.length === 1 ? words.join() : `one of ${words.join(', ')}`,
+    (written) => {
+      const found = words.find((word) => word === written.text.trim());
+      return found === undefined
+        ? problems.notOneOf(written.span, written.label, written.text, words, nearest(written.text, words))
+        : { value: found };
+    },
+  );
 }
 
 /** Text of a form that a pattern gives. */

@@ -102,7 +102,7 @@ export const dates = section({
 export const paper = section({
   size: matching(
     /^(a4|a3|letter|legal|tabloid|roll:[1-9]\d{2,3})$/i,
-    'a4, a3, letter, legal, tabloid, or a roll such as roll:914 (mm)',
+    'a size of paper: a4, a3, letter, legal, tabloid, or a roll such as roll:914 (mm wide)',
   ).exactOptional(),
   measured: section({ across: length(BOUNDS.testSquare, 'mm'), down: length(BOUNDS.testSquare, 'mm') })
     .exactOptional()
