@@ -56,7 +56,7 @@ export function skirtOf(
 ): Skirt {
   const all = spec.gores.map((gore) => gore.name);
   return {
-    waist: edgeAllRound(draft, 'waist', all),
+    waist: waistAllRound(draft, all),
     hem: edgeAllRound(draft, 'hem', all),
     flare: flareAllRound(draft, all),
     stations: stationsOf(spec, draft),
@@ -110,7 +110,7 @@ function layerOf({ layer, draft }: LayerDraft, cutPieces: readonly CutPiece[], s
   return {
     spec: layer,
     gores,
-    waist: edgeAllRound(draft, 'waist', gores),
+    waist: waistAllRound(draft, gores),
     hem: edgeAllRound(draft, 'hem', gores),
     flare: flareAllRound(draft, gores),
     netArea:
@@ -140,6 +140,11 @@ function seamsOf(draft: GownDraft, layer: LayerSpec, layers: readonly LayerSpec[
       .find((one) => one.gores !== undefined && has(one, lacking) && !has(one, own));
     return other === undefined ? [] : [{ ...seam, withLayer: other.name }];
   });
+}
+
+/** As sewn: cloth that is gathered or pleated to the edge counts by the edge. */
+function waistAllRound(draft: GownDraft, gores: readonly string[]): number {
+  return copies(draft) * sumOver(draft, gores, (i) => draft.gown.gores[i]!.top);
 }
 
 function edgeAllRound(draft: GownDraft, edge: string, gores: readonly string[]): number {

@@ -1,0 +1,63 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { placeOf } from '../spec/spec.ts';
+import type { EdgingFacts } from './edging-facts.ts';
+import type { Bench, Found } from './findings.ts';
+import { decimalText } from './fraction.ts';
+import { type HoursInAll, hoursByTask } from './labour-hours.ts';
+import type { BoughtCloth } from './lay-facts.ts';
+import { type PricedMaterials, pricedMaterials } from './priced-materials.ts';
+import * as problems from './problems.ts';
+import { type Quote, quoteOf } from './quote.ts';
+import { type MakingRecord, recordOf } from './record.ts';
+import type { Skirt } from './skirt.ts';
+import type { StripFacts } from './strip-facts.ts';
+
+/** What the gown costs, as far as the spec's prices and hours go. */
+export interface Pricing {
+  readonly materials: PricedMaterials;
+  readonly hours: HoursInAll | undefined;
+  /** Undefined where the spec has no price at all. */
+  readonly quote: Quote | undefined;
+  readonly record: MakingRecord | undefined;
+}
+
+export function pricing(
+  { spec, skirt }: Bench,
+  parts: {
+    readonly bought: readonly BoughtCloth[];
+    readonly edging: EdgingFacts | undefined;
+    readonly strips: readonly StripFacts[];
+  },
+): Found<Pricing> {
+  const materials = pricedMaterials(spec, parts.bought, parts.edging, parts.strips);
+  const { labour } = spec;
+  const hours = labour === undefined ? undefined : hoursByTask(labour, sewnLengths(skirt, parts.edging));
+  const charged = labour?.rate !== undefined && hours !== undefined && hours.tasks.length > 0;
+  const quote =
+    materials.priced.length === 0 && !charged
+      ? undefined
+      : quoteOf(materials.priced, hours, labour, spec.currency);
+  const findings: Diagnostic[] =
+    hours?.over === true
+      ? [
+          problems.hoursOverTotal(
+            placeOf(spec, 'labour', 'hours'),
+            decimalText(hours.inAll, 2),
+            labour?.hours ?? '',
+          ),
+        ]
+      : [];
+  const record = recordOf(spec, { quote, priced: materials.priced, hours, bought: parts.bought });
+  return { facts: { materials, hours, quote, record }, findings };
+}
+
+/** All rows of the whole gown once, mm: what hours per metre are multiplied by. */
+function sewnLengths(skirt: Skirt, edging: EdgingFacts | undefined) {
+  const seams = skirt.layers.flatMap((layer) => layer.seams.map((seam) => seam.copies * seam.length));
+  return {
+    seams: seams.reduce((sum, length) => sum + length, 0),
+    waist: skirt.waist,
+    hems: skirt.layers.reduce((sum, layer) => sum + layer.hem, 0),
+    edging: (edging?.hems ?? []).reduce((sum, hem) => sum + hem.length, 0),
+  };
+}
