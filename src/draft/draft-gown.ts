@@ -1,15 +1,13 @@
-import type { Curve, Line, Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
-import { endOf, startOf } from '../geometry/evaluate.ts';
-import { fitCubics } from '../geometry/fit-cubics.ts';
-import { flattenedRun } from '../geometry/flatten.ts';
+import { startOf } from '../geometry/evaluate.ts';
 import { reversedRun } from '../geometry/split.ts';
-import { FIT, FLAT, LEVEL } from '../geometry/tolerances.ts';
 import type { Gore, Gown, LayerShape } from '../gown/gown.ts';
 import { gownOfLayer } from '../gown/gown-of-layer.ts';
-import { type EdgeProfile, integrateAlong } from './edge-profiles.ts';
+import { acrossFrame } from './across-frame.ts';
+import type { EdgeProfile } from './edge-profiles.ts';
 import type { GoreFrame } from './gore-frame.ts';
 import { goreFrames, longestStation } from './gore-frames.ts';
+import { upright } from './grain-line.ts';
 import { hemProfile } from './hem-profile.ts';
 import type { Piece } from './piece.ts';
 import { waistProfile } from './waist-profile.ts';
@@ -75,9 +73,9 @@ function pieceOf(gown: Gown, i: number, frame: GoreFrame, waist: EdgeProfile, he
   const frontEdge = gore.fold === 'front' ? 'fold' : gown.stations[i]!.name;
   const backEdge = gore.fold === 'back' ? 'fold' : gown.stations[i + 1]!.name;
   const edges: Edge[] = [
-    { name: 'waist', curves: acrossGore(frame, waist, i) },
+    { name: 'waist', curves: acrossFrame(frame, waist, waist.ways[i]!, waist.ways[i + 1]!) },
     { name: backEdge, curves: frame.sideFrom('back', ...depthsAt(i + 1)) },
-    { name: 'hem', curves: reversedRun(acrossGore(frame, hem, i)) },
+    { name: 'hem', curves: reversedRun(acrossFrame(frame, hem, hem.ways[i]!, hem.ways[i + 1]!)) },
     { name: frontEdge, curves: reversedRun(frame.sideFrom('front', ...depthsAt(i))) },
   ];
   return {
@@ -86,36 +84,10 @@ function pieceOf(gown: Gown, i: number, frame: GoreFrame, waist: EdgeProfile, he
     edges: closedExactly(edges),
     frontEdge,
     backEdge,
-    grain: grainLine(gore, edges, frame, hem.valueAt(hem.ways[i]!)),
+    grain: upright(frame.pointAt(hem.valueAt(hem.ways[i]!) / 2, grainPlace(gore)), edges),
     cut: gore.fold !== undefined ? 'on-fold' : gown.closed ? 'single' : 'pair',
     ...(gore.side === undefined ? {} : { side: gore.side }),
   };
-}
-
-/** An edge that crosses the gore from its front to its back: an exact arc or line where level, cubics elsewhere. */
-function acrossGore(frame: GoreFrame, profile: EdgeProfile, gore: number): Curve[] {
-  const from = profile.ways[gore]!;
-  const to = profile.ways[gore + 1]!;
-  const stops = [from, ...profile.joins.filter((join) => join > from && join < to), to];
-  const level = profile.valueAt(from);
-  const isLevel = [...stops, ...stops.slice(1).map((stop, k) => (stop + stops[k]!) / 2)].every(
-    (way) => Math.abs(profile.slopeAt(way)) < LEVEL && Math.abs(profile.valueAt(way) - level) < LEVEL,
-  );
-  if (isLevel) return [...frame.levelAt(level)];
-  const fractionAt = (way: number): number =>
-    integrateAlong(profile, (at) => 1 / frame.widthAt(profile.valueAt(at)), from, way);
-  const curve = {
-    pointAt: (way: number): Point => frame.pointAt(profile.valueAt(way), way === to ? 1 : fractionAt(way)),
-    derivativeAt: (way: number): Point => {
-      const depth = profile.valueAt(way);
-      const fraction = way === to ? 1 : fractionAt(way);
-      const down = frame.downAt(depth, fraction);
-      const bySlant = frame.bySlant(depth, fraction);
-      const slope = profile.slopeAt(way);
-      return { x: Math.cos(down) + slope * bySlant.x, y: -Math.sin(down) + slope * bySlant.y };
-    },
-  };
-  return stops.slice(1).flatMap((stop, k) => fitCubics(curve, stops[k]!, stop, FIT));
 }
 
 /** Ends that agree to rounding are made one point, so that the outline is closed to the last bit. */
@@ -128,30 +100,7 @@ function closedExactly(edges: readonly Edge[]): Edge[] {
   });
 }
 
-/** Part of the vertical chord through the gore's middle that the grain line takes. */
-const GRAIN_FROM = 0.2;
-const GRAIN_TO = 0.8;
-
-/** A vertical line well inside the piece; on a fold it lies near the fold, where the maker lines it up. */
-function grainLine(gore: Gore, edges: readonly Edge[], frame: GoreFrame, hem: number): Line {
-  const across = gore.fold === undefined ? 0.5 : gore.fold === 'front' ? 0.15 : 0.85;
-  const middle = frame.pointAt(hem * 0.5, across);
-  const outline = flattenedRun(
-    edges.flatMap((edge) => edge.curves),
-    FLAT * 10,
-  );
-  const crossings = outline.flatMap((point, i) => {
-    const next = outline[(i + 1) % outline.length]!;
-    if (point.x > middle.x === next.x > middle.x) return [];
-    return [point.y + ((middle.x - point.x) / (next.x - point.x)) * (next.y - point.y)];
-  });
-  const top = Math.max(...crossings.filter((y) => y <= middle.y));
-  const bottom = Math.min(...crossings.filter((y) => y >= middle.y));
-  const at = (part: number): Point => ({ x: middle.x, y: top + (bottom - top) * part });
-  return { kind: 'line', from: at(GRAIN_FROM), to: at(GRAIN_TO) };
-}
-
-/** Where an edge begins and ends. */
-export function endsOf(edge: Edge): { readonly from: Point; readonly to: Point } {
-  return { from: startOf(edge.curves[0]!), to: endOf(edge.curves[edge.curves.length - 1]!) };
+/** Across the gore; on a fold the grain line lies near the fold, where the maker lines it up. */
+function grainPlace(gore: Gore): number {
+  return gore.fold === undefined ? 0.5 : gore.fold === 'front' ? 0.15 : 0.85;
 }

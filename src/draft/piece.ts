@@ -4,6 +4,7 @@ import type { Edge } from '../geometry/edge.ts';
 /**
  * One gore's seam-line outline, flat, right side up, its grain along y: the exact shape that is sewn.
  * Drawn as the wearer's left half: the front edge at the left, the back edge at the right.
+ * Flounces, strips and godets are pieces too: their upper edge stands in the waist's place under its own name.
  */
 export interface Piece {
   readonly gore: string;
@@ -11,12 +12,16 @@ export interface Piece {
   readonly layers: readonly string[];
   /** Clockwise as drawn, closed: waist (left to right), back edge (down), hem (right to left), front edge (up). */
   readonly edges: readonly Edge[];
+  /** What the maker must know of it beside its lines: "gather the top to 8.2 cm". Printed on the piece. */
+  readonly remarks?: readonly string[];
   /** Names of the edges at either side; `fold` where the piece is half of one on the fold. */
   readonly frontEdge: string;
   readonly backEdge: string;
   readonly grain: Line;
   /** Whole pieces needed for one layer and how they pair: on-fold 1, a mirrored pair 2, a single 1. */
   readonly cut: 'on-fold' | 'pair' | 'single';
+  /** Alike copies of a single, for strips and flounces; 1 when absent. */
+  readonly copies?: number;
   /** The wearer's side, where the two sides differ; printed on the piece. */
   readonly side?: 'left' | 'right';
 }

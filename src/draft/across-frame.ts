@@ -1,0 +1,30 @@
+import type { Curve, Point } from '../geometry/curve.ts';
+import { fitCubics } from '../geometry/fit-cubics.ts';
+import type { Profile } from '../geometry/hermite-profile.ts';
+import { FIT, LEVEL } from '../geometry/tolerances.ts';
+import { integrateAlong } from './edge-profiles.ts';
+import type { GoreFrame } from './gore-frame.ts';
+
+/** An edge that crosses the gore from its front to its back: an exact arc or line where level, cubics elsewhere. */
+export function acrossFrame(frame: GoreFrame, profile: Profile, from: number, to: number): Curve[] {
+  const stops = [from, ...profile.joins.filter((join) => join > from && join < to), to];
+  const level = profile.valueAt(from);
+  const isLevel = [...stops, ...stops.slice(1).map((stop, k) => (stop + stops[k]!) / 2)].every(
+    (way) => Math.abs(profile.slopeAt(way)) < LEVEL && Math.abs(profile.valueAt(way) - level) < LEVEL,
+  );
+  if (isLevel) return [...frame.levelAt(level)];
+  const fractionAt = (way: number): number =>
+    integrateAlong(profile, (at) => 1 / frame.widthAt(profile.valueAt(at)), from, way);
+  const curve = {
+    pointAt: (way: number): Point => frame.pointAt(profile.valueAt(way), way === to ? 1 : fractionAt(way)),
+    derivativeAt: (way: number): Point => {
+      const depth = profile.valueAt(way);
+      const fraction = way === to ? 1 : fractionAt(way);
+      const down = frame.downAt(depth, fraction);
+      const bySlant = frame.bySlant(depth, fraction);
+      const slope = profile.slopeAt(way);
+      return { x: Math.cos(down) + slope * bySlant.x, y: -Math.sin(down) + slope * bySlant.y };
+    },
+  };
+  return stops.slice(1).flatMap((stop, k) => fitCubics(curve, stops[k]!, stop, FIT));
+}
