@@ -26,7 +26,7 @@ export interface FileSystem {
   /** Replaces `to` in one step. */
   rename(from: string, to: string): void;
   remove(path: string): void;
-  /** Makes the folder and those above it. */
+  /** Makes one folder in a folder that is there. */
   makeFolder(path: string): void;
   /** Fails unless it is empty. */
   removeFolder(path: string): void;
@@ -55,8 +55,7 @@ export const disk: FileSystem = {
   },
   rename: (from, to) => renameSync(from, to),
   remove: (path) => unlinkSync(path),
-  makeFolder(path) {
-    mkdirSync(path, { recursive: true });
-  },
+  // One at a time: making several at once never ends in a folder that refuses, such as /proc.
+  makeFolder: (path) => mkdirSync(path),
   removeFolder: (path) => rmdirSync(path),
 };

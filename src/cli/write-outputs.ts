@@ -1,7 +1,7 @@
 import { createHash, randomBytes } from 'node:crypto';
 import { dirname, join } from 'node:path';
 import { plainText } from '../diagnostics/plain-text.ts';
-import { faultOf, MachineFault } from './fault.ts';
+import { faultOf, MachineFault, systemCode } from './fault.ts';
 import { disk, type FileSystem } from './file-system.ts';
 import { LOCK_NAME, quietly, removeIfThere, takeLock, type WritingPlan } from './output-lock.ts';
 import { outputNames } from './output-names.ts';
@@ -38,13 +38,15 @@ export interface WriteOptions {
 export function writeOutputs(folder: string, outputs: Outputs, options: WriteOptions = {}): string[] {
   const files = options.disk ?? disk;
   const planned = plan(outputs);
-  let missing: string[] = [];
+  const made: string[] = [];
   try {
-    missing = missingFolders(folder, files);
-    files.makeFolder(folder);
+    for (const missing of missingFolders(folder, files)) {
+      makeFolder(missing, files);
+      made.unshift(missing);
+    }
     new Writing(folder, planned, options, files).run();
   } catch (error) {
-    for (const made of missing) quietly(() => files.removeFolder(made));
+    for (const empty of made) quietly(() => files.removeFolder(empty));
     throw faultOf(error, 'write into', options.shown ?? folder);
   }
   return planned.map((output) => output.name);
@@ -207,10 +209,19 @@ function isPlainName(name: string): boolean {
   return outputNames([name]).get(name) === name;
 }
 
-/** The folder and those above it that are not there yet, the innermost first. */
+/** The folder and those above it that are not there yet, the outermost first. */
 function missingFolders(folder: string, files: FileSystem): string[] {
   const missing: string[] = [];
   for (let at = folder; dirname(at) !== at && files.kind(at) === 'missing'; at = dirname(at))
-    missing.push(at);
+    missing.unshift(at);
   return missing;
+}
+
+/** Another run may make it at the same moment. */
+function makeFolder(path: string, files: FileSystem): void {
+  try {
+    files.makeFolder(path);
+  } catch (error) {
+    if (systemCode(error) !== 'EEXIST' || files.kind(path) !== 'folder') throw error;
+  }
 }
