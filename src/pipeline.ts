@@ -12,16 +12,21 @@
  */
 import { tooDeepForCurve } from './allowances/allowance-problems.ts';
 import { type CutPieces, cutPieces } from './allowances/cut-pieces.ts';
-import type { Diagnostic, Source } from './diagnostics/diagnostic.ts';
+import { overskirtPieces } from './allowances/overskirt-pieces.ts';
+import type { Diagnostic, Source, Span } from './diagnostics/diagnostic.ts';
 import { sortDiagnostics } from './diagnostics/place.ts';
-import { draftLayers, type LayerDrafts } from './draft/draft-layers.ts';
+import { draftLayers, type LayerDrafts, type LayersUndraftable } from './draft/draft-layers.ts';
 import { cannotDraft } from './draft/draft-problems.ts';
+import { flounceParts } from './draft/flounces.ts';
+import { godetParts } from './draft/godets.ts';
+import { tierParts } from './draft/tiers.ts';
 import { gownOfSpec } from './gown/gown-of-spec.ts';
+import { overskirtAsGown } from './gown/overskirt-as-gown.ts';
 import { type PatternOptions, patternFiles } from './outputs/pattern-files.ts';
 import { contentHash } from './report/content-hash.ts';
 import { findingsOf, type GownReport, gownReport } from './report/gown-report.ts';
 import { readSpec } from './spec/read-spec.ts';
-import { placeOf, type Spec } from './spec/spec.ts';
+import { type LayerSpec, placeOf, type Spec } from './spec/spec.ts';
 import { type GownMeasures, measureGown } from './truing/measure-gown.ts';
 import { trueGown } from './truing/true-gown.ts';
 
@@ -31,7 +36,12 @@ export interface DraftedGown {
   readonly content: string;
   readonly drafts: LayerDrafts;
   readonly measures: GownMeasures;
+  /** All that is cut: gores, flounces, strips and godets, and the pieces of every overskirt. */
   readonly cut: CutPieces;
+  /** Every layer that has pieces: the gown's, those that stand for a flounce or strips, and the overskirts'. */
+  readonly layers: readonly LayerSpec[];
+  /** Overskirts, each drafted and trued like a gown. */
+  readonly overskirts: readonly DraftedGown[];
   readonly report: GownReport;
 }
 
@@ -53,35 +63,50 @@ export function draft(source: Source): Drafting {
 /** The same for a spec that is read already. */
 export function draftSpec(spec: Spec): Drafting {
   const drafts = draftLayers(gownOfSpec(spec), spec.layers);
-  if ('reason' in drafts) {
-    const index = spec.gores.findIndex((gore) => gore.name === drafts.gore);
-    const place =
-      drafts.layer !== undefined
-        ? placeOf(spec, 'layers', drafts.layer)
-        : placeOf(spec, 'gores', ...(index < 0 ? [] : [index]));
-    return { diagnostics: [cannotDraft(place, drafts)] };
-  }
+  if ('reason' in drafts) return { diagnostics: [cannotDraft(placeOfTrouble(spec, drafts), drafts)] };
   const measures = measureGown(drafts.gown);
-  const cut = cutPieces(spec, drafts.layers);
+  const parts = [...flounceParts(spec, drafts), ...tierParts(spec), ...godetParts(spec, drafts)];
+  const own = cutPieces(spec, drafts.layers, parts);
   const diagnostics = [
     ...trueGown(spec, drafts.gown, measures),
-    ...cut.folded.map(({ gore, layer, edge, width }) =>
-      tooDeepForCurve(
-        placeOf(
-          spec,
-          'gores',
-          spec.gores.findIndex(({ name }) => name === gore),
-        ),
-        gore,
-        layer,
-        edge,
-        width,
-      ),
-    ),
+    ...own.folded.map((folded) => tooDeep(spec, folded)),
+  ];
+
+  const overskirtDrafts = (spec.overskirts ?? []).map((_, i) => draftSpec(overskirtAsGown(spec, i)));
+  diagnostics.push(...overskirtDrafts.flatMap((drafting) => drafting.diagnostics));
+  const overskirts = overskirtDrafts.flatMap((drafting) => drafting.gown ?? []);
+  if (overskirts.length < overskirtDrafts.length) return { diagnostics };
+
+  const pieces = [...own.pieces, ...overskirts.flatMap(({ cut }) => overskirtPieces(cut.pieces))];
+  const layers = [
+    ...spec.layers,
+    ...parts.map(({ layer }) => layer),
+    ...overskirts.flatMap((gown) => gown.layers),
   ];
   const content = contentHash(spec);
-  const report = gownReport(spec, content, drafts, measures);
-  return { gown: { spec, content, drafts, measures, cut, report }, diagnostics };
+  const gown: DraftedGown = {
+    spec,
+    content,
+    drafts,
+    measures,
+    cut: { pieces, folded: own.folded },
+    layers: layers.filter((layer, i) => layers.findIndex(({ name }) => name === layer.name) === i),
+    overskirts,
+    report: gownReport(spec, content, drafts, measures),
+  };
+  return { gown, diagnostics };
+}
+
+function placeOfTrouble(spec: Spec, { gore, layer }: LayersUndraftable): Span {
+  const index = spec.gores.findIndex(({ name }) => name === gore);
+  return layer === undefined
+    ? placeOf(spec, 'gores', ...(index < 0 ? [] : [index]))
+    : placeOf(spec, 'layers', layer);
+}
+
+function tooDeep(spec: Spec, { gore, layer, edge, width }: CutPieces['folded'][number]): Diagnostic {
+  const index = spec.gores.findIndex(({ name }) => name === gore);
+  return tooDeepForCurve(placeOf(spec, 'gores', ...(index < 0 ? [] : [index])), gore, layer, edge, width);
 }
 
 /** All that a draft writes: files by name, and the report that goes with them. */

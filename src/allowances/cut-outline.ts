@@ -46,10 +46,10 @@ export function cutOutline(piece: Piece, plan: AllowancePlan): CutOutline {
     if (offset === undefined || offset.folded) folded.push(edge.name);
     return { name: edge.name, seam: edge.curves, width, cut: offset?.curves ?? edge.curves };
   };
-  const top = sideOf(waist, plan.widths.waist!);
-  const right = sideOf(back, plan.widths[back.name]!);
-  const left = sideOf(front, plan.widths[front.name]!);
-  const bottom = sideOf(hem, plan.widths.hem! + plan.roughCut);
+  const top = sideOf(waist, plan.widths[waist.name] ?? 0);
+  const right = sideOf(back, plan.widths[back.name] ?? 0);
+  const left = sideOf(front, plan.widths[front.name] ?? 0);
+  const bottom = sideOf(hem, (plan.widths.hem ?? 0) + plan.roughCut);
 
   const rightHem = hemCorner(right, bottom, plan);
   const leftHem = hemCorner(flipped(left), flipped({ ...bottom, cut: rightHem.bottom }), plan);

@@ -1,14 +1,23 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDraft } from '../draft/draft-layers.ts';
+import { NOTCH_AT as GODET_NOTCH } from '../draft/godets.ts';
+import type { Part } from '../draft/part.ts';
 import type { CutPiece, Piece } from '../draft/piece.ts';
 import type { Curve, Point } from '../geometry/curve.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
 import { middle } from '../geometry/point.ts';
 import { FIT } from '../geometry/tolerances.ts';
-import type { Spec } from '../spec/spec.ts';
+import type { LayerSpec, Spec } from '../spec/spec.ts';
 import { type AllowancePlan, allowancePlan } from './allowance-plan.ts';
 import { cutOutline } from './cut-outline.ts';
-import { notchDistances, notchesOf } from './notches.ts';
+import {
+  fullnessRemark,
+  pleatMarks,
+  quarterNotches,
+  type TopFullness,
+  topFullness,
+} from './fullness-marks.ts';
+import { APART, notchDistances, notchesOf } from './notches.ts';
 
 export interface CutPieces {
   /** From the centre front round; layers that are cut alike share one piece. */
@@ -23,50 +32,101 @@ export interface CutPieces {
 }
 
 /** Adds every layer's allowances; layers whose cut outline is the same share one piece, which names them all. */
-export function cutPieces(spec: Spec, layers: readonly LayerDraft[]): CutPieces {
-  const pieces: CutPiece[] = [];
-  const folded: CutPieces['folded'][number][] = [];
-  const notches = new Map<GownDraft, ReadonlyMap<string, readonly number[]>>();
-  for (const { draft } of layers) notches.set(draft, distancesBySeam(draft));
-  for (const [index, gore] of spec.gores.entries()) {
-    const alike = new Map<string, { plan: AllowancePlan; draft: GownDraft; layers: string[] }>();
-    for (const { layer, draft } of layers) {
-      if (layer.gores !== undefined && !layer.gores.includes(gore.name)) continue;
-      const plan = allowancePlan(spec, layer, draft.pieces[index]!);
-      const key = JSON.stringify([draft.shape, plan]);
-      const same = alike.get(key);
-      if (same === undefined) alike.set(key, { plan, draft, layers: [layer.name] });
-      else same.layers.push(layer.name);
-    }
-    for (const { plan, draft, layers: names } of alike.values()) {
-      const { piece, folded: edges } = cutPiece(draft.pieces[index]!, plan, names, notches.get(draft)!);
-      pieces.push(piece);
-      for (const edge of edges)
-        folded.push({ gore: gore.name, layer: names[0]!, edge, width: plan.widths[edge]! });
-    }
+export function cutPieces(spec: Spec, layers: readonly LayerDraft[], parts: readonly Part[] = []): CutPieces {
+  const ordered = [...goreBlanks(spec, layers), ...parts.map((part) => partBlank(spec, part))];
+  const alike = new Map<string, { blank: Blank; layers: string[] }>();
+  for (const blank of ordered) {
+    const same = alike.get(blank.key);
+    if (same === undefined) alike.set(blank.key, { blank, layers: [blank.layer.name] });
+    else same.layers.push(blank.layer.name);
   }
-  return { pieces, folded };
+  const made = [...alike.values()].map(({ blank, layers: names }) => cutPiece(blank, names, spec.units));
+  return {
+    pieces: made.map(({ piece }) => piece),
+    folded: made.flatMap(({ piece, folded }) =>
+      folded.map((edge) => ({
+        gore: piece.gore,
+        layer: piece.layers[0]!,
+        edge,
+        width: piece.allowances[edge] ?? 0,
+      })),
+    ),
+  };
+}
+
+/** A piece of one layer before its allowances are drawn. */
+interface Blank {
+  readonly piece: Piece;
+  readonly layer: LayerSpec;
+  readonly plan: AllowancePlan;
+  readonly notches: ReadonlyMap<string, readonly number[]>;
+  readonly full?: TopFullness;
+  readonly quartered: boolean;
+  /** Pieces of the same key have the same outline. */
+  readonly key: string;
+}
+
+/** Every gore of every layer, gore by gore from the centre front round. */
+function goreBlanks(spec: Spec, layers: readonly LayerDraft[]): Blank[] {
+  const notches = new Map(layers.map(({ draft }) => [draft, distancesBySeam(spec, draft)]));
+  return spec.gores.flatMap((gore, index) =>
+    layers
+      .filter(({ layer }) => layer.gores === undefined || layer.gores.includes(gore.name))
+      .map(({ layer, draft }): Blank => {
+        const piece = draft.pieces[index]!;
+        const plan = allowancePlan(spec, layer, piece);
+        const full = topFullness(spec, layer, draft, index);
+        return {
+          piece,
+          layer,
+          plan,
+          notches: notches.get(draft)!,
+          ...(full === undefined ? {} : { full }),
+          quartered: full !== undefined && full.rule.by === 'gathers',
+          key: JSON.stringify([index, draft.shape, plan, full?.rule]),
+        };
+      }),
+  );
+}
+
+function partBlank(spec: Spec, part: Part): Blank {
+  const plan = allowancePlan(spec, part.layer, part.piece);
+  const { waist: _, ...widths } = plan.widths;
+  const own: AllowancePlan = { ...plan, widths: { ...widths, ...part.allowances } };
+  return {
+    piece: part.piece,
+    layer: part.layer,
+    plan: own,
+    notches: part.notches,
+    quartered: part.quartered,
+    key: JSON.stringify([part.piece.gore, part.piece.edges, own]),
+  };
 }
 
 function cutPiece(
-  drafted: Piece,
-  plan: AllowancePlan,
+  blank: Blank,
   layers: readonly string[],
-  distances: ReadonlyMap<string, readonly number[]>,
+  units: Spec['units'],
 ): { piece: CutPiece; folded: readonly string[] } {
-  const piece: Piece = { ...drafted, layers };
+  const { plan, full } = blank;
+  const piece: Piece = { ...blank.piece, layers };
   const outline = cutOutline(piece, plan);
+  const top = piece.edges[0]!.name;
   return {
     piece: {
       piece,
       gore: piece.gore,
       layers,
       cutEdges: outline.edges,
-      notches: notchesOf(piece, distances, plan.widths),
-      marks: trimLine(piece, plan),
+      notches: [
+        ...notchesOf(piece, blank.notches, plan.widths),
+        ...(blank.quartered ? quarterNotches(piece, plan.widths[top] ?? 0) : []),
+      ],
+      marks: [...trimLine(piece, plan), ...(full?.rule.by === 'pleats' ? pleatMarks(piece, full) : [])],
       allowances: plan.widths,
       roughCut: plan.roughCut,
       labelAt: labelPlace(piece),
+      ...(full === undefined ? {} : { remarks: [fullnessRemark(full, units)] }),
     },
     folded: outline.folded,
   };
@@ -84,12 +144,24 @@ function labelPlace(piece: Piece): Point {
   return middle(piece.grain.from, piece.grain.to);
 }
 
-/** Marks for every seam of the gown; an edge on the fold has none. */
-function distancesBySeam(draft: GownDraft): Map<string, readonly number[]> {
+/** Marks for every seam of the gown, godets' points among them; an edge on the fold has none. */
+function distancesBySeam(spec: Spec, draft: GownDraft): Map<string, readonly number[]> {
   const names = new Set(draft.pieces.flatMap((piece) => [piece.frontEdge, piece.backEdge]));
   const seams = draft.gown.stations
     .map((station, i) => ({ name: station.name, length: draft.lengths[i]! }))
     .filter(({ name }, i, all) => names.has(name) && all.findIndex((other) => other.name === name) === i);
   const distances = notchDistances(seams.map((seam) => seam.length));
-  return new Map(seams.map((seam, i) => [seam.name, distances[i]!]));
+  return new Map(
+    seams.map((seam, i) => {
+      const godets = (spec.godets ?? []).filter((godet) => godet.seam === seam.name);
+      const points = godets.flatMap(({ from }) => [from, from + (seam.length - from) * GODET_NOTCH]);
+      return [seam.name, points.length === 0 ? distances[i]! : besides(distances[i]!, points)];
+    }),
+  );
+}
+
+/** Marks that must be there, and those of the others that stay clear of them. */
+function besides(distances: readonly number[], points: readonly number[]): number[] {
+  const clear = distances.filter((distance) => points.every((point) => Math.abs(point - distance) > APART));
+  return [...clear, ...points].sort((a, b) => a - b);
 }

@@ -8,7 +8,7 @@ import { reversedRun } from '../geometry/split.ts';
 /** One balance mark per 40 to 50 cm of seam (common practice). */
 const SPACING = 450;
 /** Marks of different seams keep at least this apart, so that no wrong pair can match (textbook: 1.3 cm). */
-const APART = 13.5;
+export const APART = 13.5;
 const APART_AT_BEST = 25;
 /** First mark from the waist on the first seam. */
 const FIRST = 120;

@@ -12,8 +12,6 @@ export interface Piece {
   readonly layers: readonly string[];
   /** Clockwise as drawn, closed: waist (left to right), back edge (down), hem (right to left), front edge (up). */
   readonly edges: readonly Edge[];
-  /** What the maker must know of it beside its lines: "gather the top to 8.2 cm". Printed on the piece. */
-  readonly remarks?: readonly string[];
   /** Names of the edges at either side; `fold` where the piece is half of one on the fold. */
   readonly frontEdge: string;
   readonly backEdge: string;
@@ -50,6 +48,8 @@ export interface CutPiece {
   readonly allowances: Readonly<Record<string, number>>;
   /** Extra below the hem's own allowance, cut off after hanging, mm. */
   readonly roughCut: number;
+  /** What the maker does with it beside its lines: "gather the top from 20.5 cm to 8.2 cm". Printed on the piece. */
+  readonly remarks?: readonly string[];
   /** Where the text on the piece goes: a point well inside. */
   readonly labelAt: Point;
 }

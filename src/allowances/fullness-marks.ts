@@ -1,0 +1,98 @@
+import type { GownDraft } from '../draft/draft-gown.ts';
+import type { CutPiece, Notch, Piece } from '../draft/piece.ts';
+import type { Line } from '../geometry/curve.ts';
+import { pointAt, tangentAt } from '../geometry/evaluate.ts';
+import { lengthOfRun, placeOnRun } from '../geometry/length.ts';
+import { along, leftOf } from '../geometry/point.ts';
+import { fullnessOf } from '../gown/gown-of-layer.ts';
+import { lengthText } from '../spec/length-in-units.ts';
+import type { FullnessSpec, LayerSpec, Spec } from '../spec/spec.ts';
+
+/** Depth of a tick on the top edge, mm. */
+const TICK = 6;
+/** How far down from the top edge a pleat's folds are marked, mm. */
+const PLEAT_MARK = 40;
+
+/** Ticks at the quarters of a top edge, to match against the quarters of the edge that it is gathered to. */
+export function quarterNotches(piece: Piece, width: number): Notch[] {
+  const edge = piece.edges[0]!;
+  const length = lengthOfRun(edge.curves);
+  return [0.25, 0.5, 0.75].map((part) => ({
+    edge: edge.name,
+    distance: length * part,
+    ticks: [tickAt(edge.curves, length * part, width)],
+  }));
+}
+
+function tickAt(run: Piece['edges'][number]['curves'], distance: number, width: number): Line {
+  const place = placeOnRun(run, distance);
+  const point = pointAt(place.curve, place.t);
+  const out = leftOf(tangentAt(place.curve, place.t));
+  const depth = width === 0 ? TICK / 2 : Math.min(TICK, width * 0.6);
+  return { kind: 'line', from: along(point, out, width), to: along(point, out, width - depth) };
+}
+
+/** How full a piece is at its top, and by what; undefined where it is sewn flat. */
+export interface TopFullness {
+  readonly ratio: number;
+  readonly rule: FullnessSpec;
+  /** Length of the top as cut and as sewn, mm. */
+  readonly cut: number;
+  readonly sewn: number;
+}
+
+export function topFullness(
+  spec: Spec,
+  layer: LayerSpec,
+  draft: GownDraft,
+  index: number,
+): TopFullness | undefined {
+  const rule = layer.fullness ?? spec.gores[index]?.fullness;
+  if (rule === undefined) return undefined;
+  const ratio = fullnessOf(draft.gown.gores[index]!, draft.shape);
+  const cut = lengthOfRun(draft.pieces[index]!.edges[0]!.curves);
+  return { ratio, rule, cut, sewn: cut / ratio };
+}
+
+/** Pleats that take a top in: how many, and how deep each comes out. */
+export function pleatsOf({ rule, cut, sewn }: TopFullness): {
+  readonly count: number;
+  readonly depth: number;
+} {
+  const excess = cut - sewn;
+  const count = Math.max(1, Math.round(excess / (2 * (rule.depth ?? excess / 2))));
+  return { count, depth: excess / (2 * count) };
+}
+
+/** The folds of each pleat, marked down from the top edge: where it begins, its inner fold, where it ends. */
+export function pleatMarks(piece: Piece, full: TopFullness): CutPiece['marks'] {
+  const { count, depth } = pleatsOf(full);
+  const edge = piece.edges[0]!;
+  const each = full.cut / count;
+  const shown = each - 2 * depth;
+  const folds = Array.from({ length: count }, (_, i) => {
+    const begins = i * each + shown / 2;
+    return [begins, begins + depth, begins + 2 * depth];
+  }).flat();
+  return folds.map((distance) => {
+    const place = placeOnRun(edge.curves, distance);
+    const point = pointAt(place.curve, place.t);
+    const down = leftOf(tangentAt(place.curve, place.t));
+    return { name: 'pleat', curves: [{ kind: 'line', from: point, to: along(point, down, -PLEAT_MARK) }] };
+  });
+}
+
+/** What the maker does with the top, for the text on the piece. */
+export function fullnessRemark(full: TopFullness, units: Spec['units']): string {
+  const from = lengthText(Math.round(full.cut), units);
+  const to = lengthText(Math.round(full.sewn), units);
+  if (full.rule.by === 'gathers') return `gather the top from ${from} to ${to}`;
+  const { count, depth } = pleatsOf(full);
+  const lie =
+    full.rule.towards === undefined
+      ? ''
+      : full.rule.towards === 'box'
+        ? ', box'
+        : `, towards the ${full.rule.towards}`;
+  return `pleat the top from ${from} to ${to}: ${count} ${count === 1 ? 'pleat' : 'pleats'} ${lengthText(Math.round(depth), units)} deep${lie}`;
+}

@@ -1,0 +1,57 @@
+import type { Spec, TiersSpec } from '../spec/spec.ts';
+import { stripsFor } from './flounces.ts';
+import { type Part, partLayer } from './part.ts';
+import { sectorPiece } from './sector-piece.ts';
+import { usableWidth } from './usable-width.ts';
+
+/** One run of strips: all tiers of one depth, cut together and not tier by tier. */
+export interface TierRun {
+  readonly depth: number;
+  /** Length of the run, all its tiers end to end, mm. */
+  readonly length: number;
+  readonly strips: number;
+  /** Tiers that the run is cut into, from the top, mm. */
+  readonly tiers: readonly number[];
+}
+
+/** The runs that a set of tiers is cut as, one for each depth. */
+export function tierRuns(spec: Spec, tiers: TiersSpec): TierRun[] {
+  const widest = usableWidth(spec, tiers.cloth) - 2 * seamOf(tiers);
+  const depths = tiers.tiers.map((_, i) => tiers.depths[i] ?? tiers.depths[tiers.depths.length - 1] ?? 0);
+  return [...new Set(depths)].map((depth) => {
+    const own = tiers.tiers.filter((_, i) => depths[i] === depth);
+    const length = own.reduce((sum, tier) => sum + tier, 0);
+    return { depth, length, strips: stripsFor(length, widest), tiers: own };
+  });
+}
+
+/** Strips across the cloth, as parts. */
+export function tierParts(spec: Spec): Part[] {
+  return (spec.tiers ?? []).flatMap((tiers) => {
+    const seam = seamOf(tiers);
+    const runs = tierRuns(spec, tiers);
+    return runs.map((run, i): Part => {
+      const name = runs.length === 1 ? tiers.name : `${tiers.name}-${i + 1}`;
+      return {
+        layer: partLayer(tiers.name, tiers.cloth, 'raw', tiers.allowances),
+        piece: sectorPiece({
+          name,
+          top: run.length / run.strips,
+          hem: run.length / run.strips,
+          depth: run.depth,
+          edgeNames: { top: 'top', sides: 'join' },
+          layers: [tiers.name],
+          copies: run.strips,
+        }),
+        allowances: { top: tiers.allowances.top ?? seam, join: seam },
+        notches: new Map(),
+        quartered: true,
+      };
+    });
+  });
+}
+
+/** Net does not fray: its strips are lapped with no allowance unless one is given (common practice). */
+function seamOf(tiers: TiersSpec): number {
+  return tiers.allowances.seam ?? 0;
+}
