@@ -2,12 +2,12 @@ import type { Units } from '../spec/spec.ts';
 
 const MM_PER_INCH = 25.4;
 
-/** A length in the spec's units, with its unit: `101.5 cm`, `40 5/8 in`, `1015 mm`. To 1 mm, or to 1/16 in. */
+/** A length in the spec's units, with its unit: `101.5 cm`, `25 cm`, `40 5/8 in`, `1015 mm`. To 1 mm, or to 1/16 in. */
 export function lengthText(mm: number, units: Units): string {
-  return `${lengthNumber(mm, units)} ${units}`;
+  return `${lengthNumber(mm, units).replace(/\.0$/, '')} ${units}`;
 }
 
-/** The same without the unit, for a column that names it once. */
+/** Without its unit, for a column that names it once; whole centimetres keep their nought there. */
 export function lengthNumber(mm: number, units: Units): string {
   if (units === 'in') return inches(mm / MM_PER_INCH);
   const places = units === 'cm' ? 1 : 0;

@@ -4,7 +4,6 @@ import type { CutPiece } from '../draft/piece.ts';
 import { placeOf, type Spec } from '../spec/spec.ts';
 import { type BustleFacts, bustleFacts } from './bustle-facts.ts';
 import { type CalendarEntry, calendar, clashesIn, isMilestone, USUAL_DAYS_BEFORE } from './calendar.ts';
-import { type ChalkTable, chalkStep, chalkTable } from './chalk-table.ts';
 import { type ClosureFacts, closureFacts } from './closure-facts.ts';
 import { type EdgingFacts, edgingFacts } from './edging-facts.ts';
 import { benchOf, type Found } from './findings.ts';
@@ -39,13 +38,7 @@ export interface Workroom {
   readonly order: readonly Step[];
   readonly pricing: Pricing;
   readonly calendar: readonly CalendarEntry[] | undefined;
-  readonly chalk: readonly ChalkTable[];
   readonly missing: readonly MissingFact[];
-}
-
-export interface WorkroomOptions {
-  /** Between the levels of the chalk tables, mm. */
-  readonly every?: number;
 }
 
 /** What the workroom makes of a drafted gown and its lays. Without lays nothing is said of lengths to buy. */
@@ -54,7 +47,6 @@ export function workroom(
   drafts: LayerDrafts,
   cutPieces: readonly CutPiece[],
   bought: readonly BoughtCloth[],
-  options: WorkroomOptions = {},
 ): Found<Workroom> {
   const skirt = skirtOf(spec, drafts.gown, drafts.layers, cutPieces);
   const bench = benchOf(spec, skirt);
@@ -92,7 +84,6 @@ export function workroom(
     order: order.facts,
     pricing: priced.facts,
     calendar: dates.facts,
-    chalk: cutPieces.map((piece) => chalkTable(piece, { ...options, step: chalkStep(spec.units) })),
     missing: missingFacts(bench, { ...parts, petticoat: petticoat.facts, weight, pricing: priced.facts }),
   };
   const found = [waist, closure, hems, edging, petticoat, bustle, order, priced, dates];

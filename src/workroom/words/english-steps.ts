@@ -78,7 +78,7 @@ const WRITERS: Writers = {
     text(
       seams.length === 0
         ? `The ${layer} has no seam of its own.`
-        : `Sew the ${layer}’s seams, the ${layer} by itself, from the front round: ${list(seams.map((seam) => seamsOf(seam.name, seam.copies)))}.`,
+        : `Sew the seams of the ${layer} by itself, from the front round: ${list(seams.map((seam) => seamsOf(seam.name, seam.copies)))}.`,
       [
         'One notch on a front edge meets two on a back edge; pin from the waist down.',
         french
