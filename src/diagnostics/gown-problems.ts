@@ -256,11 +256,25 @@ export const pointWithoutDrop = (span: Span, point: string): Diagnostic => ({
   hint: `add ${quoted(point)} to \`drop-below-waist\`, or take \`point\` out`,
 });
 
-export const trainWithoutSymmetry = (span: Span): Diagnostic => ({
+export const trainWithoutSymmetry = (span: Span, left: readonly string[]): Diagnostic => ({
   ...problem('train-without-symmetry', span),
-  message: 'a `train` is given for a skirt whose sides differ',
-  why: 'its curve runs from one station to the centre back, alike on both sides',
-  hint: 'give the finished length at each seam of the train instead',
+  message: `a train is given for a skirt whose sides differ, without ${left.map(quoted).join(' and ')}`,
+  why: 'all the way round nothing says where it is longest and where it has risen again',
+  hint: 'add `full` and `ends`, each with a seam, or give the finished length at each seam of the train instead',
+});
+
+export const trainAlikeBothSides = (span: Span, key: string): Diagnostic => ({
+  ...problem('train-alike-both-sides', span),
+  message: `${quoted(key)} is given for a train whose sides are alike`,
+  why: 'it is longest at the centre back and rises again as it fell, so this is not used',
+  hint: 'take it out, or write `symmetry: none` and give the gores all the way round',
+});
+
+export const trainOutOfOrder = (span: Span, stations: readonly string[]): Diagnostic => ({
+  ...problem('train-out-of-order', span),
+  message: 'the train does not begin, get full and end in this order',
+  why: 'the hem would have to fall and rise at once',
+  hint: `name three seams in the order of the gores: ${listed(stations)}`,
 });
 
 export const onFloorMissing = (span: Span): Diagnostic => ({
@@ -448,6 +462,27 @@ export const sharesNotWhole = (span: Span, whole: string): Diagnostic => ({
   message: `the shares of the gores make ${whole} of the girth all round`,
   why: 'the skirt would be tighter or looser than the petticoat',
   hint: 'let all gores of the skirt add up to 100%; one that is not on the fold is in it twice, a half on the fold too',
+});
+
+export const sharesOfOtherLevels = (span: Span, given: number, levels: number): Diagnostic => ({
+  ...problem('shares-of-other-levels', span),
+  message: `shares are listed for ${given} levels; girths below the waist there are ${levels}`,
+  why: 'one share holds at one level',
+  hint: 'list a share for each girth below the waist, or give one share for all',
+});
+
+export const pleatsWithoutDepth = (span: Span): Diagnostic => ({
+  ...problem('pleats-without-depth', span),
+  message: 'pleats are asked for without their `depth`',
+  why: 'it decides how many pleats there are and where they are folded',
+  hint: 'add `depth`, from fold to fold',
+});
+
+export const gathersWithPleats = (span: Span, key: string): Diagnostic => ({
+  ...problem('gathers-with-pleats', span),
+  message: `${quoted(key)} is given for gathers`,
+  why: 'only pleats have one, so it is not used',
+  hint: 'write `by: pleats`, or take it out',
 });
 
 export const sideOfCentre = (span: Span, station: string): Diagnostic => ({

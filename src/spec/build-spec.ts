@@ -2,6 +2,7 @@ import type { ShapedSpec } from './shape/spec-shape.ts';
 import type {
   ClothSpec,
   EdgingSpec,
+  FullnessSpec,
   GoreSpec,
   LabourSpec,
   LayerSpec,
@@ -67,23 +68,32 @@ export function buildSpec(shaped: ShapedSpec, root: Written): Spec {
   };
 }
 
-function goreOf({ halfShare, ...gore }: ShapedSpec['gores'][number]): GoreSpec {
+function goreOf({ halfShare, fullness, ...gore }: ShapedSpec['gores'][number]): GoreSpec {
   const share = halfShare ?? gore.share;
   return {
     ...gore,
     onFold: gore.onFold ?? false,
     grain: gore.grain ?? 'centre',
     ...(share !== undefined && { share }),
+    ...(fullness !== undefined && { fullness: fullnessOf(fullness) }),
   };
 }
 
-function layerOf(layer: ShapedSpec['layers'][number]): LayerSpec {
+type GivenFullness = NonNullable<ShapedSpec['layers'][number]['fullness']>;
+
+function fullnessOf(fullness: GivenFullness): FullnessSpec {
+  const given = typeof fullness === 'number' ? { ratio: fullness } : fullness;
+  return { where: 'throughout', by: 'gathers', ...given };
+}
+
+function layerOf({ fullness, ...layer }: ShapedSpec['layers'][number]): LayerSpec {
   return {
     ...layer,
     shorter: layer.shorter ?? 0,
     cutSmallerAcross: layer.cutSmallerAcross ?? 0,
     cutSmallerAlong: layer.cutSmallerAlong ?? 0,
     allowances: layer.allowances ?? {},
+    ...(fullness !== undefined && { fullness: fullnessOf(fullness) }),
   };
 }
 

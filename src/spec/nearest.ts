@@ -7,12 +7,11 @@ export function nearest(word: string, words: readonly string[]): string | undefi
   const wanted = fold(word);
   let best: { readonly word: string; readonly distance: number } | undefined;
   for (const candidate of words) {
+    const most = Math.max(1, Math.floor(Math.max(word.length, candidate.length) / 3));
+    // Every letter more or fewer is one step at least.
+    if (Math.abs(word.length - candidate.length) > most) continue;
     const distance = editDistance(wanted, fold(candidate));
-    if (
-      distance <= Math.max(1, Math.floor(Math.max(word.length, candidate.length) / 3)) &&
-      distance < (best?.distance ?? Infinity)
-    )
-      best = { word: candidate, distance };
+    if (distance <= most && distance < (best?.distance ?? Infinity)) best = { word: candidate, distance };
   }
   return best?.word;
 }

@@ -20,7 +20,9 @@ export interface SpecReading {
 /** Text to spec: the tree as written, its shape, then whether its values make a gown together. */
 export function readSpec(source: Source): SpecReading {
   const { root, diagnostics } = readTree(source);
-  return root === undefined ? { diagnostics } : readWritten(root, diagnostics);
+  return root === undefined
+    ? { diagnostics: atMost(MOST_PROBLEMS, diagnostics) }
+    : readWritten(root, diagnostics);
 }
 
 /** The tree of one file, its units set, or what is wrong with its text. */

@@ -13,7 +13,8 @@ export function problemsOfIssue(issue: z.core.$ZodIssue, root: Written): Diagnos
   const path = issue.path.filter((step) => typeof step !== 'symbol');
   // An alias of nothing, which has been spoken of.
   if (writtenAt(root, path)?.kind === 'left-out') return [];
-  if (issue.code === 'unrecognized_keys') return issue.keys.map((key) => unknownKeyAt(root, path, key));
+  if (issue.code === 'unrecognized_keys')
+    return issue.keys.map((key) => unknownKeyAt(root, path, key, issue.keys.length <= MOST_GUESSED));
   if (issue.code === 'invalid_union') return problemsOfUnion(issue, root, path);
   if (issue.code === 'custom') {
     const { diagnostic, expected } = (issue.params ?? {}) as FaultAtPath;
@@ -25,7 +26,7 @@ export function problemsOfIssue(issue: z.core.$ZodIssue, root: Written): Diagnos
 /** Of several forms, the one whose kind was written tells what is wrong with it. */
 function problemsOfUnion(issue: z.core.$ZodIssueInvalidUnion, root: Written, path: Path): Diagnostic[] {
   const written = writtenAt(root, path);
-  const branch = issue.errors[written?.kind === 'list' ? issue.errors.length - 1 : 0] ?? [];
+  const branch = issue.errors[written === undefined || isScalar(written) ? 0 : issue.errors.length - 1] ?? [];
   return branch.flatMap((inner) => problemsOfIssue({ ...inner, path: [...path, ...inner.path] }, root));
 }
 
@@ -55,16 +56,25 @@ function missing(root: Written, path: Path, expected: string): Diagnostic[] {
 
 /** A required key that stands there under a wrong name has been spoken of. */
 function misspelt(section: Written, path: Path, key: string): boolean {
-  if (section.kind !== 'map') return false;
+  if (section.kind !== 'map' || section.entries.size > MOST_GUESSED) return false;
   const keys = keysAt(path);
   return [...section.entries.keys()].some((other) => !keys.includes(other) && nearest(other, keys) === key);
 }
 
-function unknownKeyAt(root: Written, path: Path, key: string): Diagnostic {
+/** Keys of one section whose meaning is guessed at. No section has as many; a file of thousands would take seconds. */
+const MOST_GUESSED = 60;
+
+function unknownKeyAt(root: Written, path: Path, key: string, guess: boolean): Diagnostic {
   const section = writtenAt(root, path) ?? root;
   const span = childOf(section, key)?.key ?? section.span;
   const keys = keysAt(path);
-  return problems.unknownKey(span, key, `of ${sectionName(section, path)}`, nearest(key, keys), keys);
+  return problems.unknownKey(
+    span,
+    key,
+    `of ${sectionName(section, path)}`,
+    guess ? nearest(key, keys) : undefined,
+    keys,
+  );
 }
 
 /** The top of a file has no key of its own: its first line stands for it. */

@@ -9,12 +9,16 @@ export function specSchema(): object {
 
 /** The keys that a section may have, by its path; none where its names are free. */
 export function keysAt(path: readonly (string | number)[]): readonly string[] {
-  let node: SchemaNode | undefined = specSchema();
+  schema ??= specSchema();
+  let node: SchemaNode | undefined = schema;
   for (const step of path) {
     node = typeof step === 'number' ? node?.items : (node?.properties?.[step] ?? node?.additionalProperties);
   }
   return Object.keys(node?.properties ?? {});
 }
+
+/** Made once, where a message needs it: thousands of unknown keys ask for the same few names. */
+let schema: SchemaNode | undefined;
 
 interface SchemaNode {
   readonly properties?: Readonly<Record<string, SchemaNode>>;

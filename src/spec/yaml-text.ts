@@ -168,13 +168,15 @@ function inPlainWords({ code, message }: YAMLError): string {
 
 /** One slip upsets the parser several times on its line; the first message is the useful one. */
 function firstPerLine(faults: readonly Diagnostic[]): Diagnostic[] {
-  const lines = new Set<number>();
-  return [...faults]
-    .sort((a, b) => a.span.start - b.span.start)
-    .filter(({ span }) => {
-      const lineStart = span.source.text.lastIndexOf('\n', span.start - 1);
-      return !lines.has(lineStart) && lines.add(lineStart) !== undefined;
-    });
+  const first: Diagnostic[] = [];
+  let lineEnd = -1;
+  for (const fault of [...faults].sort((a, b) => a.span.start - b.span.start)) {
+    if (fault.span.start <= lineEnd) continue;
+    first.push(fault);
+    const newline = fault.span.source.text.indexOf('\n', fault.span.start);
+    lineEnd = newline === -1 ? fault.span.source.text.length : newline;
+  }
+  return first;
 }
 
 function spanOf(source: Source, start: number, end: number): Span {

@@ -1,12 +1,14 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { checkAssumed } from './assumed.ts';
 import { checkCloths } from './cloths.ts';
+import { checkFullness } from './fullness.ts';
 import { checkGores } from './gores.ts';
 import { checkReferences } from './layers.ts';
 import { checkLengths } from './lengths.ts';
 import { checkMoney } from './money.ts';
 import { checkNames } from './names.ts';
 import type { Page } from './page.ts';
+import { checkShares } from './shares.ts';
 import { checkStations } from './stations.ts';
 import { checkTops } from './tops.ts';
 import { checkWorkroom } from './workroom.ts';
@@ -21,6 +23,8 @@ export function allChecks(page: Page): Diagnostic[] {
     checkLengths,
     checkReferences,
     checkCloths,
+    checkShares,
+    checkFullness,
     checkWorkroom,
     checkMoney,
     checkAssumed,

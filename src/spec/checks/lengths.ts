@@ -69,11 +69,38 @@ function checkPoint(page: Page): Diagnostic[] {
 function checkTrain(page: Page): Diagnostic[] {
   const { train, lengths } = page.sketch;
   if (train === undefined || !page.hasSection('train')) return [];
-  if (!page.mirrored) return [problems.trainWithoutSymmetry(page.keyAt('train'))];
-  const faults: Diagnostic[] = [];
+  const faults = page.mirrored ? trainBothSidesAlike(page) : trainOfOneSide(page);
   if (lengths?.measured === 'to-floor' && !page.has('train', 'on-floor'))
     faults.push(problems.onFloorMissing(page.keyAt('train')));
-  if (train.begins !== undefined && train.begins === page.stations?.at(-1))
+  return faults;
+}
+
+function trainBothSidesAlike(page: Page): Diagnostic[] {
+  const faults = (['full', 'ends'] as const)
+    .filter((key) => page.has('train', key))
+    .map((key) => problems.trainAlikeBothSides(page.keyAt('train', key), key));
+  if (page.sketch.train?.begins === page.stations?.at(-1))
     faults.push(problems.trainBeginsBehind(page.at('train', 'begins')));
   return faults;
+}
+
+/** All the way round a train begins, is longest and ends at stations in this order; the closing seam comes last again. */
+function trainOfOneSide(page: Page): Diagnostic[] {
+  const { stations } = page;
+  const { begins, full, ends } = page.sketch.train ?? {};
+  const left = ['full', 'ends'].filter((key) => !page.has('train', key));
+  if (left.length > 0) return [problems.trainWithoutSymmetry(page.keyAt('train'), left)];
+  if (
+    stations === undefined ||
+    [begins, full, ends].some((name) => name === undefined || !stations.includes(name))
+  )
+    return [];
+  const [first, longest, last] = [begins!, full!, ends!].map((name) => stations.indexOf(name)) as [
+    number,
+    number,
+    number,
+  ];
+  return first < longest && (longest < last || last === 0)
+    ? []
+    : [problems.trainOutOfOrder(page.at('train', 'begins'), stations)];
 }

@@ -15,6 +15,7 @@ export function checkStations(page: Page): Diagnostic[] {
     faultOfStation(page, stations, name, span, extra);
   return [
     ...keys('lengths', 'at').flatMap((named) => check(named)),
+    ...keys('lengths', 'to-floor').flatMap((named) => check(named)),
     ...keys('bodice', 'drop-below-waist').flatMap((named) => check(named)),
     ...keys('allowances').flatMap((named) => [...check(named, EDGES), ...allowanceOnFold(page, named)]),
     ...(page.sketch.layers ?? []).flatMap((_, i) =>
@@ -77,7 +78,7 @@ function namedElsewhere(page: Page): Named[] {
   const add = (name: string | undefined, ...path: Path) => {
     if (name !== undefined) places.push({ name, span: page.at(...path) });
   };
-  add(train?.begins, 'train', 'begins');
+  for (const key of ['begins', 'full', 'ends'] as const) add(train?.[key], 'train', key);
   add(edging?.start, 'edging', 'start');
   for (const [i, fitting] of fittings.entries()) {
     for (const part of ['hem', 'waist'] as const)

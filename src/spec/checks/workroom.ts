@@ -7,7 +7,7 @@ import type { Page } from './page.ts';
 export function checkWorkroom(page: Page): Diagnostic[] {
   return [
     ...checkGirths(page),
-    ...checkShares(page),
+
     ...checkClosure(page),
     ...checkFittings(page),
     ...checkPaper(page),
@@ -56,30 +56,6 @@ function dropped(page: Page): boolean {
     (drop) => drop !== undefined && drop > 0,
   );
 }
-
-function checkShares(page: Page): Diagnostic[] {
-  const gores = page.sketch.gores ?? [];
-  const shares = gores.map((gore) => (gore.onFold === true ? gore.halfShare : gore.share));
-  const given = shares.filter((share) => share !== undefined);
-  if (given.length === 0) return [];
-  const index = shares.findIndex((share) => share !== undefined);
-  const span = page.keyAt('gores', index, gores[index]?.onFold === true ? 'half-share' : 'share');
-  if (!page.has('petticoat', 'girths')) return [problems.shareWithoutGirths(span)];
-  if (given.length < shares.length)
-    return [
-      problems.sharesNotAll(
-        span,
-        gores.flatMap((gore, i) => (shares[i] === undefined ? (gore.name ?? []) : [])),
-      ),
-    ];
-  const whole = given.reduce((sum, share) => sum + share, 0) * (page.mirrored ? 2 : 1);
-  return Math.abs(whole - 1) > SHARES_AGREE
-    ? [problems.sharesNotWhole(span, `${Number((whole * 100).toFixed(3))}%`)]
-    : [];
-}
-
-/** Shares may miss a whole by this: a third is written 33.33%. Larger would show at a hem of 5 m; smaller refuses rounding. */
-const SHARES_AGREE = 0.0005;
 
 function checkClosure(page: Page): Diagnostic[] {
   const closure = page.sketch.closure;

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { BOUNDS } from './bounds.ts';
-import { allowances } from './gown-sections.ts';
+import { allowances, fullness } from './gown-sections.ts';
 import { named, section } from './section.ts';
 import {
   count,
@@ -38,6 +38,9 @@ export const layer = section({
   allowances: allowances.exactOptional(),
   gores: z.array(name()).exactOptional().meta({ description: 'Only these gores; all when absent' }),
   edging: name().exactOptional(),
+  fullness: fullness
+    .exactOptional()
+    .meta({ description: 'The whole layer gathered or pleated to the waist' }),
   seams: oneOf('pressed-open', 'french').exactOptional(),
   gap: section({
     at: station(),

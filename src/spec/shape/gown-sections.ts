@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { BOUNDS } from './bounds.ts';
 import { named, section } from './section.ts';
-import { angle, count, flag, length, name, notes, oneOf, share, station } from './values.ts';
+import { angle, count, flag, length, name, notes, oneOf, share, station, times } from './values.ts';
 
 /** The sections that decide the shape of the skirt. */
 
@@ -27,6 +27,21 @@ export const bodice = section({
 });
 
 const flare = angle(BOUNDS.flare);
+const shareOfGirths = z.union([share(BOUNDS.share), z.array(share(BOUNDS.share))]);
+
+/** `fullness: 2.5` alone is gathered, as full down to the hem. */
+export const fullness = z
+  .union([
+    times(BOUNDS.fullness),
+    section({
+      ratio: times(BOUNDS.fullness),
+      where: oneOf('throughout', 'waist').exactOptional(),
+      by: oneOf('gathers', 'pleats').exactOptional(),
+      depth: length(BOUNDS.pleat).exactOptional(),
+      towards: oneOf('front', 'back', 'box').exactOptional(),
+    }),
+  ])
+  .meta({ description: 'Cloth for one of the sewn edge' });
 
 export const gore = section({
   name: name(),
@@ -47,10 +62,9 @@ export const gore = section({
     .meta({ description: 'Angle, or one towards the front and one towards the back of the grain' }),
   'half-flare': flare.exactOptional(),
   grain: oneOf('centre', 'front-edge', 'back-edge').exactOptional(),
-  share: share(BOUNDS.share)
-    .exactOptional()
-    .meta({ description: "Its part of the petticoat's girths all round" }),
-  'half-share': share(BOUNDS.share).exactOptional(),
+  share: shareOfGirths.exactOptional().meta({ description: "Its part of the petticoat's girths all round" }),
+  'half-share': shareOfGirths.exactOptional(),
+  fullness: fullness.exactOptional(),
   notes: notes().exactOptional(),
 });
 
@@ -74,6 +88,10 @@ export const train = section({
     .exactOptional()
     .meta({ description: 'Train on the floor at the centre back' }),
   begins: station(),
+  full: station().exactOptional().meta({ description: 'Where it is longest, on a gown whose sides differ' }),
+  ends: station()
+    .exactOptional()
+    .meta({ description: 'Where it has risen again, on a gown whose sides differ' }),
   shape: oneOf('round', 'pointed', 'square').exactOptional(),
   notes: notes().exactOptional(),
 });
