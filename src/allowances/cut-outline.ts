@@ -3,6 +3,7 @@ import { meeting } from '../geometry/corner.ts';
 import type { Curve, Line, Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { endOf, startOf, tangentAt } from '../geometry/evaluate.ts';
+import { lengthOf } from '../geometry/length.ts';
 import { nearestOnRun } from '../geometry/nearest.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
 import { partOf, reversedRun } from '../geometry/split.ts';
@@ -134,7 +135,7 @@ function hemCorner(side: Side, hem: Side, plan: AllowancePlan): HemCornerResult 
 }
 
 function mirroredCorner(side: Side, hem: Side, reach: number): HemCornerResult | undefined {
-  const hemLine = lengthened(hem.seam, reach);
+  const hemLine = lengthened(firstStretch(hem.seam, reach), reach);
   const atHem = meeting(side.cut, hemLine, reach, endOf(side.cut[side.cut.length - 1]!));
   if (atHem === undefined) return undefined;
   const below = mirroredBelowHem(atHem.before, hemLine, hem.width);
@@ -154,4 +155,14 @@ function startingAt(run: readonly Curve[], start: Point): Curve[] {
 function endingAt(run: readonly Curve[], end: Point): Curve[] {
   const last = run[run.length - 1]!;
   return last.kind === 'arc' ? [...run] : [...run.slice(0, -1), { ...last, to: end }];
+}
+
+/** The curves at the beginning of a run that cover at least `length` mm of it. */
+function firstStretch(run: readonly Curve[], length: number): readonly Curve[] {
+  let covered = 0;
+  const count = run.findIndex((curve) => {
+    covered += lengthOf(curve);
+    return covered >= length;
+  });
+  return count < 0 ? run : run.slice(0, count + 1);
 }

@@ -5,7 +5,7 @@ import { fitCubics } from '../geometry/fit-cubics.ts';
 import { nearestOnRun } from '../geometry/nearest.ts';
 import { dot, leftOf, subtract } from '../geometry/point.ts';
 import { reversed } from '../geometry/split.ts';
-import { FIT } from '../geometry/tolerances.ts';
+import { FIT, JOIN } from '../geometry/tolerances.ts';
 
 /**
  * The side's cut line below a turned hem: the mirror image, across the hem line, of the side's cut line above it, so
@@ -34,15 +34,20 @@ export function mirroredBelowHem(
   return undefined;
 }
 
+/** Where a line has risen to `depth` above the hem: by the secant rule, since the height grows almost evenly. */
 function parameterAtHeight(above: (t: number) => number, depth: number): number {
-  let low = 0;
-  let high = 1;
-  for (let step = 0; step < 60; step++) {
-    const mid = (low + high) / 2;
-    if (above(mid) < depth) low = mid;
-    else high = mid;
+  let before = 0;
+  let beforeHeight = above(0);
+  let t = Math.min(1, depth / above(1));
+  for (let step = 0; step < 40; step++) {
+    const height = above(t);
+    if (Math.abs(height - depth) < JOIN || height === beforeHeight) break;
+    const next = t + ((depth - height) * (t - before)) / (height - beforeHeight);
+    before = t;
+    beforeHeight = height;
+    t = Math.min(1, Math.max(0, next));
   }
-  return (low + high) / 2;
+  return t;
 }
 
 /** Every point p of a curve sent to 2·foot − p, and the derivative of that. */
