@@ -13,8 +13,13 @@ import { along, cross, distance, dot, minus, type Point } from '../measure/segme
 
 /** The cut line keeps its distance from the seam line within this, mm (design, section 3). */
 const ALLOWANCE = 0.05;
-/** Rounded coordinates may shift an end by this much; added to the length that a corner takes. */
-const CORNER_SLACK = 1;
+/** Curved edges meet a little farther from the corner than straight ones would: a part of the way, and mm. */
+const CORNER_BEND = 1.15;
+const CORNER_SLACK = 1.5;
+/** A corner of a turned hem may stand out by this, mm: the thickness of a thread, where the hem's bend changes at the seam. */
+const TURNED = 0.15;
+/** How well "the hem runs on" is defined beyond a seam: a part of what its bend makes there. */
+const RUN_ON = 0.15;
 const STEP = 25;
 
 /** What each edge of a piece asks for, and the corner zones at its two ends. */
@@ -56,7 +61,7 @@ export function allowanceUntruths(gown: MeasuredGown): string[] {
         }
       }
       if (layer.hem === 'turned' && facts.roughCut === 0) {
-        found.push(...turnedUpUntruths(where, gore, hem, polygon));
+        found.push(...turnedUpUntruths(where, gore, hem, polygon, facts.fold));
       }
     }
   }
@@ -67,7 +72,7 @@ function sidesOf(gore: Gore, widths: Record<'waist' | 'hem' | 'front' | 'back', 
   const slant = (edge: 'waist' | 'hem', side: 'front' | 'back') =>
     Math.abs(1 / Math.tan((innerAngle(gore, edge, side) * Math.PI) / 180));
   const zone = (name: 'waist' | 'hem' | 'front' | 'back', edge: 'waist' | 'hem', side: 'front' | 'back') =>
-    widths[name] * slant(edge, side) + CORNER_SLACK;
+    widths[name] * slant(edge, side) * CORNER_BEND + CORNER_SLACK;
   const facing = Math.sign(
     cross(minus(gore.waist.to, gore.waist.from), minus(gore.hem.from, gore.waist.from)),
   ) as 1 | -1;
@@ -85,7 +90,9 @@ function sidesOf(gore: Gore, widths: Record<'waist' | 'hem' | 'front' | 'back', 
 function distanceUntruths(where: string, side: Side, cut: CurvePath): string[] {
   let worst = 0;
   let worstAt = 0;
+  const tight = tightPoints(side);
   for (const { point, direction, distance: way } of samplesOf(side.path, STEP)) {
+    if (tight.some((other) => distance(other, point) < 2.5 * side.width)) continue;
     if (way < side.zones[0] || side.path.length - way < side.zones[1]) continue;
     const off = distanceTo(cut, outwards(point, direction, side, side.width));
     const clear = [way, side.path.length - way].every((left, end) => left > side.width + side.zones[end]!);
@@ -96,6 +103,16 @@ function distanceUntruths(where: string, side: Side, cut: CurvePath): string[] {
   return [
     `${where}: allowance ${side.width} at ${side.name} is off by ${worst.toFixed(3)} mm, ${worstAt.toFixed(0)} mm along it`,
   ];
+}
+
+/** Where an edge bends towards its outside tighter than its allowance is wide: no cut line can keep its distance there. */
+function tightPoints(side: Side): Point[] {
+  const samples = samplesOf(side.path, 2);
+  return samples.slice(1).flatMap(({ point, direction, distance: way }, i) => {
+    const before = samples[i]!;
+    const turn = cross(before.direction, direction) * side.outside * -1;
+    return (turn / (way - before.distance)) * side.width * 1.05 > 1 ? [point] : [];
+  });
 }
 
 /** The allowance of a straight seam, reflected about its seam line, lies inside what is cut. */
@@ -126,35 +143,62 @@ function pressedOpenUntruths(
  * A turned hem's allowance, reflected across the hem curve, lies inside what is cut. Beyond the seams the curve may be
  * taken to run straight on or to keep its bend: the two differ by less than a thread on a hem that can be turned.
  */
-function turnedUpUntruths(where: string, gore: Gore, depth: number, polygon: readonly Point[]): string[] {
+function turnedUpUntruths(
+  where: string,
+  gore: Gore,
+  depth: number,
+  polygon: readonly Point[],
+  fold: 'front' | 'back' | undefined,
+): string[] {
   if (depth === 0) return [];
-  const worst = Math.min(...[false, true].map((bending) => standsOut(gore, depth, polygon, bending)));
-  if (worst <= ALLOWANCE) return [];
+  const { hem } = gore;
+  const inside = Math.sign(cross(minus(hem.to, hem.from), minus(gore.waist.from, hem.from)));
+  const own = samplesOf(hem, 1);
+  const ways = [false, true].map((bending) => runOn(own, 4 * depth, bending));
+  let worst = 0;
+  for (const { point } of samplesOf(gore.piece.cut, 6)) {
+    const off = ways.map((samples) => {
+      const across = reflectedAcross(samples, point, inside, depth);
+      const reflected = across === undefined || fold === undefined ? across : foldedIn(across, gore, fold);
+      return reflected === undefined || isInside(reflected, polygon)
+        ? 0
+        : distanceTo(gore.piece.cut, reflected);
+    });
+    worst = Math.max(worst, Math.min(...off) - RUN_ON * Math.abs(off[0]! - off[1]!));
+  }
+  if (worst <= TURNED) return [];
   return [`${where}: the hem allowance turned up stands out by ${worst.toFixed(3)} mm`];
 }
 
-function standsOut(gore: Gore, depth: number, polygon: readonly Point[], bending: boolean): number {
-  const { hem } = gore;
-  const inside = Math.sign(cross(minus(hem.to, hem.from), minus(gore.waist.from, hem.from)));
-  const samples = runOn(samplesOf(hem, 2), 4 * depth, bending);
-  let worst = 0;
-  for (const { point } of samplesOf(gore.piece.cut, 6)) {
-    const best = samples.reduce((a, b) => (distance(a.point, point) < distance(b.point, point) ? a : b));
-    const foot = along(best.point, best.direction, dot(minus(point, best.point), best.direction));
-    const off = cross(best.direction, minus(point, foot)) * inside;
-    if (off >= -0.001 || -off > depth + 1) continue;
-    const reflected = { x: 2 * foot.x - point.x, y: 2 * foot.y - point.y };
-    if (!isInside(reflected, polygon)) worst = Math.max(worst, distanceTo(gore.piece.cut, reflected));
-  }
-  return worst;
+/** On a fold the piece goes on: what reaches over it lies on the other half. */
+function foldedIn(point: Point, gore: Gore, fold: 'front' | 'back'): Point {
+  const line = gore[fold];
+  const down = directionAtStart(line);
+  const away = minus(point, line.from);
+  const over =
+    cross(down, away) * cross(down, minus(gore.waist[fold === 'front' ? 'to' : 'from'], line.from)) < 0;
+  return over ? along(along(line.from, down, 2 * dot(away, down)), away, -1) : point;
 }
 
 type Along = Pick<Sample, 'point' | 'direction'>;
 
+/** Undefined for points that are not in the hem's allowance. */
+function reflectedAcross(
+  samples: readonly Along[],
+  point: Point,
+  inside: number,
+  depth: number,
+): Point | undefined {
+  const best = samples.reduce((a, b) => (distance(a.point, point) < distance(b.point, point) ? a : b));
+  const foot = along(best.point, best.direction, dot(minus(point, best.point), best.direction));
+  const off = cross(best.direction, minus(point, foot)) * inside;
+  return off >= -0.001 || -off > depth + 1 ? undefined : { x: 2 * foot.x - point.x, y: 2 * foot.y - point.y };
+}
+
 /** The hem run on into the seam allowances as it ends: straight, or by the circle that touches it there. */
 function runOn(samples: readonly Sample[], by: number, bending: boolean): Along[] {
   const at = (from: number, step: number): Along[] => {
-    const [end, next] = [samples.at(from)!, samples.at(from + 4 * step)!];
+    const [end, next] = [samples.at(from)!, samples.at(from + 8 * step)!];
     const sense = -step;
     const heading = Math.atan2(end.direction.y, end.direction.x);
     const turn = Math.atan2(cross(next.direction, end.direction), dot(next.direction, end.direction));

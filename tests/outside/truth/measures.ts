@@ -2,7 +2,7 @@ import type { GoreFacts } from '../facts.ts';
 import { type Gore, placedIn, sectorOf } from '../measure/gore.ts';
 import type { MeasuredGown } from '../measure/gown.ts';
 import { areaOf, samplesOf } from '../measure/path.ts';
-import { cross, dot, minus, type Point, unitOf } from '../measure/segment.ts';
+import { cross, dot, minus, mix, type Point, unitOf } from '../measure/segment.ts';
 
 /** Lengths and widths keep to their closed forms within this, mm. */
 const MEASURE = 0.1;
@@ -60,7 +60,7 @@ function grainUntruths(where: string, gore: Gore, asked: GoreFacts): string[] {
   const longest = lines.reduce((best, line) => (line.length > best.length ? line : best));
   const raw = unitOf(minus(longest.to, longest.from));
   const { frontDown, backDown, flare } = sectorOf(gore, 0, 0);
-  const down = dot(raw, frontDown) < 0 ? { x: -raw.x, y: -raw.y } : raw;
+  const down = dot(raw, mix(frontDown, backDown, 0.5)) < 0 ? { x: -raw.x, y: -raw.y } : raw;
   const ahead = angle(frontDown, down);
   const share = grainShare(asked);
   return [
