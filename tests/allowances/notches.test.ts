@@ -1,0 +1,45 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { notchDistances } from '../../src/allowances/notches.ts';
+
+/** Textbook: marks of different seams at least 1.3 cm apart, so that no wrong pair can match. */
+const APART = 13;
+
+describe('notch distances', () => {
+  const skirts = fc.array(fc.double({ min: 500, max: 2500, noNaN: true }), { minLength: 1, maxLength: 24 });
+
+  it('belong to one seam only: no two seams of a skirt share a mark', () => {
+    fc.assert(
+      fc.property(skirts, (lengths) => {
+        const marks = notchDistances(lengths).flatMap((own, seam) =>
+          own.map((distance) => ({ seam, distance })),
+        );
+        for (const a of marks) {
+          for (const b of marks) {
+            if (a.seam < b.seam)
+              expect(Math.abs(a.distance - b.distance)).toBeGreaterThanOrEqual(
+                Math.min(APART, (Math.min(...lengths) * 0.6) / lengths.length),
+              );
+          }
+        }
+      }),
+    );
+  });
+
+  it('lie on their seam, clear of both ends', () => {
+    fc.assert(
+      fc.property(skirts, (lengths) => {
+        for (const [i, own] of notchDistances(lengths).entries()) {
+          for (const distance of own) {
+            expect(distance).toBeGreaterThan(20);
+            expect(distance).toBeLessThan(lengths[i]! - 20);
+          }
+        }
+      }),
+    );
+  });
+
+  it('come every 40 to 50 cm or so of seam (common practice): a metre has two or three', () => {
+    for (const own of notchDistances([1000, 1000, 1000, 1000])) expect([2, 3]).toContain(own.length);
+  });
+});
