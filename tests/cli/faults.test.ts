@@ -55,6 +55,16 @@ describe('the same spec gives the same bytes', () => {
   });
 });
 
+it('the PDFs are sound, says a program that did not write them', () => {
+  const pdfs = readdirSync(join(folder, 'out/one')).filter((name) => name.endsWith('.pdf'));
+  expect(pdfs).not.toEqual([]);
+  for (const pdf of pdfs) {
+    const { status, stdout, stderr } = inShell(`qpdf --check out/one/${pdf}`, folder);
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    expect(stdout).toContain('No syntax or stream encoding errors found');
+  }
+});
+
 describe('a disk that fills up', () => {
   it.each([0.1, 0.5, 0.9])(
     'at %d of the largest file: one clear line, status 3, nothing left behind',
