@@ -27,7 +27,8 @@ const YARD = 914.4;
 /** A spec that has passed every check, with its defaults filled in. */
 export function buildSpec(shaped: ShapedSpec, root: Written): Spec {
   const {
-    basedOn: _,
+    basedOn: _basedOn,
+    without: _without,
     petticoat,
     closure,
     edging,

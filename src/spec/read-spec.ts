@@ -2,6 +2,7 @@ import type { Diagnostic, Source } from '../diagnostics/diagnostic.ts';
 import { sortDiagnostics } from '../diagnostics/place.ts';
 import { notASpec } from '../diagnostics/text-problems.ts';
 import { manyProblems } from '../diagnostics/value-problems.ts';
+import { type ReadBase, readChain } from './based-on.ts';
 import { buildSpec } from './build-spec.ts';
 import { allChecks } from './checks/all-checks.ts';
 import { Page } from './checks/page.ts';
@@ -14,12 +15,18 @@ import { readYaml } from './yaml-text.ts';
 /** `spec` only where there are no errors; diagnostics sorted by place, warnings among them. */
 export interface SpecReading {
   readonly spec?: Spec;
+  /** The spec as written, over what it is based on; for `resolvedText`. */
+  readonly tree?: Written;
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** Text to spec: the tree as written, its shape, then whether its values make a gown together. */
-export function readSpec(source: Source): SpecReading {
-  const { root, diagnostics } = readTree(source);
+/**
+ * Text to spec: the tree as written, over what it is based on, its shape, then whether its values make a gown together.
+ * `readBase` gives the files that it may be based on; without it such a spec is an error. `path` is the spec's own file
+ * name, by which a circle is told.
+ */
+export function readSpec(source: Source, readBase?: ReadBase, path = fileName(source.name)): SpecReading {
+  const { root, diagnostics } = readChain(readTree(source), path, readBase, readTree);
   return root === undefined
     ? { diagnostics: atMost(MOST_PROBLEMS, diagnostics) }
     : readWritten(root, diagnostics);
@@ -46,7 +53,11 @@ export function readWritten(root: Written, found: readonly Diagnostic[]): SpecRe
   const { spec, sketch, diagnostics } = readShape(root);
   const all = sortDiagnostics([...found, ...diagnostics, ...allChecks(new Page(sketch, root))]);
   const failed = spec === undefined || all.some((diagnostic) => diagnostic.level === 'error');
-  return { ...(failed ? {} : { spec: buildSpec(spec, root) }), diagnostics: atMost(MOST_PROBLEMS, all) };
+  return {
+    ...(failed ? {} : { spec: buildSpec(spec, root) }),
+    tree: root,
+    diagnostics: atMost(MOST_PROBLEMS, all),
+  };
 }
 
 /** Problems shown of one file. More bury the first; fewer would hide some of a bad day's work. */
@@ -56,6 +67,8 @@ function atMost(most: number, all: readonly Diagnostic[]): readonly Diagnostic[]
   if (all.length <= most) return all;
   return [...all.slice(0, most), manyProblems(all[most]!.span, all.length - most)];
 }
+
+const fileName = (path: string) => path.replaceAll('\\', '/').split('/').at(-1)!;
 
 function firstLine(root: Written) {
   const { source, start, end } = root.span;

@@ -1,5 +1,5 @@
 import {
-  type Document,
+  Document,
   isAlias,
   isMap,
   isScalar,
@@ -7,6 +7,7 @@ import {
   type Node,
   type Pair,
   parseDocument,
+  Scalar,
   type YAMLError,
 } from 'yaml';
 import type { Diagnostic, Source, Span } from '../diagnostics/diagnostic.ts';
@@ -45,6 +46,30 @@ export function readYaml(source: Source): {
   if (faults.length > 0) return { diagnostics: firstPerLine(faults) };
   if (document.contents === null) return { diagnostics: [problems.emptySpec(spanOf(source, 0, 0))] };
   return new Conversion(file).convert(document.contents);
+}
+
+/** A tree as YAML text; `unitOf` gives the unit that a bare number must carry to mean the same there. */
+export function writeYaml(root: Written, unitOf: (path: Path, scalar: WrittenScalar) => string): string {
+  const nodeOf = (written: Written, path: Path): unknown => {
+    if (written.kind === 'map')
+      return new Map([...written.entries].map(([key, value]) => [key, nodeOf(value, [...path, key])]));
+    if (written.kind === 'list') return written.items.map((item, index) => nodeOf(item, [...path, index]));
+    return plainValue(written, unitOf(path, written));
+  };
+  return new Document(nodeOf(root, [])).toString({ lineWidth: 0 });
+}
+
+type Path = readonly (string | number)[];
+
+/** A number keeps the digits that it was written with. */
+function plainValue({ kind, text }: WrittenScalar, unit: string): unknown {
+  if (kind === 'flag') return text === 'true';
+  if (kind !== 'number' || unit !== '') return kind === 'nothing' ? null : text + unit;
+  const decimals = /^[+-]?\d+\.(\d+)$/.exec(text)?.[1]?.length;
+  if (decimals === undefined && String(Number(text)) !== text) return text;
+  const scalar = new Scalar(Number(text));
+  if (decimals !== undefined) scalar.minFractionDigits = decimals;
+  return scalar;
 }
 
 /** Turns the library's nodes into ours, writing aliases out within bounds. */

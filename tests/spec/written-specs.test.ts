@@ -33,6 +33,12 @@ describe('every example and template', () => {
     expect(validate.errors ?? []).toEqual([]);
   });
 
+  it('the JSON Schema asks a spec that is based on another only for what differs', () => {
+    expect(validate({ 'based-on': 'lantern.yaml', gores: [{ name: 'side', hem: 50 }] })).toBe(true);
+    expect(validate({ 'based-on': 'lantern.yaml', gores: [{ hem: 50 }] })).toBe(false);
+    expect(validate({ 'based-on': 'lantern.yaml', hoops: 3 })).toBe(false);
+  });
+
   it('the JSON Schema refuses what the reader refuses', () => {
     const good = parse(textOf('templates/floor-length.yaml'));
     for (const bad of [

@@ -8,6 +8,9 @@ import type { WrittenScalar } from '../written.ts';
  */
 export type Given = () => WrittenScalar;
 
+/** How the JSON Schema marks a length whose bare numbers are in the file's units. */
+export const LENGTH_IN_UNITS = "a bare number is in the file's units";
+
 /** What a schema says about a fault that has no place yet: the path tells which value it was. */
 export interface FaultAtPath {
   readonly diagnostic?: Diagnostic;

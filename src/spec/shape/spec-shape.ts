@@ -22,6 +22,10 @@ export const specShape = section({
   'based-on': text(500)
     .exactOptional()
     .meta({ description: 'Another spec; this one keeps only what differs' }),
+  without: z
+    .array(text(200))
+    .exactOptional()
+    .meta({ description: 'Of the spec below: what this one leaves out' }),
   symmetry: oneOf('mirrored', 'none').exactOptional(),
   bodice,
   gores: z.array(gore).meta({ description: 'From the centre front round to the centre back' }),

@@ -5,11 +5,12 @@ import { nearest } from '../nearest.ts';
 import { angleOf, LENGTH_UNITS, lengthOf, parseQuantity, shareOf, weightOf } from '../quantity.ts';
 import type { WrittenScalar } from '../written.ts';
 import type { Bounds } from './bounds.ts';
-import { leaf } from './leaf.ts';
+import { LENGTH_IN_UNITS, leaf } from './leaf.ts';
 
 /** A length in mm; a bare number is in the file's units unless `bareUnit` says otherwise. */
 export function length(bounds: Bounds, bareUnit?: string) {
-  return leaf(NUMBER_OR_TEXT, 'a length, such as 98, 98cm or 38 1/2in', (written) => {
+  const json = bareUnit === undefined ? LENGTH : NUMBER_OR_TEXT;
+  return leaf(json, 'a length, such as 98, 98cm or 38 1/2in', (written) => {
     const unit = bareUnit ?? written.file.units;
     const result = millimetres(written, unit);
     if (!('value' in result) || result.unit === undefined) return result;
@@ -19,7 +20,7 @@ export function length(bounds: Bounds, bareUnit?: string) {
 
 /** A step that the shop sells by, and whether it was written in yards. */
 export function soldBy(bounds: Bounds) {
-  return leaf(NUMBER_OR_TEXT, 'a length, such as 0.1m or 1/8yd', (written) => {
+  return leaf(LENGTH, 'a length, such as 0.1m or 1/8yd', (written) => {
     const result = millimetres(written, written.file.units);
     if (!('value' in result)) return result;
     const checked = within(written, result.value, bounds, (value) => lengthText(value, written.file.units));
@@ -172,6 +173,7 @@ export function matching(pattern: RegExp, expected: string) {
 }
 
 const NUMBER_OR_TEXT = { type: ['number', 'string'] };
+const LENGTH = { ...NUMBER_OR_TEXT, $comment: LENGTH_IN_UNITS };
 const DECIMAL = /^\d{1,12}(\.\d{1,4})?$/;
 
 function within(
