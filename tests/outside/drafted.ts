@@ -1,3 +1,8 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
+import { lineAndColumn } from '../../src/diagnostics/place.ts';
+import { draft, draftOutputs } from '../../src/pipeline.ts';
 import type { Report } from './measure/gown.ts';
 
 /** What the tool makes of a spec's text; the only place where the outside tests touch the product. */
@@ -6,17 +11,40 @@ export interface Drafted {
   readonly svg: string;
   readonly report: Report | undefined;
   /** By file name. */
-  readonly files: ReadonlyMap<string, Uint8Array>;
-  readonly diagnostics: readonly {
-    readonly code: string;
-    readonly level: string;
-    readonly line: number;
-    readonly message: string;
-  }[];
+  readonly files: ReadonlyMap<string, string | Uint8Array>;
+  readonly diagnostics: readonly Finding[];
 }
 
+export interface Finding {
+  readonly code: string;
+  readonly level: string;
+  readonly line: number;
+  /** What, why and what to do, with any table. */
+  readonly message: string;
+}
+
+const FONT = createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
+
 export async function drafted(yamlText: string, paper = 'a4'): Promise<Drafted> {
-  throw new Error(`no pipeline yet for ${paper} and ${yamlText.length} characters`);
+  const { gown, diagnostics } = draft({ name: 'gown.yaml', text: yamlText });
+  const nothing = { svg: '', report: undefined, files: new Map() };
+  if (gown === undefined || diagnostics.some(({ level }) => level === 'error')) {
+    return { ...nothing, diagnostics: diagnostics.map(findingOf) };
+  }
+  const outputs = await draftOutputs(gown, diagnostics, { paper, font: () => readFileSync(FONT) });
+  const found = outputs.diagnostics.map(findingOf);
+  if (found.some(({ level }) => level === 'error')) return { ...nothing, diagnostics: found };
+  return {
+    svg: String(outputs.files.get('pattern.svg')),
+    report: JSON.parse(JSON.stringify(outputs.report)) as Report,
+    files: outputs.files,
+    diagnostics: found,
+  };
+}
+
+function findingOf({ code, level, span, message, why, hint, table }: Diagnostic): Finding {
+  const text = [message, why, hint, JSON.stringify(table ?? '')].join('; ');
+  return { code, level, line: lineAndColumn(span).line, message: text };
 }
 
 /** The files of a spec that must draft; its errors in full where it does not. */

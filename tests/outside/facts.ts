@@ -35,6 +35,8 @@ export interface GoreFacts {
   readonly frontEdge: string;
   readonly backEdge: string;
   readonly roughCut: number;
+  /** Its seams follow the petticoat's girths, so they are not straight. */
+  readonly shaped: boolean;
 }
 
 export interface StationFacts {
@@ -50,6 +52,9 @@ export interface LayerFacts {
   readonly shorter: number;
   readonly gores: readonly string[];
   readonly acrossFactor: number;
+  readonly alongFactor: number;
+  /** French seams and their like lie to one side: no allowance is pressed open. */
+  readonly pressedOpen: boolean;
   allowance(edge: string): number;
 }
 
@@ -92,6 +97,12 @@ export function factsOf(yaml: string): GownFacts {
       grain: String(gore.grain ?? 'centre'),
       frontEdge: fold === 'front' ? 'fold' : stationNames[i]!,
       backEdge: fold === 'back' ? 'fold' : stationNames[i + 1]!,
+      shaped:
+        (spec.petticoat as Tree | undefined)?.girths !== undefined &&
+        gore.hem === undefined &&
+        gore['half-hem'] === undefined &&
+        flare === undefined &&
+        spec.sweep === undefined,
       roughCut: rough[names[i]!] === undefined ? 0 : mm(rough[names[i]!]),
     }) as GoreFacts;
   });
@@ -153,11 +164,14 @@ function layerOf(layer: Tree, spec: Tree, mm: (value: unknown) => number, names:
     shorter: mm(layer.shorter ?? 0),
     gores: (layer.gores as string[] | undefined) ?? names,
     acrossFactor: 1 - mm(layer['cut-smaller-across'] ?? 0),
+    alongFactor: 1 - mm(layer['cut-smaller-along'] ?? 0),
+    pressedOpen: layer.seams === undefined || layer.seams === 'open',
+    // What names the edge goes before what names all seams; the layer before the gown.
     allowance: (edge) => {
       if (edge === 'fold') return 0;
       if (edge === 'waist') return pick(own.waist, shared.waist);
       if (edge === 'hem') return layer.hem === 'raw' ? pick(own.hem, 0) : pick(own.hem, shared.hem);
-      return pick(own[edge], own.seam, shared[edge], shared.seam);
+      return pick(own[edge], shared[edge], own.seam, shared.seam);
     },
   };
 }

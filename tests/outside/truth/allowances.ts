@@ -56,7 +56,7 @@ export function allowanceUntruths(gown: MeasuredGown): string[] {
       if (loopsOf(polygon) !== 1) found.push(`${where}: the cut outline crosses itself`);
       if (loopsOf(polygonOf(gore.outline)) !== 1) found.push(`${where}: the seam line crosses itself`);
       for (const side of sides) {
-        if (side.name === 'front' || side.name === 'back') {
+        if (layer.pressedOpen && !facts.shaped && (side.name === 'front' || side.name === 'back')) {
           found.push(...pressedOpenUntruths(where, side, widths.waist, gore.piece.cut, polygon));
         }
       }

@@ -16,22 +16,29 @@ export function measureUntruths(gown: MeasuredGown): string[] {
   const { facts } = gown;
   return gown.layers.flatMap(({ layer, gores }) => {
     const found = gores.flatMap((gore, i) => {
-      if (gore === undefined || layer.acrossFactor !== 1) return [];
+      if (gore === undefined || layer.acrossFactor !== 1 || layer.alongFactor !== 1) return [];
       const where = `${layer.name}, ${facts.gores[i]!.name}`;
       const [front, back] = [facts.stations[i]!, facts.stations[i + 1]!];
       return [
         ...differs(`${where}: top`, gore.waist.length, facts.gores[i]!.top),
         ...differs(`${where}: length at ${front.name}`, gore.front.length, less(front.length, layer.shorter)),
         ...differs(`${where}: length at ${back.name}`, gore.back.length, less(back.length, layer.shorter)),
-        ...widthUntruths(where, gore, facts.gores[i]!, front.drop, back.drop, facts.hemWidthAt),
-        ...grainUntruths(where, gore, facts.gores[i]!),
-        ...areaUntruths(where, gore, front.drop),
+        ...(facts.gores[i]!.shaped ? [] : sectorUntruths(where, gore, facts, i)),
       ];
     });
     if (layer.acrossFactor !== 1 || gores.includes(undefined)) return found;
     const around = 2 * gores.reduce((sum, gore) => sum + gore!.waist.length, 0);
     return [...found, ...differs(`${layer.name}: waist all round`, around, facts.waistSeam, WAIST)];
   });
+}
+
+function sectorUntruths(where: string, gore: Gore, facts: MeasuredGown['facts'], i: number): string[] {
+  const [front, back] = [facts.stations[i]!.drop, facts.stations[i + 1]!.drop];
+  return [
+    ...widthUntruths(where, gore, facts.gores[i]!, front, back, facts.hemWidthAt),
+    ...grainUntruths(where, gore, facts.gores[i]!),
+    ...areaUntruths(where, gore, front),
+  ];
 }
 
 function widthUntruths(

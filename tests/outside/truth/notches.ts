@@ -1,6 +1,6 @@
 import type { Gore } from '../measure/gore.ts';
 import type { MeasuredGown, MeasuredLayer } from '../measure/gown.ts';
-import { type CurvePath, directionAtStart, distanceTo } from '../measure/path.ts';
+import { type CurvePath, distanceTo, samplesOf } from '../measure/path.ts';
 import { distance, dot, minus } from '../measure/segment.ts';
 
 /** Marks that a pair of hands can still bring together, mm. */
@@ -106,9 +106,13 @@ export function marksOf(gore: Gore, side: 'front' | 'back', edge: string): Mark[
     .sort((a, b) => a.way - b.way);
 }
 
+/** Where a tick, drawn on, meets the seam line: its nearest point there. */
 function wayAlong(seam: CurvePath, tick: CurvePath): number {
-  const down = directionAtStart(seam);
-  const ways = [tick.from, tick.to].map((end) => dot(minus(end, seam.from), down));
   if (distance(tick.from, tick.to) === 0) throw new Error('a notch of no length');
+  const samples = samplesOf(seam, 2);
+  const ways = [tick.from, tick.to].map((end) => {
+    const best = samples.reduce((a, b) => (distance(a.point, end) < distance(b.point, end) ? a : b));
+    return best.distance + dot(minus(end, best.point), best.direction);
+  });
   return (ways[0]! + ways[1]!) / 2;
 }

@@ -1,6 +1,8 @@
 import type { MeasuredGown } from '../measure/gown.ts';
 import { polygonOf } from '../measure/path.ts';
+import type { PatternPiece } from '../measure/pattern.ts';
 import { overlapOf } from '../measure/polygons.ts';
+import { distance } from '../measure/segment.ts';
 
 /** The drawing is in mm, nothing moved by a transform, nothing off the sheet, no piece on another. */
 export function sheetUntruths({ pattern, facts }: MeasuredGown): string[] {
@@ -17,6 +19,7 @@ export function sheetUntruths({ pattern, facts }: MeasuredGown): string[] {
     if (polygon.some((p) => p.x < 0 || p.y < 0 || p.x > width! || p.y > height!))
       found.push(`${name} lies off the sheet`);
     for (const [k, other] of polygons.slice(0, i).entries()) {
+      if (isVariant(pattern.pieces[k]!, pattern.pieces[i]!)) continue;
       const shared = overlapOf(polygon, other);
       if (shared > 0.01)
         found.push(`${pattern.pieces[k]!.gore} and ${name} overlap by ${shared.toFixed(2)} mm²`);
@@ -27,4 +30,11 @@ export function sheetUntruths({ pattern, facts }: MeasuredGown): string[] {
   if (order.some((place, i) => i > 0 && place < order[i - 1]!))
     found.push('pieces do not come from the centre front round');
   return found;
+}
+
+/** Layers that differ only at the hem share one place on the sheet, their waists and seams drawn on each other. */
+function isVariant(a: PatternPiece, b: PatternPiece): boolean {
+  if (a.gore !== b.gore) return false;
+  const [one, other] = [a.sew.get('waist')!, b.sew.get('waist')!];
+  return [0, 0.5, 1].every((t) => distance(one.segments[0]!.at(t), other.segments[0]!.at(t)) < 0.001);
 }
