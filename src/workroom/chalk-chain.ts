@@ -2,8 +2,8 @@ import type { Curve, Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { pointOnRun, positionWhere, type RunPosition } from '../geometry/run-position.ts';
 import { CHALK_AGREES } from '../geometry/tolerances.ts';
+import type { ChalkCorner, ChalkPoint, ChalkStretch } from './chalk.ts';
 import { chalkSpans, isSide, type Span } from './chalk-spans.ts';
-import type { ChalkCorner, ChalkPoint, ChalkStretch } from './chalk-table.ts';
 
 /** Where the figures are measured from: the grain line's x and the top's y in the piece's own coordinates. mm. */
 export interface ChalkAxes {

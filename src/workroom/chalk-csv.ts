@@ -1,6 +1,6 @@
 import type { Point } from '../geometry/curve.ts';
+import type { ChalkPoint, ChalkStretch, ChalkTable } from './chalk.ts';
 import { chalkedAt } from './chalk-chain.ts';
-import type { ChalkPoint, ChalkStretch, ChalkTable } from './chalk-table.ts';
 
 /**
  * The chalk tables for scripts and spreadsheets (RFC 4180), lengths in mm. Every point of an outline stands in order,

@@ -1,7 +1,7 @@
 import type { Arc } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
+import type { ChalkSwing } from './chalk.ts';
 import type { ChalkAxes } from './chalk-chain.ts';
-import type { ChalkSwing } from './chalk-table.ts';
 
 /** Longest radius that is swung with a tape on a table or a floor, mm. */
 const LONGEST_SWING = 3000;

@@ -1,79 +1,13 @@
 import type { CutPiece } from '../draft/piece.ts';
 import { boundsOfCurves } from '../geometry/bounds.ts';
+import type { Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { startOf } from '../geometry/evaluate.ts';
 import { distance } from '../geometry/point.ts';
 import type { Units } from '../spec/spec.ts';
-import { type ChalkAxes, chainOf } from './chalk-chain.ts';
+import type { ChalkDiagonal, ChalkStretch, ChalkTable } from './chalk.ts';
+import { type ChalkAxes, chainOf, chalkedAt } from './chalk-chain.ts';
 import { swingsOf } from './chalk-swings.ts';
-
-/** A corner to chalk: `down` from the top, `across` from the grain line, to the right positive. mm, rounded. */
-export interface ChalkCorner {
-  /** Capitals on the cut line, small letters on the seam line. */
-  readonly letter: string;
-  readonly down: number;
-  readonly across: number;
-}
-
-/** One stretch of an outline between two corners. */
-export interface ChalkStretch {
-  readonly line: 'cut' | 'seam';
-  readonly edge: string;
-  readonly from: ChalkCorner;
-  readonly to: ChalkCorner;
-  /** Points between the corners, in order, each either on a level of the table or an ordinate from the chord. */
-  readonly points: readonly ChalkPoint[];
-}
-
-export type ChalkPoint = ChalkLevelPoint | ChalkOrdinate;
-
-/** Where an edge crosses a level. mm. */
-export interface ChalkLevelPoint {
-  readonly kind: 'level';
-  readonly down: number;
-  readonly across: number;
-}
-
-/** Square off the chord between the stretch's corners. mm. */
-export interface ChalkOrdinate {
-  readonly kind: 'ordinate';
-  /** Along the chord from the stretch's first corner. */
-  readonly along: number;
-  /** Away from the piece; negative goes into it. */
-  readonly out: number;
-}
-
-/** An edge that can be swung with a tape: its centre and radius. mm. */
-export interface ChalkSwing {
-  readonly line: 'cut' | 'seam';
-  readonly edge: string;
-  readonly radius: number;
-  /** Negative down lies above the piece. */
-  readonly down: number;
-  readonly across: number;
-}
-
-/** Between two seam-line corners, to check that the chalked piece is square. mm. */
-export interface ChalkDiagonal {
-  readonly from: string;
-  readonly to: string;
-  readonly length: number;
-}
-
-/** One piece as figures, to chalk straight on the cloth. */
-export interface ChalkTable {
-  readonly gore: string;
-  readonly layers: readonly string[];
-  readonly cut: CutPiece['piece']['cut'];
-  readonly side?: 'left' | 'right';
-  readonly every: number;
-  /** Figures are rounded to this, mm. */
-  readonly step: number;
-  /** Cut line first, each clockwise from the front end of the waist. */
-  readonly stretches: readonly ChalkStretch[];
-  readonly swings: readonly ChalkSwing[];
-  readonly diagonals: readonly ChalkDiagonal[];
-}
 
 export interface ChalkOptions {
   /** Between the levels down the grain, mm; 100 unless given. */
@@ -104,13 +38,23 @@ export function chalkTable(cutPiece: CutPiece, options: ChalkOptions = {}): Chal
     gore: cutPiece.gore,
     layers: cutPiece.layers,
     cut: piece.cut,
+    frontEdge: piece.frontEdge,
+    backEdge: piece.backEdge,
     ...(piece.side === undefined ? {} : { side: piece.side }),
     every,
     step,
     stretches: [...cut, ...seam],
+    lines: { cut: plotted(cut), seam: plotted(seam) },
     swings: [...swingsOf(cutPiece.cutEdges, axes, 'cut'), ...swingsOf(piece.edges, axes, 'seam')],
     diagonals: diagonalsOf(piece.edges, seam, axes),
   };
+}
+
+function plotted(stretches: readonly ChalkStretch[]): Point[] {
+  return stretches.flatMap((stretch) => [
+    { x: stretch.from.across, y: stretch.from.down },
+    ...stretch.points.map((point) => chalkedAt(stretch, point)),
+  ]);
 }
 
 /** Down from the top of the cut line; across from the fold, or from the grain line where there is none. */

@@ -72,9 +72,9 @@ export function edgingFacts(
     );
   }
   const scallops =
-    edging.scallop === undefined || spec.lengths.offFloor === undefined
+    edging.scallop === undefined || skirt.offFloor === undefined
       ? undefined
-      : scallopHang(spec.lengths.offFloor, edging.scallop);
+      : scallopHang(skirt.offFloor, edging.scallop);
   if (scallops !== undefined && Math.abs(scallops.highPoints) > 1) {
     findings.push(
       problems.scallopsOffFloor(

@@ -8,20 +8,20 @@ export function lengthText(mm: number, units: Units): string {
 }
 
 /** Without its unit, for a column that names it once; whole centimetres keep their nought there. */
-export function lengthNumber(mm: number, units: Units): string {
-  if (units === 'in') return inches(mm / MM_PER_INCH);
+export function lengthNumber(mm: number, units: Units, partsOfInch = 16): string {
+  if (units === 'in') return inches(mm / MM_PER_INCH, partsOfInch);
   const places = units === 'cm' ? 1 : 0;
   return withoutMinusZero((mm / (units === 'cm' ? 10 : 1)).toFixed(places));
 }
 
-/** Whole inches and a fraction in lowest terms, to 1/16. */
-function inches(value: number): string {
-  const sixteenths = Math.round(Math.abs(value) * 16);
-  const sign = value < 0 && sixteenths > 0 ? '-' : '';
-  const whole = Math.floor(sixteenths / 16);
-  let top = sixteenths % 16;
+/** Whole inches and a fraction in lowest terms; `parts` is a power of two. */
+function inches(value: number, parts: number): string {
+  const counted = Math.round(Math.abs(value) * parts);
+  const sign = value < 0 && counted > 0 ? '-' : '';
+  const whole = Math.floor(counted / parts);
+  let top = counted % parts;
   if (top === 0) return `${sign}${whole}`;
-  let bottom = 16;
+  let bottom = parts;
   while (top % 2 === 0) {
     top /= 2;
     bottom /= 2;

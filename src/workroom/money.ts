@@ -65,6 +65,16 @@ export function amountText(money: Amount): string {
   return decimalText(unitsIn(money), minorDigits(money.currency));
 }
 
+/** A price as written, with more decimals than can be paid where it has them: `0.0125`. */
+export function exactAmountText(price: Fraction, currency: string | undefined): string {
+  const places = [minorDigits(currency), 4].find((count) => isWhole(price, count)) ?? 6;
+  return decimalText(price, places);
+}
+
+function isWhole(value: Fraction, places: number): boolean {
+  return times(value, { numerator: 10n ** BigInt(places), denominator: 1n }).denominator === 1n;
+}
+
 /** `GBP 1234.50`; bare where there is no currency. */
 export function moneyText(money: Amount): string {
   return money.currency === undefined ? amountText(money) : `${money.currency} ${amountText(money)}`;

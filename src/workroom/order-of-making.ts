@@ -1,33 +1,13 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { placeOf } from '../spec/spec.ts';
-import type { BustleFacts } from './bustle-facts.ts';
-import type { ClosureFacts } from './closure-facts.ts';
-import type { EdgingFacts } from './edging-facts.ts';
-import type { Bench, Found } from './findings.ts';
-import type { HemFacts } from './hem-facts.ts';
+import type { Found } from './findings.ts';
+import type { MakingFacts } from './making-facts.ts';
 import { prerequisiteOrder } from './prerequisite-order.ts';
 import * as problems from './problems.ts';
 import type { Step } from './step.ts';
 import { hemSteps } from './steps-of-hems.ts';
 import { clothSteps } from './steps-on-cloth.ts';
 import { bodySteps } from './steps-to-waist.ts';
-import type { StripFacts } from './strip-facts.ts';
-import type { WaistFacts } from './waist-facts.ts';
-
-/** All that the order of making is worked out from. */
-export interface MakingFacts {
-  readonly bench: Bench;
-  readonly waist: WaistFacts;
-  readonly hems: readonly HemFacts[];
-  readonly strips: readonly StripFacts[];
-  readonly closure: ClosureFacts | undefined;
-  readonly edging: EdgingFacts | undefined;
-  readonly bustle: BustleFacts | undefined;
-  /** Grams with allowances, where every cloth's weight is given. */
-  readonly grams: number | undefined;
-}
-
-export type UnplacedStep = Omit<Step, 'number'>;
 
 /**
  * The order of making: every step of this gown with what it waits for, put in order. The rules that makers most often

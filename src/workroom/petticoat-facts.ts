@@ -37,7 +37,7 @@ export function petticoatFacts(
   { spec, skirt, say }: Bench,
   draft: GownDraft,
 ): Found<PetticoatFacts | undefined> {
-  const offFloor = spec.lengths.offFloor;
+  const { offFloor } = skirt;
   const findings: Diagnostic[] = [];
   if (offFloor !== undefined && offFloor < USUAL_OFF_FLOOR) {
     findings.push(
@@ -69,7 +69,7 @@ export function petticoatFacts(
 
 function hoopFacts({ spec, skirt }: Bench, draft: GownDraft, round: number): HoopFacts {
   const given = spec.petticoat?.hoopOffFloor;
-  const offFloor = given ?? spec.lengths.offFloor ?? 0;
+  const offFloor = given ?? skirt.offFloor ?? 0;
   const depths = skirt.stations.map((station) =>
     station.floor === undefined ? undefined : station.drop + station.floor.length - offFloor,
   );

@@ -45,9 +45,15 @@ export function pricedMaterials(
       ...(pricedPer === undefined ? {} : { pricedPer }),
     });
   }
-  for (const { kind, along, buy, trim } of strips) {
+  for (const { kind, layer, along, buy, trim } of strips) {
     const per = trim.pricedPer === undefined ? {} : { pricedPer: trim.pricedPer };
-    add(trim.price, { kind: 'strip', name: `${kind} ${along}`, length: buy, ...per });
+    add(trim.price, {
+      kind: 'strip',
+      name: `${kind} ${along}`,
+      strip: { kind, layer, along },
+      length: buy,
+      ...per,
+    });
   }
   for (const { name, count, length, price, pricedPer } of spec.notions ?? []) {
     const quantity = length === undefined ? { count: count ?? 1 } : { length };

@@ -54,7 +54,7 @@ export const edgeUnfinished = (span: Span, beside: 'finished' | 'laced'): Diagno
   });
 
 export const layersNotNeighbours = (span: Span, group: string, between: string): Diagnostic =>
-  problem('layers-not-neighbours', 'error', span, {
+  problem('layers-not-neighbours', 'warning', span, {
     message: `${group} cannot be handled as one, because ${between} lies between them`,
     why: 'no order of sewing makes this gown',
     hint: 'group layers that lie next to each other, or change the order of `layers`',
@@ -68,7 +68,7 @@ export const baggedWithoutGap = (span: Span, layers: string): Diagnostic =>
   });
 
 export const baggedAlone = (span: Span, layer: string): Diagnostic =>
-  problem('bagged-hem-alone', 'error', span, {
+  problem('bagged-hem-alone', 'warning', span, {
     message: `the hem of ${layer} is bagged, but no other layer has a bagged hem to be sewn to`,
     why: 'a bagged hem is two layers sewn to each other and turned',
     hint: 'give the neighbouring layer `hem: bagged` as well, or choose another hem',
@@ -82,7 +82,7 @@ export const baggedNotEqual = (span: Span, layers: string, difference: string): 
   });
 
 export const gapDoesNotFit = (span: Span, gap: string, seam: string, why: string): Diagnostic =>
-  problem('gap-does-not-fit', 'error', span, {
+  problem('gap-does-not-fit', 'warning', span, {
     message: `a gap of ${gap} does not fit into ${seam}: ${why}`,
     why: 'the hem could not be turned through it',
     hint: 'choose a longer seam of this layer, or a shorter gap',

@@ -1,4 +1,4 @@
-import type { LabourSpec } from '../spec/spec.ts';
+import type { LabourSpec, TrimSpec } from '../spec/spec.ts';
 import {
   type Fraction,
   fractionOfNumber,
@@ -17,11 +17,13 @@ import { type Amount, less, moneyOf, moneyOfText, roundedToStep, shareOf, sumOf 
 export interface QuoteLine {
   readonly kind: 'cloth' | 'edging' | 'strip' | 'notion' | 'labour';
   readonly name: string;
+  readonly strip?: StripPlace;
   /** Length in mm, a count, or hours: what the price is multiplied by. */
   readonly length?: number;
   readonly count?: number;
   readonly hours?: Fraction;
-  readonly price: Amount;
+  /** As given: it may have more decimals than can be paid. */
+  readonly price: Fraction;
   /** mm that the price is for, where it is a length's. */
   readonly pricedPer?: number;
   readonly amount: Amount;
@@ -56,9 +58,13 @@ export interface Quote {
   readonly stages: readonly Stage[];
 }
 
+/** Which strip a line is for. */
+export type StripPlace = Pick<TrimSpec, 'kind' | 'layer' | 'along'>;
+
 export interface Priced {
   readonly kind: Exclude<QuoteLine['kind'], 'labour'>;
   readonly name: string;
+  readonly strip?: StripPlace;
   readonly length?: number;
   readonly count?: number;
   /** As the spec writes it. */
@@ -122,7 +128,7 @@ function materialLine(one: Priced, currency: string | undefined): QuoteLine {
   const price = fractionOfText(one.price);
   const quantity = quantityOf(one);
   const { price: _, ...rest } = one;
-  return { ...rest, price: moneyOf(price, currency), amount: moneyOf(times(price, quantity), currency) };
+  return { ...rest, price, amount: moneyOf(times(price, quantity), currency) };
 }
 
 function quantityOf({ length, count, pricedPer }: Priced): Fraction {
@@ -135,7 +141,7 @@ function labourLinesOf(hours: HoursInAll, rate: string, currency: string | undef
     kind: 'labour' as const,
     name: task,
     hours: own,
-    price: moneyOfText(rate, currency),
+    price: fractionOfText(rate),
     amount: moneyOf(times(fractionOfText(rate), own), currency),
   }));
 }

@@ -14,7 +14,9 @@ export interface View {
   readonly hem: ViewLine;
   /** Left and right outlines, downwards. */
   readonly outlines: readonly ViewLine[];
-  readonly seams: readonly { readonly name: string; readonly line: ViewLine; readonly length: number }[];
+  readonly seams: readonly { readonly name: string; readonly line: ViewLine }[];
+  /** Finished length at each station that is seen, and where its line ends; one side of a mirrored gown only. */
+  readonly lengths: readonly { readonly at: Point; readonly length: number }[];
   readonly opening: ViewLine | undefined;
 }
 
@@ -47,6 +49,9 @@ export function silhouetteOf(draft: GownDraft, skirt: Skirt, closure: ClosureFac
   };
 }
 
+/** A line nearer to the outline than this, as the cosine of its turn, is not drawn apart from it. */
+const EDGE_ON = 0.05;
+
 /** Steps across half the gown, and down a line. */
 const ACROSS = 48;
 const DOWN = 24;
@@ -62,19 +67,22 @@ function viewOf(
   const turns = Array.from({ length: ACROSS + 1 }, (_, i) => facing + Math.PI * (i / ACROSS - 0.5));
   const placeAt = (turn: number, part: number): Point => seen(hanging, hanging.placeAt(turn, part), facing);
   const outline = (turn: number): ViewLine => downwards((part) => placeAt(turn, part));
-  const seams = stationTurns(draft).flatMap(({ index, sign }) => {
+  const ends = stationTurns(draft).flatMap(({ index, sign }) => {
     const station = skirt.stations[index]!;
-    if (station.seams === 0) return [];
+    if (Math.cos(hanging.stationPlace(index, 1, sign).turn - facing) < EDGE_ON) return [];
     const line = downwards((part) => seen(hanging, hanging.stationPlace(index, part, sign), facing));
-    const middle = hanging.stationPlace(index, 1, sign);
-    if (Math.cos(middle.turn - facing) < 0.05) return [];
-    return [{ name: station.name, line, length: station.finished }];
+    return [{ station, sign, line }];
   });
   return {
     waist: turns.map((turn) => placeAt(turn, 0)),
     hem: turns.map((turn) => placeAt(turn, 1)),
     outlines: [outline(turns[0]!), outline(turns[ACROSS]!)],
-    seams,
+    seams: ends
+      .filter(({ station }) => station.seams > 0)
+      .map(({ station, line }) => ({ name: station.name, line })),
+    lengths: ends
+      .filter(({ sign }) => draft.gown.closed || sign === 1)
+      .map(({ station, line }) => ({ at: line[line.length - 1]!, length: station.finished })),
     opening: openingLine(hanging, draft, closure, facing),
   };
 }
@@ -103,7 +111,7 @@ function openingLine(
   const sign = closure.side === 'right' && !draft.gown.closed ? -1 : 1;
   const length = draft.lengths[index]!;
   const at = (below: number): Place => hanging.stationPlace(index, below / length, sign);
-  if (Math.cos(at(closure.stops).turn - facing) < 0.05) return undefined;
+  if (Math.cos(at(closure.stops).turn - facing) < EDGE_ON) return undefined;
   const { starts, stops } = closure;
   return downwards((part) => seen(hanging, at(starts + (stops - starts) * part), facing));
 }

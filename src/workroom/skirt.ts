@@ -16,6 +16,8 @@ export interface Skirt {
   /** From the centre front round; on a ring of different sides each seam once. */
   readonly stations: readonly SkirtStation[];
   readonly layers: readonly SkirtLayer[];
+  /** The front hem off the floor: as the spec says, or by the floor length at the centre front. */
+  readonly offFloor: number | undefined;
 }
 
 export interface SkirtStation {
@@ -55,11 +57,13 @@ export function skirtOf(
   cutPieces: readonly CutPiece[],
 ): Skirt {
   const all = spec.gores.map((gore) => gore.name);
+  const stations = stationsOf(spec, draft);
   return {
     waist: waistAllRound(draft, all),
     hem: edgeAllRound(draft, 'hem', all),
     flare: flareAllRound(draft, all),
-    stations: stationsOf(spec, draft),
+    stations,
+    offFloor: spec.lengths.offFloor ?? heightOffFloor(stations[0]!),
     layers: layers.map((layer) => layerOf(layer, cutPieces, spec)),
   };
 }
@@ -87,6 +91,10 @@ function stationsOf(spec: Spec, draft: GownDraft): SkirtStation[] {
     finished: draft.lengths[i]!,
     ...(floors[i] === undefined ? {} : { floor: floors[i] }),
   }));
+}
+
+function heightOffFloor({ floor, finished }: SkirtStation): number | undefined {
+  return floor === undefined || floor.estimated ? undefined : floor.length - finished;
 }
 
 function withoutTrain(draft: GownDraft): readonly number[] | undefined {

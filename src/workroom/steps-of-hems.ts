@@ -1,5 +1,5 @@
 import type { HemFacts } from './hem-facts.ts';
-import type { MakingFacts, UnplacedStep } from './order-of-making.ts';
+import type { MakingFacts, UnplacedStep } from './making-facts.ts';
 import type { CautionKind } from './step.ts';
 import { gapOf, isNet, step, stepStrip } from './steps-on-cloth.ts';
 
@@ -47,13 +47,13 @@ function hangStep({ bench: { spec }, hems }: MakingFacts): UnplacedStep {
   return step('hang', ['waist-stay'], { kind: 'hang', bias }, [], true);
 }
 
-function levelStep({ bench: { spec }, edging }: MakingFacts): UnplacedStep {
+function levelStep({ bench: { spec, skirt }, edging }: MakingFacts): UnplacedStep {
   return step(
     'level',
     ['hang'],
     {
       kind: 'level',
-      offFloor: spec.lengths.offFloor,
+      offFloor: skirt.offFloor,
       train: spec.train !== undefined,
       scallops: edging?.scallops !== undefined,
     },

@@ -1,5 +1,5 @@
 import type { ClothSpec } from '../spec/spec.ts';
-import type { MakingFacts, UnplacedStep } from './order-of-making.ts';
+import type { MakingFacts, UnplacedStep } from './making-facts.ts';
 import type { CautionKind, GapMark, StepStrip } from './step.ts';
 import type { StripFacts } from './strip-facts.ts';
 

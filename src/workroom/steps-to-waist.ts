@@ -1,4 +1,4 @@
-import type { MakingFacts, UnplacedStep } from './order-of-making.ts';
+import type { MakingFacts, UnplacedStep } from './making-facts.ts';
 import type { CautionKind, OpenSeam } from './step.ts';
 import { gapOf, step } from './steps-on-cloth.ts';
 import type { WaistGroup } from './waist-facts.ts';

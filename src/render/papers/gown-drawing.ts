@@ -20,7 +20,10 @@ const OPENING: LineStyle = { width: 0.5, dash: [0.6, 0.6] };
 
 /** Type in the figures, mm on paper; the length of seams stands at the hem. */
 const TEXT = 2.8;
-const GAP = 8;
+const GAP = 10;
+
+/** A hem that lies within this of its lowest point counts as level there, mm of the gown. */
+const LEVEL_HEM = 30;
 
 /** Front and back side by side, as wide as `width` mm on paper, at one scale. */
 export function frontAndBack(
@@ -118,12 +121,15 @@ function viewMarks(view: View, place: (point: Point) => Point, words: ViewWords)
   const lines = [view.waist, view.hem, ...view.outlines].map((line) => lineOf(line.map(place), OUTLINE));
   const seams = view.seams.map(({ line }) => lineOf(line.map(place), SEAM));
   const opening = view.opening === undefined ? [] : [lineOf(view.opening.map(place), OPENING)];
-  const lengths = view.seams
-    .filter(({ line }) => line[line.length - 1]!.x > -1)
-    .map(({ line, length }) => {
-      const end = place(line[line.length - 1]!);
-      return textMark(words.number(length), { x: end.x, y: end.y + 1.3 * TEXT }, TEXT, { anchor: 'middle' });
-    });
+  const bottom = Math.max(...view.hem.map((point) => point.y));
+  const lengths = view.lengths.map(({ at, length }) => {
+    const end = place(at);
+    // Below a level hem; beside one that runs up or down.
+    const level = bottom - at.y < LEVEL_HEM;
+    const shift = level ? { x: 0, y: 1.3 * TEXT } : { x: Math.sign(at.x) * 1.2, y: 0.9 * TEXT };
+    const anchor = level ? 'middle' : at.x > 0 ? 'start' : 'end';
+    return textMark(words.number(length), { x: end.x + shift.x, y: end.y + shift.y }, TEXT, { anchor });
+  });
   return [...lines, ...seams, ...opening, ...lengths];
 }
 

@@ -9,10 +9,14 @@ export interface Basics {
   readonly length: (mm: number) => string;
   /** Without its unit. */
   readonly number: (mm: number) => string;
+  /** As fine as a chalk table is rounded. */
+  readonly chalkNumber: (mm: number) => string;
   readonly percent: (share: number) => string;
   readonly percentExact: (share: Fraction) => string;
   readonly weight: (grams: number) => string;
   readonly metres: (mm: number) => string;
+  /** A length that is paid for, in the unit that its price is for. */
+  readonly lengthPriced: (mm: number, pricedPer: number) => string;
   readonly hours: (hours: Fraction) => string;
   readonly list: (names: readonly string[]) => string;
   readonly station: (name: string) => string;
@@ -50,10 +54,13 @@ export function englishBasics(units: Units): Basics {
     unit: units,
     length: (mm) => lengthText(mm, units),
     number: (mm) => lengthNumber(mm, units),
+    chalkNumber: (mm) => lengthNumber(mm, units, 32),
     percent: (share) => `${Number((share * 100).toFixed(1))} %`,
     percentExact: (share) => `${trimmed(decimalText({ ...share, numerator: share.numerator * 100n }, 2))} %`,
     weight: (grams) => (grams < 1000 ? `${Math.round(grams)} g` : `${(grams / 1000).toFixed(2)} kg`),
     metres: (mm) => (units === 'in' ? `${(mm / 914.4).toFixed(2)} yd` : `${(mm / 1000).toFixed(2)} m`),
+    lengthPriced: (mm, pricedPer) =>
+      pricedPer === 914.4 ? `${trimmed((mm / 914.4).toFixed(3))} yd` : `${trimmed((mm / 1000).toFixed(3))} m`,
     hours: (hours) => trimmed(decimalText(hours, 2)),
     list: (names) =>
       names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`,

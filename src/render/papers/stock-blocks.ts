@@ -1,0 +1,75 @@
+import type { Notion } from '../../workroom/notions.ts';
+import type { Block } from '../page-blocks.ts';
+import type { PaperInput } from './paper-input.ts';
+
+/** Weight, thread, and what to have at hand. */
+export function stockBlocks(input: PaperInput): Block[] {
+  const { words, workroom } = input;
+  const { jobSheet: text } = words;
+  return [
+    { kind: 'heading', level: 2, text: text.weightAndThread },
+    weightTable(input),
+    { kind: 'paragraph', text: text.threadNote(words.threadRatio) },
+    { kind: 'heading', level: 2, text: text.notions },
+    ...workroom.notions.map(
+      (notion): Block => ({ kind: 'item', tick: true, text: notionText(notion, words) }),
+    ),
+  ];
+}
+
+function weightTable({ words, workroom }: PaperInput): Block {
+  const { jobSheet: text } = words;
+  const area = (mm2: number): string => `${(mm2 / 1e6).toFixed(2)} m²`;
+  const rows = workroom.weight.layers.map((layer) => {
+    const thread = workroom.thread.find((own) => own.layer === layer.layer);
+    return [
+      layer.layer,
+      layer.cloth,
+      area(layer.netArea),
+      area(layer.cutArea),
+      layer.withAllowances === undefined ? '' : words.weight(layer.withAllowances),
+      thread === undefined ? '' : words.metres(thread.need.toBuy),
+    ];
+  });
+  const { inAll } = workroom.weight;
+  return {
+    kind: 'table',
+    caption: text.weightCaption,
+    heads: text.weightHeads,
+    align: ['start', 'start', 'end', 'end', 'end', 'end'],
+    rows: inAll === undefined ? rows : [...rows, [text.inAll, '', '', '', words.weight(inAll), '']],
+    ...(inAll === undefined ? {} : { boldRows: [rows.length] }),
+  };
+}
+
+function notionText(notion: Notion, words: PaperInput['words']): string {
+  const { notions: text, length } = words;
+  switch (notion.kind) {
+    case 'given': {
+      const { name, count, length: long, colour, supplier, notes } = notion.notion;
+      const quantity = long === undefined ? (count === undefined ? '' : `, ${count}`) : `, ${length(long)}`;
+      const rest = [colour, supplier, notes?.trim()].filter((part) => part !== undefined && part !== '');
+      return `${name}${quantity}${rest.length === 0 ? '' : `; ${rest.join('; ')}`}`;
+    }
+    case 'zip':
+      return text.zip(length(notion.stock), length(notion.shortenTo));
+    case 'hook-above-zip':
+      return text.hook;
+    case 'petersham':
+      return text.petersham(length(notion.length));
+    case 'strip': {
+      const { kind, width, buy, layer, along } = notion.strip;
+      return text.strip(
+        words.stripName(kind),
+        width === undefined ? undefined : length(width),
+        length(buy),
+        layer,
+        words.edge(along),
+      );
+    }
+    case 'bustle-points':
+      return text.bustle(notion.over, notion.number, length(notion.tape));
+    case 'thread':
+      return text.thread(notion.cloth, words.metres(notion.length));
+  }
+}

@@ -1,0 +1,75 @@
+import type { CutPiece } from '../draft/piece.ts';
+import type { Point } from '../geometry/curve.ts';
+
+/** A corner to chalk: `down` from the top, `across` from the grain line, to the right positive. mm, rounded. */
+export interface ChalkCorner {
+  /** Capitals on the cut line, small letters on the seam line. */
+  readonly letter: string;
+  readonly down: number;
+  readonly across: number;
+}
+
+/** One stretch of an outline between two corners. */
+export interface ChalkStretch {
+  readonly line: 'cut' | 'seam';
+  readonly edge: string;
+  readonly from: ChalkCorner;
+  readonly to: ChalkCorner;
+  /** Points between the corners, in order, each either on a level of the table or an ordinate from the chord. */
+  readonly points: readonly ChalkPoint[];
+}
+
+export type ChalkPoint = ChalkLevelPoint | ChalkOrdinate;
+
+/** Where an edge crosses a level. mm. */
+export interface ChalkLevelPoint {
+  readonly kind: 'level';
+  readonly down: number;
+  readonly across: number;
+}
+
+/** Square off the chord between the stretch's corners. mm. */
+export interface ChalkOrdinate {
+  readonly kind: 'ordinate';
+  /** Along the chord from the stretch's first corner. */
+  readonly along: number;
+  /** Away from the piece; negative goes into it. */
+  readonly out: number;
+}
+
+/** An edge that can be swung with a tape: its centre and radius. mm. */
+export interface ChalkSwing {
+  readonly line: 'cut' | 'seam';
+  readonly edge: string;
+  readonly radius: number;
+  /** Negative down lies above the piece. */
+  readonly down: number;
+  readonly across: number;
+}
+
+/** Between two seam-line corners, to check that the chalked piece is square. mm. */
+export interface ChalkDiagonal {
+  readonly from: string;
+  readonly to: string;
+  readonly length: number;
+}
+
+/** One piece as figures, to chalk straight on the cloth. */
+export interface ChalkTable {
+  readonly gore: string;
+  readonly layers: readonly string[];
+  readonly cut: CutPiece['piece']['cut'];
+  /** Names of the edges at the left and at the right. */
+  readonly frontEdge: string;
+  readonly backEdge: string;
+  readonly side?: 'left' | 'right';
+  readonly every: number;
+  /** Figures are rounded to this, mm. */
+  readonly step: number;
+  /** Cut line first, each clockwise from the front end of the waist. */
+  readonly stretches: readonly ChalkStretch[];
+  /** The same as plain points to draw, across and down. */
+  readonly lines: { readonly cut: readonly Point[]; readonly seam: readonly Point[] };
+  readonly swings: readonly ChalkSwing[];
+  readonly diagonals: readonly ChalkDiagonal[];
+}
