@@ -6,6 +6,8 @@ export interface LineStyle {
   readonly width: number;
   /** mm on, mm off, …; solid when absent. */
   readonly dash?: readonly number[];
+  /** How far into the dashes the line begins, mm. */
+  readonly dashPhase?: number;
   /** 0 black to 1 white; lines on paper stay black, screens may use greys for areas in lay plans. */
   readonly grey?: number;
 }

@@ -21,21 +21,23 @@ export function firstPage(plan: SheetPlan, labels: PieceLabels, checks: readonly
   const square = testSquare(plan.scale);
   const title = stripOf([titleBlock(plan, labels)], width, height);
   const beside = stripOf(printingBlocks(plan), width - squareWidth - 5, height);
-  const below = stripOf([...checkBlocks(plan, labels, checks), ...cautionBlocks()], width, height);
+  const checked = stripOf(checkBlocks(plan, labels, checks), width, height);
+  const reminders = stripOf(cautionBlocks(), 0.28 * width, height);
   const top = margins.top + title.height + 2;
   const besideHeight = Math.max(square.height, beside.height);
-  const mapTop = top + besideHeight + below.height + 6;
+  const mapTop = top + besideHeight + checked.height + 5;
   const map = sheetMap(plan, {
     x: margins.left,
     y: mapTop,
-    width,
+    width: 0.69 * width,
     height: paper.height - margins.bottom - mapTop,
   });
   const marks: Mark[] = [
     ...title.draw({ x: margins.left, y: margins.top }),
     ...square.draw({ x: margins.left + 1, y: top }),
     ...beside.draw({ x: margins.left + squareWidth + 5, y: top - 2 }),
-    ...below.draw({ x: margins.left, y: top + besideHeight }),
+    ...checked.draw({ x: margins.left, y: top + besideHeight }),
+    ...reminders.draw({ x: margins.left + 0.72 * width, y: mapTop - 2 }),
     ...map,
   ];
   return {
@@ -122,10 +124,13 @@ function cautionBlocks(): Block[] {
   return [
     {
       kind: 'paragraph',
-      lead: 'Reminders:',
-      text:
-        'When cutting on the floor, mind knees, back and open blades; your workplace-safety body has the rules. ' +
-        'These sheets hold a client’s measures, which are personal data: your data-protection authority says how long to keep them.',
+      lead: 'Cutting on the floor:',
+      text: 'mind knees, back and open blades; your workplace-safety body has the rules.',
+    },
+    {
+      kind: 'paragraph',
+      lead: 'A client’s measures',
+      text: 'are personal data, on paper too: your data-protection authority says how long you may keep them.',
     },
   ];
 }

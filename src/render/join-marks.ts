@@ -16,7 +16,7 @@ interface Rectangle {
  * stroke that runs straight through. Twice a side, so that a sheet laid askew shows. No side without a neighbour has
  * a line: there is nothing to trim. `frame` on the page, mm.
  */
-export function joinMarks(neighbours: Neighbours, frame: Rectangle, { right, below }: SheetFrame): Mark[] {
+export function joinMarks(neighbours: Neighbours, frame: Rectangle, { right }: SheetFrame): Mark[] {
   const { x, y, width, height } = frame;
   const corners = {
     topLeft: { x, y },
@@ -28,7 +28,7 @@ export function joinMarks(neighbours: Neighbours, frame: Rectangle, { right, bel
     { label: neighbours.left, from: corners.bottomLeft, to: corners.topLeft, outside: 0 },
     { label: neighbours.above, from: corners.topLeft, to: corners.topRight, outside: 0 },
     { label: neighbours.right, from: corners.topRight, to: corners.bottomRight, outside: right },
-    { label: neighbours.below, from: corners.bottomRight, to: corners.bottomLeft, outside: below },
+    { label: neighbours.below, from: corners.bottomRight, to: corners.bottomLeft, outside: STROKE },
   ];
   return sides.flatMap(({ label, from, to, outside }) =>
     label === undefined ? [] : sideMarks(from, to, outside),
@@ -39,6 +39,9 @@ const TRIM = { width: 0.2 } as const;
 
 /** Half a diagonal of a diamond, mm. */
 const REACH = 4;
+
+/** How far strokes run into the strip below: its text stands under them, mm. */
+const STROKE = 2;
 
 /** Clockwise round the frame, so that outwards is to the left of the way from `from` to `to`. */
 function sideMarks(from: Point, to: Point, outside: number): Mark[] {

@@ -14,6 +14,8 @@ export interface FittedText {
   /** Less than this, mm², is too small in any shape. */
   readonly area: number;
   readonly heightIn: (width: number) => number;
+  /** What else must hold. */
+  readonly accepts?: (box: LabelBox) => boolean;
 }
 
 /** An area that text must stay within, so that no join of sheets runs through a word. */
@@ -47,7 +49,7 @@ export class LabelRoom {
     const starts = this.windows.flatMap((window) => this.startsIn(window, near));
     for (const start of starts.sort((a, b) => a.away - b.away)) {
       const box = this.boxFrom(start, text);
-      if (box !== undefined) return box;
+      if (box !== undefined && text.accepts?.(box) !== false) return box;
     }
     return undefined;
   }

@@ -1,7 +1,7 @@
 import type { Point } from '../geometry/curve.ts';
 import type { Neighbours, Sheet, SheetPlan } from '../sheets/sheet-plan.ts';
 import type { Mark } from './drawing.ts';
-import { laidPieceName } from './pattern-drawing.ts';
+import { sheetPieceNames } from './pattern-drawing.ts';
 import type { PieceLabels } from './piece-text.ts';
 import { lineMark, textMark } from './ruled-marks.ts';
 import { textWidth } from './text-width.ts';
@@ -15,24 +15,19 @@ export function nameStrip(sheet: Sheet, plan: SheetPlan, labels: PieceLabels, pa
   const { frame, paper } = plan;
   const top = paper.height - frame.bottom;
   const right = frame.left + frame.width + frame.right;
-  const label = textMark(sheet.label, { x: frame.left, y: top + 5.9 }, 6, { bold: true });
+  const label = textMark(sheet.label, { x: frame.left, y: top + 7.8 }, 6, { bold: true });
   const textLeft = frame.left + textWidth(sheet.label, 6, true) + 3;
-  const arrows = arrowMarks(sheet.neighbours, right, top + 4.2);
+  const arrows = arrowMarks(sheet.neighbours, right, top + 5.6);
   const room = arrows.left - 3 - textLeft;
   const gown = [labels.gown, ...(labels.client === undefined ? [] : [labels.client])].join(' · ');
   const page = `page ${sheet.page} of ${pageCount}`;
   const tail = ` · ${page} · ${labels.trace}`;
   const first = fitText(gown, room - textWidth(tail, SIZE), SIZE, SIZE);
-  const second = fitText(
-    sheet.pieces.map((index) => laidPieceName(plan, index)).join('; '),
-    room,
-    SIZE,
-    SMALLEST,
-  );
+  const second = fitText(sheetPieceNames(plan, sheet).join('; '), room, SIZE, SMALLEST);
   return [
     label,
-    textMark(first.text + tail, { x: textLeft, y: top + 3.2 }, SIZE),
-    textMark(second.text, { x: textLeft, y: top + 6.6 }, second.size),
+    textMark(first.text + tail, { x: textLeft, y: top + 5 }, SIZE),
+    textMark(second.text, { x: textLeft, y: top + 8.4 }, second.size),
     ...arrows.marks,
   ];
 }

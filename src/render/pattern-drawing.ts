@@ -1,5 +1,5 @@
 import { boundsOfCurves } from '../geometry/bounds.ts';
-import type { SheetPlan } from '../sheets/sheet-plan.ts';
+import type { Sheet, SheetPlan } from '../sheets/sheet-plan.ts';
 import type { Drawing, GroupMark } from './drawing.ts';
 import { drawPiece } from './piece-drawing.ts';
 import { type PieceLabels, pieceName } from './piece-text.ts';
@@ -13,9 +13,16 @@ export interface PatternDrawing {
 }
 
 export function patternDrawing(plan: SheetPlan, labels: PieceLabels): PatternDrawing {
-  const groups = plan.pieces.map(({ cutPiece, grain }, index) =>
-    drawPiece(cutPiece, labels, { grain, windows: windowsOf(plan, index) }),
-  );
+  const groups = plan.pieces.map(({ cutPiece, grain, liesOn }, index) => {
+    const sharers = plan.pieces.flatMap((other, own) => (other.liesOn === (liesOn ?? index) ? [own] : []));
+    const around = { grain, windows: windowsOf(plan, index) };
+    if (liesOn !== undefined)
+      return drawPiece(cutPiece, labels, { ...around, hemOnly: 1 + sharers.indexOf(index) });
+    return drawPiece(cutPiece, labels, {
+      ...around,
+      sharing: sharers.map((own) => plan.pieces[own]!.cutPiece),
+    });
+  });
   const width = Math.max(...plan.sheets.map((sheet) => sheet.x + sheet.width));
   const height = Math.max(...plan.sheets.map((sheet) => sheet.y + sheet.height));
   return {
@@ -28,6 +35,18 @@ export function patternDrawing(plan: SheetPlan, labels: PieceLabels): PatternDra
 export function laidPieceName(plan: SheetPlan, index: number): string {
   const { cutPiece } = plan.pieces[index]!;
   return `${pieceName(cutPiece)} (${cutPiece.layers.join(', ')})`;
+}
+
+/** The pieces with a line on a sheet; those that lie on one another as one, with all layers. */
+export function sheetPieceNames(plan: SheetPlan, sheet: Sheet): string[] {
+  const layers = new Map<number, string[]>();
+  for (const index of sheet.pieces) {
+    const { cutPiece, liesOn = index } = plan.pieces[index]!;
+    layers.set(liesOn, [...(layers.get(liesOn) ?? []), ...cutPiece.layers]);
+  }
+  return [...layers].map(
+    ([index, names]) => `${pieceName(plan.pieces[index]!.cutPiece)} (${names.join(', ')})`,
+  );
 }
 
 function pieceDrawing(plan: SheetPlan, index: number, group: GroupMark): Drawing {

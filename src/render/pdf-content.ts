@@ -95,7 +95,8 @@ function segments(curve: Curve, page: Page): string[] {
 
 function lineOperators(line: LineStyle): string[] {
   const dash = (line.dash ?? []).map((length) => pdfNumber(length * POINTS_PER_MM)).join(' ');
-  return [`${pdfNumber(line.grey ?? 0)} G ${pdfNumber(line.width * POINTS_PER_MM)} w [${dash}] 0 d`];
+  const phase = pdfNumber((line.dashPhase ?? 0) * POINTS_PER_MM);
+  return [`${pdfNumber(line.grey ?? 0)} G ${pdfNumber(line.width * POINTS_PER_MM)} w [${dash}] ${phase} d`];
 }
 
 function textOperators(text: TextMark, page: Page): string[] {

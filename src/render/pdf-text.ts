@@ -1,5 +1,5 @@
 import type { EncodedText } from './pdf-content.ts';
-import { plainText, REPLACEMENT } from './plain-text.ts';
+import { REPLACEMENT, writtenText } from './plain-text.ts';
 import { visualRuns } from './text-direction.ts';
 import { textWidth } from './text-width.ts';
 import { isWinAnsi, winAnsiCode } from './win-ansi.ts';
@@ -34,7 +34,7 @@ export function textEncoder(embedded: EmbeddedFont | undefined): TextEncoder {
     return replacement;
   };
   const encode = (text: string, bold: boolean): EncodedText => {
-    const plain = plainText(text);
+    const plain = writtenText(text);
     if (embedded === undefined || isWinAnsi(plain)) {
       const known = [...plain]
         .map((character) => shown(character, (code) => winAnsiCode(code) !== undefined, '?'))

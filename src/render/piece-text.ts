@@ -1,4 +1,5 @@
 import type { CutPiece } from '../draft/piece.ts';
+import { NO_BREAK } from './plain-text.ts';
 
 /** What is printed on every piece of one gown. */
 export interface PieceLabels {
@@ -15,9 +16,16 @@ export interface LabelLine {
   readonly bold: boolean;
 }
 
-/** The lines of text on a piece, the most needed first. */
-export function pieceText(cutPiece: CutPiece, labels: PieceLabels): LabelLine[] {
-  const { piece, layers } = cutPiece;
+/**
+ * The lines of text on a piece, the most needed first. `sharing` are pieces that lie on it and differ at the hem only:
+ * their layers are named here too, and every hem at its own cut line.
+ */
+export function pieceText(
+  cutPiece: CutPiece,
+  labels: PieceLabels,
+  sharing: readonly CutPiece[] = [],
+): LabelLine[] {
+  const layers = [cutPiece, ...sharing].flatMap((piece) => piece.layers);
   const plain = (text: string): LabelLine => ({ text, bold: false });
   const gown = labels.client === undefined ? labels.gown : `${labels.gown} · ${labels.client}`;
   return [
@@ -26,9 +34,14 @@ export function pieceText(cutPiece: CutPiece, labels: PieceLabels): LabelLine[] 
     plain(`${layers.length === 1 ? 'layer' : 'layers'}: ${layers.join(', ')}`),
     plain(shortened(gown)),
     plain('grain: along the arrows'),
-    plain(allowanceText(cutPiece, piece.frontEdge, piece.backEdge, labels.length)),
+    plain(allowanceText(cutPiece, labels.length, sharing)),
     plain(labels.trace),
   ];
+}
+
+/** What stands at the cut line of a hem where pieces that share their other edges have each their own. */
+export function hemText({ layers }: CutPiece): string {
+  return `${layers.join(', ')}: cut`;
 }
 
 /** The gore's name, with the wearer's side where the two differ. */
@@ -48,23 +61,38 @@ function cutText({ piece }: CutPiece): string {
 }
 
 function allowanceText(
-  { allowances, roughCut }: CutPiece,
-  frontEdge: string,
-  backEdge: string,
+  cutPiece: CutPiece,
   length: (mm: number) => string,
+  sharing: readonly CutPiece[],
 ): string {
-  const seams = [frontEdge, backEdge].filter((edge) => edge !== 'fold' && allowances[edge] !== undefined);
-  const alike = new Set(seams.map((edge) => allowances[edge])).size === 1;
-  const named: [string, number][] = [
-    ['waist', allowances.waist ?? 0],
-    ...(alike && seams.length > 1
-      ? [['seams', allowances[seams[0]!]!] as [string, number]]
-      : seams.map((edge): [string, number] => [edge, allowances[edge]!])),
-    ['hem', allowances.hem ?? 0],
+  const { allowances } = cutPiece;
+  const seams = [cutPiece.piece.frontEdge, cutPiece.piece.backEdge].filter((edge) => edge !== 'fold');
+  const alike = seams.length > 1 && new Set(seams.map((edge) => allowances[edge])).size === 1;
+  const hems =
+    sharing.length === 0
+      ? [hemPart(cutPiece, 'hem', length)]
+      : [cutPiece, ...sharing].map((piece) => hemPart(piece, `hem of ${piece.layers.join(', ')}`, length));
+  const parts = [
+    widthText('waist', allowances.waist, length),
+    ...(alike
+      ? [widthText('seams', allowances[seams[0]!], length)]
+      : seams.map((edge) => widthText(edge, allowances[edge], length))),
+    ...hems,
   ];
-  const parts = named.map(([edge, width]) => (width === 0 ? `${edge} none` : `${edge} ${length(width)}`));
-  const rough = roughCut > 0 ? `; rough-cut extra below the hem ${length(roughCut)}` : '';
-  return `allowances included: ${parts.join(', ')}${rough}`;
+  return `allowances included: ${parts.join(', ')}`;
+}
+
+function hemPart({ allowances, roughCut }: CutPiece, name: string, length: (mm: number) => string): string {
+  const rough = roughCut > 0 ? ` and ${unbroken(length(roughCut))} rough-cut extra` : '';
+  return widthText(name, allowances.hem, length) + rough;
+}
+
+function widthText(edge: string, width: number | undefined, length: (mm: number) => string): string {
+  return width === undefined || width === 0 ? `${edge} none` : `${edge}${NO_BREAK}${unbroken(length(width))}`;
+}
+
+function unbroken(text: string): string {
+  return text.replaceAll(' ', NO_BREAK);
 }
 
 /** A name as long as a line or two on a piece can bear; the sheets and the papers carry it in full. */

@@ -1,5 +1,6 @@
+import type { CutPiece } from '../draft/piece.ts';
 import { boundsOfCurves } from '../geometry/bounds.ts';
-import type { Point } from '../geometry/curve.ts';
+import type { Curve, Point } from '../geometry/curve.ts';
 import { flattenedRun } from '../geometry/flatten.ts';
 import type { SheetPlan } from '../sheets/sheet-plan.ts';
 import type { Mark } from './drawing.ts';
@@ -33,16 +34,14 @@ export function sheetMap(plan: SheetPlan, box: Box): Mark[] {
     );
     return [
       boxMark(corner.x, corner.y, sheet.width * scale, sheet.height * scale, { width: 0.1 }),
-      textMark(sheet.label, { x: corner.x + 0.4, y: corner.y + size * 0.9 }, size),
+      textMark(sheet.label, { x: corner.x + 0.4, y: corner.y + sheet.height * scale - 0.6 }, size),
     ];
   });
-  const outlines = plan.pieces.flatMap(({ cutPiece }): Mark[] => {
+  const outlines = plan.pieces.flatMap(({ cutPiece, liesOn }): Mark[] => {
     const curves = cutPiece.cutEdges.flatMap((edge) => edge.curves);
     const run = polygonRun(flattenedRun(curves, 0.3 / scale).map(at));
-    return [
-      { kind: 'path', runs: [run], closed: true, line: { width: 0.35 } },
-      nameMark(cutPiece, curves, at, scale),
-    ];
+    const outline: Mark = { kind: 'path', runs: [run], closed: true, line: { width: 0.35 } };
+    return liesOn === undefined ? [outline, nameMark(cutPiece, curves, at, scale, box)] : [outline];
   });
   return [...cells, ...outlines];
 }
@@ -56,17 +55,20 @@ function sheetTextSize(label: string, width: number): number {
   return (0.8 * width) / textWidth(label, 1);
 }
 
-/** The piece's name across its middle, small enough for the piece's width there. */
+/** The piece's name across its middle, small enough for the piece's width there, and within the map. */
 function nameMark(
-  cutPiece: SheetPlan['pieces'][number]['cutPiece'],
-  curves: Parameters<typeof boundsOfCurves>[0],
+  cutPiece: CutPiece,
+  curves: readonly Curve[],
   at: (point: Point) => Point,
   scale: number,
+  map: Box,
 ): Mark {
   const name = pieceName(cutPiece);
   const box = boundsOfCurves(curves);
-  const width = 0.55 * (box.right - box.left) * scale;
-  const size = Math.min(3.4, Math.max(1.4, width / textWidth(name, 1, true)));
-  const place = at(cutPiece.labelAt);
-  return textMark(name, place, size, { anchor: 'middle', bold: true });
+  const room = 0.55 * (box.right - box.left) * scale;
+  const size = Math.min(3.4, Math.max(1.6, room / textWidth(name, 1, true)));
+  const width = textWidth(name, size, true);
+  const middle = at(cutPiece.labelAt);
+  const x = Math.max(map.x, Math.min(middle.x - width / 2, map.x + map.width - width));
+  return textMark(name, { x, y: middle.y }, size, { bold: true });
 }

@@ -1,4 +1,4 @@
-import { plainText } from './plain-text.ts';
+import { NO_BREAK, plainText } from './plain-text.ts';
 import { textWidth } from './text-width.ts';
 
 /**
@@ -60,7 +60,7 @@ function wrapParagraph(
   for (const part of text.match(BREAKABLE) ?? ['']) {
     let rest = part;
     if (textWidth((line + rest).trimEnd(), size, bold) > widthOf(lines.length) && line !== '') {
-      lines.push(line.trimEnd());
+      lines.push(line.trimEnd().replaceAll(NO_BREAK, ' '));
       line = '';
     }
     while (
@@ -77,11 +77,11 @@ function wrapParagraph(
     }
     line += rest;
   }
-  lines.push(line.trimEnd());
+  lines.push(line.trimEnd().replaceAll(NO_BREAK, ' '));
 }
 
 /** Parts that stay together: a word with the spaces after it, or up to a hyphen or slash within it. */
-const BREAKABLE = /[^\s/-]*(?:[/-]+|\s+|$)/gu;
+const BREAKABLE = /(?:[^\s/-]|\u00a0)*(?:[/-]+|[^\S\u00a0]+|$)/gu;
 
 /** The largest count from 0 to `most` for which `fits` holds; `fits` holds up to some count and not after. */
 function largestCount(most: number, fits: (count: number) => boolean): number {

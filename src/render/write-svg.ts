@@ -2,7 +2,7 @@ import type { Curve } from '../geometry/curve.ts';
 import { endOf, pointAt, startOf } from '../geometry/evaluate.ts';
 import { arcToCubics } from './arc-to-cubics.ts';
 import type { Drawing, GroupMark, LineStyle, Mark, PathMark, TextMark, UseMark } from './drawing.ts';
-import { plainText } from './plain-text.ts';
+import { writtenText } from './plain-text.ts';
 
 /**
  * A drawing as SVG 1.1, width and height in mm and a viewBox in the same numbers. Coordinates are absolute, in mm,
@@ -122,7 +122,11 @@ function attributes(mark: {
 
 function stroke(line: LineStyle): string {
   if (line.width === 0) return '';
-  const dash = line.dash === undefined ? '' : ` stroke-dasharray="${line.dash.map(number).join(' ')}"`;
+  const phase = line.dashPhase === undefined ? '' : ` stroke-dashoffset="${number(line.dashPhase)}"`;
+  const dash =
+    line.dash === undefined
+      ? ''
+      : ` stroke-dasharray="${line.dash.map((length) => number(length)).join(' ')}"${phase}`;
   return ` stroke="${grey(line.grey ?? 0)}" stroke-width="${number(line.width)}"${dash}`;
 }
 
@@ -149,7 +153,7 @@ function number(value: number): string {
 }
 
 function escaped(text: string): string {
-  return plainText(text).replace(/[&<>"']/g, (character) => ENTITIES[character]!);
+  return writtenText(text).replace(/[&<>"']/g, (character) => ENTITIES[character]!);
 }
 
 const ENTITIES: Readonly<Record<string, string>> = {

@@ -1,14 +1,18 @@
 import type { CutPiece } from '../draft/piece.ts';
 import { areaInside } from '../geometry/area.ts';
+import { boundsOfCurves } from '../geometry/bounds.ts';
+import type { Curve } from '../geometry/curve.ts';
 import { flattenedRun } from '../geometry/flatten.ts';
+import type { Placement } from '../geometry/transform.ts';
 import { movedPiece } from './moved-piece.ts';
-import { CLEAR, LINE_REACH, nestOnGrid } from './nest-on-grid.ts';
+import { CLEAR, LINE_REACH, nestOnGrid, type Position } from './nest-on-grid.ts';
 import type { Paper } from './paper.ts';
+import { sharedHems } from './shared-hems.ts';
 import { type Margins, type SheetFrame, sheetFrame } from './sheet-frame.ts';
 import type { LaidPiece, Neighbours, Scale, Sheet, SheetPlan } from './sheet-plan.ts';
 import { shownGrain } from './shown-grain.ts';
 import { type Cell, visitCells } from './touched-sheets.ts';
-import { drawnRuns, polylineOf, type WorkingShape, workingShape } from './working-shape.ts';
+import { cutLine, drawnRuns, polylineOf, workingShape } from './working-shape.ts';
 
 export interface SheetOptions {
   readonly paper: Paper;
@@ -17,36 +21,24 @@ export interface SheetOptions {
   readonly lap: number;
   /** Millimetres on paper for one of the pattern. */
   readonly scale: Scale;
+  /** Every layer's piece apart, also where only the hems differ. */
+  readonly layersApart?: boolean;
 }
 
 /** Pages of instructions before the first sheet. */
 export const FIRST_PAGES = 1;
 
-/** Lays pieces on as few sheets as the search finds, and lists the sheets that have a line on them. */
+/**
+ * Lays pieces on as few sheets as the search finds, and lists the sheets that have a line on them. Pieces of one gore
+ * that differ only at the hem lie on one another.
+ */
 export function layOutSheets(cutPieces: readonly CutPiece[], options: SheetOptions): SheetPlan {
   const frame = sheetFrame(options.paper, options.margins, options.lap);
   const cell = { width: frame.width / options.scale.across, height: frame.height / options.scale.down };
-  const shapes = cutPieces.map((piece) => [workingShape(piece, 0), workingShape(piece, 180)]);
-  const { positions } = nestOnGrid(shapes, cell);
-  const moved = positions.map(({ shape, x, y }, index) => {
-    const { shift } = shape.placement;
-    return movedPiece(cutPieces[index]!, { ...shape.placement, shift: { x: shift.x + x, y: shift.y + y } });
-  });
-  const used = moved.map((piece) => cellsOf(piece, cell));
-  const planned = new Set(used.flatMap((cells) => [...cells]));
-  const pieces = moved.map((cutPiece, index): LaidPiece => {
-    const grain = shownGrain(cutPiece.piece.grain, cell, (row, column) => planned.has(key(row, column)));
-    return { cutPiece, turned: positions[index]!.shape.turned, grain };
-  });
-  for (const [index, { grain }] of pieces.entries()) {
-    const line = polylineOf([grain.from, grain.to]);
-    visitCells(line, 0, 0, cell, 0, (row, column) => {
-      used[index]!.add(key(row, column));
-      planned.add(key(row, column));
-      return true;
-    });
-  }
-  const sheets = sheetsOf(planned, used, cell, frame);
+  const groups = options.layersApart === true ? cutPieces.map((_, index) => [index]) : sharedHems(cutPieces);
+  const pieces = laidPieces(cutPieces, groups, cell);
+  const used = pieces.map(({ cutPiece, grain }) => cellsOf([...drawnRuns(cutPiece), [grain]], cell));
+  const sheets = sheetsOf(used, cell, frame);
   return {
     ...options,
     frame,
@@ -54,22 +46,55 @@ export function layOutSheets(cutPieces: readonly CutPiece[], options: SheetOptio
     sheets,
     rows: 1 + Math.max(0, ...sheets.map((sheet) => sheet.row)),
     columns: 1 + Math.max(0, ...sheets.map((sheet) => sheet.column)),
-    gridPerPiece: shapes.reduce(
-      (sum, [upright], index) => sum + sheetsAlone(cutPieces[index]!, upright!, cell),
-      0,
-    ),
+    gridPerPiece: groups.reduce((sum, [main]) => sum + sheetsAlone(cutPieces[main!]!, cell), 0),
     areaBound: Math.ceil(
-      cutPieces.reduce((sum, piece) => sum + areaInside(piece.cutEdges.flatMap((edge) => edge.curves)), 0) /
+      groups.reduce((sum, [main]) => sum + areaInside(cutLine(cutPieces[main!]!)), 0) /
         (cell.width * cell.height),
     ),
   };
 }
 
-function cellsOf(cutPiece: CutPiece, cell: Cell): Set<string> {
+function laidPieces(
+  cutPieces: readonly CutPiece[],
+  groups: readonly (readonly number[])[],
+  cell: Cell,
+): LaidPiece[] {
+  const members = groups.map((group) => group.map((index) => cutPieces[index]!));
+  const shapes = members.map(([main, ...sharing]) => TURNS.map((turn) => workingShape(main!, sharing, turn)));
+  const { positions } = nestOnGrid(shapes, cell);
+  const moved = groups.map((_, place) =>
+    members[place]!.map((piece) => movedPiece(piece, whereTo(positions[place]!))),
+  );
+  const outlines = cellsOf(moved.flat().flatMap(drawnRuns), cell);
+  const laid: LaidPiece[] = [];
+  for (const [place, group] of groups.entries()) {
+    const grain = shownGrain(moved[place]![0]!.piece.grain, cell, (row, column) =>
+      outlines.has(key(row, column)),
+    );
+    for (const [member, index] of group.entries()) {
+      const on = member === 0 ? {} : { liesOn: group[0]! };
+      laid[index] = {
+        cutPiece: moved[place]![member]!,
+        turned: positions[place]!.shape.turned,
+        grain,
+        ...on,
+      };
+    }
+  }
+  return laid;
+}
+
+/** Head to tail pieces nest; the grain mark reads the same either way. */
+const TURNS = [0, 180] as const;
+
+function whereTo({ shape: { placement }, x, y }: Position): Placement {
+  return { ...placement, shift: { x: placement.shift.x + x, y: placement.shift.y + y } };
+}
+
+function cellsOf(runs: readonly (readonly Curve[])[], cell: Cell): Set<string> {
   const cells = new Set<string>();
-  for (const run of drawnRuns(cutPiece)) {
-    const line = polylineOf(flattenedRun(run, FINE));
-    visitCells(line, 0, 0, cell, LINE_REACH, (row, column) => {
+  for (const run of runs) {
+    visitCells(polylineOf(flattenedRun(run, FINE)), 0, 0, cell, LINE_REACH, (row, column) => {
       cells.add(key(row, column));
       return true;
     });
@@ -78,13 +103,10 @@ function cellsOf(cutPiece: CutPiece, cell: Cell): Set<string> {
 }
 
 /** Sheets that a piece takes on a grid of its own that begins at its upper left corner. */
-function sheetsAlone(
-  cutPiece: CutPiece,
-  { placement: { shift, ...turn } }: WorkingShape,
-  cell: Cell,
-): number {
-  const corner = { x: shift.x + CLEAR, y: shift.y + CLEAR };
-  return cellsOf(movedPiece(cutPiece, { ...turn, shift: corner }), cell).size;
+function sheetsAlone(cutPiece: CutPiece, cell: Cell): number {
+  const box = boundsOfCurves(cutLine(cutPiece));
+  const corner: Placement = { mirror: false, angle: 0, shift: { x: CLEAR - box.left, y: CLEAR - box.top } };
+  return cellsOf(drawnRuns(movedPiece(cutPiece, corner)), cell).size;
 }
 
 /** Chord height when the sheets that a line needs are counted, mm: well below the line's width. */
@@ -93,12 +115,8 @@ const FINE = 0.02;
 const key = (row: number, column: number) => `${row} ${column}`;
 
 /** Down each column of the grid, then on to the next: neighbours come out of the printer near each other. */
-function sheetsOf(
-  planned: ReadonlySet<string>,
-  used: readonly ReadonlySet<string>[],
-  cell: Cell,
-  frame: SheetFrame,
-): Sheet[] {
+function sheetsOf(used: readonly ReadonlySet<string>[], cell: Cell, frame: SheetFrame): Sheet[] {
+  const planned = new Set(used.flatMap((cells) => [...cells]));
   const places = [...planned].map((place) => place.split(' ').map(Number) as [number, number]);
   places.sort((a, b) => a[1] - b[1] || a[0] - b[0]);
   return places.map(([row, column], index) => ({

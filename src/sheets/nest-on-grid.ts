@@ -19,14 +19,19 @@ export interface Nest {
  * left against those before it, at many heights and in each turn, and stands where it needs the fewest new sheets.
  * Several orders are tried, always the same ones: the work is counted, not timed.
  */
-export function nestOnGrid(pieces: readonly (readonly WorkingShape[])[], cell: Cell, tries = 6): Nest {
+export function nestOnGrid(pieces: readonly (readonly WorkingShape[])[], cell: Cell): Nest {
   let best: Nest | undefined;
+  const tries = Math.max(3, Math.min(MOST_TRIES, Math.floor(PLACINGS / pieces.length)));
   for (const order of ordersToTry(pieces, tries)) {
     const nest = nestInOrder(pieces, order, cell);
     if (best === undefined || nest.sheets < best.sheets) best = nest;
   }
   return best!;
 }
+
+/** Orders tried, and pieces placed in all of them together: larger finds a sheet or two less and takes longer. */
+const MOST_TRIES = 12;
+const PLACINGS = 80;
 
 /** Distance from the grid's own corner, so that no line lies on its edge, mm. */
 export const CLEAR = 1;
@@ -40,12 +45,29 @@ function nestInOrder(
   const floor = new Floor(cell, tallest + cell.height);
   const positions: Position[] = [];
   for (const index of order) positions[index] = floor.place(pieces[index]!, tallest);
-  return { positions, sheets: floor.sheets };
+  return inCorner(positions, cell);
+}
+
+/** Moved by whole sheets so that the first row and column have a line, and the sheets counted. */
+function inCorner(positions: readonly Position[], cell: Cell): Nest {
+  const touched = new Map<string, readonly [number, number]>();
+  for (const { shape, x, y } of positions) {
+    for (const line of shape.allLines) {
+      visitCells(line, x, y, cell, LINE_REACH, (row, column) => {
+        touched.set(`${row} ${column}`, [row, column]);
+        return true;
+      });
+    }
+  }
+  const places = [...touched.values()];
+  const up = Math.min(...places.map(([row]) => row)) * cell.height;
+  const left = Math.min(...places.map(([, column]) => column)) * cell.width;
+  const moved = positions.map((position) => ({ ...position, x: position.x - left, y: position.y - up }));
+  return { positions: moved, sheets: touched.size };
 }
 
 /** The grid as it fills: how far right each row is taken, and which sheets have a line. */
 class Floor {
-  sheets = 0;
   private readonly taken: Float64Array;
   private readonly rows: number;
   private used = new Int32Array(0);
@@ -90,7 +112,7 @@ class Floor {
       rows.add(Math.ceil((y + CLEAR) / ROW));
       // Its lower end just above the edge of a sheet.
       const flush = (Math.floor((y + shape.height) / height) * height - shape.height - CLEAR) / ROW;
-      if (flush > 0) rows.add(Math.floor(flush));
+      if (flush >= 1) rows.add(Math.floor(flush));
     }
     return [...rows];
   }
@@ -117,7 +139,7 @@ class Floor {
     this.look += 1;
     let count = 0;
     this.grow(x + shape.width);
-    visitCells(shape.outline, x, y, this.cell, LINE_REACH, (row, column) => {
+    this.visit(shape, x, y, (row, column) => {
       const index = column * this.rows + row;
       if (this.used[index] === 0 && this.seen[index] !== this.look) {
         this.seen[index] = this.look;
@@ -128,9 +150,12 @@ class Floor {
     return count;
   }
 
+  private visit(shape: WorkingShape, x: number, y: number, visit: Parameters<typeof visitCells>[5]): void {
+    for (const line of shape.lines) visitCells(line, x, y, this.cell, LINE_REACH, visit);
+  }
+
   private take({ shape, x, y }: Position): void {
-    this.sheets += this.newSheets(shape, x, y);
-    visitCells(shape.outline, x, y, this.cell, LINE_REACH, (row, column) => {
+    this.visit(shape, x, y, (row, column) => {
       this.used[column * this.rows + row] = 1;
       return true;
     });

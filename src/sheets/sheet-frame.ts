@@ -36,5 +36,5 @@ export function sheetFrame(paper: Paper, margins: Margins, lap: number): SheetFr
   };
 }
 
-/** mm; two lines of text with room round them. */
-const NAME_STRIP = 8;
+/** mm; two lines of text below the strokes that cross the join. */
+const NAME_STRIP = 9;

@@ -34,6 +34,8 @@ export interface LaidPiece {
   readonly turned: 0 | 90 | 180 | 270;
   /** The part of the grain line that is drawn: on sheets that are printed anyway, where there are any. */
   readonly grain: Line;
+  /** Index of the longer piece of the same gore that it lies on: they differ at the hem only. */
+  readonly liesOn?: number;
 }
 
 export interface Sheet {

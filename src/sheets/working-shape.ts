@@ -15,7 +15,10 @@ export interface WorkingShape {
   readonly placement: Placement;
   readonly width: number;
   readonly height: number;
-  readonly outline: Polyline;
+  /** The cut line, and the hems of pieces that lie on this one. */
+  readonly lines: readonly Polyline[];
+  /** All that is drawn. */
+  readonly allLines: readonly Polyline[];
   readonly rowLeft: Float64Array;
   readonly rowRight: Float64Array;
 }
@@ -29,26 +32,41 @@ const GAP = 4;
 /** Chord height of the flattened line, mm; only the choice of a place rests on it, and the gap is larger. */
 const COARSE = 1;
 
-export function workingShape(cutPiece: CutPiece, turned: WorkingShape['turned']): WorkingShape {
-  const angle = (turned * Math.PI) / 180;
-  const turn: Placement = { mirror: false, angle, shift: { x: 0, y: 0 } };
-  const outline = cutPiece.cutEdges.flatMap((edge) => edge.curves).map((curve) => placed(turn, curve));
-  const box = boundsOfCurves(outline);
+/** `sharing` are pieces that lie on the first, apart from their hems. */
+export function workingShape(
+  cutPiece: CutPiece,
+  sharing: readonly CutPiece[],
+  turned: WorkingShape['turned'],
+): WorkingShape {
+  const turn: Placement = { mirror: false, angle: (turned * Math.PI) / 180, shift: { x: 0, y: 0 } };
+  const cutLines = [cutPiece, ...sharing].map(cutLine);
+  const box = boundsOfCurves(cutLines.flat().map((curve) => placed(turn, curve)));
   const placement: Placement = { ...turn, shift: { x: -box.left, y: -box.top } };
-  const points = flattenedRun(
-    cutPiece.cutEdges.flatMap((edge) => edge.curves),
-    COARSE,
-  );
-  const cutLine = polylineOf(points.map((point) => placedPoint(placement, point)));
-  const width = box.right - box.left;
-  const height = box.bottom - box.top;
-  return { turned, placement, width, height, outline: cutLine, ...rowsOf(cutLine, height) };
+  const flat = (run: readonly Curve[]) =>
+    polylineOf(flattenedRun(run, COARSE).map((point) => placedPoint(placement, point)));
+  return {
+    turned,
+    placement,
+    width: box.right - box.left,
+    height: box.bottom - box.top,
+    lines: [flat(cutLines[0]!), ...sharing.map((piece) => flat(edgeNamed(piece, 'hem')))],
+    allLines: [cutPiece, ...sharing].flatMap(drawnRuns).map(flat),
+    ...rowsOf(cutLines.map(flat), box.bottom - box.top),
+  };
+}
+
+export function cutLine(cutPiece: CutPiece): Curve[] {
+  return cutPiece.cutEdges.flatMap((edge) => [...edge.curves]);
+}
+
+function edgeNamed(cutPiece: CutPiece, name: string): Curve[] {
+  return cutPiece.cutEdges.filter((edge) => edge.name === name).flatMap((edge) => [...edge.curves]);
 }
 
 /** Every run of curves that is drawn for a piece, the cut line first; the grain line apart. */
 export function drawnRuns(cutPiece: CutPiece): Curve[][] {
   return [
-    cutPiece.cutEdges.flatMap((edge) => [...edge.curves]),
+    cutLine(cutPiece),
     ...cutPiece.piece.edges.map((edge) => [...edge.curves]),
     ...cutPiece.notches.flatMap((notch) => notch.ticks.map((tick) => [tick])),
     ...cutPiece.marks.map((mark) => [...mark.curves]),
@@ -59,12 +77,14 @@ export function polylineOf(points: readonly Point[]): Polyline {
   return Float64Array.from(points.flatMap((point) => [point.x, point.y]));
 }
 
-function rowsOf(outline: Polyline, height: number): Pick<WorkingShape, 'rowLeft' | 'rowRight'> {
+function rowsOf(outlines: readonly Polyline[], height: number): Pick<WorkingShape, 'rowLeft' | 'rowRight'> {
   const count = Math.ceil(height / ROW) + 1;
   const left = new Float64Array(count).fill(Infinity);
   const right = new Float64Array(count).fill(-Infinity);
-  for (let i = 0; i + 3 < outline.length; i += 2) {
-    widenRows(left, right, outline[i]!, outline[i + 1]!, outline[i + 2]!, outline[i + 3]!);
+  for (const outline of outlines) {
+    for (let i = 0; i + 3 < outline.length; i += 2) {
+      widenRows(left, right, outline[i]!, outline[i + 1]!, outline[i + 2]!, outline[i + 3]!);
+    }
   }
   return withGap(left, right);
 }
