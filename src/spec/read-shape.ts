@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import * as z from 'zod/mini';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Given } from './shape/leaf.ts';
 import { type ShapedSpec, type SketchedSpec, specShape } from './shape/spec-shape.ts';
@@ -15,7 +15,7 @@ export function readShape(root: Written): {
   readonly diagnostics: readonly Diagnostic[];
 } {
   const plain = plainOf(root);
-  const first = specShape.safeParse(plain, { jitless: true });
+  const first = z.safeParse(specShape, plain, { jitless: true });
   if (first.success) return { spec: first.data, sketch: first.data, diagnostics: [] };
   const diagnostics = first.error.issues.flatMap((issue) => problemsOfIssue(issue, root));
   return { sketch: sketchOf(plain, first.error.issues), diagnostics };
@@ -39,7 +39,7 @@ function sketchOf(plain: Plain, issues: readonly z.core.$ZodIssue[]): SketchedSp
   let faults = issues;
   for (let round = 0; round < ROUNDS; round++) {
     for (const issue of faults) mend(plain, issue);
-    const result = specShape.safeParse(plain, { jitless: true });
+    const result = z.safeParse(specShape, plain, { jitless: true });
     if (result.success) return result.data;
     faults = result.error.issues;
   }

@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import * as problems from '../diagnostics/value-problems.ts';
 import { nearest } from './nearest.ts';

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { LENGTH_IN_UNITS } from './shape/leaf.ts';
 import { specShape } from './shape/spec-shape.ts';
 

@@ -1,7 +1,7 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { BOUNDS } from './bounds.ts';
 import { allowances, fullness } from './gown-sections.ts';
-import { named, section } from './section.ts';
+import { described, named, optional, section } from './section.ts';
 import {
   count,
   flag,
@@ -20,104 +20,99 @@ import {
 /** Layers, cloths and what is sewn to their edges. */
 
 const bought = {
-  supplier: text().exactOptional(),
-  colour: text().exactOptional(),
-  'dye-lot': text().exactOptional(),
-  notes: notes().exactOptional(),
+  supplier: optional(text()),
+  colour: optional(text()),
+  'dye-lot': optional(text()),
+  notes: optional(notes()),
 };
 
-const perUnit = () => oneOf('m', 'yd').exactOptional().meta({ description: 'What one price is for' });
+const perUnit = () => optional(oneOf('m', 'yd'), 'What one price is for');
 
 export const layer = section({
   name: name(),
   cloth: name(),
   hem: oneOf('turned', 'faced', 'bagged', 'rolled', 'raw'),
-  shorter: length(BOUNDS.shorter).exactOptional().meta({ description: 'Hem higher than the gown by this' }),
-  'cut-smaller-across': share(BOUNDS.cutSmaller).exactOptional(),
-  'cut-smaller-along': share(BOUNDS.cutSmaller).exactOptional(),
-  allowances: allowances.exactOptional(),
-  gores: z.array(name()).exactOptional().meta({ description: 'Only these gores; all when absent' }),
-  edging: name().exactOptional(),
-  fullness: fullness
-    .exactOptional()
-    .meta({ description: 'The whole layer gathered or pleated to the waist' }),
-  seams: oneOf('pressed-open', 'french').exactOptional(),
-  gap: section({
-    at: station(),
-    length: length(BOUNDS.opening),
-    from: length(BOUNDS.down).exactOptional(),
-  }).exactOptional(),
-  notes: notes().exactOptional(),
+  shorter: optional(length(BOUNDS.shorter), 'Hem higher than the gown by this'),
+  'cut-smaller-across': optional(share(BOUNDS.cutSmaller)),
+  'cut-smaller-along': optional(share(BOUNDS.cutSmaller)),
+  allowances: optional(allowances),
+  gores: optional(z.array(name()), 'Only these gores; all when absent'),
+  edging: optional(name()),
+  fullness: optional(fullness, 'The whole layer gathered or pleated to the waist'),
+  seams: optional(oneOf('pressed-open', 'french')),
+  gap: optional(
+    section({
+      at: station(),
+      length: length(BOUNDS.opening),
+      from: optional(length(BOUNDS.down)),
+    }),
+  ),
+  notes: optional(notes()),
 });
 
 export const sewnAsOne = section({
-  waist: z.array(z.array(name())).exactOptional(),
-  closure: z.array(name()).exactOptional(),
-  notes: notes().exactOptional(),
+  waist: optional(z.array(z.array(name()))),
+  closure: optional(z.array(name())),
+  notes: optional(notes()),
 });
 
 export const cloth = section({
   width: length(BOUNDS.clothWidth),
-  selvedge: length(BOUNDS.selvedge)
-    .exactOptional()
-    .meta({ description: "One selvedge's width; both are taken off" }),
-  'one-way': flag().exactOptional().meta({ description: 'All tops one way: satin, pile, sequins, motifs' }),
-  'head-to-tail': flag()
-    .exactOptional()
-    .meta({ description: 'Pieces may lie upside down; the opposite of one-way' }),
-  fold: oneOf('any', 'single', 'lengthwise', 'crosswise').exactOptional(),
-  weight: weight(BOUNDS.clothWeight).exactOptional().meta({ description: 'g/m²' }),
-  shrinkage: share(BOUNDS.shrinkage).exactOptional(),
-  price: money().exactOptional(),
+  selvedge: optional(length(BOUNDS.selvedge), "One selvedge's width; both are taken off"),
+  'one-way': optional(flag(), 'All tops one way: satin, pile, sequins, motifs'),
+  'head-to-tail': optional(flag(), 'Pieces may lie upside down; the opposite of one-way'),
+  fold: optional(oneOf('any', 'single', 'lengthwise', 'crosswise')),
+  weight: optional(weight(BOUNDS.clothWeight), 'g/m²'),
+  shrinkage: optional(share(BOUNDS.shrinkage)),
+  price: optional(money()),
   'priced-per': perUnit(),
-  'sold-by': soldBy(BOUNDS.step).exactOptional(),
-  minimum: length(BOUNDS.none).exactOptional(),
-  'end-loss': length(BOUNDS.none).exactOptional(),
-  safety: share(BOUNDS.safety).exactOptional(),
-  'repeat-down': length(BOUNDS.repeat).exactOptional(),
-  'repeat-across': length(BOUNDS.repeat).exactOptional(),
-  used: length(BOUNDS.none).exactOptional().meta({ description: 'What was used in the end' }),
-  weave: text(40).exactOptional(),
-  stretch: flag().exactOptional(),
-  stitch: length(BOUNDS.stitch, 'mm')
-    .exactOptional()
-    .meta({ description: 'Stitch length that the scrap test settled on; bare numbers in mm' }),
+  'sold-by': optional(soldBy(BOUNDS.step)),
+  minimum: optional(length(BOUNDS.none)),
+  'end-loss': optional(length(BOUNDS.none)),
+  safety: optional(share(BOUNDS.safety)),
+  'repeat-down': optional(length(BOUNDS.repeat)),
+  'repeat-across': optional(length(BOUNDS.repeat)),
+  used: optional(length(BOUNDS.none), 'What was used in the end'),
+  weave: optional(text(40)),
+  stretch: optional(flag()),
+  stitch: optional(
+    length(BOUNDS.stitch, 'mm'),
+    'Stitch length that the scrap test settled on; bare numbers in mm',
+  ),
   ...bought,
 });
 
 export const edging = section({
   name: name(),
-  depth: length(BOUNDS.trimWidth).exactOptional(),
-  repeat: length(BOUNDS.repeat).exactOptional(),
-  from: oneOf('bought-in', 'own-edges').exactOptional(),
-  cloth: name().exactOptional().meta({ description: 'The cloth whose own edges are cut off' }),
-  start: station().exactOptional(),
-  price: money().exactOptional(),
+  depth: optional(length(BOUNDS.trimWidth)),
+  repeat: optional(length(BOUNDS.repeat)),
+  from: optional(oneOf('bought-in', 'own-edges')),
+  cloth: optional(name(), 'The cloth whose own edges are cut off'),
+  start: optional(station()),
+  price: optional(money()),
   'priced-per': perUnit(),
-  'sold-by': soldBy(BOUNDS.step).exactOptional(),
-  braid: length(BOUNDS.trimWidth).exactOptional(),
-  scallop: length(BOUNDS.trimWidth)
-    .exactOptional()
-    .meta({ description: 'From the low points of its scallops to the high points' }),
+  'sold-by': optional(soldBy(BOUNDS.step)),
+  braid: optional(length(BOUNDS.trimWidth)),
+  scallop: optional(length(BOUNDS.trimWidth), 'From the low points of its scallops to the high points'),
   ...bought,
 });
 
 export const trim = section({
   kind: oneOf('horsehair', 'binding', 'stay-tape'),
   layer: name(),
-  along: station().meta({ description: 'hem, waist, or a station' }),
-  width: length(BOUNDS.trimWidth).exactOptional(),
-  price: money().exactOptional(),
+  along: described(station(), 'hem, waist, or a station'),
+  width: optional(length(BOUNDS.trimWidth)),
+  price: optional(money()),
   'priced-per': perUnit(),
-  'sold-by': soldBy(BOUNDS.step).exactOptional(),
+  'sold-by': optional(soldBy(BOUNDS.step)),
   ...bought,
 });
 
 export const notion = section({
   name: text(80),
-  count: count(1, 100_000).exactOptional(),
-  length: length(BOUNDS.step).exactOptional(),
-  price: money().exactOptional(),
+  count: optional(count(1, 100_000)),
+  length: optional(length(BOUNDS.step)),
+  price: optional(money()),
   'priced-per': perUnit(),
   ...bought,
 });

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { WrittenScalar } from '../written.ts';
 
@@ -24,20 +24,21 @@ export function leaf<T>(
   expected: string,
   read: (written: WrittenScalar) => { readonly value: T } | Diagnostic,
 ) {
-  return z
-    .unknown()
-    .meta(json)
-    .transform((input, context): T => {
-      if (typeof input !== 'function') return fault(context, { expected });
-      const written = (input as Given)();
-      if (written.kind === 'left-out') return undefined as T;
-      if (written.kind === 'nothing') return fault(context, { expected });
-      const result = read(written);
-      return 'value' in result ? result.value : fault(context, { diagnostic: result });
-    });
+  const reading = z.transform((input: unknown, context): T => {
+    if (typeof input !== 'function') return fault(context, { expected });
+    const written = (input as Given)();
+    if (written.kind === 'left-out') return undefined as T;
+    if (written.kind === 'nothing') return fault(context, { expected });
+    const result = read(written);
+    return 'value' in result ? result.value : fault(context, { diagnostic: result });
+  });
+  // A transform by itself counts as a key that may be left out.
+  const schema = z.pipe(z.unknown(), reading);
+  z.globalRegistry.add(schema, json);
+  return schema;
 }
 
-function fault(context: z.core.$RefinementCtx, params: FaultAtPath): never {
-  context.addIssue({ code: 'custom', params: { ...params } });
+function fault(context: z.core.ParsePayload, params: FaultAtPath): never {
+  context.issues.push({ code: 'custom', input: context.value, params: { ...params } });
   return z.NEVER;
 }

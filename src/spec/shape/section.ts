@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 
 /** `waist-seam` to `waistSeam`. */
 export type Camel<S extends string> = S extends `${infer Head}-${infer Tail}`
@@ -8,13 +8,28 @@ export type CamelKeys<T> = { [K in keyof T as K extends string ? Camel<K> : K]: 
 
 /** A section with exactly these keys, its keys in camelCase once read. */
 export function section<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
-  type Read = z.output<z.ZodObject<Shape, z.core.$strict>>;
-  return z.strictObject(shape).transform((value) => camelKeys(value as Read));
+  type Read = z.core.output<z.ZodMiniObject<Shape, z.core.$strict>>;
+  return z.pipe(
+    z.strictObject(shape),
+    z.transform((value) => camelKeys(value as Read)),
+  );
 }
 
 /** Free names, such as gores or stations, to values; the names stay as written. */
-export function named<Value extends z.ZodType>(value: Value) {
+export function named<Value extends z.core.$ZodType>(value: Value) {
   return z.record(z.string(), value);
+}
+
+/** A key that may be left out, and what an editor says about it. */
+export function optional<Value extends z.core.$ZodType>(value: Value, description?: string) {
+  const schema = z.exactOptional(value);
+  return description === undefined ? schema : described(schema, description);
+}
+
+/** What an editor says about a value. */
+export function described<Value extends z.core.$ZodType>(value: Value, description: string): Value {
+  z.globalRegistry.add(value, { ...z.globalRegistry.get(value), description });
+  return value;
 }
 
 function camelKeys<T extends object>(value: T): CamelKeys<T> {

@@ -1,10 +1,10 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { notOneOf } from '../../diagnostics/value-problems.ts';
 import { BOUNDS } from './bounds.ts';
 import { cloths, edging, layer, notion, sewnAsOne, trim } from './cloth-sections.ts';
 import { allowances, bodice, gore, lengths, petticoat, roughCut, train } from './gown-sections.ts';
 import { leaf } from './leaf.ts';
-import { section } from './section.ts';
+import { described, optional, section } from './section.ts';
 import { length, matching, notes, oneOf, text } from './values.ts';
 import { bustle, closure, cut, dates, fitting, labour, paper } from './workroom-sections.ts';
 
@@ -15,42 +15,35 @@ export const specShape = section({
       ? { value: 1 as const }
       : notOneOf(written.span, written.label, written.text, ['1'], undefined),
   ),
-  gown: text(300).meta({ description: 'Printed on every piece' }),
-  client: text(60).exactOptional().meta({ description: "A code, never a person's name" }),
-  units: oneOf('cm', 'mm', 'in').meta({ description: 'What a bare number is in' }),
-  notes: notes().exactOptional(),
-  'based-on': text(500)
-    .exactOptional()
-    .meta({ description: 'Another spec; this one keeps only what differs' }),
-  without: z
-    .array(text(200))
-    .exactOptional()
-    .meta({ description: 'Of the spec below: what this one leaves out' }),
-  symmetry: oneOf('mirrored', 'none').exactOptional(),
+  gown: described(text(300), 'Printed on every piece'),
+  client: optional(text(60), "A code, never a person's name"),
+  units: described(oneOf('cm', 'mm', 'in'), 'What a bare number is in'),
+  notes: optional(notes()),
+  'based-on': optional(text(500), 'Another spec; this one keeps only what differs'),
+  without: optional(z.array(text(200)), 'Of the spec below: what this one leaves out'),
+  symmetry: optional(oneOf('mirrored', 'none')),
   bodice,
-  gores: z.array(gore).meta({ description: 'From the centre front round to the centre back' }),
-  sweep: length(BOUNDS.sweep)
-    .exactOptional()
-    .meta({ description: 'Full hem all round at lengths.hem-width-at' }),
+  gores: described(z.array(gore), 'From the centre front round to the centre back'),
+  sweep: optional(length(BOUNDS.sweep), 'Full hem all round at lengths.hem-width-at'),
   lengths,
-  train: train.exactOptional(),
-  allowances: allowances.exactOptional(),
-  'rough-cut': roughCut.exactOptional(),
-  layers: z.array(layer).meta({ description: 'From the inside out' }),
-  'sewn-as-one': sewnAsOne.exactOptional(),
+  train: optional(train),
+  allowances: optional(allowances),
+  'rough-cut': optional(roughCut),
+  layers: described(z.array(layer), 'From the inside out'),
+  'sewn-as-one': optional(sewnAsOne),
   cloths,
-  petticoat: petticoat.exactOptional(),
-  closure: closure.exactOptional(),
-  edging: edging.exactOptional(),
-  trims: z.array(trim).exactOptional(),
-  bustle: bustle.exactOptional(),
-  fittings: z.array(fitting).exactOptional(),
-  labour: labour.exactOptional(),
-  notions: z.array(notion).exactOptional(),
-  currency: matching(/^[A-Z]{3}$/, 'a currency code of ISO 4217, such as EUR').exactOptional(),
-  dates: dates.exactOptional(),
-  paper: paper.exactOptional(),
-  cut: cut.exactOptional(),
+  petticoat: optional(petticoat),
+  closure: optional(closure),
+  edging: optional(edging),
+  trims: optional(z.array(trim)),
+  bustle: optional(bustle),
+  fittings: optional(z.array(fitting)),
+  labour: optional(labour),
+  notions: optional(z.array(notion)),
+  currency: optional(matching(/^[A-Z]{3}$/, 'a currency code of ISO 4217, such as EUR')),
+  dates: optional(dates),
+  paper: optional(paper),
+  cut: optional(cut),
 });
 
 /** A spec whose every value is well formed; whether they agree is for the checks. */

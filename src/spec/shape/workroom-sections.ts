@@ -1,6 +1,6 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { BOUNDS } from './bounds.ts';
-import { named, section } from './section.ts';
+import { described, named, optional, section } from './section.ts';
 import {
   count,
   date,
@@ -21,97 +21,99 @@ import {
 export const closure = section({
   kind: oneOf('zip', 'lacing', 'hooks'),
   at: station(),
-  starts: length(BOUNDS.down).exactOptional().meta({ description: 'Below the waist seam' }),
-  opening: length(BOUNDS.opening).exactOptional(),
-  hip: length(BOUNDS.bodyGirth).exactOptional(),
-  shoulders: length(BOUNDS.bodyGirth).exactOptional().meta({ description: 'Girth over the shoulders' }),
-  entry: oneOf('steps-in', 'over-the-head').exactOptional(),
-  side: oneOf('left', 'right').exactOptional(),
-  beside: oneOf('sewn', 'finished', 'laced')
-    .exactOptional()
-    .meta({ description: 'What the bodice does above the opening' }),
-  finish: oneOf('placket', 'facing', 'hook').exactOptional(),
-  notes: notes().exactOptional(),
+  starts: optional(length(BOUNDS.down), 'Below the waist seam'),
+  opening: optional(length(BOUNDS.opening)),
+  hip: optional(length(BOUNDS.bodyGirth)),
+  shoulders: optional(length(BOUNDS.bodyGirth), 'Girth over the shoulders'),
+  entry: optional(oneOf('steps-in', 'over-the-head')),
+  side: optional(oneOf('left', 'right')),
+  beside: optional(oneOf('sewn', 'finished', 'laced'), 'What the bodice does above the opening'),
+  finish: optional(oneOf('placket', 'facing', 'hook')),
+  notes: optional(notes()),
 });
 
 export const bustle = section({
   kind: oneOf('over', 'under'),
-  points: z.array(section({ seam: station(), anchor: length(BOUNDS.down) })).exactOptional(),
-  clearance: length(BOUNDS.offFloor)
-    .exactOptional()
-    .meta({ description: 'Height of the bustled hem off the floor' }),
-  loop: length(BOUNDS.trimWidth).exactOptional(),
-  heavy: flag().exactOptional(),
-  notes: notes().exactOptional(),
+  points: optional(z.array(section({ seam: station(), anchor: length(BOUNDS.down) }))),
+  clearance: optional(length(BOUNDS.offFloor), 'Height of the bustled hem off the floor'),
+  loop: optional(length(BOUNDS.trimWidth)),
+  heavy: optional(flag()),
+  notes: optional(notes()),
 });
 
-const alterations = () => named(length(BOUNDS.alter)).exactOptional();
+const alterations = () => optional(named(length(BOUNDS.alter)));
 
 export const fitting = section({
   date: date(),
-  layer: name().exactOptional(),
+  layer: optional(name()),
   hem: alterations(),
   waist: alterations(),
-  seams: z
-    .array(
+  seams: optional(
+    z.array(
       section({
         seam: station(),
         from: length(BOUNDS.down),
         to: length(BOUNDS.down),
         'take-in': length(BOUNDS.alter),
-        side: oneOf('left', 'right', 'both').exactOptional(),
+        side: optional(oneOf('left', 'right', 'both')),
       }),
-    )
-    .exactOptional(),
-  levelled: z
-    .array(section({ from: station(), along: length(BOUNDS.down), up: length(BOUNDS.alter) }))
-    .exactOptional()
-    .meta({ description: 'The hem as it was levelled: distances along it, every 7.5 cm' }),
-  notes: notes().exactOptional(),
+    ),
+  ),
+  levelled: optional(
+    z.array(section({ from: station(), along: length(BOUNDS.down), up: length(BOUNDS.alter) })),
+    'The hem as it was levelled: distances along it, every 7.5 cm',
+  ),
+  notes: optional(notes()),
 });
 
 export const labour = section({
-  rate: money().exactOptional(),
-  hours: hours().exactOptional(),
-  tasks: named(hours()).exactOptional(),
-  'per-metre': section({
-    seams: hours().exactOptional(),
-    waist: hours().exactOptional(),
-    hems: hours().exactOptional(),
-    edging: hours().exactOptional(),
-  }).exactOptional(),
-  overhead: share(BOUNDS.overhead).exactOptional(),
-  margin: share(BOUNDS.overhead).exactOptional(),
-  tax: share(BOUNDS.percentage).exactOptional(),
-  rounding: money().exactOptional(),
-  deposit: share(BOUNDS.percentage).exactOptional(),
-  stages: named(share(BOUNDS.percentage)).exactOptional(),
-  'fittings-included': count(0, 50).exactOptional(),
-  expires: date().exactOptional(),
-  actual: section({ hours: hours().exactOptional(), spent: money().exactOptional() }).exactOptional(),
-  paid: money().exactOptional(),
-  notes: notes().exactOptional(),
+  rate: optional(money()),
+  hours: optional(hours()),
+  tasks: optional(named(hours())),
+  'per-metre': optional(
+    section({
+      seams: optional(hours()),
+      waist: optional(hours()),
+      hems: optional(hours()),
+      edging: optional(hours()),
+    }),
+  ),
+  overhead: optional(share(BOUNDS.overhead)),
+  margin: optional(share(BOUNDS.overhead)),
+  tax: optional(share(BOUNDS.percentage)),
+  rounding: optional(money()),
+  deposit: optional(share(BOUNDS.percentage)),
+  stages: optional(named(share(BOUNDS.percentage))),
+  'fittings-included': optional(count(0, 50)),
+  expires: optional(date()),
+  actual: optional(section({ hours: optional(hours()), spent: optional(money()) })),
+  paid: optional(money()),
+  notes: optional(notes()),
 });
 
 export const dates = section({
-  event: date().exactOptional(),
-  before: named(count(0, 2000)).exactOptional().meta({ description: 'Days before the event, by milestone' }),
-  notes: notes().exactOptional(),
+  event: optional(date()),
+  before: optional(named(count(0, 2000)), 'Days before the event, by milestone'),
+  notes: optional(notes()),
 });
 
 export const paper = section({
-  size: matching(
-    /^(a4|a3|letter|legal|tabloid|roll:[1-9]\d{2,3})$/i,
-    'a size of paper: a4, a3, letter, legal, tabloid, or a roll such as roll:914 (mm wide)',
-  ).exactOptional(),
-  measured: section({ across: length(BOUNDS.testSquare, 'mm'), down: length(BOUNDS.testSquare, 'mm') })
-    .exactOptional()
-    .meta({ description: 'What the 10 cm test square measures as printed; bare numbers in mm' }),
-  margin: length(BOUNDS.paperEdge).exactOptional(),
-  lap: length(BOUNDS.paperEdge).exactOptional(),
-  notes: notes().exactOptional(),
+  size: optional(
+    matching(
+      /^(a4|a3|letter|legal|tabloid|roll:[1-9]\d{2,3})$/i,
+      'a size of paper: a4, a3, letter, legal, tabloid, or a roll such as roll:914 (mm wide)',
+    ),
+  ),
+  measured: optional(
+    section({ across: length(BOUNDS.testSquare, 'mm'), down: length(BOUNDS.testSquare, 'mm') }),
+    'What the 10 cm test square measures as printed; bare numbers in mm',
+  ),
+  margin: optional(length(BOUNDS.paperEdge)),
+  lap: optional(length(BOUNDS.paperEdge)),
+  notes: optional(notes()),
 });
 
-export const cut = named(matching(/^[0-9a-f]{6,64}$/i, 'the short hash printed on the pieces')).meta({
-  description: 'Layers that are cut, each with the hash printed on its pieces',
-});
+export const cut = described(
+  named(matching(/^[0-9a-f]{6,64}$/i, 'the short hash printed on the pieces')),
+  'Layers that are cut, each with the hash printed on its pieces',
+);
