@@ -11,7 +11,8 @@
  * Every stage is a pure function from product to product plus diagnostics; nothing here touches a file or a clock.
  */
 import { tooDeepForCurve } from './allowances/allowance-problems.ts';
-import { type CutPieces, cutPieces } from './allowances/cut-pieces.ts';
+import { cutPieces } from './allowances/cut-pieces.ts';
+import { type FoldedEdge, foldedEdges } from './allowances/folded-edges.ts';
 import { overskirtPieces } from './allowances/overskirt-pieces.ts';
 import type { Diagnostic, Source, Span } from './diagnostics/diagnostic.ts';
 import { sortDiagnostics } from './diagnostics/place.ts';
@@ -19,6 +20,7 @@ import { draftLayers, type LayerDrafts, type LayersUndraftable } from './draft/d
 import { cannotDraft } from './draft/draft-problems.ts';
 import { flounceParts } from './draft/flounces.ts';
 import { godetParts } from './draft/godets.ts';
+import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
 import { gownOfSpec } from './gown/gown-of-spec.ts';
 import { overskirtAsGown } from './gown/overskirt-as-gown.ts';
@@ -36,13 +38,17 @@ export interface DraftedGown {
   readonly content: string;
   readonly drafts: LayerDrafts;
   readonly measures: GownMeasures;
-  /** All that is cut: gores, flounces, strips and godets, and the pieces of every overskirt. */
-  readonly cut: CutPieces;
+  /** All that is cut: gores, flounces, strips and godets, and the pieces of every overskirt. Drawn when first asked for. */
+  readonly cut: CutSet;
   /** Every layer that has pieces: the gown's, those that stand for a flounce or strips, and the overskirts'. */
   readonly layers: readonly LayerSpec[];
   /** Overskirts, each drafted and trued like a gown. */
   readonly overskirts: readonly DraftedGown[];
   readonly report: GownReport;
+}
+
+export interface CutSet {
+  readonly pieces: readonly CutPiece[];
 }
 
 export interface Drafting {
@@ -66,10 +72,9 @@ export function draftSpec(spec: Spec): Drafting {
   if ('reason' in drafts) return { diagnostics: [cannotDraft(placeOfTrouble(spec, drafts), drafts)] };
   const measures = measureGown(drafts.gown);
   const parts = [...flounceParts(spec, drafts), ...tierParts(spec), ...godetParts(spec, drafts)];
-  const own = cutPieces(spec, drafts.layers, parts);
   const diagnostics = [
     ...trueGown(spec, drafts.gown, measures),
-    ...own.folded.map((folded) => tooDeep(spec, folded)),
+    ...foldedEdges(spec, drafts.layers, parts).map((folded) => tooDeep(spec, folded)),
   ];
 
   const overskirtDrafts = (spec.overskirts ?? []).map((_, i) => draftSpec(overskirtAsGown(spec, i)));
@@ -77,7 +82,16 @@ export function draftSpec(spec: Spec): Drafting {
   const overskirts = overskirtDrafts.flatMap((drafting) => drafting.gown ?? []);
   if (overskirts.length < overskirtDrafts.length) return { diagnostics };
 
-  const pieces = [...own.pieces, ...overskirts.flatMap(({ cut }) => overskirtPieces(cut.pieces))];
+  let pieces: readonly CutPiece[] | undefined;
+  const cut: CutSet = {
+    get pieces() {
+      pieces ??= [
+        ...cutPieces(spec, drafts.layers, parts),
+        ...overskirts.flatMap((gown) => overskirtPieces(gown.cut.pieces)),
+      ];
+      return pieces;
+    },
+  };
   const layers = [
     ...spec.layers,
     ...parts.map(({ layer }) => layer),
@@ -89,7 +103,7 @@ export function draftSpec(spec: Spec): Drafting {
     content,
     drafts,
     measures,
-    cut: { pieces, folded: own.folded },
+    cut,
     layers: layers.filter((layer, i) => layers.findIndex(({ name }) => name === layer.name) === i),
     overskirts,
     report: gownReport(spec, content, drafts, measures),
@@ -104,7 +118,7 @@ function placeOfTrouble(spec: Spec, { gore, layer }: LayersUndraftable): Span {
     : placeOf(spec, 'layers', layer);
 }
 
-function tooDeep(spec: Spec, { gore, layer, edge, width }: CutPieces['folded'][number]): Diagnostic {
+function tooDeep(spec: Spec, { gore, layer, edge, width }: FoldedEdge): Diagnostic {
   const index = spec.gores.findIndex(({ name }) => name === gore);
   return tooDeepForCurve(placeOf(spec, 'gores', ...(index < 0 ? [] : [index])), gore, layer, edge, width);
 }

@@ -1,3 +1,4 @@
+import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
 import { DEFAULT_ALLOWANCE } from '../gown/gown-of-spec.ts';
 import type { HemFinish, LayerSpec, Spec } from '../spec/spec.ts';
@@ -50,4 +51,11 @@ export function allowancePlan(spec: Spec, layer: LayerSpec, piece: Piece): Allow
 function hemAllowance(spec: Spec, layer: LayerSpec): number {
   if (layer.allowances.hem !== undefined) return layer.allowances.hem;
   return layer.hem === 'raw' ? 0 : (spec.allowances.hem ?? DEFAULT_ALLOWANCE);
+}
+
+/** A part brings the allowances of its own edges; its hem is its layer's. */
+export function partPlan(spec: Spec, part: Part): AllowancePlan {
+  const plan = allowancePlan(spec, part.layer, part.piece);
+  const { waist: _, ...widths } = plan.widths;
+  return { ...plan, widths: { ...widths, ...part.allowances } };
 }

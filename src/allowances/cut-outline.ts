@@ -25,12 +25,6 @@ import { lengthened, mirroredBelowHem } from './mirror-hem.ts';
  *   └─────────────┘
  * ```
  */
-export interface CutOutline {
-  readonly edges: readonly Edge[];
-  /** Edges that bend tighter than their allowance is wide. */
-  readonly folded: readonly string[];
-}
-
 /** One side of the outline: its seam line and what the corners have made of its cut line so far. */
 interface Side {
   readonly name: string;
@@ -39,13 +33,11 @@ interface Side {
   readonly cut: readonly Curve[];
 }
 
-export function cutOutline(piece: Piece, plan: AllowancePlan): CutOutline {
+export function cutOutline(piece: Piece, plan: AllowancePlan): Edge[] {
   const [waist, back, hem, front] = piece.edges as readonly [Edge, Edge, Edge, Edge];
-  const folded: string[] = [];
   const sideOf = (edge: Edge, width: number): Side => {
     const offset = offsetRun(edge.curves, width, FIT);
-    if (offset === undefined || offset.folded) folded.push(edge.name);
-    return { name: edge.name, seam: edge.curves, width, cut: offset?.curves ?? edge.curves };
+    return { name: edge.name, seam: edge.curves, width, cut: offset ?? edge.curves };
   };
   const top = sideOf(waist, plan.widths[waist.name] ?? 0);
   const right = sideOf(back, plan.widths[back.name] ?? 0);
@@ -59,15 +51,12 @@ export function cutOutline(piece: Piece, plan: AllowancePlan): CutOutline {
     ...flipped(left),
     cut: leftHem.side,
   });
-  return {
-    edges: [
-      { name: waist.name, curves: tidied(reversedRun(leftTop.waist)) },
-      { name: back.name, curves: tidied(rightTop.side) },
-      { name: hem.name, curves: tidied(reversedRun(leftHem.bottom)) },
-      { name: front.name, curves: tidied(reversedRun(leftTop.side)) },
-    ],
-    folded,
-  };
+  return [
+    { name: waist.name, curves: tidied(reversedRun(leftTop.waist)) },
+    { name: back.name, curves: tidied(rightTop.side) },
+    { name: hem.name, curves: tidied(reversedRun(leftHem.bottom)) },
+    { name: front.name, curves: tidied(reversedRun(leftTop.side)) },
+  ];
 }
 
 /** The same side run the other way round, so that one rule serves the left corners and the right ones. */

@@ -3,12 +3,12 @@ import type { LayerDraft } from '../draft/draft-layers.ts';
 import { NOTCH_AT as GODET_NOTCH } from '../draft/godets.ts';
 import type { Part } from '../draft/part.ts';
 import type { CutPiece, Piece } from '../draft/piece.ts';
-import type { Curve, Point } from '../geometry/curve.ts';
+import type { Point } from '../geometry/curve.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
 import { middle } from '../geometry/point.ts';
 import { FIT } from '../geometry/tolerances.ts';
 import type { LayerSpec, Spec } from '../spec/spec.ts';
-import { type AllowancePlan, allowancePlan } from './allowance-plan.ts';
+import { type AllowancePlan, allowancePlan, partPlan } from './allowance-plan.ts';
 import { cutOutline } from './cut-outline.ts';
 import {
   fullnessRemark,
@@ -19,39 +19,22 @@ import {
 } from './fullness-marks.ts';
 import { APART, notchDistances, notchesOf } from './notches.ts';
 
-export interface CutPieces {
-  /** From the centre front round; layers that are cut alike share one piece. */
-  readonly pieces: readonly CutPiece[];
-  /** Edges that bend tighter than their allowance, by gore and layer. */
-  readonly folded: readonly {
-    readonly gore: string;
-    readonly layer: string;
-    readonly edge: string;
-    readonly width: number;
-  }[];
-}
-
-/** Adds every layer's allowances; layers whose cut outline is the same share one piece, which names them all. */
-export function cutPieces(spec: Spec, layers: readonly LayerDraft[], parts: readonly Part[] = []): CutPieces {
-  const ordered = [...goreBlanks(spec, layers), ...parts.map((part) => partBlank(spec, part))];
+/**
+ * Adds every layer's allowances: gores from the centre front round, then flounces, strips and godets. Layers whose cut
+ * outline is the same share one piece, which names them all.
+ */
+export function cutPieces(
+  spec: Spec,
+  layers: readonly LayerDraft[],
+  parts: readonly Part[] = [],
+): CutPiece[] {
   const alike = new Map<string, { blank: Blank; layers: string[] }>();
-  for (const blank of ordered) {
+  for (const blank of [...goreBlanks(spec, layers), ...parts.map((part) => partBlank(spec, part))]) {
     const same = alike.get(blank.key);
     if (same === undefined) alike.set(blank.key, { blank, layers: [blank.layer.name] });
     else same.layers.push(blank.layer.name);
   }
-  const made = [...alike.values()].map(({ blank, layers: names }) => cutPiece(blank, names, spec.units));
-  return {
-    pieces: made.map(({ piece }) => piece),
-    folded: made.flatMap(({ piece, folded }) =>
-      folded.map((edge) => ({
-        gore: piece.gore,
-        layer: piece.layers[0]!,
-        edge,
-        width: piece.allowances[edge] ?? 0,
-      })),
-    ),
-  };
+  return [...alike.values()].map(({ blank, layers: names }) => cutPiece(blank, names, spec.units));
 }
 
 /** A piece of one layer before its allowances are drawn. */
@@ -90,9 +73,7 @@ function goreBlanks(spec: Spec, layers: readonly LayerDraft[]): Blank[] {
 }
 
 function partBlank(spec: Spec, part: Part): Blank {
-  const plan = allowancePlan(spec, part.layer, part.piece);
-  const { waist: _, ...widths } = plan.widths;
-  const own: AllowancePlan = { ...plan, widths: { ...widths, ...part.allowances } };
+  const own = partPlan(spec, part);
   return {
     piece: part.piece,
     layer: part.layer,
@@ -103,32 +84,24 @@ function partBlank(spec: Spec, part: Part): Blank {
   };
 }
 
-function cutPiece(
-  blank: Blank,
-  layers: readonly string[],
-  units: Spec['units'],
-): { piece: CutPiece; folded: readonly string[] } {
+function cutPiece(blank: Blank, layers: readonly string[], units: Spec['units']): CutPiece {
   const { plan, full } = blank;
   const piece: Piece = { ...blank.piece, layers };
-  const outline = cutOutline(piece, plan);
   const top = piece.edges[0]!.name;
   return {
-    piece: {
-      piece,
-      gore: piece.gore,
-      layers,
-      cutEdges: outline.edges,
-      notches: [
-        ...notchesOf(piece, blank.notches, plan.widths),
-        ...(blank.quartered ? quarterNotches(piece, plan.widths[top] ?? 0) : []),
-      ],
-      marks: [...trimLine(piece, plan), ...(full?.rule.by === 'pleats' ? pleatMarks(piece, full) : [])],
-      allowances: plan.widths,
-      roughCut: plan.roughCut,
-      labelAt: labelPlace(piece),
-      ...(full === undefined ? {} : { remarks: [fullnessRemark(full, units)] }),
-    },
-    folded: outline.folded,
+    piece,
+    gore: piece.gore,
+    layers,
+    cutEdges: cutOutline(piece, plan),
+    notches: [
+      ...notchesOf(piece, blank.notches, plan.widths),
+      ...(blank.quartered ? quarterNotches(piece, plan.widths[top] ?? 0) : []),
+    ],
+    marks: [...trimLine(piece, plan), ...(full?.rule.by === 'pleats' ? pleatMarks(piece, full) : [])],
+    allowances: plan.widths,
+    roughCut: plan.roughCut,
+    labelAt: labelPlace(piece),
+    ...(full === undefined ? {} : { remarks: [fullnessRemark(full, units)] }),
   };
 }
 
@@ -136,7 +109,7 @@ function cutPiece(
 function trimLine(piece: Piece, plan: AllowancePlan): CutPiece['marks'] {
   if (plan.roughCut === 0 || plan.widths.hem === 0) return [];
   const hem = piece.edges.find((edge) => edge.name === 'hem')!.curves;
-  const curves: readonly Curve[] | undefined = offsetRun(hem, plan.widths.hem!, FIT)?.curves;
+  const curves = offsetRun(hem, plan.widths.hem!, FIT);
   return curves === undefined ? [] : [{ name: 'hem-trim', curves }];
 }
 

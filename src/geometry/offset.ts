@@ -21,10 +21,10 @@ export function offsetCurve(curve: Curve, distance: number, tolerance: number): 
     ];
   }
   if (curve.kind === 'arc') {
-    const radius = curve.radius + distance * Math.sign(curve.sweep);
-    return radius > 0 ? [{ ...curve, radius }] : undefined;
+    if (bendsTighterThan(curve, distance)) return undefined;
+    return [{ ...curve, radius: curve.radius + distance * Math.sign(curve.sweep) }];
   }
-  if (folds(curve, distance)) return undefined;
+  if (bendsTighterThan(curve, distance)) return undefined;
   return fitCubics(
     {
       pointAt: (t) => along(pointAt(curve, t), leftOf(tangentAt(curve, t)), distance),
@@ -36,10 +36,15 @@ export function offsetCurve(curve: Curve, distance: number, tolerance: number): 
   );
 }
 
-/** True where 1 + κd changes sign: the offset would run backwards. */
-function folds(curve: Curve, distance: number): boolean {
-  for (let i = 0; i <= 32; i++) {
-    if (1 + curvatureAt(curve, i / 32) * distance <= 0.02) return true;
+/** True where a curve moved to its left by `distance` would run backwards somewhere: 1 + κd comes to nothing. */
+export function bendsTighterThan(curve: Curve, distance: number): boolean {
+  if (curve.kind === 'line' || distance === 0) return false;
+  const places = curve.kind === 'arc' ? 0 : 32;
+  for (let i = 0; i <= places; i++) {
+    if (1 + curvatureAt(curve, places === 0 ? 0 : i / places) * distance <= FOLDING) return true;
   }
   return false;
 }
+
+/** Least share of its length that a stretch of curve keeps in its offset. Smaller lets needles of no width through. */
+const FOLDING = 0.02;

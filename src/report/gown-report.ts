@@ -1,9 +1,10 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { lineAndColumn } from '../diagnostics/place.ts';
+import type { GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
+import { lengthOfRun } from '../geometry/length.ts';
 import type { Spec } from '../spec/spec.ts';
 import type { GownMeasures } from '../truing/measure-gown.ts';
-import { measureGown } from '../truing/measure-gown.ts';
 
 /** Every figure of the draft as `report.json` holds it: mm, mm², degrees. A gore on the fold is given as its half. */
 export interface GownReport {
@@ -98,15 +99,15 @@ export function gownReport(
       name: layer.name,
       cloth: layer.cloth,
       hem: layer.hem,
-      sewnHem: mm(sewnHem(measureGown(draft), layer.gores, gown.closed)),
+      sewnHem: mm(sewnHem(draft, layer.gores)),
     })),
   };
 }
 
 /** Hem of a layer all round, over the gores that it has. */
-function sewnHem(measures: GownMeasures, gores: readonly string[] | undefined, closed: boolean): number {
-  const own = measures.gores.filter((gore) => gores === undefined || gores.includes(gore.name));
-  return (closed ? 1 : 2) * own.reduce((sum, gore) => sum + gore.hem, 0);
+function sewnHem({ pieces, gown }: GownDraft, gores: readonly string[] | undefined): number {
+  const own = pieces.filter((piece) => gores === undefined || gores.includes(piece.gore));
+  return (gown.closed ? 1 : 2) * own.reduce((sum, piece) => sum + lengthOfRun(piece.edges[2]!.curves), 0);
 }
 
 export function findingsOf(diagnostics: readonly Diagnostic[]): Finding[] {
