@@ -1,6 +1,5 @@
+import type { CheckFlags } from '../check-gown.ts';
 import type { AddCommand } from '../command.ts';
-import { ExitStatus } from '../exit-status.ts';
-import { hasErrors, printFindings } from '../print-findings.ts';
 
 /** `check SPEC` */
 export const addCheck: AddCommand = (program, machine, end) => {
@@ -12,19 +11,8 @@ export const addCheck: AddCommand = (program, machine, end) => {
     )
     .argument('<spec>', 'the gown spec')
     .option('--json', 'print figures and findings as JSON')
-    .action(async (file: string, options: { json?: boolean }) => {
-      const { draft } = await import('../../pipeline.ts');
-      const { readSource } = await import('../read-source.ts');
-      const { source, diagnostics: unreadable } = readSource(file, machine);
-      const { gown, diagnostics } = source === undefined ? { diagnostics: unreadable } : draft(source);
-      if (options.json) {
-        const { findingsJson } = await import('../findings-json.ts');
-        machine.out(`${JSON.stringify({ ...gown?.report, findings: findingsJson(diagnostics) }, null, 2)}\n`);
-      } else {
-        const { checkTable } = await import('../check-table.ts');
-        printFindings(diagnostics, machine);
-        if (gown !== undefined) machine.out(checkTable(gown.report, gown.spec.units));
-      }
-      end(hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done);
+    .action(async (file: string, flags: CheckFlags) => {
+      const { checkGown } = await import('../check-gown.ts');
+      end(checkGown(file, flags, machine));
     });
 };
