@@ -1,8 +1,7 @@
-import type { Point } from '../geometry/curve.ts';
+import type { Line, Point } from '../geometry/curve.ts';
 import type { SheetFrame } from '../sheets/sheet-frame.ts';
 import type { Neighbours } from '../sheets/sheet-plan.ts';
 import type { Mark } from './drawing.ts';
-import { lineMark } from './ruled-marks.ts';
 
 interface Rectangle {
   readonly x: number;
@@ -30,9 +29,10 @@ export function joinMarks(neighbours: Neighbours, frame: Rectangle, { right }: S
     { label: neighbours.right, from: corners.topRight, to: corners.bottomRight, outside: right },
     { label: neighbours.below, from: corners.bottomRight, to: corners.bottomLeft, outside: STROKE },
   ];
-  return sides.flatMap(({ label, from, to, outside }) =>
-    label === undefined ? [] : sideMarks(from, to, outside),
+  const lines = sides.flatMap(({ label, from, to, outside }) =>
+    label === undefined ? [] : sideLines(from, to, outside),
   );
+  return [{ kind: 'path', runs: lines.map((line) => [line]), closed: false, line: TRIM }];
 }
 
 const TRIM = { width: 0.2 } as const;
@@ -44,7 +44,7 @@ const REACH = 4;
 const STROKE = 2;
 
 /** Clockwise round the frame, so that outwards is to the left of the way from `from` to `to`. */
-function sideMarks(from: Point, to: Point, outside: number): Mark[] {
+function sideLines(from: Point, to: Point, outside: number): Line[] {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const way = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
   const at = (along: number, out: number): Point => ({
@@ -57,14 +57,18 @@ function sideMarks(from: Point, to: Point, outside: number): Mark[] {
     const inward = [at(middle - REACH, 0), at(middle, -REACH), at(middle + REACH, 0)];
     const outward = [at(middle - out, REACH - out), at(middle, out), at(middle + out, REACH - out)];
     return [
-      lineMark(at(middle, -REACH), at(middle, out), TRIM),
+      line(at(middle, -REACH), at(middle, out)),
       ...chain(inward),
       ...(out === REACH ? chain([inward[0]!, outward[1]!, inward[2]!]) : []),
     ];
   });
-  return [lineMark(from, to, TRIM), ...marks];
+  return [line(from, to), ...marks];
 }
 
-function chain(points: readonly Point[]): Mark[] {
-  return points.slice(1).map((point, index) => lineMark(points[index]!, point, TRIM));
+function chain(points: readonly Point[]): Line[] {
+  return points.slice(1).map((point, index) => line(points[index]!, point));
+}
+
+function line(from: Point, to: Point): Line {
+  return { kind: 'line', from, to };
 }

@@ -21,7 +21,9 @@ export function layTable(block: TableBlock, width: number, pageHeight: number): 
     const strip = rowStrips(row, columns, bold.has(index), block.tick === true);
     return strip.reduce((sum, line) => sum + line.height, 0) > pageHeight / 2 ? strip : [stacked(strip)];
   });
-  const heads = stacked(rowStrips(block.heads, columns, true, false, RULE.plain));
+  // A table whose heads are all empty has rows only, under a rule.
+  const headless = block.heads.every((text) => text === '');
+  const heads = headless ? topRule(width) : stacked(rowStrips(block.heads, columns, true, false, RULE.plain));
   const caption = block.caption === undefined ? [] : wrapText(block.caption, width, TYPE.body, true);
   const captionStrips = caption.map(
     (line): Strip => ({
@@ -31,6 +33,13 @@ export function layTable(block: TableBlock, width: number, pageHeight: number): 
   );
   const head = inset(stacked([...captionStrips, heads]), 0);
   return laidBlock(rows, { head, before: 0.6 * LINE, together: true, leastStrips: 2 });
+}
+
+function topRule(width: number): Strip {
+  return {
+    height: 0,
+    draw: (at) => [lineMark(at, { x: at.x + width, y: at.y }, { width: RULE.hair })],
+  };
 }
 
 const LINE = TYPE.body * TYPE.leading;

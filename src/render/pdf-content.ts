@@ -32,6 +32,7 @@ export function pdfContent(drawing: Drawing, resources: PdfResources): string {
   const bottom = top + height;
   const page: Page = {
     resources,
+    state: { line: '', fill: '' },
     x: (x) => (x - left) * POINTS_PER_MM,
     y: (y) => (bottom - y) * POINTS_PER_MM,
   };
@@ -40,6 +41,8 @@ export function pdfContent(drawing: Drawing, resources: PdfResources): string {
 
 interface Page {
   readonly resources: PdfResources;
+  /** What the stream has set last, so that it is not set again for every line. */
+  readonly state: { line: string; fill: string };
   readonly x: (x: number) => number;
   readonly y: (y: number) => number;
 }
@@ -75,8 +78,8 @@ function pathOperators(path: PathMark, page: Page): string[] {
   ]);
   const paint = stroked && filled ? 'B' : stroked ? 'S' : 'f';
   return [
-    ...(stroked ? lineOperators(path.line) : []),
-    ...(filled ? [`${pdfNumber(path.fill)} g`] : []),
+    ...(stroked ? lineOperators(path.line, page) : []),
+    ...(path.fill === undefined ? [] : fillOperators(path.fill, page)),
     ...shape,
     paint,
   ];
@@ -93,10 +96,20 @@ function segments(curve: Curve, page: Page): string[] {
   }
 }
 
-function lineOperators(line: LineStyle): string[] {
+function lineOperators(line: LineStyle, page: Page): string[] {
   const dash = (line.dash ?? []).map((length) => pdfNumber(length * POINTS_PER_MM)).join(' ');
   const phase = pdfNumber((line.dashPhase ?? 0) * POINTS_PER_MM);
-  return [`${pdfNumber(line.grey ?? 0)} G ${pdfNumber(line.width * POINTS_PER_MM)} w [${dash}] ${phase} d`];
+  const style = `${pdfNumber(line.grey ?? 0)} G ${pdfNumber(line.width * POINTS_PER_MM)} w [${dash}] ${phase} d`;
+  if (style === page.state.line) return [];
+  page.state.line = style;
+  return [style];
+}
+
+function fillOperators(grey: number, page: Page): string[] {
+  const fill = `${pdfNumber(grey)} g`;
+  if (fill === page.state.fill) return [];
+  page.state.fill = fill;
+  return [fill];
 }
 
 function textOperators(text: TextMark, page: Page): string[] {
@@ -110,14 +123,15 @@ function textOperators(text: TextMark, page: Page): string[] {
   const x = page.x(text.at.x) - back * cos;
   const y = page.y(text.at.y) - back * sin;
   const matrix = [cos, sin, -sin, cos, x, y].map((value) => pdfNumber(value)).join(' ');
-  const thicken = encoded.thicken ? [`0 G ${pdfNumber(0.03 * size)} w [] 0 d 2 Tr`] : ['0 Tr'];
-  return [
-    `BT 0 g /${encoded.font} ${pdfNumber(size)} Tf`,
-    ...thicken,
-    `${matrix} Tm`,
+  const operators = [
+    ...fillOperators(0, page),
+    'BT',
+    `/${encoded.font} ${pdfNumber(size)} Tf ${matrix} Tm`,
     ...encoded.strings.map((string) => `${string} Tj`),
     'ET',
   ];
+  if (!encoded.thicken) return operators;
+  return ['q', `0 G ${pdfNumber(0.03 * size)} w [] 0 d 2 Tr 0 g`, ...operators, 'Q'];
 }
 
 function useOperators(use: UseMark, page: Page): string[] {

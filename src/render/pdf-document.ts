@@ -62,6 +62,9 @@ function addPages(
   return refs;
 }
 
+/** Characters. A page with the edge of a piece and its name strip is shorter. */
+const SHORT_STREAM = 1400;
+
 /** Streams of pages and of the drawings that they use, and the one resource dictionary that all of them share. */
 class ContentStreams implements PdfResources {
   readonly resources: PDFRef;
@@ -76,10 +79,17 @@ class ContentStreams implements PdfResources {
     this.resources = context.nextRef();
   }
 
-  /** Compressed by the library's own code: the platform's zlib differs from one machine to the next. */
-  stream(content: string, dictionary: Parameters<PDFContext['flateStream']>[1] = {}): PDFRef {
+  /**
+   * Compressed by the library's own code, since the platform's zlib differs from one machine to the next; short ones
+   * are left as they are, for setting up the compressor takes longer than all the rest of a page.
+   */
+  stream(content: string, dictionary: Parameters<PDFContext['stream']>[1] = {}): PDFRef {
     this.digest.update(content);
-    return this.context.register(this.context.flateStream(content, dictionary));
+    const { context } = this;
+    const short = content.length < SHORT_STREAM;
+    return context.register(
+      short ? context.stream(content, dictionary) : context.flateStream(content, dictionary),
+    );
   }
 
   form(drawing: Drawing): string {

@@ -30,7 +30,7 @@ export function pieceTexts(cutPiece: CutPiece, labels: PieceLabels, around: Piec
   const windows = around.windows ?? [windowAround(seamLine)];
   const { sharing = [], hemOnly } = around;
   const hasPartners = hemOnly !== undefined || sharing.length > 0;
-  const hems = hasPartners ? windows.flatMap((window) => hemName(cutPiece, window, hemOnly ?? 0)) : [];
+  const hems = hasPartners ? hemNames(cutPiece, windows, hemOnly ?? 0) : [];
   const hemMarks = hems.map(({ mark }) => mark);
   if (hemOnly !== undefined) return hemMarks;
   const outline = flattenedRun(seamLine, 0.5);
@@ -130,31 +130,36 @@ const BESIDE = 6;
 const SIDE_SIZE = 2.8;
 
 /**
- * The name of a hem's cut line, on its inner side, where the line crosses a sheet. Each of several hems has its own
- * part of the way along, so that the names do not meet.
+ * The name of a hem's cut line, on its inner side, once on each sheet that the line crosses. Each of several hems has
+ * its own part of the way along, so that the names do not meet.
  */
-function hemName(cutPiece: CutPiece, window: Window, place: number): PlacedText[] {
+function hemNames(cutPiece: CutPiece, windows: readonly Window[], place: number): PlacedText[] {
   const hem = cutPiece.cutEdges.filter((edge) => edge.name === 'hem').flatMap((edge) => edge.curves);
   const text = hemText(cutPiece);
   const width = textWidth(text, SIDE_SIZE);
-  const length = lengthOfRun(hem);
-  const boxes = Array.from({ length: HEM_PLACES }, (_, index): LabelBox => {
-    const { curve, t } = placeOnRun(hem, ((index + 0.5) / HEM_PLACES) * length);
+  const boxes = hem.flatMap((curve) => boxesAlong(curve, width));
+  return windows.flatMap((window) => {
+    const shown = boxes.filter((box) => within(box, window));
+    const box = shown[Math.floor(shown.length * HEM_PARTS[place % HEM_PARTS.length]!)];
+    if (box === undefined) return [];
+    const at = { x: box.x, y: box.y + 0.8 * SIDE_SIZE };
+    return [{ box, mark: textMark(text, at, SIDE_SIZE, { class: 'label' }) }];
+  });
+}
+
+/** Places for a text beside a curve, far enough in for the whole of it to clear a line that slopes. */
+function boxesAlong(curve: Curve, width: number): LabelBox[] {
+  return Array.from({ length: HEM_PLACES }, (_, index) => {
+    const t = (index + 0.5) / HEM_PLACES;
     const inward = scaled(leftOf(tangentAt(curve, t)), -1);
-    // Far enough in for the whole of the text to clear a hem that slopes.
     const reach = (Math.abs(inward.x) * width + Math.abs(inward.y) * SIDE_SIZE) / 2 + 0.6;
     const middle = along(pointAt(curve, t), inward, reach);
     return { x: middle.x - width / 2, y: middle.y - SIDE_SIZE / 2, width, height: SIDE_SIZE };
   });
-  const shown = boxes.filter((box) => within(box, window));
-  const box = shown[Math.floor(shown.length * HEM_PARTS[place % HEM_PARTS.length]!)];
-  if (box === undefined) return [];
-  const at = { x: box.x, y: box.y + 0.8 * SIDE_SIZE };
-  return [{ box, mark: textMark(text, at, SIDE_SIZE, { class: 'label' }) }];
 }
 
-/** Places along a hem that are looked at, and which of those on one sheet each of several hems takes. */
-const HEM_PLACES = 48;
+/** Places along a curve that are looked at, and which of those on one sheet each of several hems takes. */
+const HEM_PLACES = 24;
 const HEM_PARTS = [0.5, 0.2, 0.8, 0.35, 0.65];
 
 function within(box: LabelBox, window: Window): boolean {
