@@ -89,7 +89,7 @@ function ordinates(span: Span, from: ChalkCorner, to: ChalkCorner, axes: ChalkAx
     return { at, point: { kind: 'ordinate', along, out } };
   };
   if (length < axes.step) return [];
-  const places = bends(span.curves, outward)
+  const places = bends(span.curves, (point) => measured(point, outward))
     ? [
         ...everyAlong(length, axes.every),
         rounded(
@@ -107,12 +107,10 @@ function everyAlong(length: number, every: number): number[] {
   return Array.from({ length: Math.max(0, Math.ceil(length / every) - 1) }, (_, k) => (k + 1) * every);
 }
 
-function bends(run: readonly Curve[], outward: Point): boolean {
-  const start = pointOnRun(run, 0);
-  return run.some(
-    (curve) =>
-      curve.kind !== 'line' ||
-      Math.abs((curve.to.x - start.x) * outward.x + (curve.to.y - start.y) * outward.y) > 1,
+/** Whether the run leaves its chord by enough to be set off with a ruler. */
+function bends(run: readonly Curve[], outOf: (point: Point) => number): boolean {
+  return Array.from({ length: 41 }, (_, i) => pointOnRun(run, (run.length * i) / 40)).some(
+    (point) => Math.abs(outOf(point)) > CHALK_AGREES / 2,
   );
 }
 

@@ -21,22 +21,33 @@ export function chalkBlocks({ chalk, words }: PaperInput): Block[] {
 function pieceBlocks(table: ChalkTable, words: Words): Block[] {
   const { chalk: text } = words;
   const title = `${table.gore}: ${words.list(table.layers)}. ${text.copies[table.cut]}`;
-  const figure = chalkFigure(table, table.lines, { width: 62, height: 78 });
+  const figure = chalkFigure(table, table.lines, { width: 70, height: 72 });
   return [
     { kind: 'heading', level: 3, text: title },
-    ...(table.cut === 'on-fold' ? [{ kind: 'paragraph', text: text.onFoldIntro } as const] : []),
     {
       kind: 'columns',
-      shares: [5, 8],
+      shares: [9, 8],
       columns: [
-        [{ kind: 'figure', drawing: figure }],
-        [cornerTable(table, words), { kind: 'paragraph', text: diagonalsText(table, words) }],
+        [
+          ...(table.cut === 'on-fold' ? [{ kind: 'paragraph', text: text.onFoldIntro } as const] : []),
+          { kind: 'figure', drawing: figure },
+          cornerTable(table, words),
+          { kind: 'paragraph', text: diagonalsText(table, words) },
+        ],
+        [levelTable(table, words)],
       ],
     },
-    levelTable(table, words),
-    ...table.stretches.flatMap((stretch) => curveTables(stretch, words)),
+    ...inPairs(table.stretches.map((stretch) => curveTables(stretch, words)).filter((own) => own.length > 0)),
     ...table.swings.map((swing): Block => ({ kind: 'item', text: swingText(swing, words) })),
   ];
+}
+
+/** Small tables two abreast; those of one curve stay in one column. */
+function inPairs(curves: readonly (readonly Block[])[]): Block[] {
+  return Array.from({ length: Math.ceil(curves.length / 2) }, (_, i) => ({
+    kind: 'columns',
+    columns: [curves[2 * i]!, curves[2 * i + 1] ?? []],
+  }));
 }
 
 /** Cut corners to the left, seam corners to the right. */
@@ -78,14 +89,22 @@ function levelTable(table: ChalkTable, words: Words): Block {
       levels.set(point.down, cells);
     }
   }
+  const rows = [...levels].sort(([a], [b]) => a - b);
+  const shown = columnsShown(table);
   return {
     kind: 'table',
-    heads: text.levelHeads,
-    align: ['end', 'end', 'end', 'end', 'end'],
-    rows: [...levels]
-      .sort(([a], [b]) => a - b)
-      .map(([down, cells]) => [chalkNumber(down), ...cells.map((cell) => cell.join(' / '))]),
+    heads: shown.length === 2 ? text.foldHeads : text.levelHeads,
+    align: ['end', ...shown.map(() => 'end' as const)],
+    rows: rows
+      .filter(([, cells]) => shown.some((column) => cells[column]!.length > 0))
+      .map(([down, cells]) => [chalkNumber(down), ...shown.map((column) => cells[column]!.join(' / '))]),
   };
+}
+
+/** Beside a fold there is only one side to measure, seam line first. */
+function columnsShown({ frontEdge, backEdge }: ChalkTable): readonly number[] {
+  if (frontEdge === 'fold') return [2, 3];
+  return backEdge === 'fold' ? [1, 0] : [0, 1, 2, 3];
 }
 
 /** 0 cut left, 1 seam left, 2 seam right, 3 cut right. */
@@ -96,7 +115,7 @@ function columnOf(stretch: ChalkStretch, { frontEdge, backEdge }: ChalkTable): n
 }
 
 /** Ordinates of one table, so that it fits across the page. */
-const MOST_ACROSS = 11;
+const MOST_ACROSS = 6;
 
 function curveTables(stretch: ChalkStretch, words: Words): Block[] {
   const { chalk: text, chalkNumber } = words;

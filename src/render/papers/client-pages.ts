@@ -1,7 +1,7 @@
 import type { Block } from '../page-blocks.ts';
 import { type FlowedPages, flowPages } from '../page-flow.ts';
 import { frontAndBack } from './gown-drawing.ts';
-import { gownLine } from './job-sheet.ts';
+import { drawingCaption, gownLine } from './job-sheet.ts';
 import type { PaperInput } from './paper-input.ts';
 
 /** The client's pages: the drawing to approve, the quote where there are prices, the card, what a wearer must know. */
@@ -28,7 +28,7 @@ function approvalBlocks(input: PaperInput): Block[] {
     {
       kind: 'figure',
       drawing: frontAndBack(silhouette, { ...words.views, number: words.number }, paper.width - 30, 105),
-      caption: `${words.jobSheet.lengthsCaption}.${silhouette.inFolds ? ` ${words.inFolds}` : ''}`,
+      caption: drawingCaption(input),
     },
     { kind: 'table', heads: text.decides, shares: [3, 4], rows: decidingRows(input) },
     { kind: 'fields', fields: text.approved, columns: 2 },
@@ -50,7 +50,7 @@ function decidingRows({ words, workroom, spec }: PaperInput): string[][] {
     [text.hem, length(skirt.hem)],
     ...(closure === undefined
       ? []
-      : [[text.opening, `${closureRows.kind[closure.kind]}, ${closureRows.side(closure.at, closure.side)}`]]),
+      : [[text.opening, text.openingWords(closureRows.kind[closure.kind], closure.at, closure.side)]]),
     [
       text.layers,
       words.list(
@@ -89,7 +89,7 @@ function quoteBlocks({ words, workroom, spec }: PaperInput): Block[] {
     { kind: 'paragraph', text: text.covers(spec.gown, fittings) },
     {
       kind: 'table',
-      heads: [text.price, ''],
+      heads: text.priceHeads,
       align: ['start', 'end'],
       rows: price,
       boldRows: [price.length - 1],

@@ -59,7 +59,8 @@ function allowanceText(cut: CutPiece, words: PaperInput['words']): string {
 }
 
 function allowanceOf(cut: CutPiece, edge: string, words: PaperInput['words']): string {
-  const own = words.jobSheet.allowance(words.station(edge), words.number(cut.allowances[edge] ?? 0));
+  const width = cut.allowances[edge] ?? 0;
+  const own = words.jobSheet.allowance(words.station(edge), width === 0 ? '0' : words.number(width));
   return edge === 'hem' && cut.roughCut > 0
     ? `${own} ${words.jobSheet.rough(words.number(cut.roughCut))}`
     : own;

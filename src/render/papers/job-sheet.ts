@@ -55,7 +55,7 @@ function openingBlocks(input: PaperInput): Block[] {
     {
       kind: 'figure',
       drawing: frontAndBack(silhouette, { ...words.views, number: words.number }, width, 95),
-      caption: `${text.lengthsCaption}.${silhouette.inFolds ? ` ${words.inFolds}` : ''}`,
+      caption: drawingCaption(input),
     },
     ...(settle.length === 0 ? [] : [{ kind: 'heading', level: 2, text: text.settle } as const]),
     ...settle.map(
@@ -73,6 +73,17 @@ function openingBlocks(input: PaperInput): Block[] {
     { kind: 'heading', level: 3, text: text.notes },
     { kind: 'lines', count: 3 },
   ];
+}
+
+/** What the drawing's figures are, and how its lines are to be read. */
+export function drawingCaption({ words, silhouette }: PaperInput): string {
+  const dotted = [silhouette.front, silhouette.back].some((view) => view.opening !== undefined);
+  const sentences = [
+    `${words.jobSheet.lengthsCaption}.`,
+    ...(dotted ? [words.dotted] : []),
+    ...(silhouette.inFolds ? [words.inFolds] : []),
+  ];
+  return sentences.join(' ');
 }
 
 /** The maker's own lines, each by itself. */

@@ -14,7 +14,7 @@ export function measuresForm(
 ): FlowedPages {
   const { measuresForm: text } = words;
   const names = [...new Set(stations)].map(words.station);
-  const figure: Drawing = stationFigure(names, paper.width - 30);
+  const figure: Drawing = stationFigure(text.levels, names, paper.width - 30);
   const blocks: Block[] = [
     { kind: 'heading', level: 1, text: text.title },
     { kind: 'paragraph', text: text.intro },
@@ -25,6 +25,7 @@ export function measuresForm(
     { kind: 'fields', fields: text.petticoatFields, columns: 2 },
     { kind: 'heading', level: 2, text: text.figure },
     { kind: 'figure', drawing: figure },
+    { kind: 'page-break' },
     { kind: 'heading', level: 2, text: text.edge },
     { kind: 'paragraph', text: text.edgeText },
     {

@@ -8,18 +8,18 @@ export function orderBlocks({ words, workroom }: PaperInput): Block[] {
     { kind: 'heading', level: 2, text: text.order },
     ...workroom.order.flatMap((step): Block[] => {
       const { does, notes, holds } = words.step(step.work);
-      return [
-        {
-          kind: 'item',
-          tick: true,
-          number: String(step.number),
-          text: does,
-          notes: [...notes, ...holds.map((hold) => `${text.hold} ${hold}`)],
-        },
-        ...step.cautions.map(
-          (caution): Block => ({ kind: 'caution', lead: text.caution, text: words.stepCautions[caution] }),
-        ),
-      ];
+      const item: Block = {
+        kind: 'item',
+        tick: true,
+        number: String(step.number),
+        text: does,
+        notes: [...notes, ...holds.map((hold) => `${text.hold} ${hold}`)],
+      };
+      const cautions = step.cautions.map(
+        (caution): Block => ({ kind: 'caution', lead: text.caution, text: words.stepCautions[caution] }),
+      );
+      // One column, so that no page end parts a step from its cautions.
+      return cautions.length === 0 ? [item] : [{ kind: 'columns', columns: [[item, ...cautions]] }];
     }),
   ];
 }

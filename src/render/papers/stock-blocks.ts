@@ -28,7 +28,7 @@ function weightTable({ words, workroom }: PaperInput): Block {
       area(layer.netArea),
       area(layer.cutArea),
       layer.withAllowances === undefined ? '' : words.weight(layer.withAllowances),
-      thread === undefined ? '' : words.metres(thread.need.toBuy),
+      thread === undefined ? '' : words.wholeMetres(thread.need.toBuy),
     ];
   });
   const { inAll } = workroom.weight;
@@ -48,8 +48,9 @@ function notionText(notion: Notion, words: PaperInput['words']): string {
     case 'given': {
       const { name, count, length: long, colour, supplier, notes } = notion.notion;
       const quantity = long === undefined ? (count === undefined ? '' : `, ${count}`) : `, ${length(long)}`;
-      const rest = [colour, supplier, notes?.trim()].filter((part) => part !== undefined && part !== '');
-      return `${name}${quantity}${rest.length === 0 ? '' : `; ${rest.join('; ')}`}`;
+      const marks = [colour, supplier].filter((part) => part !== undefined);
+      const remark = notes === undefined ? '' : `. ${notes.trim()}`;
+      return `${name}${quantity}${marks.length === 0 ? '' : ` (${marks.join(', ')})`}${remark}`;
     }
     case 'zip':
       return text.zip(length(notion.stock), length(notion.shortenTo));
@@ -70,6 +71,6 @@ function notionText(notion: Notion, words: PaperInput['words']): string {
     case 'bustle-points':
       return text.bustle(notion.over, notion.number, length(notion.tape));
     case 'thread':
-      return text.thread(notion.cloth, words.metres(notion.length));
+      return text.thread(notion.cloth, words.wholeMetres(notion.length));
   }
 }

@@ -15,6 +15,8 @@ export interface Basics {
   readonly percentExact: (share: Fraction) => string;
   readonly weight: (grams: number) => string;
   readonly metres: (mm: number) => string;
+  /** Rounded up, for what is bought by the reel. */
+  readonly wholeMetres: (mm: number) => string;
   /** A length that is paid for, in the unit that its price is for. */
   readonly lengthPriced: (mm: number, pricedPer: number) => string;
   readonly hours: (hours: Fraction) => string;
@@ -59,6 +61,7 @@ export function englishBasics(units: Units): Basics {
     percentExact: (share) => `${trimmed(decimalText({ ...share, numerator: share.numerator * 100n }, 2))} %`,
     weight: (grams) => (grams < 1000 ? `${Math.round(grams)} g` : `${(grams / 1000).toFixed(2)} kg`),
     metres: (mm) => (units === 'in' ? `${(mm / 914.4).toFixed(2)} yd` : `${(mm / 1000).toFixed(2)} m`),
+    wholeMetres: (mm) => (units === 'in' ? `${Math.ceil(mm / 914.4)} yd` : `${Math.ceil(mm / 1000)} m`),
     lengthPriced: (mm, pricedPer) =>
       pricedPer === 914.4 ? `${trimmed((mm / 914.4).toFixed(3))} yd` : `${trimmed((mm / 1000).toFixed(3))} m`,
     hours: (hours) => trimmed(decimalText(hours, 2)),

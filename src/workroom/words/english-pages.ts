@@ -9,6 +9,7 @@ export function englishPages({ list, station, unit }: Basics) {
     units: `in ${unit}`,
     views: { front: 'front', back: 'back', side: 'from her left', above: 'from above', floor: 'floor' },
     inFolds: 'Fuller than drawn: the fullness falls in folds.',
+    dotted: 'Dotted: the opening.',
     jobSheet: {
       title: 'Job sheet',
       settle: 'To settle before cutting',
@@ -24,7 +25,7 @@ export function englishPages({ list, station, unit }: Basics) {
       waistLine: (sewn: string, bodice: string): string =>
         `The gores’ tops are ${sewn} all round, the bodice edge ${bodice}.`,
       hemLine: (hem: string): string => `The hem is ${hem} round.`,
-      trainFigure: 'As it stands: the hem from above, its width and length at the figure’s foot.',
+      trainFigure: `From above: where the hem lies, across and along, ${unit}.`,
       cutting: 'Cutting list',
       cuttingHeads: ['piece', 'layers', 'cut', 'across × down', 'allowances'],
       cuttingCaption: `Sizes with allowances, ${unit}; on the fold, of the half`,
@@ -75,7 +76,7 @@ export function englishPages({ list, station, unit }: Basics) {
       caution: 'Caution',
       levelling: 'Levelling record',
       levellingText:
-        'Distances along the hem from the centre front, on her left and on her right; up is +, down is −.',
+        'Distances along the hem from the centre front, on her left and on her right; up is +, down is -.',
       levellingHeads: ['along', 'left', 'right'],
       calendar: 'Calendar',
       calendarHeads: ['by', 'what', 'days before'],
@@ -84,8 +85,8 @@ export function englishPages({ list, station, unit }: Basics) {
     chalk: {
       title: 'Chalk tables',
       intro: [
-        'Chalk the grain line down the cloth. “Down” is measured along it from the top of the cut line, “across” square from it: + to the right, − to the left.',
-        'Mark the corners first, check the two diagonals, then the levels, then the curves: along the straight line between two corners, and square off it, + away from the piece, − into it. Join from mark to mark.',
+        'Chalk the grain line down the cloth. “Down” is measured along it from the top of the cut line, “across” square from it: + to the right, - to the left.',
+        'Mark the corners first, check the two diagonals, then the levels, then the curves: along the straight line between two corners, and square off it, + away from the piece, - into it. Join from mark to mark.',
         'Capitals are corners of the cut line, small letters of the seam line.',
       ],
       onFoldIntro: 'On the fold: the fold is the grain line.',
@@ -93,6 +94,7 @@ export function englishPages({ list, station, unit }: Basics) {
       cornerHeads: ['corner', 'down', 'across'],
       levels: 'Levels',
       levelHeads: ['down', 'cut left', 'seam left', 'seam right', 'cut right'],
+      foldHeads: ['down from the top', 'seam', 'cut'],
       curves: 'Curves',
       chord: (from: string, to: string, edge: string): string => `${from}–${to}, ${edge}`,
       along: 'along',
@@ -190,7 +192,7 @@ export function englishPages({ list, station, unit }: Basics) {
         over
           ? `${number} hooks or buttons and ${tape} of loop for the bustle`
           : `${number} pairs of ribbon for the bustle`,
-      thread: (cloth: string, length: string): string => `thread for the ${cloth}, ${length}`,
+      thread: (cloth: string, length: string): string => `thread for the ${cloth}, about ${length}`,
     },
     milestones: {
       'order-cloth': 'order the cloth',
@@ -203,7 +205,7 @@ export function englishPages({ list, station, unit }: Basics) {
       'level-hem': 'level the hem on her',
       'last-fitting': 'last fitting, bustle pinned',
       deliver: 'deliver, pins counted',
-      event: 'the day',
+      event: 'the event',
     } satisfies Record<Milestone, string>,
     missing: MISSING(list, station),
     costing: {
@@ -252,7 +254,7 @@ export function englishPages({ list, station, unit }: Basics) {
       approve: 'The drawing to approve',
       approveText:
         'At true proportion, from the measures below. Say so now if anything differs from what you want: the cloth is cut by it.',
-      decides: ['measure', ''],
+      decides: ['', ''],
       waist: 'waist seam, all round',
       frontLength: 'front, from the bodice’s edge to the hem',
       backLength: 'back, from the bodice’s edge to the hem',
@@ -260,6 +262,9 @@ export function englishPages({ list, station, unit }: Basics) {
       offFloor: 'hem off the floor in front',
       hem: 'hem, all round',
       opening: 'opens',
+      openingWords: (kind: string, name: string, side: 'left' | 'right' | undefined): string =>
+        `${kind} at ${station(name)}${side === undefined ? '' : `, on your ${side}`}`,
+      priceHeads: ['what', 'amount'],
       layers: 'layers, from the inside out',
       approved: ['approved', 'date'],
       price: 'Price',
@@ -297,7 +302,9 @@ export function englishPages({ list, station, unit }: Basics) {
       bustleSteps: (over: boolean, number: number): string[] => [
         'Have somebody stand behind you; the train lies straight.',
         over
-          ? `Begin at the centre back: loop over hook, then outwards, left and right in turn, ${number} in all.`
+          ? number === 1
+            ? 'Loop over hook at the centre back.'
+            : `Begin at the centre back: loop over hook, then outwards, left and right in turn, ${number} in all.`
           : `Begin at the centre back: tie the ribbons of one number together in a bow, then outwards, ${number} pairs in all.`,
         'Walk a few steps: nothing drags, nothing pulls.',
       ],
@@ -337,7 +344,15 @@ export function englishPages({ list, station, unit }: Basics) {
       train: 'train on the floor at the centre back',
       data: 'A code, never a name: measures are personal data. The data-protection authority of your country says how long they may be kept.',
       notes: 'Notes',
-      figure: 'Where the stations are',
+      figure: 'Where to measure',
+      levels: {
+        shoulders: 'over both shoulders',
+        waist: 'level waist',
+        edge: 'bodice edge',
+        hip: 'hip',
+        hoop: 'bottom hoop',
+        floor: 'floor, in the shoes',
+      },
     },
   };
 }

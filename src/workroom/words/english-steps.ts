@@ -44,7 +44,7 @@ const WRITERS: Writers = {
       ['The lay is planned on the narrower cloth that is left.'],
     ),
   cut: ({ layer, cloth, oneWay, stretch, slippery, roughCut }, { length, list }) =>
-    text(`Cut the ${layer} from the ${cloth}, by its lay.`, [
+    text(`Cut the ${layer}${layer === cloth ? '' : ` from the ${cloth}`}, by its lay.`, [
       oneWay && 'One way: all tops point the same way.',
       slippery && 'Slippery: lay it single on paper, pin at the edges, cut through both.',
       stretch && 'Let it lie loose overnight before it is cut, and never pull it to the pattern.',
@@ -179,7 +179,7 @@ const WRITERS: Writers = {
     ),
   bustle: ({ over, number }) =>
     text(
-      `Sew the bustle, ${number} points as pinned: ${over ? 'loops on the seams, hooks or buttons outside' : 'ribbons in pairs on the inside, numbered from the centre out'}.`,
+      `Sew the bustle, ${number} ${number === 1 ? 'point' : 'points'} as pinned: ${over ? 'loops on the seams, hooks or buttons outside' : 'ribbons in pairs on the inside, numbered from the centre out'}.`,
       ['Through the seam allowances, on a small patch behind the cloth.'],
     ),
   'fell-lining': ({ layers, at }, { list, station }) =>
