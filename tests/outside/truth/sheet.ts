@@ -1,11 +1,12 @@
+import type { Gore } from '../measure/gore.ts';
 import type { MeasuredGown } from '../measure/gown.ts';
 import { polygonOf } from '../measure/path.ts';
 import type { PatternPiece } from '../measure/pattern.ts';
 import { overlapOf } from '../measure/polygons.ts';
-import { distance } from '../measure/segment.ts';
+import { cross, distance, minus } from '../measure/segment.ts';
 
 /** The drawing is in mm, nothing moved by a transform, nothing off the sheet, no piece on another. */
-export function sheetUntruths({ pattern, facts }: MeasuredGown): string[] {
+export function sheetUntruths({ pattern, facts, layers }: MeasuredGown): string[] {
   const found: string[] = [];
   const [x, y, width, height] = pattern.viewBox;
   if (x !== 0 || y !== 0) found.push(`the viewBox begins at ${x}, ${y}`);
@@ -25,11 +26,22 @@ export function sheetUntruths({ pattern, facts }: MeasuredGown): string[] {
         found.push(`${pattern.pieces[k]!.gore} and ${name} overlap by ${shared.toFixed(2)} mm²`);
     }
   }
+  for (const { layer, gores } of layers) {
+    for (const gore of gores) {
+      if (gore !== undefined && !isRightSideUp(gore))
+        found.push(`${layer.name}, ${gore.piece.gore}: drawn mirrored`);
+    }
+  }
   const order = pattern.pieces.map((piece) => facts.gores.findIndex((gore) => gore.name === piece.gore));
   if (order.includes(-1)) found.push('a piece of no known gore');
   if (order.some((place, i) => i > 0 && place < order[i - 1]!))
     found.push('pieces do not come from the centre front round');
   return found;
+}
+
+/** As the wearer's left half: with the waist up, the front edge lies at the left. */
+function isRightSideUp(gore: Gore): boolean {
+  return cross(minus(gore.waist.to, gore.waist.from), minus(gore.hem.from, gore.waist.from)) > 0;
 }
 
 /** Layers that differ only at the hem share one place on the sheet, their waists and seams drawn on each other. */
