@@ -24,9 +24,10 @@ import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
 import { gownOfSpec } from './gown/gown-of-spec.ts';
 import { overskirtAsGown } from './gown/overskirt-as-gown.ts';
-import { type PatternOptions, patternFiles } from './outputs/pattern-files.ts';
+import type { PatternOptions } from './outputs/pattern-files.ts';
 import { contentHash } from './report/content-hash.ts';
 import { findingsOf, type GownReport, gownReport } from './report/gown-report.ts';
+import type { ReadBase } from './spec/based-on.ts';
 import { readSpec } from './spec/read-spec.ts';
 import { type LayerSpec, placeOf, type Spec } from './spec/spec.ts';
 import { type GownMeasures, measureGown } from './truing/measure-gown.ts';
@@ -58,9 +59,9 @@ export interface Drafting {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** Reads, drafts, trues and allows one gown. */
-export function draft(source: Source): Drafting {
-  const read = readSpec(source);
+/** Reads, drafts, trues and allows one gown. `readBase` gives the specs that it may be based on. */
+export function draft(source: Source, readBase?: ReadBase): Drafting {
+  const read = readSpec(source, readBase);
   if (read.spec === undefined) return { diagnostics: sortDiagnostics(read.diagnostics) };
   const drafted = draftSpec(read.spec);
   return { ...drafted, diagnostics: sortDiagnostics([...read.diagnostics, ...drafted.diagnostics]) };
@@ -136,6 +137,8 @@ export async function draftOutputs(
   diagnostics: readonly Diagnostic[],
   options: PatternOptions,
 ): Promise<DraftOutputs> {
+  // Loaded here: a check draws nothing, and should not wait for what draws.
+  const { patternFiles } = await import('./outputs/pattern-files.ts');
   const pattern = await patternFiles(gown, options);
   return {
     files: pattern.files,

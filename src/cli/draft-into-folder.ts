@@ -8,7 +8,7 @@ import { findingsJson } from './findings-json.ts';
 import type { Machine } from './machine.ts';
 import { fontBytes } from './package-files.ts';
 import { hasErrors, printFindings } from './print-findings.ts';
-import { readSource } from './read-source.ts';
+import { basesBeside, readSource } from './read-source.ts';
 import { writeOutputs } from './write-outputs.ts';
 
 export interface DraftFlags {
@@ -26,7 +26,8 @@ export async function draftIntoFolder(
 ): Promise<ExitStatus> {
   const paper = paperOf(flags.paper);
   const { source, diagnostics: unreadable } = readSource(file, machine);
-  const drafting = source === undefined ? { diagnostics: unreadable } : draft(source);
+  const drafting =
+    source === undefined ? { diagnostics: unreadable } : draft(source, basesBeside(file, machine));
   const { gown } = drafting;
   let { diagnostics } = drafting;
   const folder = flags.out ?? join('out', nameOf(file));

@@ -1,8 +1,10 @@
-import { closeSync, openSync, readSync } from 'node:fs';
-import { resolve } from 'node:path';
+import { closeSync, openSync, readSync, realpathSync } from 'node:fs';
+import { dirname, join, resolve, sep } from 'node:path';
 import type { Diagnostic, Source } from '../diagnostics/diagnostic.ts';
+import { plainText } from '../diagnostics/plain-text.ts';
+import type { ReadBase } from '../spec/based-on.ts';
 import { decodeSpec, LARGEST_SPEC } from '../spec/decode-spec.ts';
-import { faultOf } from './fault.ts';
+import { faultOf, MachineFault, systemCode } from './fault.ts';
 import type { Machine } from './machine.ts';
 
 /**
@@ -12,6 +14,35 @@ import type { Machine } from './machine.ts';
  */
 export function readSource(file: string, machine: Machine): { source?: Source; diagnostics: Diagnostic[] } {
   return decodeSpec(bytesOf(resolve(machine.folder, file), file), file);
+}
+
+/**
+ * How a spec's own folder is read for what the spec is based on. A link that leads out of that folder is not followed:
+ * a spec from somewhere else must not print another file's lines.
+ */
+export function basesBeside(file: string, machine: Machine): ReadBase {
+  const folder = dirname(resolve(machine.folder, file));
+  return (path) => {
+    const name = join(dirname(file), path);
+    const real = realPath(join(folder, path), name);
+    if (real === undefined) return undefined;
+    if (!real.startsWith(join(realpathSync(folder), sep))) {
+      throw new MachineFault(
+        `${plainText(name)} is a link that leads out of the spec's folder`,
+        'Copy the file into the folder.',
+      );
+    }
+    return decodeSpec(bytesOf(real, name), name);
+  };
+}
+
+function realPath(path: string, name: string): string | undefined {
+  try {
+    return realpathSync(path);
+  } catch (error) {
+    if (['ENOENT', 'ENOTDIR'].includes(systemCode(error))) return undefined;
+    throw faultOf(error, 'read', name);
+  }
 }
 
 /** The file's bytes, but not more than tell that it is too large: a device or a pipe may never end. */

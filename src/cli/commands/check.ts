@@ -11,6 +11,7 @@ export const addCheck: AddCommand = (program, machine, end) => {
     )
     .argument('<spec>', 'the gown spec')
     .option('--json', 'print figures and findings as JSON')
+    .option('--resolved', 'print the whole spec, with what it keeps of those that it is based on')
     .action(async (file: string, flags: CheckFlags) => {
       const { checkGown } = await import('../check-gown.ts');
       end(checkGown(file, flags, machine));
