@@ -26,3 +26,6 @@ export const LEVEL = 1e-9;
 
 /** Farthest that a line joined up from a chalk table may lie from the true one. Larger than chalk is wide spoils the seam; smaller asks for more points than anyone marks. */
 export const CHALK_AGREES = 1;
+
+/** Heights that a slant over a petticoat may miss, mm. Larger shows at the hem of a wide hoop; smaller only costs rounds. */
+export const LEVEL_HEIGHT = 1e-7;

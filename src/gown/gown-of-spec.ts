@@ -2,6 +2,7 @@ import type { GoreSpec, Spec } from '../spec/spec.ts';
 import { stationsOf } from '../spec/stations.ts';
 import type { Gore, Gown, LengthRule, Station, Train, WidthRule } from './gown.ts';
 import { slantLevels } from './slant-levels.ts';
+import { type WornLengths, wornLengths } from './worn-lengths.ts';
 
 /** The allowances that hold where the spec names none: the usual 5/8 in seam (textbook) all round. */
 export const DEFAULT_ALLOWANCE = 15;
@@ -10,7 +11,8 @@ export const DEFAULT_ALLOWANCE = 15;
 export function gownOfSpec(spec: Spec): Gown {
   const closed = spec.symmetry === 'none';
   const names = stationNames(spec);
-  const stations = names.map((name) => stationOf(spec, name));
+  const worn = wornLengths(spec);
+  const stations = names.map((name) => stationOf(spec, worn, name));
   const pointedAt = spec.bodice.point === undefined ? -1 : names.indexOf(spec.bodice.point);
   const train = trainOf(spec, names);
   const tops = spec.gores.map((gore) => topOf(spec, gore));
@@ -20,7 +22,7 @@ export function gownOfSpec(spec: Spec): Gown {
     gores: spec.gores.map((gore, index) => goreOf(spec, gore, index, tops)),
     stations,
     ...(pointedAt >= 0 ? { pointedAt } : {}),
-    lengths: lengthRuleOf(spec),
+    lengths: lengthRuleOf(spec, worn),
     ...(train === undefined ? {} : { train }),
     waistSeam: spec.bodice.waistSeam,
   };
@@ -41,8 +43,8 @@ export function foldOf(spec: Pick<Spec, 'gores'>, index: number): 'front' | 'bac
   return index === 0 ? 'front' : 'back';
 }
 
-function stationOf(spec: Spec, name: string): Station {
-  const given = spec.lengths.at[name];
+function stationOf(spec: Spec, worn: WornLengths, name: string): Station {
+  const given = worn.at[name];
   const drop = spec.bodice.dropBelowWaist[name] ?? 0;
   if (given === undefined) return { name, drop };
   const turnings =
@@ -52,9 +54,9 @@ function stationOf(spec: Spec, name: string): Station {
   return { name, drop, length: given - turnings };
 }
 
-function lengthRuleOf(spec: Spec): LengthRule {
+function lengthRuleOf(spec: Spec, worn: WornLengths): LengthRule {
   return spec.lengths.measured === 'to-floor'
-    ? { measured: 'to-floor', offFloor: spec.lengths.offFloor ?? 0 }
+    ? { measured: 'to-floor', offFloor: worn.offFloor ?? 0 }
     : { measured: 'finished' };
 }
 

@@ -165,6 +165,20 @@ export interface LengthsSpec {
   readonly at: Readonly<Record<string, number>>;
   /** Sewn edge of the bodice to the floor, by station, where `at` holds other lengths: what a bustle lifts from. */
   readonly toFloor?: Readonly<Record<string, number>>;
+  /** What she had on when these were measured, where it differs from what the gown is made for. */
+  readonly measuredIn?: MeasuredInSpec;
+  /** What she will wear. */
+  readonly wornIn?: { readonly heel: number; readonly notes?: string };
+  readonly notes?: string;
+}
+
+/** What is absent was as the spec has it now. */
+export interface MeasuredInSpec {
+  /** Height of the heel, mm. */
+  readonly heel?: number;
+  /** How far the edge that was measured from lay below the level waist, by station; 0 where not named. */
+  readonly dropBelowWaist?: Readonly<Record<string, number>>;
+  readonly petticoat?: PetticoatSpec | 'none';
   readonly notes?: string;
 }
 

@@ -1,0 +1,143 @@
+import type { LengthsSpec, PetticoatSpec, Spec } from '../spec/spec.ts';
+import { stationsOf } from '../spec/stations.ts';
+import { petticoatProfile } from './petticoat-profile.ts';
+
+/** The lengths as the gown is made: along the cloth, over the petticoat and in the shoes that she will wear. mm. */
+export type WornLengths = Pick<LengthsSpec, 'at' | 'toFloor' | 'offFloor'>;
+
+/**
+ * Lengths move together: a change of heel, of petticoat or of the bodice's drop between the measuring and the wearing
+ * moves every station by geometry. Where the petticoat's levels are heights, so are lengths to the floor, and they
+ * become lengths along the cloth. Lengths that nothing moves stay exactly as given.
+ */
+export function wornLengths(spec: Spec): WornLengths {
+  const { measured, at, toFloor, offFloor } = spec.lengths;
+  const floors = toFloor && mapped(toFloor, (length, name) => floorMoved(spec, name, length).after);
+  if (measured !== 'to-floor') {
+    return {
+      at: hemsMoved(spec),
+      ...(floors && { toFloor: floors }),
+      ...(offFloor !== undefined && { offFloor }),
+    };
+  }
+  const moved = mapped(at, (length, name) => floorMoved(spec, name, length));
+  // Off the floor is one number along the cloth; where it differs from station to station the length makes up for it.
+  const off = Object.values(moved)[0]?.offFloor ?? 0;
+  return {
+    at: mapped(moved, (own, name) => (inTrain(spec, name) ? own.after : own.after - own.offFloor + off)),
+    ...(floors && { toFloor: floors }),
+    offFloor: off,
+  };
+}
+
+/** What the tape went over: measured, and worn. */
+interface Wearing {
+  readonly petticoat: PetticoatSpec | undefined;
+  readonly drop: number;
+  readonly heel: number;
+}
+
+function wearings(spec: Spec, station: string): { measured: Wearing; worn: Wearing } {
+  const { measuredIn, wornIn } = spec.lengths;
+  const drop = spec.bodice.dropBelowWaist[station] ?? 0;
+  const petticoat = measuredIn?.petticoat ?? spec.petticoat;
+  const heel = wornIn?.heel ?? 0;
+  return {
+    measured: {
+      petticoat: petticoat === 'none' ? undefined : petticoat,
+      drop: measuredIn?.dropBelowWaist === undefined ? drop : (measuredIn.dropBelowWaist[station] ?? 0),
+      heel: measuredIn?.heel ?? heel,
+    },
+    worn: { petticoat: spec.petticoat, drop, heel },
+  };
+}
+
+/** A length from the sewn edge, along the cloth: as measured and as worn; and the hem off the floor there. */
+interface Moved {
+  readonly before: number;
+  readonly after: number;
+  readonly offFloor: number;
+}
+
+/** A length to the floor: plumb where the petticoat's levels are heights, else along the cloth. */
+function floorMoved(spec: Spec, station: string, length: number): Moved {
+  const { measured, worn } = wearings(spec, station);
+  return moved(spec, measured, worn, length, measured.petticoat?.measured === 'vertical');
+}
+
+function moved(spec: Spec, measured: Wearing, worn: Wearing, length: number, isPlumb: boolean): Moved {
+  const off = spec.lengths.offFloor ?? 0;
+  if (!isPlumb && spec.lengths.measuredIn === undefined)
+    return { before: length, after: length, offFloor: off };
+  const waist = spec.bodice.waistSeam;
+  // Plumb from a dropped edge: only a hoop alone needs the floor before it has a profile, and there the drop is steep.
+  const floor = isPlumb ? { height: measured.drop + length } : { slant: measured.drop + length };
+  const before = petticoatProfile(measured.petticoat, waist, floor);
+  const height = isPlumb ? before.heightAt(measured.drop) + length : before.heightAt(measured.drop + length);
+  const lowered = height + worn.heel - measured.heel;
+  const after = petticoatProfile(worn.petticoat, waist, { height: lowered });
+  const slant = after.slantAt(lowered);
+  return {
+    before: isPlumb ? before.slantAt(height) - measured.drop : length,
+    after: slant - worn.drop,
+    offFloor: worn.petticoat?.measured === 'vertical' ? slant - after.slantAt(lowered - off) : off,
+  };
+}
+
+/** Finished and cut lengths: the hem keeps its height off the floor, and a train what lies on it. */
+function hemsMoved(spec: Spec): Record<string, number> {
+  const { at, measuredIn } = spec.lengths;
+  if (measuredIn === undefined) return { ...at };
+  const names = stationsOf(
+    spec.gores.map((gore) => gore.name),
+    spec.symmetry,
+  ).filter((name) => at[name] !== undefined);
+  const shifts = names.map((name) => hemShift(spec, name));
+  return Object.fromEntries(names.map((name, i) => [name, at[name]! + (shifts[i] ?? between(shifts, i))]));
+}
+
+/** By how much the hem of a station moves; undefined inside a train whose floor is not known there. */
+function hemShift(spec: Spec, station: string): number | undefined {
+  const { at, toFloor } = spec.lengths;
+  const floor = toFloor?.[station];
+  const hem = inTrain(spec, station) ? hemLessTrain(spec, station) : at[station];
+  if (floor === undefined && hem === undefined) return undefined;
+  const { measured, worn } = wearings(spec, station);
+  const { before, after } =
+    floor === undefined ? moved(spec, measured, worn, hem!, false) : floorMoved(spec, station, floor);
+  return after - before;
+}
+
+/** The length where it reaches the floor, along the cloth. */
+function hemLessTrain(spec: Spec, station: string): number | undefined {
+  const { onFloor, full = 'centre-back' } = spec.train ?? {};
+  return onFloor === undefined || station !== full ? undefined : spec.lengths.at[station]! - onFloor;
+}
+
+/** Halfway values between the stations that are known, or the nearest one's. */
+function between(shifts: readonly (number | undefined)[], i: number): number {
+  const before = shifts.findLastIndex((shift, k) => k < i && shift !== undefined);
+  const after = shifts.findIndex((shift, k) => k > i && shift !== undefined);
+  if (before < 0 || after < 0) return shifts[Math.max(before, after)] ?? 0;
+  return shifts[before]! + ((shifts[after]! - shifts[before]!) * (i - before)) / (after - before);
+}
+
+/** Stations behind the one where the train begins, and on a gown whose sides differ in front of where it ends. */
+function inTrain(spec: Spec, station: string): boolean {
+  if (spec.train === undefined) return false;
+  const stations = stationsOf(
+    spec.gores.map((gore) => gore.name),
+    spec.symmetry,
+  );
+  const { begins, ends } = spec.train;
+  const last = ends === undefined || ends === stations[0] ? stations.length : stations.indexOf(ends);
+  const place = stations.indexOf(station);
+  return place > stations.indexOf(begins) && place < last;
+}
+
+function mapped<In, Out>(
+  record: Readonly<Record<string, In>>,
+  value: (own: In, name: string) => Out,
+): Record<string, Out> {
+  return Object.fromEntries(Object.entries(record).map(([name, own]) => [name, value(own, name)]));
+}
