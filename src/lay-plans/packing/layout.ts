@@ -1,0 +1,161 @@
+import { lieOf, NoFitTable, shapeOf } from './no-fit-table.ts';
+import { halfBounds, type StripPacking, type StripProblem, signedArea } from './strip-problem.ts';
+
+/** A layout's positions, to go back to. */
+export interface LayoutState {
+  readonly length: number;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly choice: Int32Array;
+}
+
+/**
+ * Items lying on the strip, overlapping or not. Plain arrays, because the search reads them millions of times a
+ * second. An item's `lie` is its shape and flip as `NoFitTable` numbers them.
+ */
+export class Layout {
+  readonly problem: StripProblem;
+  readonly table: NoFitTable;
+  readonly count: number;
+  length = Infinity;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  /** Which of its attitudes an item has. */
+  readonly choice: Int32Array;
+  readonly lie: Int32Array;
+  /** Half bounds as the item lies. */
+  readonly halfWidth: Float64Array;
+  readonly halfHeight: Float64Array;
+  readonly shapeHalfWidth: Float64Array;
+  readonly shapeHalfHeight: Float64Array;
+  readonly areas: Float64Array;
+  /** Weight of each pair's overlap, symmetric, count × count. */
+  readonly weights: Float64Array;
+  /** Work done: overlaps looked up. Counted, never timed, so that the same problem gives the same packing. */
+  work = 0;
+  private readonly lies: readonly number[][];
+
+  constructor(problem: StripProblem, table = new NoFitTable(problem.shapes, problem.gap)) {
+    this.problem = problem;
+    this.table = table;
+    this.count = problem.items.length;
+    this.x = new Float64Array(this.count);
+    this.y = new Float64Array(this.count);
+    this.choice = new Int32Array(this.count);
+    this.lie = new Int32Array(this.count);
+    this.halfWidth = new Float64Array(this.count);
+    this.halfHeight = new Float64Array(this.count);
+    const bounds = problem.shapes.map(halfBounds);
+    this.shapeHalfWidth = Float64Array.from(bounds, ({ width }) => width);
+    this.shapeHalfHeight = Float64Array.from(bounds, ({ height }) => height);
+    const areas = problem.shapes.map((outline) => Math.abs(signedArea(outline)));
+    this.areas = Float64Array.from(problem.items, (item) => areas[item.attitudes[0]!.shape]!);
+    this.weights = new Float64Array(this.count * this.count).fill(1);
+    this.lies = problem.items.map((item) => item.attitudes.map(lieOf));
+  }
+
+  /** How many attitudes an item may choose from. */
+  choices(item: number): number {
+    return this.lies[item]!.length;
+  }
+
+  lieAt(item: number, choice: number): number {
+    return this.lies[item]![choice]!;
+  }
+
+  /** Puts an item down, moved the least to lie within the strip. */
+  put(item: number, choice: number, x: number, y: number): void {
+    const lie = this.lieAt(item, choice);
+    this.choice[item] = choice;
+    this.lie[item] = lie;
+    this.halfWidth[item] = this.shapeHalfWidth[shapeOf(lie)]!;
+    this.halfHeight[item] = this.shapeHalfHeight[shapeOf(lie)]!;
+    this.x[item] = this.withinX(item, lie, x);
+    this.y[item] = this.withinY(lie, y);
+  }
+
+  withinX(item: number, lie: number, x: number): number {
+    const half = this.shapeHalfWidth[shapeOf(lie)]!;
+    return this.problem.items[item]!.middleAt ?? Math.max(half, Math.min(this.problem.width - half, x));
+  }
+
+  withinY(lie: number, y: number): number {
+    const half = this.shapeHalfHeight[shapeOf(lie)]!;
+    return Math.max(half, Math.min(this.length - half, y));
+  }
+
+  /** How deep two items lie in each other. */
+  overlap(a: number, b: number): number {
+    const dx = this.x[b]! - this.x[a]!;
+    const dy = this.y[b]! - this.y[a]!;
+    const { gap } = this.problem;
+    if (Math.abs(dx) >= this.halfWidth[a]! + this.halfWidth[b]! + gap) return 0;
+    if (Math.abs(dy) >= this.halfHeight[a]! + this.halfHeight[b]! + gap) return 0;
+    const region = this.table.prepare(this.lie[a]!, this.lie[b]!);
+    const at = this.lie[a]! * this.table.lies + this.lie[b]!;
+    return region.depth(dx * this.table.signX[at]!, dy * this.table.signY[at]!);
+  }
+
+  /** Weighted overlap that an item would have at a place with `others[from … to)`; stops once past `limit`. */
+  costAmong(
+    others: Int32Array,
+    from: number,
+    to: number,
+    item: number,
+    lie: number,
+    x: number,
+    y: number,
+    limit: number,
+  ): number {
+    const { table, weights } = this;
+    const { lies, regions } = table;
+    const halfWidth = this.shapeHalfWidth[shapeOf(lie)]! + this.problem.gap;
+    const halfHeight = this.shapeHalfHeight[shapeOf(lie)]! + this.problem.gap;
+    const row = item * this.count;
+    let sum = 0;
+    this.work++;
+    for (let k = from; k < to; k++) {
+      const other = others[k]!;
+      const dy = y - this.y[other]!;
+      const reachY = halfHeight + this.halfHeight[other]!;
+      if (dy >= reachY || dy <= -reachY) continue;
+      const dx = x - this.x[other]!;
+      const reachX = halfWidth + this.halfWidth[other]!;
+      if (dx >= reachX || dx <= -reachX) continue;
+      const at = this.lie[other]! * lies + lie;
+      const region = regions[at] ?? table.prepare(this.lie[other]!, lie);
+      const depth = region.depth(dx * table.signX[at]!, dy * table.signY[at]!);
+      this.work++;
+      if (depth > 0) {
+        sum += depth * weights[row + other]!;
+        if (sum >= limit) return sum;
+      }
+    }
+    return sum;
+  }
+
+  /** Length really used. */
+  used(): number {
+    let used = 0;
+    for (let i = 0; i < this.count; i++) used = Math.max(used, this.y[i]! + this.halfHeight[i]!);
+    return used;
+  }
+
+  state(): LayoutState {
+    return { length: this.length, x: this.x.slice(), y: this.y.slice(), choice: this.choice.slice() };
+  }
+
+  restore(state: LayoutState): void {
+    this.length = state.length;
+    for (let i = 0; i < this.count; i++) this.put(i, state.choice[i]!, state.x[i]!, state.y[i]!);
+  }
+
+  packing(): StripPacking {
+    const placements = this.problem.items.map((item, i) => ({
+      attitude: item.attitudes[this.choice[i]!]!,
+      x: this.x[i]!,
+      y: this.y[i]!,
+    }));
+    return { length: this.used(), placements };
+  }
+}
