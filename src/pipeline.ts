@@ -138,11 +138,25 @@ export async function draftOutputs(
   options: PatternOptions,
 ): Promise<DraftOutputs> {
   // Loaded here: a check draws nothing, and should not wait for what draws.
-  const { patternFiles } = await import('./outputs/pattern-files.ts');
+  const { paperOf, patternFiles } = await import('./outputs/pattern-files.ts');
+  const { paperFiles } = await import('./outputs/paper-files.ts');
+  const { workroom } = await import('./workroom/workroom.ts');
+  const { lettersMissing } = await import('./outputs/glyph-problems.ts');
+
+  const { facts, findings } = workroom(gown.spec, gown.drafts, gown.cut.pieces, []);
+  const found = sortDiagnostics([...diagnostics, ...findings]);
+  const paper = paperOf(gown, options.paper);
   const pattern = await patternFiles(gown, options);
+  const papers = await paperFiles(gown, facts, [], found, { ...options, paper });
+
+  const letters = [...new Set([...pattern.missingGlyphs, ...papers.missingGlyphs])];
+  const all =
+    letters.length === 0
+      ? found
+      : sortDiagnostics([...found, lettersMissing(placeOf(gown.spec, 'gown'), letters)]);
   return {
-    files: pattern.files,
-    report: { ...gown.report, pattern: pattern.report, findings: findingsOf(diagnostics) },
-    diagnostics,
+    files: new Map([...pattern.files, ...papers.files]),
+    report: { ...gown.report, pattern: pattern.report, findings: findingsOf(all) },
+    diagnostics: all,
   };
 }

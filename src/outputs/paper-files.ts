@@ -1,0 +1,67 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { DraftedGown } from '../pipeline.ts';
+import type { FlowedPages } from '../render/page-flow.ts';
+import { clientPages } from '../render/papers/client-pages.ts';
+import { jobSheet } from '../render/papers/job-sheet.ts';
+import type { LayFigure, PaperInput } from '../render/papers/paper-input.ts';
+import { writePdf } from '../render/write-pdf.ts';
+import type { Paper } from '../sheets/paper.ts';
+import { chalkCsv } from '../workroom/chalk-csv.ts';
+import { chalkTables } from '../workroom/chalk-tables.ts';
+import { silhouetteOf } from '../workroom/silhouette.ts';
+import { english } from '../workroom/words/english.ts';
+import type { Workroom } from '../workroom/workroom.ts';
+
+export interface PaperOptions {
+  readonly paper: Paper;
+  /** Between the levels of the chalk tables, mm; 10 cm or 4 in when absent. */
+  readonly every?: number;
+  readonly font?: () => Uint8Array | Promise<Uint8Array>;
+}
+
+export interface PaperFiles {
+  readonly files: ReadonlyMap<string, string | Uint8Array>;
+  readonly missingGlyphs: readonly string[];
+}
+
+/** The workroom's papers, the client's pages and the chalk tables. */
+export async function paperFiles(
+  gown: DraftedGown,
+  workroom: Workroom,
+  lays: readonly LayFigure[],
+  diagnostics: readonly Diagnostic[],
+  options: PaperOptions,
+): Promise<PaperFiles> {
+  const { spec, content, measures, cut, drafts } = gown;
+  const chalk = chalkTables(cut.pieces, spec.units, options.every);
+  const input: PaperInput = {
+    spec,
+    content,
+    measures,
+    cutPieces: cut.pieces,
+    workroom,
+    silhouette: silhouetteOf(drafts.gown, workroom.skirt, workroom.closure),
+    chalk,
+    lays,
+    diagnostics,
+    words: english(spec.units),
+    paper: options.paper,
+  };
+  const write = (title: string, flowed: FlowedPages) =>
+    writePdf(flowed.pages, {
+      title: `${spec.gown}: ${title}`,
+      subject: `spec format ${spec.format}, content ${content}`,
+      bookmarks: flowed.bookmarks,
+      ...(options.font === undefined ? {} : { font: options.font }),
+    });
+  const job = await write('job sheet', jobSheet(input));
+  const client = await write('for the client', clientPages(input));
+  return {
+    files: new Map<string, string | Uint8Array>([
+      [`job-sheet-${options.paper.name}.pdf`, job.bytes],
+      [`client-${options.paper.name}.pdf`, client.bytes],
+      ['chalk.csv', chalkCsv(chalk)],
+    ]),
+    missingGlyphs: [...new Set([...job.missingGlyphs, ...client.missingGlyphs])],
+  };
+}
