@@ -1,9 +1,8 @@
 import { join, parse, resolve } from 'node:path';
 import { plainText } from '../diagnostics/plain-text.ts';
 import { draft, draftOutputs } from '../pipeline.ts';
-import { PAPERS, type Paper, paperNamed } from '../sheets/paper.ts';
+import { askedPaper } from './asked-paper.ts';
 import { ExitStatus } from './exit-status.ts';
-import { WrongCommandLine } from './fault.ts';
 import { findingsJson } from './findings-json.ts';
 import type { Machine } from './machine.ts';
 import { fontBytes } from './package-files.ts';
@@ -24,7 +23,7 @@ export async function draftIntoFolder(
   flags: DraftFlags,
   machine: Machine,
 ): Promise<ExitStatus> {
-  const paper = paperOf(flags.paper);
+  const paper = askedPaper(flags.paper);
   const { source, diagnostics: unreadable } = readSource(file, machine);
   const drafting =
     source === undefined ? { diagnostics: unreadable } : draft(source, basesBeside(file, machine));
@@ -50,14 +49,6 @@ export async function draftIntoFolder(
     machine.out(files.map((name) => `${plainText(join(folder, name))}\n`).join(''));
   }
   return hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
-}
-
-function paperOf(name: string | undefined): Paper | undefined {
-  if (name === undefined) return undefined;
-  const paper = paperNamed(name);
-  if (paper !== undefined) return paper;
-  const names = PAPERS.map((one) => one.name).join(', ');
-  throw new WrongCommandLine(`--paper: there is no paper "${plainText(name)}". There are: ${names}.`);
 }
 
 /** The spec's name without its folder and ending; a file called `..yaml` must not lead out of `out`. */

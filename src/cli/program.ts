@@ -3,13 +3,14 @@ import { version } from '../../package.json';
 import type { AddCommand } from './command.ts';
 import { addCheck } from './commands/check.ts';
 import { addDraft } from './commands/draft.ts';
+import { addMeasures } from './commands/measures.ts';
 import { addNew } from './commands/new.ts';
 import { addSchema } from './commands/schema.ts';
 import type { ExitStatus } from './exit-status.ts';
 import type { Machine } from './machine.ts';
 
 /** Every command, in the order in which a gown meets them. Each loads its heavy modules when it runs. */
-const COMMANDS: readonly AddCommand[] = [addNew, addCheck, addDraft, addSchema];
+const COMMANDS: readonly AddCommand[] = [addNew, addCheck, addDraft, addMeasures, addSchema];
 
 /** The command line as a whole. */
 export function program(machine: Machine, end: (status: ExitStatus) => void): Command {

@@ -12,10 +12,10 @@ import { quietly, removeIfThere } from './output-lock.ts';
  * @param name the file as the user named it, for messages
  * @throws MachineFault where there is a file of that name, or it cannot be written
  */
-export function writeNewFile(path: string, text: string, name: string): void {
+export function writeNewFile(path: string, content: string | Uint8Array, name: string): void {
   const temporary = join(dirname(path), `.gorewright-${randomBytes(4).toString('hex')}-0`);
   try {
-    disk.create(temporary, Buffer.from(text));
+    disk.create(temporary, typeof content === 'string' ? Buffer.from(content) : content);
     putInPlace(temporary, path);
   } catch (error) {
     quietly(() => removeIfThere(temporary, disk));

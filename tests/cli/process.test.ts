@@ -1,4 +1,4 @@
-import { copyFileSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { freshFolder, gorewright, inShell, projectFile } from './gorewright.ts';
@@ -112,6 +112,18 @@ describe('files that are no specs', () => {
     const { status, stderr } = gorewright(['check', path], freshFolder());
     expect(status).toBe(1);
     expect(stderr).toMatch(/\n1 error\n$/);
+  });
+
+  it('a link out of the folder is not followed by based-on', () => {
+    const folder = freshFolder();
+    mkdirSync(join(folder, 'gowns'));
+    writeFileSync(join(folder, 'secret.yaml'), 'password: 12345\n');
+    symlinkSync('../secret.yaml', join(folder, 'gowns/base.yaml'));
+    writeFileSync(join(folder, 'gowns/gown.yaml'), 'based-on: base.yaml\n');
+    const { status, stdout, stderr } = gorewright(['check', '--resolved', 'gowns/gown.yaml'], folder);
+    expect(stdout + stderr).not.toContain('password');
+    expect(stderr).toMatch(/^gorewright: gowns\/base.yaml is a link [^\n]+\n$/);
+    expect(status).toBe(3);
   });
 
   it('a spec that may not be changed is read', () => {

@@ -18,6 +18,7 @@ export const addNew: AddCommand = (program, machine, end) => {
     .argument('[file]', 'the spec to write, such as LAN-07.yaml')
     .option('--from <template>', `the template to start from (default: ${DEFAULT_TEMPLATE})`)
     .action(async (file: string | undefined, options: { from?: string }) => {
+      const { chosenTemplate } = await import('../chosen-template.ts');
       const { templates } = await import('../package-files.ts');
       const { writeNewFile } = await import('../write-new-file.ts');
       const all = templates();
@@ -27,7 +28,7 @@ export const addNew: AddCommand = (program, machine, end) => {
         machine.out(listOf(all));
         return end(ExitStatus.done);
       }
-      const template = chosen(all, options.from ?? DEFAULT_TEMPLATE);
+      const template = chosenTemplate(all, options.from ?? DEFAULT_TEMPLATE);
       writeNewFile(resolve(machine.folder, file), template.text, file);
       machine.out(`Wrote ${plainText(file)} from the template ${template.name}: ${template.about}\n`);
       if (options.from === undefined) machine.out(`\n${listOf(all)}`);
@@ -35,14 +36,6 @@ export const addNew: AddCommand = (program, machine, end) => {
       end(ExitStatus.done);
     });
 };
-
-/** The named template, or a message that lists them. */
-export function chosen(all: readonly Template[], name: string): Template {
-  const template = all.find((one) => one.name === name);
-  if (template !== undefined) return template;
-  const names = all.map((one) => one.name).join(', ');
-  throw new WrongCommandLine(`there is no template "${plainText(name)}". There are: ${names}.`);
-}
 
 function listOf(all: readonly Template[]): string {
   const width = Math.max(...all.map((template) => template.name.length));

@@ -1,0 +1,70 @@
+import { resolve } from 'node:path';
+import { plainText } from '../diagnostics/plain-text.ts';
+import { paperOf } from '../outputs/pattern-files.ts';
+import { measuresForm, measuresText } from '../render/papers/measures-form.ts';
+import { writePdf } from '../render/write-pdf.ts';
+import { readSpec } from '../spec/read-spec.ts';
+import type { Spec } from '../spec/spec.ts';
+import { stationsOf } from '../spec/stations.ts';
+import { english } from '../workroom/words/english.ts';
+import { askedPaper } from './asked-paper.ts';
+import { chosenTemplate } from './chosen-template.ts';
+import { ExitStatus } from './exit-status.ts';
+import { WrongCommandLine } from './fault.ts';
+import type { Machine } from './machine.ts';
+import { fontBytes, templates } from './package-files.ts';
+import { hasErrors, printFindings } from './print-findings.ts';
+import { basesBeside, readSource } from './read-source.ts';
+import { writeNewFile } from './write-new-file.ts';
+
+export interface MeasuresFlags {
+  readonly from?: string;
+  readonly out?: string;
+  readonly paper?: string;
+}
+
+/** `measures`: the blank form for a fitting, as text, or as a PDF where a file is named. */
+export async function printMeasures(
+  file: string | undefined,
+  flags: MeasuresFlags,
+  machine: Machine,
+): Promise<ExitStatus> {
+  if (file !== undefined && flags.from !== undefined) {
+    throw new WrongCommandLine('measures: give a spec or a template, not both.');
+  }
+  const asked = askedPaper(flags.paper);
+  const spec = file === undefined ? specOfTemplate(flags.from) : specOf(file, machine);
+  if (spec === undefined) return ExitStatus.specWrong;
+  const stations = stationsOf(
+    spec.gores.map(({ name }) => name),
+    spec.symmetry,
+  );
+  const words = english(spec.units);
+  if (flags.out === undefined) {
+    machine.out(`${measuresText(spec, stations, words)}\n`);
+    return ExitStatus.done;
+  }
+  const { pages, bookmarks } = measuresForm(spec, stations, words, paperOf({ spec }, asked?.name));
+  const pdf = await writePdf(pages, {
+    title: `${spec.gown}: ${words.measuresForm.title}`,
+    bookmarks,
+    font: fontBytes,
+  });
+  writeNewFile(resolve(machine.folder, flags.out), pdf.bytes, flags.out);
+  machine.out(`${plainText(flags.out)}\n`);
+  return ExitStatus.done;
+}
+
+function specOf(file: string, machine: Machine): Spec | undefined {
+  const { source, diagnostics: unreadable } = readSource(file, machine);
+  const { spec, diagnostics } =
+    source === undefined ? { diagnostics: unreadable } : readSpec(source, basesBeside(file, machine));
+  if (hasErrors(diagnostics)) printFindings(diagnostics, machine);
+  return spec;
+}
+
+/** Without a spec or a template, the form is for a plain floor-length gown. */
+function specOfTemplate(name = 'floor-length'): Spec | undefined {
+  const template = chosenTemplate(templates(), name);
+  return readSpec({ name: `${template.name}.yaml`, text: template.text }).spec;
+}
