@@ -4,10 +4,10 @@ import { describe, expect, test } from 'vitest';
 import type { CutPiece } from '../../src/draft/piece.ts';
 import { flattenedRun } from '../../src/geometry/flatten.ts';
 import { lengthOfRun } from '../../src/geometry/length.ts';
+import { hemPartners } from '../../src/sheets/hem-partners.ts';
 import { layOutSheets, sheetLabel } from '../../src/sheets/lay-out-sheets.ts';
 import { longChecks } from '../../src/sheets/long-checks.ts';
 import { PAPERS, paperNamed } from '../../src/sheets/paper.ts';
-import { sharedHems } from '../../src/sheets/shared-hems.ts';
 import { lanternGores, sectorPiece } from './sector-piece.ts';
 
 const A4 = {
@@ -138,7 +138,7 @@ test('layers that differ only at the hem lie on one another, others do not', () 
     frontLength: 1060,
     backLength: 1120,
   });
-  expect(sharedHems([...shell, ...lining, wider])).toEqual([[0, 5], [1, 6], [2, 7], [3, 8], [4, 9], [10]]);
+  expect(hemPartners([...shell, ...lining, wider])).toEqual([[0, 5], [1, 6], [2, 7], [3, 8], [4, 9], [10]]);
   const plan = layOutSheets([...lining, ...shell], A4);
   expect(plan.sheets.length).toBe(layOutSheets(shell, A4).sheets.length);
   expect(plan.pieces.map(({ liesOn }) => liesOn)).toEqual([5, 6, 7, 8, 9, ...Array(5).fill(undefined)]);

@@ -10,7 +10,7 @@ import { reversedRun } from '../geometry/split.ts';
  * Pieces of one gore that differ only at the hem, as lists of indices: they lie on one another on paper, the first of
  * each list being the longest, which the others lie within. A piece with no such partner is a list of its own.
  */
-export function sharedHems(cutPieces: readonly CutPiece[]): number[][] {
+export function hemPartners(cutPieces: readonly CutPiece[]): number[][] {
   const groups: number[][] = [];
   for (const [index, piece] of cutPieces.entries()) {
     const partners = groups.find((group) => differsOnlyAtHem(cutPieces[group[0]!]!, piece));
