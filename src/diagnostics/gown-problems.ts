@@ -464,6 +464,68 @@ export const sharesNotWhole = (span: Span, whole: string): Diagnostic => ({
   hint: 'let all gores of the skirt add up to 100%; one that is not on the fold is in it twice, a half on the fold too',
 });
 
+export const nameTaken = (span: Span, kind: string, name: string, earlier: Span): Diagnostic => ({
+  ...problem('name-taken', span),
+  message: `${quoted(name)} names this ${kind} and something else on line ${lineAndColumn(earlier).line}`,
+  why: 'pieces and lays are told apart by name',
+  hint: 'give one of them another name',
+});
+
+export const noTiers = (span: Span): Diagnostic => ({
+  ...problem('no-tiers', span),
+  message: 'there are no tiers in the list',
+  why: 'nothing would be cut',
+  hint: 'list how long each tier is all round, from the top, such as [160, 320, 640]',
+});
+
+export const depthsOfOtherTiers = (span: Span, depths: number, tiers: number): Diagnostic => ({
+  ...problem('depths-of-other-tiers', span),
+  message: `depths are listed for ${depths} tiers; of tiers there are ${tiers}`,
+  why: 'one depth holds for one tier',
+  hint: 'list a depth for each tier, or give one for all',
+});
+
+export const tierShorterThanEdge = (span: Span, tier: string, edge: string): Diagnostic => ({
+  ...problem('tier-shorter-than-edge', span),
+  message: `a tier of ${tier} is to be gathered to an edge of ${edge}`,
+  why: 'it does not reach round',
+  hint: 'let each tier be longer than the one above it; net is commonly gathered two or three to one',
+});
+
+export const foldAtOuterEdge = (span: Span): Diagnostic => ({
+  ...problem('fold-at-outer-edge', span),
+  message: 'the first gore of an overskirt is on the fold',
+  why: 'it begins at a free edge, which is finished and not folded',
+  hint: 'give the gore whole, or put the one on the fold last, at the centre back',
+});
+
+export const overskirtWithoutSymmetry = (span: Span): Diagnostic => ({
+  ...problem('overskirt-without-symmetry', span),
+  message: 'an overskirt is fastened to a skirt whose sides differ',
+  why: 'it is given as one half, from a station to the centre back, and mirrored',
+  hint: 'write it as a spec of its own with `symmetry: none`',
+});
+
+export const overskirtBackwards = (span: Span, from: string, to: string): Diagnostic => ({
+  ...problem('overskirt-backwards', span),
+  message: `the overskirt goes from ${quoted(from)} to ${quoted(to)}, which does not lie behind it`,
+  why: 'no part of the waist is left for it',
+  hint: 'let `from` lie nearer to the front than `to`',
+});
+
+export const overskirtMissesWaist = (
+  span: Span,
+  tops: string,
+  waist: string,
+  from: string,
+  to: string,
+): Diagnostic => ({
+  ...problem('overskirt-misses-waist', span, 'warning'),
+  message: `the top of the overskirt is ${tops} on the half, and the waist from ${quoted(from)} to ${quoted(to)} ${waist}`,
+  why: 'its fastenings will not lie at these stations',
+  hint: 'give the tops what the waist measures there, or mark the fastenings where it ends',
+});
+
 export const sharesOfOtherLevels = (span: Span, given: number, levels: number): Diagnostic => ({
   ...problem('shares-of-other-levels', span),
   message: `shares are listed for ${given} levels; girths below the waist there are ${levels}`,

@@ -3,11 +3,13 @@ import { checkAssumed } from './assumed.ts';
 import { checkCloths } from './cloths.ts';
 import { checkFullness } from './fullness.ts';
 import { checkGores } from './gores.ts';
-import { checkReferences } from './layers.ts';
+import { checkJoins } from './joins.ts';
 import { checkLengths } from './lengths.ts';
 import { checkMoney } from './money.ts';
 import { checkNames } from './names.ts';
 import type { Page } from './page.ts';
+import { checkParts } from './parts.ts';
+import { checkReferences } from './references.ts';
 import { checkShares } from './shares.ts';
 import { checkStations } from './stations.ts';
 import { checkTops } from './tops.ts';
@@ -22,6 +24,8 @@ export function allChecks(page: Page): Diagnostic[] {
     checkTops,
     checkLengths,
     checkReferences,
+    checkJoins,
+    checkParts,
     checkCloths,
     checkShares,
     checkFullness,

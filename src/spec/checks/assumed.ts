@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/gown-problems.ts';
+import { USUAL_ALLOWANCE } from '../build-spec.ts';
 import type { Page } from './page.ts';
 
 /** Measures that the spec leaves out and that are then the usual ones: said, so that nobody is surprised at the table. */
@@ -19,7 +20,7 @@ function assumedAllowances(page: Page): Diagnostic[] {
     problems.allowanceAssumed(
       page.has('allowances') ? page.keyAt('allowances') : page.keyAt('gores'),
       left,
-      page.say(15),
+      page.say(USUAL_ALLOWANCE),
     ),
   ];
 }

@@ -1,9 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/gown-problems.ts';
+import { USUAL_SELVEDGE } from '../build-cloths.ts';
 import type { Page } from './page.ts';
-
-/** A selvedge that is not measured is taken to be this wide; see the defaults of the spec. */
-const USUAL_SELVEDGE = 10;
 
 /** Each cloth by itself. */
 export function checkCloths(page: Page): Diagnostic[] {

@@ -18,7 +18,7 @@ export function checkLengths(page: Page): Diagnostic[] {
 function checkNeededStations(page: Page): Diagnostic[] {
   const { stations } = page;
   if (!page.hasSection('lengths', 'at') || stations === undefined) return [];
-  const needed = page.mirrored ? ['centre-front', 'centre-back'] : [stations[0]!];
+  const needed = page.mirrored ? [page.front, 'centre-back'] : [stations[0]!];
   return needed
     .filter((station) => !page.has('lengths', 'at', station))
     .map((station) => problems.lengthMissing(page.keyAt('lengths', 'at'), station));

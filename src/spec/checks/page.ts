@@ -10,8 +10,11 @@ type Step = string | number;
 export class Page {
   readonly sketch: SketchedSpec;
   private readonly root: Written;
+  /** What the station in front of the first gore is called: an overskirt begins at its outer edge. */
+  readonly front: string;
 
-  constructor(sketch: SketchedSpec, root: Written) {
+  constructor(sketch: SketchedSpec, root: Written, front = 'centre-front') {
+    this.front = front;
     this.sketch = sketch;
     this.root = root;
   }
@@ -28,14 +31,15 @@ export class Page {
 
   /** Stations from the centre front round; nothing where the gores cannot be told. */
   get stations(): readonly string[] | undefined {
-    return this.goreNames && stationsOf(this.goreNames, this.mirrored ? 'mirrored' : 'none');
+    const names = this.goreNames && stationsOf(this.goreNames, this.mirrored ? 'mirrored' : 'none');
+    return names?.map((name) => (name === 'centre-front' ? this.front : name));
   }
 
   /** Stations with a fold of the cloth in place of a seam. */
   get folds(): readonly string[] {
     const gores = this.sketch.gores ?? [];
     if (!this.mirrored) return [];
-    const front = gores[0]?.onFold === true ? ['centre-front'] : [];
+    const front = gores[0]?.onFold === true ? [this.front] : [];
     return gores.length > 1 && gores.at(-1)?.onFold === true ? [...front, 'centre-back'] : front;
   }
 
@@ -51,20 +55,24 @@ export class Page {
   }
 
   has(...path: readonly Step[]): boolean {
-    return path.reduce<Written | undefined>(childOf, this.root) !== undefined;
+    return this.sectionAt(...path) !== undefined;
   }
 
   /** Whether a section stands here, be it empty. */
   hasSection(...path: readonly Step[]): boolean {
-    return path.reduce<Written | undefined>(childOf, this.root)?.kind === 'map';
+    return this.sectionAt(...path)?.kind === 'map';
+  }
+
+  sectionAt(...path: readonly Step[]): Written | undefined {
+    return path.reduce<Written | undefined>(childOf, this.root);
   }
 
   hasList(...path: readonly Step[]): boolean {
-    return path.reduce<Written | undefined>(childOf, this.root)?.kind === 'list';
+    return this.sectionAt(...path)?.kind === 'list';
   }
 
   keysOf(...path: readonly Step[]): readonly string[] {
-    const written = path.reduce<Written | undefined>(childOf, this.root);
+    const written = this.sectionAt(...path);
     return written?.kind === 'map' ? [...(written as WrittenMap).entries.keys()] : [];
   }
 

@@ -17,7 +17,10 @@ export function checkStations(page: Page): Diagnostic[] {
     ...keys('lengths', 'at').flatMap((named) => check(named)),
     ...keys('lengths', 'to-floor').flatMap((named) => check(named)),
     ...keys('bodice', 'drop-below-waist').flatMap((named) => check(named)),
-    ...keys('allowances').flatMap((named) => [...check(named, EDGES), ...allowanceOnFold(page, named)]),
+    ...keys('allowances').flatMap((named) => [
+      ...check(named, [...EDGES, ...edgesOfOverskirts(page)]),
+      ...allowanceOnFold(page, named),
+    ]),
     ...(page.sketch.layers ?? []).flatMap((_, i) =>
       keys('layers', i, 'allowances').flatMap((named) => [
         ...check(named, EDGES),
@@ -73,13 +76,17 @@ function allowanceOnFold(page: Page, { name, span }: Named): Diagnostic[] {
 }
 
 function namedElsewhere(page: Page): Named[] {
-  const { train, edging, fittings = [] } = page.sketch;
+  const { train, edging, fittings = [], overskirts = [] } = page.sketch;
   const places: Named[] = [];
   const add = (name: string | undefined, ...path: Path) => {
     if (name !== undefined) places.push({ name, span: page.at(...path) });
   };
   for (const key of ['begins', 'full', 'ends'] as const) add(train?.[key], 'train', key);
   add(edging?.start, 'edging', 'start');
+  for (const [i, overskirt] of overskirts.entries()) {
+    add(overskirt.from, 'overskirts', i, 'from');
+    add(overskirt.to, 'overskirts', i, 'to');
+  }
   for (const [i, fitting] of fittings.entries()) {
     for (const part of ['hem', 'waist'] as const)
       for (const name of page.keysOf('fittings', i, part))
@@ -90,6 +97,14 @@ function namedElsewhere(page: Page): Named[] {
   return places;
 }
 
+/** Allowances of the gown hold for its overskirts as well. */
+function edgesOfOverskirts(page: Page): string[] {
+  return (page.sketch.overskirts ?? []).flatMap(({ gores = [] }) => {
+    const names = gores.flatMap(({ name }) => name ?? []);
+    return ['outer-edge', ...names.slice(1).map((name, i) => `${names[i]}/${name}`)];
+  });
+}
+
 function alongTrims(page: Page): Named[] {
   return (page.sketch.trims ?? []).flatMap(({ along }, i) =>
     along === undefined ? [] : [{ name: along, span: page.at('trims', i, 'along') }],
@@ -97,12 +112,13 @@ function alongTrims(page: Page): Named[] {
 }
 
 function seamsNamed(page: Page): Named[] {
-  const { closure, bustle, layers = [], fittings = [] } = page.sketch;
+  const { closure, bustle, layers = [], fittings = [], godets = [] } = page.sketch;
   const places: Named[] = [];
   const add = (name: string | undefined, ...path: Path) => {
     if (name !== undefined) places.push({ name, span: page.at(...path) });
   };
   add(closure?.at, 'closure', 'at');
+  for (const [i, godet] of godets.entries()) add(godet.seam, 'godets', i, 'seam');
   for (const [i, layer] of layers.entries()) add(layer.gap?.at, 'layers', i, 'gap', 'at');
   for (const [i, fitting] of fittings.entries())
     for (const [j, seam] of (fitting.seams ?? []).entries())

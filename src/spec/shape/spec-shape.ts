@@ -4,6 +4,7 @@ import { BOUNDS } from './bounds.ts';
 import { cloths, edging, layer, notion, sewnAsOne, trim } from './cloth-sections.ts';
 import { allowances, bodice, gore, lengths, petticoat, roughCut, train } from './gown-sections.ts';
 import { leaf } from './leaf.ts';
+import { flounce, godet, overskirt, tiers } from './part-sections.ts';
 import { described, optional, section } from './section.ts';
 import { length, matching, notes, oneOf, text } from './values.ts';
 import { bustle, closure, cut, dates, fitting, labour, paper } from './workroom-sections.ts';
@@ -33,6 +34,10 @@ export const specShape = section({
   'sewn-as-one': optional(sewnAsOne),
   cloths,
   petticoat: optional(petticoat),
+  flounces: optional(z.array(flounce)),
+  tiers: optional(z.array(tiers)),
+  godets: optional(z.array(godet)),
+  overskirts: optional(z.array(overskirt)),
   closure: optional(closure),
   edging: optional(edging),
   trims: optional(z.array(trim)),

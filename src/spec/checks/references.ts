@@ -1,0 +1,141 @@
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import * as problems from '../../diagnostics/gown-problems.ts';
+import { nearest } from '../nearest.ts';
+import type { Page } from './page.ts';
+
+type Path = readonly (string | number)[];
+
+/** A name and where it is used. */
+interface Named {
+  readonly name: string;
+  readonly span: Diagnostic['span'];
+}
+
+/** Every gore, layer, cloth and edging that is named somewhere exists, and every cloth and edging is used. */
+export function checkReferences(page: Page): Diagnostic[] {
+  return [
+    ...checkGoresNamed(page),
+    ...checkLayersNamed(page),
+    ...checkClothsNamed(page),
+    ...checkEdging(page),
+  ];
+}
+
+/** Names that are used and not there. */
+function unknown(kind: string, used: readonly Named[], known: readonly string[]): Diagnostic[] {
+  return used
+    .filter(({ name }) => !known.includes(name))
+    .map(({ name, span }) => problems.unknownName(span, kind, name, known, nearest(name, known)));
+}
+
+/** Layers of the gown and of its overskirts, with the path of each. */
+function layersOf(page: Page) {
+  const { layers = [], overskirts = [] } = page.sketch;
+  return [
+    ...layers.map((layer, i) => ({ layer, path: ['layers', i] as Path })),
+    ...overskirts.flatMap((overskirt, i) =>
+      (overskirt.layers ?? []).map((layer, j) => ({ layer, path: ['overskirts', i, 'layers', j] as Path })),
+    ),
+  ];
+}
+
+function checkGoresNamed(page: Page): Diagnostic[] {
+  const gores = page.goreNames;
+  if (gores === undefined) return [];
+  const roughCut = page.keysOf('rough-cut').map((name) => ({ name, span: page.keyAt('rough-cut', name) }));
+  const ofLayers = (page.sketch.layers ?? []).flatMap((layer, i) =>
+    named(page, layer.gores, 'layers', i, 'gores'),
+  );
+  return unknown('gore', [...roughCut, ...ofLayers], gores);
+}
+
+function checkLayersNamed(page: Page): Diagnostic[] {
+  const {
+    layers = [],
+    overskirts = [],
+    sewnAsOne,
+    trims = [],
+    fittings = [],
+    flounces = [],
+    godets = [],
+  } = page.sketch;
+  if (page.hasList('layers') && page.sketch.layers?.length === 0)
+    return [problems.noLayers(page.keyAt('layers'))];
+  const names = layers.flatMap(({ name }) => name ?? []);
+  // Where a layer's name could not be read, no other name can be called unknown.
+  if (names.length < layers.length) return [];
+  const others = [
+    ...overskirts.flatMap((overskirt) => overskirt.layers ?? []),
+    ...flounces,
+    ...(page.sketch.tiers ?? []),
+  ];
+  const cut = page.keysOf('cut').map((name) => ({ name, span: page.keyAt('cut', name) }));
+  return [
+    ...unknown(
+      'layer',
+      (sewnAsOne?.waist ?? []).flatMap((stack, i) => named(page, stack, 'sewn-as-one', 'waist', i)),
+      names,
+    ),
+    ...unknown('layer', named(page, sewnAsOne?.closure, 'sewn-as-one', 'closure'), names),
+    ...unknown(
+      'layer',
+      trims.flatMap(({ layer }, i) => one(page, layer, 'trims', i, 'layer')),
+      names,
+    ),
+    ...unknown(
+      'layer',
+      fittings.flatMap(({ layer }, i) => one(page, layer, 'fittings', i, 'layer')),
+      names,
+    ),
+    ...unknown(
+      'layer',
+      flounces.flatMap(({ layer }, i) => one(page, layer, 'flounces', i, 'layer')),
+      names,
+    ),
+    ...unknown(
+      'layer',
+      godets.flatMap((godet, i) => named(page, godet.layers, 'godets', i, 'layers')),
+      names,
+    ),
+    ...unknown('layer', cut, [...names, ...others.flatMap(({ name }) => name ?? [])]),
+  ];
+}
+
+function checkClothsNamed(page: Page): Diagnostic[] {
+  if (!page.hasSection('cloths')) return [];
+  const { edging, flounces = [], tiers = [] } = page.sketch;
+  const layers = layersOf(page);
+  const used = [
+    ...layers.flatMap(({ layer, path }) => one(page, layer.cloth, ...path, 'cloth')),
+    ...flounces.flatMap(({ cloth }, i) => one(page, cloth, 'flounces', i, 'cloth')),
+    ...tiers.flatMap(({ cloth }, i) => one(page, cloth, 'tiers', i, 'cloth')),
+    ...one(page, edging?.cloth, 'edging', 'cloth'),
+  ];
+  const cloths = page.keysOf('cloths');
+  const faults = unknown('cloth', used, cloths);
+  // Where a layer's cloth could not be read, none can be called unused.
+  if ([...layers.map(({ layer }) => layer), ...flounces, ...tiers].some(({ cloth }) => cloth === undefined))
+    return faults;
+  const unused = cloths.filter((cloth) => used.every(({ name }) => name !== cloth));
+  return [...faults, ...unused.map((name) => problems.unusedCloth(page.keyAt('cloths', name), name))];
+}
+
+function checkEdging(page: Page): Diagnostic[] {
+  const { edging } = page.sketch;
+  const asked = layersOf(page).flatMap(({ layer, path }) => one(page, layer.edging, ...path, 'edging'));
+  const known = edging?.name === undefined ? [] : [edging.name];
+  // An edging whose own name could not be read may be the one that is asked for.
+  const faults = page.has('edging') && known.length === 0 ? [] : unknown('edging', asked, known);
+  if (page.has('edging') && asked.length === 0) faults.push(problems.unusedEdging(page.keyAt('edging')));
+  if (edging?.from === 'own-edges' && !page.has('edging', 'cloth'))
+    faults.push(problems.ownEdgesOfWhat(page.at('edging', 'from')));
+  return faults;
+}
+
+function one(page: Page, name: string | undefined, ...path: Path): Named[] {
+  return name === undefined ? [] : [{ name, span: page.at(...path) }];
+}
+
+function named(page: Page, names: readonly (string | undefined)[] | undefined, ...path: Path): Named[] {
+  return (names ?? []).flatMap((name, i) => one(page, name, ...path, i));
+}
