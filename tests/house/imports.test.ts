@@ -125,7 +125,7 @@ describe('the machine is touched in one place', () => {
 describe('names and sizes', () => {
   it('no drawer for odds and ends', () => {
     const drawers = files.filter(({ path }) =>
-      /(^|\/)(utils?|helpers?|common|managers?|misc|shared)(\/|\.|-)/i.test(path),
+      /(^|\/)(utils?|helpers?|common|managers?|misc)(\/|\.|-)/i.test(path),
     );
     expect(drawers.map(({ path }) => path)).toEqual([]);
   });

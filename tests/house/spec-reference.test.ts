@@ -23,7 +23,8 @@ describe('the spec reference', () => {
     readFileSync(join(import.meta.dirname, '../../examples/spec-reference.md'), 'utf8'),
   );
   const taken = new Map<string, Section[]>();
-  collect(specSchema() as Node, 'the whole file', taken);
+  // A spec that is based on another may leave anything out; the page speaks of a whole one.
+  collect((specSchema() as Node).anyOf?.[0] ?? {}, 'the whole file', taken);
 
   it('has a table for each section', () =>
     expect([...written.keys()].sort()).toEqual([...taken.keys()].sort()));
