@@ -31,6 +31,7 @@ import type { ReadBase } from './spec/based-on.ts';
 import { readSpec } from './spec/read-spec.ts';
 import { type LayerSpec, placeOf, type Spec } from './spec/spec.ts';
 import { type GownMeasures, measureGown } from './truing/measure-gown.ts';
+import { trueOverPetticoat } from './truing/over-petticoat.ts';
 import { trueGown } from './truing/true-gown.ts';
 
 /** A gown that is drafted and trued: all that the outputs are made from. */
@@ -75,6 +76,7 @@ export function draftSpec(spec: Spec): Drafting {
   const parts = [...flounceParts(spec, drafts), ...tierParts(spec), ...godetParts(spec, drafts)];
   const diagnostics = [
     ...trueGown(spec, drafts.gown, measures),
+    ...trueOverPetticoat(spec, drafts.gown),
     ...foldedEdges(spec, drafts.layers, parts).map((folded) => tooDeep(spec, folded)),
   ];
 

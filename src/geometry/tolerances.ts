@@ -29,3 +29,15 @@ export const CHALK_AGREES = 1;
 
 /** Heights that a slant over a petticoat may miss, mm. Larger shows at the hem of a wide hoop; smaller only costs rounds. */
 export const LEVEL_HEIGHT = 1e-7;
+
+/** Chord height when an outline is read as a region of cloth. Larger eats into what CLOTH_HOLDS allows; smaller costs time. */
+export const OUTLINE_READ = 0.004;
+
+/** How far a new cut line may pass beyond cloth that is cut already, mm. Larger would call cloth enough that is not; smaller trips over FIT and OUTLINE_READ. */
+export const CLOTH_HOLDS = 0.02;
+
+/** Lines that keep within this of where they were have not moved, mm. Larger would hide a change; smaller would report the rounding of fitted curves. */
+export const LINE_STAYS = 0.05;
+
+/** A skirt may be tighter than its petticoat by this, mm. Larger would hide a skirt that rides up; smaller trips over the widths' own 0.3 mm. */
+export const PETTICOAT_AGREES = 1;
