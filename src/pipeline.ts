@@ -33,6 +33,7 @@ import { type LayerSpec, placeOf, type Spec } from './spec/spec.ts';
 import { type GownMeasures, measureGown } from './truing/measure-gown.ts';
 import { trueOverPetticoat } from './truing/over-petticoat.ts';
 import { trueGown } from './truing/true-gown.ts';
+import { workroom, workroomFindings } from './workroom/workroom.ts';
 
 /** A gown that is drafted and trued: all that the outputs are made from. */
 export interface DraftedGown {
@@ -60,12 +61,16 @@ export interface Drafting {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** Reads, drafts, trues and allows one gown. `readBase` gives the specs that it may be based on. */
+/** Reads, drafts and trues one gown, and says what the workroom would find. `readBase` gives the specs that it may be based on. */
 export function draft(source: Source, readBase?: ReadBase): Drafting {
   const read = readSpec(source, readBase);
   if (read.spec === undefined) return { diagnostics: sortDiagnostics(read.diagnostics) };
   const drafted = draftSpec(read.spec);
-  return { ...drafted, diagnostics: sortDiagnostics([...read.diagnostics, ...drafted.diagnostics]) };
+  const found = drafted.gown === undefined ? [] : workroomFindings(drafted.gown);
+  return {
+    ...drafted,
+    diagnostics: sortDiagnostics([...read.diagnostics, ...drafted.diagnostics, ...found]),
+  };
 }
 
 /** The same for a spec that is read already. */
@@ -142,11 +147,13 @@ export async function draftOutputs(
   // Loaded here: a check draws nothing, and should not wait for what draws.
   const { paperOf, patternFiles } = await import('./outputs/pattern-files.ts');
   const { paperFiles } = await import('./outputs/paper-files.ts');
-  const { workroom } = await import('./workroom/workroom.ts');
   const { lettersMissing } = await import('./outputs/glyph-problems.ts');
 
-  const { facts, findings } = workroom(gown.spec, gown.drafts, gown.cut.pieces, []);
-  const found = sortDiagnostics([...diagnostics, ...findings]);
+  const { facts, findings } = workroom(gown, []);
+  const found = sortDiagnostics([
+    ...diagnostics,
+    ...findings.filter((finding) => !isAmong(diagnostics, finding)),
+  ]);
   const paper = paperOf(gown, options.paper);
   const pattern = await patternFiles(gown, options);
   const papers = await paperFiles(gown, facts, [], found, { ...options, paper });
@@ -161,4 +168,9 @@ export async function draftOutputs(
     report: { ...gown.report, pattern: pattern.report, findings: findingsOf(all) },
     diagnostics: all,
   };
+}
+
+/** The workroom's findings are known before the lays; with the lays it may find more. */
+function isAmong(known: readonly Diagnostic[], { code, message, span }: Diagnostic): boolean {
+  return known.some((one) => one.code === code && one.message === message && one.span.start === span.start);
 }
