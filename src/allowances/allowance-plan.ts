@@ -48,7 +48,7 @@ export function allowancePlan(spec: Spec, layer: LayerSpec, piece: Piece): Allow
 }
 
 /** A raw edge takes no hem allowance unless the layer itself names one. */
-function hemAllowance(spec: Spec, layer: LayerSpec): number {
+export function hemAllowance(spec: Spec, layer: LayerSpec): number {
   if (layer.allowances.hem !== undefined) return layer.allowances.hem;
   return layer.hem === 'raw' ? 0 : (spec.allowances.hem ?? DEFAULT_ALLOWANCE);
 }

@@ -1,5 +1,5 @@
+import { hemAllowance } from '../allowances/allowance-plan.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { CutPiece } from '../draft/piece.ts';
 import { type ClothSpec, type HemFinish, placeOf } from '../spec/spec.ts';
 import { type Bench, type Found, percentText } from './findings.ts';
 import { type HemSurplus, hemSurplus, MOST_SURPLUS, MOST_SURPLUS_ON_SATIN } from './hem-surplus.ts';
@@ -19,14 +19,10 @@ export interface HemFacts {
   readonly roughCut: readonly { readonly gore: string; readonly depth: number }[];
 }
 
-export function hemFacts(
-  { spec, skirt, say }: Bench,
-  cutPieces: readonly CutPiece[],
-): Found<readonly HemFacts[]> {
+export function hemFacts({ spec, skirt, say }: Bench): Found<readonly HemFacts[]> {
   const findings: Diagnostic[] = [];
-  const facts = skirt.layers.map(({ spec: layer, hem, flare }, index): HemFacts => {
-    const own = cutPieces.filter((piece) => piece.layers.includes(layer.name));
-    const allowance = Math.max(0, ...own.map((piece) => piece.allowances.hem ?? 0));
+  const facts = skirt.layers.map(({ spec: layer, hem, flare, gores }, index): HemFacts => {
+    const allowance = hemAllowance(spec, layer);
     const surplus = layer.hem === 'turned' && allowance > 0 ? hemSurplus(hem, flare, allowance) : undefined;
     const satin = isSatin(layer.cloth, spec.cloths[layer.cloth]);
     const most = satin ? MOST_SURPLUS_ON_SATIN : MOST_SURPLUS;
@@ -50,9 +46,10 @@ export function hemFacts(
       shorter: layer.shorter,
       surplus,
       partner: layer.hem === 'bagged' ? partnerOf(spec.layers, index) : undefined,
-      roughCut: own
-        .filter((piece) => piece.roughCut > 0)
-        .map(({ gore, roughCut }) => ({ gore, depth: roughCut })),
+      roughCut: gores.flatMap((gore) => {
+        const depth = spec.roughCut[gore] ?? 0;
+        return depth > 0 ? [{ gore, depth }] : [];
+      }),
     };
   });
   return { facts, findings: [...findings, ...baggedFindings({ spec, skirt, say }, facts)] };

@@ -1,4 +1,4 @@
-import type { Spec } from '../spec/spec.ts';
+import type { LayerSpec, Spec } from '../spec/spec.ts';
 import type { EdgingFacts } from './edging-facts.ts';
 import type { BoughtCloth } from './lay-facts.ts';
 import type { Priced } from './quote.ts';
@@ -15,6 +15,7 @@ export interface PricedMaterials {
 /** Cloths at the length that their lays say to buy, each cloth once; then edging, strips and the spec's notions. */
 export function pricedMaterials(
   spec: Spec,
+  layers: readonly LayerSpec[],
   bought: readonly BoughtCloth[],
   edging: EdgingFacts | undefined,
   strips: readonly StripFacts[],
@@ -26,7 +27,7 @@ export function pricedMaterials(
     if (price === undefined) withoutPrice.push(rest.name);
     else priced.push({ ...rest, price });
   };
-  for (const cloth of new Set(spec.layers.map((layer) => layer.cloth))) {
+  for (const cloth of new Set(layers.map((layer) => layer.cloth))) {
     const { price, pricedPer } = spec.cloths[cloth] ?? {};
     const lengths = bought.filter((one) => one.cloth === cloth);
     if (lengths.length === 0) withoutLength.push(cloth);

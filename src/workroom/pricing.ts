@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { placeOf } from '../spec/spec.ts';
+import { type LayerSpec, placeOf } from '../spec/spec.ts';
 import type { EdgingFacts } from './edging-facts.ts';
 import type { Bench, Found } from './findings.ts';
 import { decimalText } from './fraction.ts';
@@ -24,12 +24,13 @@ export interface Pricing {
 export function pricing(
   { spec, skirt }: Bench,
   parts: {
+    readonly layers: readonly LayerSpec[];
     readonly bought: readonly BoughtCloth[];
     readonly edging: EdgingFacts | undefined;
     readonly strips: readonly StripFacts[];
   },
 ): Found<Pricing> {
-  const materials = pricedMaterials(spec, parts.bought, parts.edging, parts.strips);
+  const materials = pricedMaterials(spec, parts.layers, parts.bought, parts.edging, parts.strips);
   const { labour } = spec;
   const hours = labour === undefined ? undefined : hoursByTask(labour, sewnLengths(skirt, parts.edging));
   const charged = labour?.rate !== undefined && hours !== undefined && hours.tasks.length > 0;

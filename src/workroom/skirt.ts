@@ -1,7 +1,5 @@
 import { draftGown, type GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDraft } from '../draft/draft-layers.ts';
-import type { CutPiece } from '../draft/piece.ts';
-import { areaInside } from '../geometry/area.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import type { LayerSpec, Spec } from '../spec/spec.ts';
 import { type FloorLength, floorLengths } from './floor-lengths.ts';
@@ -36,9 +34,20 @@ export interface SkirtLayer {
   readonly waist: number;
   readonly hem: number;
   readonly flare: number;
-  readonly netArea: number;
-  readonly cutArea: number;
+  /** Cloth along the waist edge before it is gathered or pleated; the same as `waist` where it is not. */
+  readonly clothAtWaist: number;
+  readonly godets: readonly LayerGodet[];
   readonly seams: readonly LayerSeam[];
+}
+
+/** A wedge let into one of a layer's seams. mm. */
+export interface LayerGodet {
+  readonly name: string;
+  readonly seam: string;
+  readonly copies: number;
+  readonly from: number;
+  readonly side: number;
+  readonly width: number;
 }
 
 export interface LayerSeam {
@@ -50,12 +59,7 @@ export interface LayerSeam {
   readonly withLayer?: string;
 }
 
-export function skirtOf(
-  spec: Spec,
-  draft: GownDraft,
-  layers: readonly LayerDraft[],
-  cutPieces: readonly CutPiece[],
-): Skirt {
+export function skirtOf(spec: Spec, draft: GownDraft, layers: readonly LayerDraft[]): Skirt {
   const all = spec.gores.map((gore) => gore.name);
   const stations = stationsOf(spec, draft);
   return {
@@ -64,7 +68,7 @@ export function skirtOf(
     flare: flareAllRound(draft, all),
     stations,
     offFloor: spec.lengths.offFloor ?? heightOffFloor(stations[0]!),
-    layers: layers.map((layer) => layerOf(layer, cutPieces, spec)),
+    layers: layers.map((layer) => layerOf(layer, spec)),
   };
 }
 
@@ -112,23 +116,31 @@ function seamsAt(draft: GownDraft, station: number): number {
   return 2;
 }
 
-function layerOf({ layer, draft }: LayerDraft, cutPieces: readonly CutPiece[], spec: Spec): SkirtLayer {
+function layerOf({ layer, draft }: LayerDraft, spec: Spec): SkirtLayer {
   const gores = layer.gores ?? spec.gores.map((gore) => gore.name);
-  const own = cutPieces.filter((piece) => piece.layers.includes(layer.name));
+  const seams = seamsOf(draft, layer, spec.layers);
+  const godets = godetsOf(spec, layer, seams);
+  const overGodets = (measure: (godet: LayerGodet) => number): number =>
+    godets.reduce((sum, godet) => sum + godet.copies * measure(godet), 0);
   return {
     spec: layer,
     gores,
     waist: waistAllRound(draft, gores),
-    hem: edgeAllRound(draft, 'hem', gores),
-    flare: flareAllRound(draft, gores),
-    netArea:
-      copies(draft) *
-      sumOver(draft, gores, (i) => areaInside(draft.pieces[i]!.edges.flatMap((e) => e.curves))),
-    cutArea:
-      copies(draft) *
-      own.reduce((sum, piece) => sum + areaInside(piece.cutEdges.flatMap((e) => e.curves)), 0),
-    seams: seamsOf(draft, layer, spec.layers),
+    hem: edgeAllRound(draft, 'hem', gores) + overGodets((godet) => godet.width),
+    flare: flareAllRound(draft, gores) + overGodets((godet) => godet.width / godet.side),
+    clothAtWaist: edgeAllRound(draft, 'waist', gores),
+    godets,
+    seams,
   };
+}
+
+function godetsOf(spec: Spec, layer: LayerSpec, seams: readonly LayerSeam[]): LayerGodet[] {
+  return (spec.godets ?? []).flatMap((godet) => {
+    const seam = seams.find((own) => own.name === godet.seam);
+    if (seam === undefined || !(godet.layers?.includes(layer.name) ?? true)) return [];
+    const { name, from, width } = godet;
+    return [{ name, seam: seam.name, copies: seam.copies, from, side: seam.length - from, width }];
+  });
 }
 
 /** Seams between gores that the layer has, and those to a layer that has the gore it lacks (named by the inner one). */

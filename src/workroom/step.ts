@@ -1,4 +1,12 @@
-import type { ClothSpec, HemFinish, TrimSpec } from '../spec/spec.ts';
+import type {
+  ClothSpec,
+  FlounceSpec,
+  FullnessSpec,
+  HemFinish,
+  OverskirtSpec,
+  TiersSpec,
+  TrimSpec,
+} from '../spec/spec.ts';
 
 /** Cautions that a step can carry; their words are with the rest of the papers' text. */
 export type CautionKind =
@@ -55,7 +63,27 @@ export type StepWork =
       }[];
       readonly openAbove: OpenSeam | undefined;
       readonly gap: GapMark | undefined;
+      readonly godets: readonly { readonly name: string; readonly seam: string; readonly from: number }[];
     }
+  | {
+      readonly kind: 'godet';
+      readonly layer: string;
+      readonly name: string;
+      readonly seam: string;
+      readonly copies: number;
+      readonly side: number;
+    }
+  | {
+      readonly kind: 'gather';
+      readonly layer: string;
+      readonly fullness: FullnessSpec;
+      readonly cloth: number;
+      readonly edge: number;
+    }
+  | { readonly kind: 'cut-part'; readonly name: string; readonly cloth: string; readonly strips: boolean }
+  | { readonly kind: 'tiers'; readonly tiers: TiersSpec }
+  | { readonly kind: 'flounce'; readonly flounce: FlounceSpec }
+  | { readonly kind: 'overskirt'; readonly overskirt: OverskirtSpec }
   | {
       readonly kind: 'finish-opening';
       readonly at: string;
@@ -86,6 +114,9 @@ export type StepWork =
       readonly crossing: number;
       readonly clearance: number | undefined;
       readonly secondRow: number;
+      /** Layers whose edge is gathered or pleated, and layers cut smaller that are stretched to fit. */
+      readonly gathered: readonly string[];
+      readonly stretched: readonly string[];
     }
   | { readonly kind: 'waist-stay'; readonly length: number; readonly grams: number | undefined }
   | { readonly kind: 'hang'; readonly bias: readonly string[] }

@@ -7,11 +7,18 @@ import { gapOf, isNet, step, stepStrip } from './steps-on-cloth.ts';
 export function hemSteps(facts: MakingFacts): UnplacedStep[] {
   const { bench, closure, bustle } = facts;
   const { spec } = bench;
-  const hems = [...stripSteps(facts), ...singleHems(facts), ...baggedHems(facts), ...edgingSteps(facts)];
+  const hems = [
+    ...stripSteps(facts),
+    ...singleHems(facts),
+    ...baggedHems(facts),
+    ...flounceSteps(facts),
+    ...edgingSteps(facts),
+  ];
   const closed = hems.map(({ id }) => id);
+  const overskirts = (spec.overskirts ?? []).map(({ name }) => `overskirt:${name}`);
   const fitted = step(
     'fit',
-    ['trim', ...closed],
+    ['trim', ...closed, ...overskirts],
     { kind: 'fit', bustle: bustle !== undefined },
     ['long-hem'],
     true,
@@ -44,7 +51,8 @@ function hangStep({ bench: { spec }, hems }: MakingFacts): UnplacedStep {
   const roughCut = [...new Set(hems.flatMap((hem) => hem.roughCut.map((cut) => cut.gore)))];
   const bias =
     roughCut.length > 0 ? roughCut : spec.gores.filter((gore) => !gore.onFold).map((gore) => gore.name);
-  return step('hang', ['waist-stay'], { kind: 'hang', bias }, [], true);
+  const petticoats = (spec.tiers ?? []).map(({ name }) => `tiers:${name}`);
+  return step('hang', ['waist-stay', ...petticoats], { kind: 'hang', bias }, [], true);
 }
 
 function levelStep({ bench: { spec, skirt }, edging }: MakingFacts): UnplacedStep {
@@ -143,6 +151,17 @@ function baggedPairs(hems: readonly HemFacts[]): { inner: HemFacts; outer: HemFa
     paired.add(outer.layer);
   }
   return pairs;
+}
+
+/** A flounce is sewn on once the layer that carries it has been levelled. */
+function flounceSteps({ bench: { spec } }: MakingFacts): UnplacedStep[] {
+  return (spec.flounces ?? []).map((flounce) =>
+    step(
+      `flounce:${flounce.name}`,
+      ['trim', `cut:${flounce.name}`, ...(flounce.aboveHem > 0 ? [`hem:${flounce.layer}`] : [])],
+      { kind: 'flounce', flounce },
+    ),
+  );
 }
 
 function edgingSteps({ edging, hems }: MakingFacts): UnplacedStep[] {

@@ -6,7 +6,16 @@ import type { StripFacts } from './strip-facts.ts';
 /** From the scraps to the marked pieces. */
 export function clothSteps(facts: MakingFacts): UnplacedStep[] {
   const { spec } = facts.bench;
-  const cloths = [...new Set(spec.layers.map((layer) => layer.cloth))];
+  const cloths = [
+    ...new Set(
+      [
+        ...spec.layers,
+        ...(spec.flounces ?? []),
+        ...(spec.tiers ?? []),
+        ...(spec.overskirts ?? []).flatMap((own) => own.layers),
+      ].map(({ cloth }) => cloth),
+    ),
+  ];
   const steps: UnplacedStep[] = [
     step('test-scraps', [], {
       kind: 'test-scraps',
@@ -33,7 +42,7 @@ export function clothSteps(facts: MakingFacts): UnplacedStep[] {
       }),
     );
   }
-  return [...steps, ...cutSteps(facts), markStep(facts), stayStep(facts)];
+  return [...steps, ...cutSteps(facts), ...partCuts(facts), markStep(facts), stayStep(facts)];
 }
 
 function cutSteps({ bench: { spec }, hems, edging }: MakingFacts): UnplacedStep[] {
@@ -61,6 +70,17 @@ function cutSteps({ bench: { spec }, hems, edging }: MakingFacts): UnplacedStep[
   });
 }
 
+/** Flounces, strips and godets with the layers that they are cut with. */
+function partCuts({ bench: { spec } }: MakingFacts): UnplacedStep[] {
+  const parts = [
+    ...(spec.flounces ?? []).map(({ name, cloth, kind }) => ({ name, cloth, strips: kind === 'straight' })),
+    ...(spec.tiers ?? []).map(({ name, cloth }) => ({ name, cloth, strips: true })),
+  ];
+  return parts.map(({ name, cloth, strips }) =>
+    step(`cut:${name}`, ['test-scraps', `shrink:${cloth}`], { kind: 'cut-part', name, cloth, strips }),
+  );
+}
+
 function byDepth(
   cuts: readonly { readonly gore: string; readonly depth: number }[],
 ): { gores: string[]; depth: number }[] {
@@ -79,7 +99,9 @@ function markStep({ bench: { spec }, closure, bustle }: MakingFacts): UnplacedSt
       : { at: closure.at, starts: closure.starts, stops: closure.stops };
   return step(
     'mark',
-    layers.map((name) => `cut:${name}`),
+    [...layers, ...(spec.flounces ?? []), ...(spec.tiers ?? [])].map((own) =>
+      typeof own === 'string' ? `cut:${own}` : `cut:${own.name}`,
+    ),
     {
       kind: 'mark',
       layers,

@@ -10,6 +10,9 @@ const MANY_PLIES = 6;
 export function bodySteps(facts: MakingFacts): UnplacedStep[] {
   return [
     ...seamSteps(facts),
+    ...godetSteps(facts),
+    ...gatherSteps(facts),
+    ...partSteps(facts),
     ...openingFinish(facts),
     ...basteSteps(facts),
     ...closeStep(facts),
@@ -19,7 +22,7 @@ export function bodySteps(facts: MakingFacts): UnplacedStep[] {
 }
 
 function seamSteps({ bench: { spec, skirt }, closure }: MakingFacts): UnplacedStep[] {
-  return skirt.layers.map(({ spec: layer, seams }) => {
+  return skirt.layers.map(({ spec: layer, seams, godets }) => {
     const own = seams.some((seam) => seam.name === closure?.at);
     const openAbove: OpenSeam | undefined =
       closure !== undefined && own ? { at: closure.at, side: closure.side, stops: closure.stops } : undefined;
@@ -33,8 +36,54 @@ function seamSteps({ bench: { spec, skirt }, closure }: MakingFacts): UnplacedSt
       seams: seams.map(({ name, copies, withLayer }) => ({ name, copies, withLayer })),
       openAbove,
       gap: gapOf(layer),
+      godets: godets.map(({ name, seam, from }) => ({ name, seam, from })),
     });
   });
+}
+
+function godetSteps({ bench: { skirt } }: MakingFacts): UnplacedStep[] {
+  return skirt.layers.flatMap(({ spec: layer, godets }) =>
+    godets.map(({ name, seam, copies, side }) =>
+      step(`godet:${layer.name}:${name}`, [`seams:${layer.name}`], {
+        kind: 'godet',
+        layer: layer.name,
+        name,
+        seam,
+        copies,
+        side,
+      }),
+    ),
+  );
+}
+
+/** Layers whose waist edge is longer than what it is sewn to. */
+function gatherSteps({ bench: { spec, skirt } }: MakingFacts): UnplacedStep[] {
+  return skirt.layers.flatMap(({ spec: layer, clothAtWaist, waist, gores }) => {
+    const ofGore = spec.gores.find((gore) => gores.includes(gore.name) && gore.fullness !== undefined);
+    const fullness = layer.fullness ?? ofGore?.fullness;
+    if (fullness === undefined) return [];
+    return [
+      step(gatherId(layer.name), [`seams:${layer.name}`], {
+        kind: 'gather',
+        layer: layer.name,
+        fullness,
+        cloth: clothAtWaist,
+        edge: waist,
+      }),
+    ];
+  });
+}
+
+/** Tiers are a petticoat of their own; an overskirt is made by itself and comes to the last fitting. */
+function partSteps({ bench: { spec } }: MakingFacts): UnplacedStep[] {
+  return [
+    ...(spec.tiers ?? []).map((tiers) =>
+      step(`tiers:${tiers.name}`, [`cut:${tiers.name}`, 'mark'], { kind: 'tiers', tiers }),
+    ),
+    ...(spec.overskirts ?? []).map((overskirt) =>
+      step(`overskirt:${overskirt.name}`, ['mark'], { kind: 'overskirt', overskirt }),
+    ),
+  ];
 }
 
 /** Beside a finished or laced bodice edge the skirt's raw edges are finished before they are joined to it. */
@@ -63,7 +112,7 @@ function basteSteps({ waist, closure }: MakingFacts): UnplacedStep[] {
       const takesAll = closure !== undefined && group.layers.every((name) => closure.takes.includes(name));
       return step(
         basteId(group),
-        group.layers.map((name) => `seams:${name}`),
+        group.layers.flatMap((name) => [`seams:${name}`, gatherId(name)]),
         {
           kind: 'baste-as-one',
           layers: group.layers,
@@ -99,7 +148,11 @@ function closeStep({ waist, closure }: MakingFacts): UnplacedStep[] {
 }
 
 /** Outermost first; each next group is laid over the seam before it. */
-function waistSteps({ waist }: MakingFacts): UnplacedStep[] {
+function waistSteps({ waist, bench: { spec } }: MakingFacts): UnplacedStep[] {
+  const layerNamed = (name: string) => spec.layers.find((layer) => layer.name === name)!;
+  const isGathered = (name: string): boolean =>
+    layerNamed(name).fullness !== undefined || spec.gores.some((gore) => gore.fullness !== undefined);
+  const isCutSmaller = (name: string): boolean => layerNamed(name).cutSmallerAcross > 0;
   return waist.groups.map((group, index) => {
     const before = waist.groups[index - 1];
     const cautions: CautionKind[] = [
@@ -111,6 +164,7 @@ function waistSteps({ waist }: MakingFacts): UnplacedStep[] {
       [
         ...group.layers.map((name) => `seams:${name}`),
         basteId(group),
+        ...group.layers.map(gatherId),
         'close',
         ...(before ? [waistId(before)] : []),
       ],
@@ -121,6 +175,8 @@ function waistSteps({ waist }: MakingFacts): UnplacedStep[] {
         crossing: group.plies.atCrossings,
         clearance: waist.clearance,
         secondRow: waist.secondRow,
+        gathered: group.layers.filter((name) => isGathered(name)),
+        stretched: group.layers.filter((name) => isCutSmaller(name)),
       },
       cautions,
     );
@@ -131,6 +187,10 @@ function stayStep({ bench: { skirt }, waist, grams }: MakingFacts): UnplacedStep
   return step('waist-stay', waist.groups.map(waistId), { kind: 'waist-stay', length: skirt.waist, grams }, [
     'weight',
   ]);
+}
+
+function gatherId(layer: string): string {
+  return `gather:${layer}`;
 }
 
 function basteId(group: WaistGroup): string {

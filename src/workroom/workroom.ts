@@ -1,12 +1,12 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
 import type { CutPiece } from '../draft/piece.ts';
-import { placeOf, type Spec } from '../spec/spec.ts';
+import { type LayerSpec, placeOf, type Spec } from '../spec/spec.ts';
 import { type BustleFacts, bustleFacts } from './bustle-facts.ts';
 import { type CalendarEntry, calendar, clashesIn, isMilestone, USUAL_DAYS_BEFORE } from './calendar.ts';
 import { type ClosureFacts, closureFacts } from './closure-facts.ts';
 import { type EdgingFacts, edgingFacts } from './edging-facts.ts';
-import { benchOf, type Found } from './findings.ts';
+import { type Bench, benchOf, type Found } from './findings.ts';
 import { type HemFacts, hemFacts } from './hem-facts.ts';
 import type { BoughtCloth } from './lay-facts.ts';
 import { type MissingFact, missingFacts } from './missing-facts.ts';
@@ -23,7 +23,15 @@ import { type WaistFacts, waistFacts } from './waist-facts.ts';
 import { type WeightFacts, weightFacts } from './weight-facts.ts';
 
 /** Every figure that the papers print: worked out here, drawn elsewhere. */
-export interface Workroom {
+export interface Workroom extends WorkroomParts {
+  readonly weight: WeightFacts;
+  readonly thread: readonly LayerThread[];
+  readonly notions: readonly Notion[];
+  readonly order: readonly Step[];
+  readonly missing: readonly MissingFact[];
+}
+
+interface WorkroomParts {
   readonly skirt: Skirt;
   readonly waist: WaistFacts;
   readonly closure: ClosureFacts | undefined;
@@ -32,76 +40,83 @@ export interface Workroom {
   readonly edging: EdgingFacts | undefined;
   readonly petticoat: PetticoatFacts | undefined;
   readonly bustle: BustleFacts | undefined;
-  readonly weight: WeightFacts;
-  readonly thread: readonly LayerThread[];
-  readonly notions: readonly Notion[];
-  readonly order: readonly Step[];
   readonly pricing: Pricing;
   readonly calendar: readonly CalendarEntry[] | undefined;
-  readonly missing: readonly MissingFact[];
+}
+
+/** A drafted gown as the workroom needs it. */
+export interface WorkroomInput {
+  readonly spec: Spec;
+  readonly drafts: LayerDrafts;
+  /** Every layer that has pieces: the gown's, those that stand for a flounce or strips, and the overskirts'. */
+  readonly layers: readonly LayerSpec[];
+  readonly cut: { readonly pieces: readonly CutPiece[] };
 }
 
 /** What the workroom makes of a drafted gown and its lays. Without lays nothing is said of lengths to buy. */
-export function workroom(
-  spec: Spec,
-  drafts: LayerDrafts,
-  cutPieces: readonly CutPiece[],
+export function workroom(gown: WorkroomInput, bought: readonly BoughtCloth[]): Found<Workroom> {
+  const { spec } = gown;
+  const { bench, facts: parts, findings } = workroomParts(gown, bought);
+  const weight = weightFacts(spec, gown.layers, gown.cut.pieces);
+  const thread = threadFacts(bench, parts.waist, parts.strips, parts.edging);
+  const order = orderOfMaking({ bench, ...parts, grams: weight.inAll });
+  const facts: Workroom = {
+    ...parts,
+    weight,
+    thread,
+    notions: notionsFor(bench, { ...parts, thread }),
+    order: order.facts,
+    missing: missingFacts(bench, { ...parts, weight }),
+  };
+  return { facts, findings: [...findings, ...order.findings] };
+}
+
+/** The findings alone, for a check: nothing is cut for them. */
+export function workroomFindings(
+  gown: Omit<WorkroomInput, 'cut'>,
+  bought: readonly BoughtCloth[] = [],
+): readonly Diagnostic[] {
+  const { bench, facts, findings } = workroomParts(gown, bought);
+  return [...findings, ...orderOfMaking({ bench, ...facts, grams: undefined }).findings];
+}
+
+function workroomParts(
+  { spec, drafts, layers }: Omit<WorkroomInput, 'cut'>,
   bought: readonly BoughtCloth[],
-): Found<Workroom> {
-  const skirt = skirtOf(spec, drafts.gown, drafts.layers, cutPieces);
-  const bench = benchOf(spec, skirt);
+): Found<WorkroomParts> & { readonly bench: Bench } {
+  const bench = benchOf(spec, skirtOf(spec, drafts.gown, drafts.layers));
   const waist = waistFacts(bench);
   const closure = closureFacts(bench);
-  const hems = hemFacts(bench, cutPieces);
+  const hems = hemFacts(bench);
   const strips = stripFacts(bench);
   const edging = edgingFacts(bench, bought);
   const petticoat = petticoatFacts(bench, drafts.gown);
   const bustle = bustleFacts(bench);
-  const weight = weightFacts(bench);
-  const thread = threadFacts(bench, waist.facts, strips, edging.facts);
-  const order = orderOfMaking({
-    bench,
-    waist: waist.facts,
-    hems: hems.facts,
-    strips,
-    closure: closure.facts,
-    edging: edging.facts,
-    bustle: bustle.facts,
-    grams: weight.inAll,
-  });
-  const priced = pricing(bench, { bought, edging: edging.facts, strips });
+  const priced = pricing(bench, { layers, bought, edging: edging.facts, strips });
   const dates = calendarOf(spec);
-  const parts = { waist: waist.facts, closure: closure.facts, edging: edging.facts, bustle: bustle.facts };
-  const facts: Workroom = {
-    skirt,
-    ...parts,
+  const facts: WorkroomParts = {
+    skirt: bench.skirt,
+    waist: waist.facts,
+    closure: closure.facts,
     hems: hems.facts,
     strips,
+    edging: edging.facts,
     petticoat: petticoat.facts,
-    weight,
-    thread,
-    notions: notionsFor(bench, { ...parts, strips, thread }),
-    order: order.facts,
+    bustle: bustle.facts,
     pricing: priced.facts,
     calendar: dates.facts,
-    missing: missingFacts(bench, { ...parts, petticoat: petticoat.facts, weight, pricing: priced.facts }),
   };
-  const found = [waist, closure, hems, edging, petticoat, bustle, order, priced, dates];
-  return { facts, findings: found.flatMap((part) => part.findings) };
+  const found = [waist, closure, hems, edging, petticoat, bustle, priced, dates];
+  return { bench, facts, findings: found.flatMap((part) => part.findings) };
 }
 
 function calendarOf(spec: Spec): Found<readonly CalendarEntry[] | undefined> {
   const event = spec.dates?.event;
   const before = spec.dates?.before ?? {};
+  const known = Object.keys(USUAL_DAYS_BEFORE).join(', ');
   const findings: Diagnostic[] = Object.keys(before)
     .filter((name) => !isMilestone(name))
-    .map((name) =>
-      problems.unknownMilestone(
-        placeOf(spec, 'dates', 'before', name),
-        name,
-        Object.keys(USUAL_DAYS_BEFORE).join(', '),
-      ),
-    );
+    .map((name) => problems.unknownMilestone(placeOf(spec, 'dates', 'before', name), name, known));
   if (event === undefined) return { facts: undefined, findings };
   const entries = calendar(event, before);
   const clashes = clashesIn(entries).map(({ earlier, later }) =>

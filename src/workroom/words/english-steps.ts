@@ -74,7 +74,10 @@ const WRITERS: Writers = {
         ),
       ],
     ),
-  'sew-seams': ({ layer, french, stretch, seams, openAbove, gap }, { length, list, station, seamsOf }) =>
+  'sew-seams': (
+    { layer, french, stretch, seams, openAbove, gap, godets },
+    { length, list, station, seamsOf },
+  ) =>
     text(
       seams.length === 0
         ? `The ${layer} has no seam of its own.`
@@ -97,6 +100,57 @@ const WRITERS: Writers = {
             : `leave ${openAbove.side === undefined ? '' : `the ${openAbove.side} `}${station(openAbove.at)} open down to ${length(openAbove.stops)} below the waist seam; sew only what lies below.`),
         gap !== undefined &&
           `leave the ${layer}’s ${station(gap.at)} open ${length(gap.length)} to turn the hem.`,
+        ...godets.map(
+          (godet) =>
+            `leave ${station(godet.seam)} open from ${length(godet.from)} below the waist seam down, for the ${godet.name}.`,
+        ),
+      ],
+    ),
+  godet: ({ layer, name, seam, copies, side }, { length, station }) =>
+    text(
+      `Let the ${name} into the ${layer}’s ${station(seam)}${copies > 1 ? ` (${copies})` : ''}: from the point down, first one side, then the other, ${length(side)} each.`,
+      ['Pivot exactly at the point; a scrap of stay tape under it keeps it from fraying.'],
+    ),
+  gather: ({ layer, fullness, cloth, edge }, { length }) =>
+    fullness.by === 'pleats'
+      ? text(
+          `Lay the pleats of the ${layer}’s waist edge${fullness.depth === undefined ? '' : `, ${length(fullness.depth)} deep`}${PLEATS[fullness.towards ?? 'none']}, from ${length(cloth)} to ${length(edge)}; baste across the top.`,
+          ['Measure the pleated edge against the waist seam before it is sewn.'],
+        )
+      : text(
+          `Gather the ${layer}’s waist edge from ${length(cloth)} to ${length(edge)}, quarter marks on quarter marks.`,
+          [
+            'Two rows of long stitches within the allowance, pulled from both ends; spread the gathers evenly.',
+          ],
+        ),
+  'cut-part': ({ name, cloth, strips }) =>
+    text(`Cut the ${name} from the ${cloth}${strips ? ', its strips as one run' : ''}, by its lay.`),
+  tiers: ({ tiers }, { length, list, metres }) =>
+    text(
+      `Make the ${tiers.name}: join the strips into one run, cut it into tiers of ${list(tiers.tiers.map(metres))}, and close each into a ring.`,
+      [
+        `Gather each tier to the one above, the top one to the yoke of ${length(tiers.yoke)}; quarter marks on quarter marks.`,
+        'Finish the lowest edge before the tiers are joined: it is the longest.',
+      ],
+    ),
+  flounce: ({ flounce }, { length }) =>
+    text(
+      `Sew the ${flounce.name} to the ${flounce.layer}${flounce.aboveHem > 0 ? `, ${length(flounce.aboveHem)} above its hem` : '’s hem'}.`,
+      [
+        flounce.kind === 'straight'
+          ? `Join it into a ring, finish its hem, and gather it ${flounce.fullness} to 1, quarters on quarters.`
+          : 'Join it into a ring and finish its hem; clip its inner edge so that it spreads to the line.',
+        `It hangs ${length(flounce.depth)} deep.`,
+      ],
+    ),
+  overskirt: ({ overskirt }, { list, station }) =>
+    text(
+      `Make the ${overskirt.name} by itself: seams, hem, its end edges ${overskirt.edges}, and a band at its top.`,
+      [
+        `Layers: ${list(overskirt.layers.map((layer) => layer.name))}.`,
+        `It fastens with ${overskirt.fastened} from ${station(overskirt.from)} to ${station(overskirt.to ?? 'centre-back')}.`,
+        overskirt.quickRelease &&
+          'Quick release: try it on her, in the time that the change allows; the production’s risk assessment decides.',
       ],
     ),
   'finish-opening': ({ at, finish, beside, stops }, { length, station }) =>
@@ -113,11 +167,16 @@ const WRITERS: Writers = {
         `Also along both edges of the opening at ${station(at)}${stops === undefined ? '' : `, down to ${length(stops)} below the waist seam`}; below it they hang free.`,
     ]),
   close: (work, basics) => closeText(work, basics),
-  'join-waist': ({ layers, plies, crossing, clearance, secondRow }, { length, list }) =>
+  'join-waist': ({ layers, plies, crossing, clearance, secondRow, gathered, stretched }, { length, list }) =>
     text(
       `Sew the ${list(layers)} to the bodice’s waist seam${layers.length > 1 ? ' as one' : ''}, gore seams on panel seams.`,
       [
-        'Each gore’s top is as long as its panel: nothing is eased, nothing stretched.',
+        gathered.length === 0 && stretched.length === 0
+          ? 'Each gore’s top is as long as its panel: nothing is eased, nothing stretched.'
+          : 'Gore seams meet panel seams; between them:',
+        gathered.length > 0 && `The ${list(gathered)}: spread the fullness evenly, quarter by quarter.`,
+        stretched.length > 0 &&
+          `The ${list(stretched)} is cut smaller: stretch it to each panel evenly as it is pinned, not as it is sewn.`,
         `${plies} plies under the needle, ${crossing} where pressed-open seams cross: trim the allowances in steps.`,
         clearance !== undefined &&
           `A second row ${length(secondRow)} above the first leaves ${length(Math.max(0, clearance))} to the bones.`,
@@ -189,6 +248,13 @@ const WRITERS: Writers = {
       'Press from the inside, take out every basting thread, count the pins, and pack with the care card.',
     ),
 };
+
+const PLEATS = {
+  front: ', towards the front',
+  back: ', towards the back',
+  box: ', as box pleats',
+  none: '',
+} as const;
 
 function closeText(work: WorkOf<'close'>, { length, list, station }: Basics): StepText {
   const { closure, at, side, layers, starts, stops, zip } = work;
