@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import { version } from '../../package.json';
+import { plainText } from '../diagnostics/plain-text.ts';
 import type { AddCommand } from './command.ts';
 import { addCheck } from './commands/check.ts';
 import { addDraft } from './commands/draft.ts';
@@ -27,7 +28,14 @@ export function program(machine: Machine, end: (status: ExitStatus) => void): Co
       writeErr: (text) => machine.err(text),
       getOutHelpWidth: () => machine.columns ?? 100,
       getErrHelpWidth: () => machine.columns ?? 100,
-      outputError: (text, write) => write(text.replace(/^error: /, 'gorewright: ')),
+      outputError: (text, write) => {
+        // What was typed is repeated in it.
+        const lines = text
+          .trimEnd()
+          .replace(/^error: /, 'gorewright: ')
+          .split('\n');
+        write(`${lines.map(plainText).join('\n')}\n`);
+      },
     })
     .addHelpText('after', CLOSING);
   for (const add of COMMANDS) add(root, machine, end);
