@@ -84,6 +84,11 @@ function printingBlocks(plan: SheetPlan): Block[] {
     'Measure the square both ways. 94.1 or 97.3 mm means that the page was fitted: turn that off. Another figure is your printer’s own error: write both into the spec under paper, measured, and draft again.',
     ...corrected,
     'Trim each sheet along the lines at its left and top, and lay it on its neighbours’ margins so that line meets line and the diamonds close.',
+    ...(plan.gaps.length === 0
+      ? []
+      : [
+          'Straight stretches are left out. At each cut-off stands how far the line runs on, and to which sheet: lay a long ruler along it, and keep the grain lines in one line.',
+        ]),
     'Pages run down each column of the map, then on to the next; arrows name the neighbours.',
   ];
   return [

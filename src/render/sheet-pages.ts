@@ -2,6 +2,7 @@ import type { LongCheck } from '../sheets/long-checks.ts';
 import type { Sheet, SheetPlan } from '../sheets/sheet-plan.ts';
 import type { Drawing, Mark } from './drawing.ts';
 import { firstPage } from './first-page.ts';
+import { gapNotes } from './gap-notes.ts';
 import { joinMarks } from './join-marks.ts';
 import { nameStrip } from './name-strip.ts';
 import { laidPieceName, type PatternDrawing } from './pattern-drawing.ts';
@@ -14,14 +15,23 @@ export interface SheetPages {
   readonly bookmarks: readonly Bookmark[];
 }
 
-/** The pages of `pattern-<paper>.pdf`: instructions first, then the sheets in the order of the plan. */
+/**
+ * The pages of `pattern-<paper>.pdf`: instructions first, then the sheets in the order of the plan. `only` are labels of
+ * sheets to print again: these alone, numbered as they were.
+ */
 export function sheetPages(
   plan: SheetPlan,
   pattern: PatternDrawing,
   labels: PieceLabels,
   checks: readonly LongCheck[],
+  only?: readonly string[],
 ): SheetPages {
   const pageCount = Math.max(0, ...plan.sheets.map((sheet) => sheet.page));
+  if (only !== undefined) {
+    const again = plan.sheets.filter((sheet) => only.includes(sheet.label));
+    const pages = again.map((sheet) => sheetPage(sheet, plan, pattern, labels, pageCount));
+    return { pages, bookmarks: again.map((sheet, page) => ({ title: sheet.label, page, level: 1 })) };
+  }
   const sheets = plan.sheets.map((sheet) => sheetPage(sheet, plan, pattern, labels, pageCount));
   return {
     pages: [firstPage(plan, labels, checks), ...sheets],
@@ -56,6 +66,7 @@ function sheetPage(
   const marks = [
     ...pieces,
     ...joinMarks(sheet.neighbours, onPage, frame),
+    ...gapNotes(sheet, plan, labels, onPage),
     ...nameStrip(sheet, plan, labels, pageCount),
   ];
   return { x: 0, y: 0, width: paper.width, height: paper.height, title: sheet.label, marks };

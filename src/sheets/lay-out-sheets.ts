@@ -4,6 +4,8 @@ import { boundsOfCurves } from '../geometry/bounds.ts';
 import type { Curve } from '../geometry/curve.ts';
 import { flattenedRun } from '../geometry/flatten.ts';
 import type { Placement } from '../geometry/transform.ts';
+import { essentialRuns, longGrain } from './essential-runs.ts';
+import { gapsOf } from './gaps.ts';
 import { hemPartners } from './hem-partners.ts';
 import { movedPiece } from './moved-piece.ts';
 import { CLEAR, LINE_REACH, nestOnGrid, type Position } from './nest-on-grid.ts';
@@ -12,7 +14,7 @@ import { type Margins, type SheetFrame, sheetFrame } from './sheet-frame.ts';
 import type { LaidPiece, Neighbours, Scale, Sheet, SheetPlan } from './sheet-plan.ts';
 import { shownGrain } from './shown-grain.ts';
 import { type Cell, visitCells } from './touched-sheets.ts';
-import { cutLine, drawnRuns, polylineOf, workingShape } from './working-shape.ts';
+import { cutLine, drawnRuns, everyRun, polylineOf, type ShownRuns, workingShape } from './working-shape.ts';
 
 export interface SheetOptions {
   readonly paper: Paper;
@@ -23,6 +25,8 @@ export interface SheetOptions {
   readonly scale: Scale;
   /** Every layer's piece apart, also where only the hems differ. */
   readonly layersApart?: boolean;
+  /** Leave out sheets that would show only straight stretches of seam and grain: she bridges them with a ruler. */
+  readonly endsOnly?: boolean;
 }
 
 /** Pages of instructions before the first sheet. */
@@ -36,14 +40,26 @@ export function layOutSheets(cutPieces: readonly CutPiece[], options: SheetOptio
   const frame = sheetFrame(options.paper, options.margins, options.lap);
   const cell = { width: frame.width / options.scale.across, height: frame.height / options.scale.down };
   const groups = options.layersApart === true ? cutPieces.map((_, index) => [index]) : hemPartners(cutPieces);
-  const pieces = laidPieces(cutPieces, groups, cell);
-  const used = pieces.map(({ cutPiece, grain }) => cellsOf([...drawnRuns(cutPiece), [grain]], cell));
+  const shown = options.endsOnly === true ? essentialRuns : everyRun;
+  const pieces = laidPieces(cutPieces, groups, cell, shown);
+  const printed = new Set(
+    pieces.flatMap((piece) => [...printedCells(piece, cell, options.endsOnly === true)]),
+  );
+  const used = pieces.map(({ cutPiece, grain }) =>
+    intersection(cellsOf([...drawnRuns(cutPiece), [grain]], cell), printed),
+  );
   const sheets = sheetsOf(used, cell, frame);
+  const gaps = pieces.flatMap((piece, index) =>
+    piece.liesOn === undefined
+      ? gapsOf(piece, index, cell, (row, column) => used[index]!.has(key(row, column)))
+      : [],
+  );
   return {
     ...options,
     frame,
     pieces,
     sheets,
+    gaps,
     rows: 1 + Math.max(0, ...sheets.map((sheet) => sheet.row)),
     columns: 1 + Math.max(0, ...sheets.map((sheet) => sheet.column)),
     gridPerPiece: groups.reduce((sum, [main]) => sum + sheetsAlone(cutPieces[main!]!, cell), 0),
@@ -58,9 +74,12 @@ function laidPieces(
   cutPieces: readonly CutPiece[],
   groups: readonly (readonly number[])[],
   cell: Cell,
+  shown: (piece: CutPiece) => ShownRuns,
 ): LaidPiece[] {
   const members = groups.map((group) => group.map((index) => cutPieces[index]!));
-  const shapes = members.map(([main, ...sharing]) => TURNS.map((turn) => workingShape(main!, sharing, turn)));
+  const shapes = members.map(([main, ...sharing]) =>
+    TURNS.map((turn) => workingShape(main!, sharing, turn, shown)),
+  );
   const { positions } = nestOnGrid(shapes, cell);
   const moved = groups.map((_, place) =>
     members[place]!.map((piece) => movedPiece(piece, whereTo(positions[place]!))),
@@ -68,9 +87,11 @@ function laidPieces(
   const outlines = cellsOf(moved.flat().flatMap(drawnRuns), cell);
   const laid: LaidPiece[] = [];
   for (const [place, group] of groups.entries()) {
-    const grain = shownGrain(moved[place]![0]!.piece.grain, cell, (row, column) =>
-      outlines.has(key(row, column)),
-    );
+    const main = moved[place]![0]!;
+    const grain =
+      shown === essentialRuns
+        ? longGrain(main)
+        : shownGrain(main.piece.grain, cell, (row, column) => outlines.has(key(row, column)));
     for (const [member, index] of group.entries()) {
       const on = member === 0 ? {} : { liesOn: group[0]! };
       laid[index] = {
@@ -82,6 +103,15 @@ function laidPieces(
     }
   }
   return laid;
+}
+
+/** Cells that must be printed for a piece; others may show a straight stretch of it besides. */
+function printedCells({ cutPiece, grain }: LaidPiece, cell: Cell, endsOnly: boolean): Set<string> {
+  return cellsOf(endsOnly ? essentialRuns(cutPiece).all : [...drawnRuns(cutPiece), [grain]], cell);
+}
+
+function intersection(a: ReadonlySet<string>, b: ReadonlySet<string>): Set<string> {
+  return new Set([...a].filter((one) => b.has(one)));
 }
 
 /** Head to tail pieces nest; the grain mark reads the same either way. */

@@ -1,5 +1,6 @@
 import type { CutPiece } from '../draft/piece.ts';
 import type { Line } from '../geometry/curve.ts';
+import type { Gap } from './gaps.ts';
 import type { Paper } from './paper.ts';
 import type { Margins, SheetFrame } from './sheet-frame.ts';
 
@@ -16,6 +17,8 @@ export interface SheetPlan {
   readonly sheets: readonly Sheet[];
   readonly rows: number;
   readonly columns: number;
+  /** Straight stretches that are left out, where that was asked for. */
+  readonly gaps: readonly Gap[];
   /** Sheets if every piece lay on a grid of its own. */
   readonly gridPerPiece: number;
   /** Sheets that the pieces' area fills; blank sheets left out inside wide pieces may beat it. */

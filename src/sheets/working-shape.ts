@@ -32,11 +32,15 @@ const GAP = 4;
 /** Chord height of the flattened line, mm; only the choice of a place rests on it, and the gap is larger. */
 const COARSE = 1;
 
-/** `sharing` are pieces that lie on the first, apart from their hems. */
+/**
+ * `sharing` are pieces that lie on the first, apart from their hems. `shown` picks what must be printed of a piece; the
+ * room that it takes is its whole cut line's.
+ */
 export function workingShape(
   cutPiece: CutPiece,
   sharing: readonly CutPiece[],
   turned: WorkingShape['turned'],
+  shown: (piece: CutPiece) => ShownRuns,
 ): WorkingShape {
   const turn: Placement = { mirror: false, angle: (turned * Math.PI) / 180, shift: { x: 0, y: 0 } };
   const cutLines = [cutPiece, ...sharing].map(cutLine);
@@ -49,10 +53,21 @@ export function workingShape(
     placement,
     width: box.right - box.left,
     height: box.bottom - box.top,
-    lines: [flat(cutLines[0]!), ...sharing.map((piece) => flat(edgeNamed(piece, 'hem')))],
-    allLines: [cutPiece, ...sharing].flatMap(drawnRuns).map(flat),
+    lines: [...shown(cutPiece).cut.map(flat), ...sharing.map((piece) => flat(edgeNamed(piece, 'hem')))],
+    allLines: [cutPiece, ...sharing].flatMap((piece) => shown(piece).all).map(flat),
     ...rowsOf(cutLines.map(flat), box.bottom - box.top),
   };
+}
+
+/** The runs of a piece that paper must show: those of the cut line, and all. */
+export interface ShownRuns {
+  readonly cut: readonly (readonly Curve[])[];
+  readonly all: readonly (readonly Curve[])[];
+}
+
+/** All that is drawn, the grain line apart. */
+export function everyRun(cutPiece: CutPiece): ShownRuns {
+  return { cut: [cutLine(cutPiece)], all: drawnRuns(cutPiece) };
 }
 
 export function cutLine(cutPiece: CutPiece): Curve[] {

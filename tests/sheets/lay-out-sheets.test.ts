@@ -178,3 +178,63 @@ test('a printer’s margins and a lap make the frame smaller, a correction makes
   expect(sheet.height * 0.98).toBeCloseTo(297 - 10 - 12.7 - 12, 9);
   expect(sheet.bottom).toBeCloseTo(12.7 + 12, 9);
 });
+
+describe('ends only', () => {
+  const all = layOutSheets(lanternGores(), A4);
+  const ends = layOutSheets(lanternGores(), { ...A4, endsOnly: true });
+
+  test('takes far fewer sheets and leaves out none with a waist, a hem or a notch', () => {
+    expect(ends.sheets.length).toBeLessThan(0.7 * all.sheets.length);
+    const isOnSheet = ({ x, y }: { x: number; y: number }) =>
+      ends.sheets.some(
+        (sheet) => x >= sheet.x && x <= sheet.x + sheet.width && y >= sheet.y && y <= sheet.y + sheet.height,
+      );
+    for (const { cutPiece } of ends.pieces) {
+      const edges = [...cutPiece.cutEdges, ...cutPiece.piece.edges];
+      const kept = edges.filter(({ name }) => name === 'waist' || name === 'hem');
+      const points = kept.flatMap(({ curves }) => flattenedRun(curves, 0.05));
+      const ticks = cutPiece.notches.flatMap((notch) => notch.ticks.flatMap((tick) => [tick.from, tick.to]));
+      for (const point of [...points, ...ticks]) expect(isOnSheet(point)).toBe(true);
+    }
+  });
+
+  test('each gap is straight along its line, and its distance is what a ruler would read between the cut-offs', () => {
+    expect(ends.gaps.filter(({ line }) => line === 'cut').length).toBeGreaterThan(4);
+    for (const gap of ends.gaps) {
+      expect(Math.hypot(gap.to.x - gap.from.x, gap.to.y - gap.from.y)).toBeCloseTo(gap.length, 9);
+      // The grain is upright on the sheets.
+      expect(Math.abs(gap.to.y - gap.from.y)).toBeCloseTo(gap.alongGrain, 6);
+      for (const [point, [row, column]] of [
+        [gap.from, gap.fromCell],
+        [gap.to, gap.toCell],
+      ] as const) {
+        const sheet = ends.sheets.find((one) => one.row === row && one.column === column)!;
+        expect(sheet.pieces).toContain(gap.piece);
+        expect(point.x).toBeGreaterThan(sheet.x - 1e-6);
+        expect(point.x).toBeLessThan(sheet.x + sheet.width + 1e-6);
+        expect(point.y).toBeGreaterThan(sheet.y - 1e-6);
+        expect(point.y).toBeLessThan(sheet.y + sheet.height + 1e-6);
+      }
+    }
+  });
+
+  test('sides and gaps together are as long as the side', () => {
+    const on = (a: { x: number; y: number }, b: { x: number; y: number }) => Math.hypot(a.x - b.x, a.y - b.y);
+    for (const gap of ends.gaps.filter(({ line }) => line === 'cut')) {
+      const { cutPiece } = ends.pieces[gap.piece]!;
+      const side = cutPiece.cutEdges
+        .flatMap((edge) => edge.curves)
+        .find(
+          (curve) =>
+            curve.kind === 'line' &&
+            Math.abs(
+              on(curve.from, gap.from) +
+                on(gap.from, gap.to) +
+                on(gap.to, curve.to) -
+                on(curve.from, curve.to),
+            ) < 1e-6,
+        );
+      expect(side).toBeDefined();
+    }
+  });
+});
