@@ -256,6 +256,13 @@ export const pointWithoutDrop = (span: Span, point: string): Diagnostic => ({
   hint: `add ${quoted(point)} to \`drop-below-waist\`, or take \`point\` out`,
 });
 
+export const heelMeasuredInMissing = (span: Span): Diagnostic => ({
+  ...problem('heel-measured-in-missing', span),
+  message: 'nothing says which heel she was measured in',
+  why: 'lengths move by the difference of the two heels, and it is not known',
+  hint: 'add `measured-in: {heel: …}` to the lengths, or take `worn-in` out',
+});
+
 export const trainWithoutSymmetry = (span: Span, left: readonly string[]): Diagnostic => ({
   ...problem('train-without-symmetry', span),
   message: `a train is given for a skirt whose sides differ, without ${left.map(quoted).join(' and ')}`,
@@ -427,6 +434,13 @@ export const girthsOutOfOrder = (span: Span, down: string, above: string): Diagn
   message: `this girth is ${down} down, and the one before it ${above}`,
   why: 'the levels are read from the waist downwards',
   hint: 'put the girths in order, each level once',
+});
+
+export const girthsTooFarOut = (span: Span, apart: string): Diagnostic => ({
+  ...problem('girths-too-far-out', span),
+  message: `this girth lies farther out than the one above it than ${apart} of cloth can reach`,
+  why: 'along the cloth from one hoop to the next is at least as far as the difference of their radii',
+  hint: 'look at both girths; where the levels are heights, write `measured: vertical`',
 });
 
 export const noGirthAtWaist = (span: Span): Diagnostic => ({

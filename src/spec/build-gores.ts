@@ -1,5 +1,13 @@
 import type { ShapedSpec } from './shape/spec-shape.ts';
-import type { FullnessSpec, GoreSpec, LayerSpec, LengthsSpec, TrainSpec } from './spec.ts';
+import type {
+  FullnessSpec,
+  GoreSpec,
+  LayerSpec,
+  LengthsSpec,
+  MeasuredInSpec,
+  PetticoatSpec,
+  TrainSpec,
+} from './spec.ts';
 
 type Given = ShapedSpec['gores'][number];
 
@@ -26,8 +34,25 @@ export function layerOf({ fullness, ...layer }: ShapedSpec['layers'][number]): L
   };
 }
 
-export function lengthsOf(lengths: ShapedSpec['lengths']): LengthsSpec {
-  return { ...lengths, measured: lengths.measured ?? 'finished' };
+export function lengthsOf({ measuredIn, ...lengths }: ShapedSpec['lengths']): LengthsSpec {
+  return {
+    ...lengths,
+    measured: lengths.measured ?? 'finished',
+    ...(measuredIn && { measuredIn: measuredInOf(measuredIn) }),
+  };
+}
+
+function measuredInOf({
+  petticoat,
+  ...given
+}: NonNullable<ShapedSpec['lengths']['measuredIn']>): MeasuredInSpec {
+  if (petticoat === undefined) return given;
+  return { ...given, petticoat: petticoat === 'none' ? petticoat : petticoatOf(petticoat) };
+}
+
+export function petticoatOf(petticoat: NonNullable<ShapedSpec['petticoat']>): PetticoatSpec {
+  const { measured = 'along', ease = 0, girths = [] } = petticoat;
+  return { ...petticoat, measured, ease, girths };
 }
 
 export function trainOf(train: NonNullable<ShapedSpec['train']>): TrainSpec {

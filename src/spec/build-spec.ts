@@ -1,8 +1,8 @@
 import { clothOf, edgingOf, notionOf, trimOf } from './build-cloths.ts';
-import { goreOf, layerOf, lengthsOf, trainOf } from './build-gores.ts';
+import { goreOf, layerOf, lengthsOf, petticoatOf, trainOf } from './build-gores.ts';
 import { flounceOf, overskirtOf, tiersOf } from './build-parts.ts';
 import type { ShapedSpec } from './shape/spec-shape.ts';
-import type { LabourSpec, PaperSpec, PetticoatSpec, Spec } from './spec.ts';
+import type { LabourSpec, PaperSpec, Spec } from './spec.ts';
 import { placesOf, type Written } from './written.ts';
 
 /** Sewn, raw edge to seam line: 5/8 in, to the nearest millimetre (textbook). */
@@ -57,11 +57,6 @@ export function buildSpec(shaped: ShapedSpec, root: Written): Spec {
     ...(paper && { paper: paperOf(paper) }),
     places: placesOf(root),
   };
-}
-
-function petticoatOf(petticoat: NonNullable<ShapedSpec['petticoat']>): PetticoatSpec {
-  const { measured = 'along', ease = 0, girths = [] } = petticoat;
-  return { ...petticoat, measured, ease, girths };
 }
 
 function labourOf(labour: NonNullable<ShapedSpec['labour']>): LabourSpec {

@@ -9,6 +9,7 @@ import { checkMoney } from './money.ts';
 import { checkNames } from './names.ts';
 import type { Page } from './page.ts';
 import { checkParts } from './parts.ts';
+import { checkPetticoats } from './petticoats.ts';
 import { checkReferences } from './references.ts';
 import { checkShares } from './shares.ts';
 import { checkStations } from './stations.ts';
@@ -26,6 +27,7 @@ export function allChecks(page: Page): Diagnostic[] {
     checkReferences,
     checkJoins,
     checkParts,
+    checkPetticoats,
     checkCloths,
     checkShares,
     checkFullness,

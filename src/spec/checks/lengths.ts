@@ -12,6 +12,7 @@ export function checkLengths(page: Page): Diagnostic[] {
     ...checkHemWidthAt(page),
     ...checkPoint(page),
     ...checkTrain(page),
+    ...checkWearing(page),
   ];
 }
 
@@ -64,6 +65,12 @@ function checkPoint(page: Page): Diagnostic[] {
   return (page.sketch.bodice?.dropBelowWaist?.[point] ?? 0) > 0 || !page.has('bodice', 'point')
     ? []
     : [problems.pointWithoutDrop(page.at('bodice', 'point'), point)];
+}
+
+/** A heel that is worn moves the lengths only where the one that she was measured in is known. */
+function checkWearing(page: Page): Diagnostic[] {
+  const known = page.has('lengths', 'measured-in', 'heel') || !page.has('lengths', 'worn-in', 'heel');
+  return known ? [] : [problems.heelMeasuredInMissing(page.keyAt('lengths', 'worn-in', 'heel'))];
 }
 
 function checkTrain(page: Page): Diagnostic[] {

@@ -16,6 +16,7 @@ export function checkStations(page: Page): Diagnostic[] {
   return [
     ...keys('lengths', 'at').flatMap((named) => check(named)),
     ...keys('lengths', 'to-floor').flatMap((named) => check(named)),
+    ...keys('lengths', 'measured-in', 'drop-below-waist').flatMap((named) => check(named)),
     ...keys('bodice', 'drop-below-waist').flatMap((named) => check(named)),
     ...keys('allowances').flatMap((named) => [
       ...check(named, [...EDGES, ...edgesOfOverskirts(page)]),

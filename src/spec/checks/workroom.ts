@@ -1,60 +1,10 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/gown-problems.ts';
-import { WAIST_AGREES } from '../../geometry/tolerances.ts';
 import type { Page } from './page.ts';
 
-/** Petticoat, closure, fittings and paper, as far as the spec alone can tell. */
+/** Closure, fittings and paper, as far as the spec alone can tell. */
 export function checkWorkroom(page: Page): Diagnostic[] {
-  return [
-    ...checkGirths(page),
-
-    ...checkClosure(page),
-    ...checkFittings(page),
-    ...checkPaper(page),
-  ];
-}
-
-function checkGirths(page: Page): Diagnostic[] {
-  const girths = page.sketch.petticoat?.girths;
-  if (girths === undefined || !page.hasList('petticoat', 'girths')) return [];
-  if (girths.length < 2) return [problems.oneGirth(page.keyAt('petticoat', 'girths'))];
-  const faults: Diagnostic[] = [];
-  for (const [i, level] of girths.entries()) {
-    const above = girths[i - 1]?.down;
-    if (above !== undefined && level.down !== undefined && level.down <= above)
-      faults.push(
-        problems.girthsOutOfOrder(
-          page.at('petticoat', 'girths', i, 'down'),
-          page.say(level.down),
-          page.say(above),
-        ),
-      );
-  }
-  const first = girths[0];
-  const waist = page.sketch.bodice?.waistSeam;
-  if (first?.down !== undefined && first.down > 0)
-    faults.push(problems.noGirthAtWaist(page.at('petticoat', 'girths', 0, 'down')));
-  else if (
-    first?.girth !== undefined &&
-    waist !== undefined &&
-    first.girth < waist - WAIST_AGREES &&
-    !dropped(page)
-  )
-    faults.push(
-      problems.girthUnderWaist(
-        page.at('petticoat', 'girths', 0, 'girth'),
-        page.say(first.girth),
-        page.say(waist),
-      ),
-    );
-  return faults;
-}
-
-/** Under a drop the level waist is another length than the sewn edge, and nothing follows from comparing them. */
-function dropped(page: Page): boolean {
-  return Object.values(page.sketch.bodice?.dropBelowWaist ?? {}).some(
-    (drop) => drop !== undefined && drop > 0,
-  );
+  return [...checkClosure(page), ...checkFittings(page), ...checkPaper(page)];
 }
 
 function checkClosure(page: Page): Diagnostic[] {

@@ -20,6 +20,7 @@ export const BOUNDS = {
   flare: { least: degrees(-45), most: degrees(360), of: "a gore's flare" },
   length: { least: 20, most: 12_000, of: 'a skirt length' },
   offFloor: { least: 0, most: 1500, of: "the hem's height off the floor" },
+  heel: { least: 0, most: 300, of: "a heel's height" },
   onFloor: { least: 10, most: 8000, of: 'a train on the floor' },
   drop: { least: 0, most: 600, of: "the bodice's drop below the waist" },
   bonesEnd: { least: 0, most: 300, of: 'the distance of the bones from the waist seam' },

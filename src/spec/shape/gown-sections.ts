@@ -56,6 +56,23 @@ export const gore = section({
   notes: optional(notes()),
 });
 
+export const petticoat = section({
+  measured: optional(oneOf('along', 'vertical')),
+  ease: optional(length(BOUNDS.ease)),
+  girths: optional(z.array(section({ down: length(BOUNDS.down), girth: length(BOUNDS.girth) }))),
+  hoop: optional(length(BOUNDS.girth), 'Girth of the lowest hoop'),
+  'hoop-off-floor': optional(length(BOUNDS.offFloor)),
+  notes: optional(notes()),
+});
+
+/** What is not named here was as the spec has it now. */
+const measuredIn = section({
+  heel: optional(length(BOUNDS.heel)),
+  'drop-below-waist': optional(named(length(BOUNDS.drop))),
+  petticoat: optional(z.union([oneOf('none'), petticoat])),
+  notes: optional(notes()),
+});
+
 export const lengths = section({
   measured: optional(oneOf('finished', 'cut', 'to-floor')),
   'off-floor': optional(length(BOUNDS.offFloor), 'How high the hem hangs; with to-floor'),
@@ -67,6 +84,11 @@ export const lengths = section({
   'to-floor': optional(
     named(length(BOUNDS.length)),
     'Sewn edge of the bodice to the floor, by station, where `at` holds finished lengths',
+  ),
+  'measured-in': optional(measuredIn, 'What she had on when these were measured, where it differs'),
+  'worn-in': optional(
+    section({ heel: length(BOUNDS.heel), notes: optional(notes()) }),
+    'What she will wear: every length follows by geometry',
   ),
   notes: optional(notes()),
 });
@@ -88,12 +110,3 @@ export const roughCut = described(
   named(length(BOUNDS.roughCut)),
   'By gore: extra below the hem, cut off after hanging',
 );
-
-export const petticoat = section({
-  measured: optional(oneOf('along', 'vertical')),
-  ease: optional(length(BOUNDS.ease)),
-  girths: optional(z.array(section({ down: length(BOUNDS.down), girth: length(BOUNDS.girth) }))),
-  hoop: optional(length(BOUNDS.girth), 'Girth of the lowest hoop'),
-  'hoop-off-floor': optional(length(BOUNDS.offFloor)),
-  notes: optional(notes()),
-});
