@@ -422,6 +422,13 @@ export const allowanceAssumed = (span: Span, edges: readonly string[], width: st
   hint: 'write what you sew with into `allowances`',
 });
 
+export const selvedgeAssumed = (span: Span, name: string, width: string): Diagnostic => ({
+  ...problem('selvedge-assumed', span, 'note'),
+  message: `no selvedge is given for the cloth ${quoted(name)}: ${width} is taken off each side`,
+  why: 'pieces are laid between the selvedges',
+  hint: 'measure one selvedge and write it as `selvedge`; 0 where the cloth can be used to its edge',
+});
+
 export const oneGirth = (span: Span): Diagnostic => ({
   ...problem('one-girth', span),
   message: 'the petticoat has fewer than two girths',

@@ -1,11 +1,18 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/gown-problems.ts';
+import { USUAL_SELVEDGE } from '../build-cloths.ts';
 import { USUAL_ALLOWANCE } from '../build-spec.ts';
 import type { Page } from './page.ts';
 
 /** Measures that the spec leaves out and that are then the usual ones: said, so that nobody is surprised at the table. */
 export function checkAssumed(page: Page): Diagnostic[] {
-  return [...assumedAllowances(page)];
+  return [...assumedAllowances(page), ...assumedSelvedges(page)];
+}
+
+function assumedSelvedges(page: Page): Diagnostic[] {
+  return Object.keys(page.sketch.cloths ?? {})
+    .filter((name) => page.hasSection('cloths', name) && !page.has('cloths', name, 'selvedge'))
+    .map((name) => problems.selvedgeAssumed(page.keyAt('cloths', name), name, page.say(USUAL_SELVEDGE)));
 }
 
 function assumedAllowances(page: Page): Diagnostic[] {
