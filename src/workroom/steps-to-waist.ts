@@ -22,22 +22,25 @@ export function bodySteps(facts: MakingFacts): UnplacedStep[] {
 }
 
 function seamSteps({ bench: { spec, skirt }, closure }: MakingFacts): UnplacedStep[] {
-  return skirt.layers.map(({ spec: layer, seams, godets }) => {
+  return skirt.layers.flatMap(({ spec: layer, seams, godets }) => {
+    if (seams.length === 0) return [];
     const own = seams.some((seam) => seam.name === closure?.at);
     const openAbove: OpenSeam | undefined =
       closure !== undefined && own ? { at: closure.at, side: closure.side, stops: closure.stops } : undefined;
     const neighbours = seams.flatMap((seam) => seam.withLayer ?? []);
     const cloth = spec.cloths[layer.cloth];
-    return step(`seams:${layer.name}`, ['stay-edges', ...neighbours.map((name) => `seams:${name}`)], {
-      kind: 'sew-seams',
-      layer: layer.name,
-      french: layer.seams === 'french',
-      stretch: (cloth?.stretch ?? false) || layer.cutSmallerAcross > 0,
-      seams: seams.map(({ name, copies, withLayer }) => ({ name, copies, withLayer })),
-      openAbove,
-      gap: gapOf(layer),
-      godets: godets.map(({ name, seam, from }) => ({ name, seam, from })),
-    });
+    return [
+      step(`seams:${layer.name}`, ['stay-edges', ...neighbours.map((name) => `seams:${name}`)], {
+        kind: 'sew-seams',
+        layer: layer.name,
+        french: layer.seams === 'french',
+        stretch: (cloth?.stretch ?? false) || layer.cutSmallerAcross > 0,
+        seams: seams.map(({ name, copies, withLayer }) => ({ name, copies, withLayer })),
+        openAbove,
+        gap: gapOf(layer),
+        godets: godets.map(({ name, seam, from }) => ({ name, seam, from })),
+      }),
+    ];
   });
 }
 

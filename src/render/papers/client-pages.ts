@@ -1,5 +1,6 @@
 import type { Block } from '../page-blocks.ts';
 import { type FlowedPages, flowPages } from '../page-flow.ts';
+import { isForAChild } from './for-a-child.ts';
 import { frontAndBack } from './gown-drawing.ts';
 import { drawingCaption, gownLine } from './job-sheet.ts';
 import type { PaperInput } from './paper-input.ts';
@@ -163,7 +164,3 @@ function knowBlocks({ words, workroom, spec }: PaperInput): Block[] {
 
 /** A hem nearer to the floor than this is one to lift on stairs, mm. */
 const LONG_HEM = 150;
-
-function isForAChild(notes: string | undefined): boolean {
-  return /\bchild(ren)?\b|year-old|\bgirl\b|\bboy\b/i.test(notes ?? '');
-}

@@ -3,6 +3,7 @@ import { type FlowedPages, flowPages } from '../page-flow.ts';
 import { chalkBlocks } from './chalk-blocks.ts';
 import { costingBlocks } from './costing-blocks.ts';
 import { cuttingBlocks } from './cutting-blocks.ts';
+import { isForAChild } from './for-a-child.ts';
 import { frontAndBack } from './gown-drawing.ts';
 import { joinBlocks } from './join-blocks.ts';
 import { measureBlocks } from './measure-blocks.ts';
@@ -70,6 +71,9 @@ function openingBlocks(input: PaperInput): Block[] {
     ...workroom.missing.map(
       (one): Block => ({ kind: 'item', text: words.missing[one.fact](one.names ?? []) }),
     ),
+    ...(isForAChild(spec.notes)
+      ? [{ kind: 'caution', text: words.wearer.child, lead: text.caution } as const]
+      : []),
     { kind: 'heading', level: 3, text: text.notes },
     { kind: 'lines', count: 3 },
   ];

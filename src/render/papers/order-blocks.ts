@@ -24,17 +24,18 @@ export function orderBlocks({ words, workroom }: PaperInput): Block[] {
   ];
 }
 
-/** Pins on the hem lie this far apart when it is levelled, mm (textbook). */
-const PIN_SPACING = 75;
+/** Pins on the hem lie this far apart when it is levelled, mm (textbook: 7.5 cm). */
+const PIN_SPACING = { mm: 75, cm: 75, in: 76.2 } as const;
 
 /** Columns of the record side by side. */
 const RECORD_COLUMNS = 3;
 
 /** A blank record of the levelled hem: every 7.5 cm from the centre front, on both sides of her. */
-export function levellingBlocks({ words, workroom }: PaperInput): Block[] {
+export function levellingBlocks({ words, workroom, spec }: PaperInput): Block[] {
   const { jobSheet: text } = words;
   const half = workroom.skirt.hem / 2;
-  const pins = Array.from({ length: Math.floor(half / PIN_SPACING) + 1 }, (_, i) => i * PIN_SPACING);
+  const spacing = PIN_SPACING[spec.units];
+  const pins = Array.from({ length: Math.floor(half / spacing) + 1 }, (_, i) => i * spacing);
   const rows = Math.ceil(pins.length / RECORD_COLUMNS);
   const cell = (index: number): string[] => {
     const pin = pins[index];

@@ -20,6 +20,13 @@ export interface Basics {
   /** A length that is paid for, in the unit that its price is for. */
   readonly lengthPriced: (mm: number, pricedPer: number) => string;
   readonly hours: (hours: Fraction) => string;
+  /** Small measures of the trade, as a maker with this tape says them. */
+  readonly usual: {
+    readonly swatch: string;
+    readonly pins: string;
+    readonly lap: string;
+    readonly roll: string;
+  };
   readonly list: (names: readonly string[]) => string;
   readonly station: (name: string) => string;
   readonly seamsOf: (name: string, copies: number) => string;
@@ -65,6 +72,10 @@ export function englishBasics(units: Units): Basics {
     lengthPriced: (mm, pricedPer) =>
       pricedPer === 914.4 ? `${trimmed((mm / 914.4).toFixed(3))} yd` : `${trimmed((mm / 1000).toFixed(3))} m`,
     hours: (hours) => trimmed(decimalText(hours, 2)),
+    usual:
+      units === 'in'
+        ? { swatch: '8 in', pins: '3 in', lap: '1/2 in', roll: '1/8 in' }
+        : { swatch: '20 cm', pins: '7.5 cm', lap: '1.3 cm', roll: '2 to 3 mm' },
     list: (names) =>
       names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`,
     station,

@@ -38,6 +38,6 @@ export const WEARER_CAUTIONS = {
   lacing: 'Lacing: not so tight that breathing or eating is hard. If you are in doubt, a doctor decides.',
   dancing: 'Dancing: bustle the train first, all points, and check that each holds.',
   child:
-    'For a child: cords and sashes can catch. The product-safety rules of your country and the production’s own risk assessment decide; keep the train one that comes off.',
+    'For a child: cords and sashes can catch. EN 14682 limits them (no cords at the neck up to about seven years; 75 mm and 360 mm for older children, from memory: look in the current edition); it leaves out costumes worn on the stage, where it is advice. Your country’s product-safety regulator and the production’s risk assessment decide. A train should come off by itself when it is trodden on.',
   data: 'Your measures are kept under a code and deleted when you ask. The data-protection authority of your country says what your rights are.',
 } as const;

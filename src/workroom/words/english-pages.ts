@@ -4,7 +4,7 @@ import type { MissingFact } from '../missing-facts.ts';
 import type { Basics } from './english-basics.ts';
 
 /** Headings, labels and sentences of every paper. Functions take figures already written out, or names. */
-export function englishPages({ list, station, unit }: Basics) {
+export function englishPages({ length, list, station, unit }: Basics) {
   return {
     units: `in ${unit}`,
     views: { front: 'front', back: 'back', side: 'from her left', above: 'from above', floor: 'floor' },
@@ -169,7 +169,7 @@ export function englishPages({ list, station, unit }: Basics) {
     },
     walkingRows: {
       offFloor: 'front hem off the floor',
-      offFloorText: (height: string): string => `${height} (textbook: 2.5 cm; walked in and adjusted)`,
+      offFloorText: (height: string): string => `${height} (textbook: ${length(25)}; walked in and adjusted)`,
       hoop: 'bottom hoop',
       hoopText: (round: string, height: string): string => `${round} round, ${height} off the floor`,
       sweep: 'skirt round at the hoop',

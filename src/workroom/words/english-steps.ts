@@ -27,10 +27,10 @@ function text(
 }
 
 const WRITERS: Writers = {
-  'test-scraps': ({ cloths }, { list, percent }) =>
+  'test-scraps': ({ cloths }, { list, percent, usual }) =>
     text('On a scrap of each cloth try the marking pen, the needle, the stitch and the steam.', [
       `Cloths: ${list(cloths.map((cloth) => cloth.name))}. Does the mark come out, does the needle pull, does water spot?`,
-      'Measure a 20 cm square of each before and after steam, along and across.',
+      `Measure a square of ${usual.swatch} of each before and after steam, along and across.`,
       cloths.some((cloth) => cloth.shrinkage > 0) &&
         `Counted on: ${list(cloths.filter((cloth) => cloth.shrinkage > 0).map((cloth) => `${cloth.name} ${percent(cloth.shrinkage)}`))}. If it is more, buy more before cutting.`,
     ]),
@@ -79,9 +79,7 @@ const WRITERS: Writers = {
     { length, list, station, seamsOf },
   ) =>
     text(
-      seams.length === 0
-        ? `The ${layer} has no seam of its own.`
-        : `Sew the seams of the ${layer} by itself, from the front round: ${list(seams.map((seam) => seamsOf(seam.name, seam.copies)))}.`,
+      `Sew the seams of the ${layer} by itself, from the front round: ${list(seams.map((seam) => seamsOf(seam.name, seam.copies)))}.`,
       [
         'One notch on a front edge meets two on a back edge; pin from the waist down.',
         french
@@ -125,9 +123,9 @@ const WRITERS: Writers = {
         ),
   'cut-part': ({ name, cloth, strips }) =>
     text(`Cut the ${name} from the ${cloth}${strips ? ', its strips as one run' : ''}, by its lay.`),
-  tiers: ({ tiers }, { length, list, metres }) =>
+  tiers: ({ tiers }, { length, list }) =>
     text(
-      `Make the ${tiers.name}: join the strips into one run, cut it into tiers of ${list(tiers.tiers.map(metres))}, and close each into a ring.`,
+      `Make the ${tiers.name}: join the strips into one run, cut it into tiers of ${list(tiers.tiers.map(length))}, and close each into a ring.`,
       [
         `Gather each tier to the one above, the top one to the yoke of ${length(tiers.yoke)}; quarter marks on quarter marks.`,
         'Finish the lowest edge before the tiers are joined: it is the longest.',
@@ -192,11 +190,11 @@ const WRITERS: Writers = {
       [`The bias edges drop: ${list(bias)}.`],
       ['at least 24 hours, before the hem is levelled.'],
     ),
-  level: ({ offFloor, train, scallops }, { length }) =>
+  level: ({ offFloor, train, scallops }, { length, usual }) =>
     text(
       'Level the hem on her, in the shoes, over the petticoat, measuring from the floor up.',
       [
-        `A pin every 7.5 cm all round${offFloor === undefined ? '' : `, ${length(offFloor)} off the floor`}; write down how far along the hem each lies and how far it moved, not only at the seams.`,
+        `A pin every ${usual.pins} all round${offFloor === undefined ? '' : `, ${length(offFloor)} off the floor`}; write down how far along the hem each lies and how far it moved, not only at the seams.`,
         scallops && 'Measure at the scallops’ high points as well as at the low ones.',
         train && 'Lay the train out on a clean floor and look along its curve through every seam.',
       ],
@@ -213,12 +211,12 @@ const WRITERS: Writers = {
     text(`Bag the hems: ${inner} and ${outer} right sides together, seam on seam, ${length(round)} round.`, [
       `Sew at ${length(allowance)}, clip the curve, trim in steps.`,
     ]),
-  'turn-through': ({ inner, outer, gap }, { length, station }) =>
+  'turn-through': ({ inner, outer, gap }, { length, station, usual }) =>
     text(
       gap === undefined
         ? `Turn ${inner} and ${outer} to the right side. The spec leaves no gap for it: leave one before the hems are bagged.`
         : `Turn the skirt through the gap in the ${gap.layer}’s ${station(gap.at)} (${length(gap.length)}).`,
-      [`Roll the ${outer} 2 to 3 mm to the inside and press; then close the gap by hand.`],
+      [`Roll the ${outer} ${usual.roll} to the inside and press; then close the gap by hand.`],
     ),
   edging: ({ name, layer, start, repeats, ease, overlap, own }, { length, station }) =>
     text(
@@ -260,7 +258,12 @@ function closeText(work: WorkOf<'close'>, { length, list, station }: Basics): St
   const { closure, at, side, layers, starts, stops, zip } = work;
   const seam = `${side === undefined ? '' : `${side} `}${station(at)}`;
   const through = layers.length > 1 ? `through ${list(layers)} as one` : `through the ${list(layers)}`;
-  const span = stops === undefined ? '' : `from ${length(starts)} to ${length(stops)} below the waist seam`;
+  const span =
+    stops === undefined
+      ? ''
+      : starts > 0
+        ? `from ${length(starts)} to ${length(stops)} below the waist seam`
+        : `from the waist seam to ${length(stops)} below it`;
   if (closure === 'zip') {
     return text(
       `Set the zip into the ${seam} seam, ${through}.`,
@@ -307,14 +310,14 @@ function hemText(work: WorkOf<'hem'>, { length }: Basics): StepText {
 }
 
 function stripStep(strip: StepStrip, basics: Basics): StepText {
-  const { length, edge } = basics;
+  const { length, edge, usual } = basics;
   const where = `the ${strip.layer}’s ${edge(strip.along)}`;
   if (strip.kind === 'horsehair') {
     return text(`Sew ${stripWords(strip, basics)} to ${where}.`, [
       strip.drawnIn !== undefined &&
         strip.drawnIn > 0 &&
         `Draw its upper edge in by its own thread, ${length(strip.drawnIn)} in all.`,
-      'Lap the ends 1.3 cm and cover them: they scratch.',
+      `Lap the ends ${usual.lap} and cover them: they scratch.`,
     ]);
   }
   if (strip.kind === 'binding') return text(`Bind ${where} with ${stripWords(strip, basics)}.`);
