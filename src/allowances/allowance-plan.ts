@@ -10,6 +10,8 @@ export interface AllowancePlan {
   /** Extra below the hem's own allowance, cut off after hanging, mm. */
   readonly roughCut: number;
   readonly hemCorner: HemCorner;
+  /** Where a seam is pressed open its allowance is mirrored about it at the waist; an enclosed seam ends plain. */
+  readonly waistCorner: 'mirrored' | 'plain';
 }
 
 /**
@@ -44,7 +46,12 @@ export function allowancePlan(spec: Spec, layer: LayerSpec, piece: Piece): Allow
           spec.allowances.seam ??
           DEFAULT_ALLOWANCE);
   }
-  return { widths, roughCut, hemCorner: roughCut > 0 ? 'plain' : CORNERS[layer.hem] };
+  return {
+    widths,
+    roughCut,
+    hemCorner: roughCut > 0 ? 'plain' : CORNERS[layer.hem],
+    waistCorner: layer.seams === 'french' ? 'plain' : 'mirrored',
+  };
 }
 
 /** A raw edge takes no hem allowance unless the layer itself names one. */

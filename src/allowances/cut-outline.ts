@@ -46,11 +46,12 @@ export function cutOutline(piece: Piece, plan: AllowancePlan): Edge[] {
 
   const rightHem = hemCorner(right, bottom, plan);
   const leftHem = hemCorner(flipped(left), flipped({ ...bottom, cut: rightHem.bottom }), plan);
-  const rightTop = waistCorner(top, { ...right, cut: rightHem.side });
-  const leftTop = waistCorner(flipped({ ...top, cut: rightTop.waist }), {
-    ...flipped(left),
-    cut: leftHem.side,
-  });
+  const rightTop = waistCorner(top, { ...right, cut: rightHem.side }, plan);
+  const leftTop = waistCorner(
+    flipped({ ...top, cut: rightTop.waist }),
+    { ...flipped(left), cut: leftHem.side },
+    plan,
+  );
   return [
     { name: waist.name, curves: tidied(reversedRun(leftTop.waist)) },
     { name: back.name, curves: tidied(rightTop.side) },
@@ -72,8 +73,13 @@ function reachOf(...sides: Side[]): number {
 }
 
 /** The waist's end against a side that runs down from it. */
-function waistCorner(waist: Side, side: Side): { waist: readonly Curve[]; side: readonly Curve[] } {
+function waistCorner(
+  waist: Side,
+  side: Side,
+  plan: AllowancePlan,
+): { waist: readonly Curve[]; side: readonly Curve[] } {
   const reach = reachOf(waist, side);
+  if (plan.waistCorner === 'plain') return joined(waist.cut, side.cut, reach);
   const seamStart = startOf(side.seam[0]!);
   const direction = tangentAt(side.seam[0]!, 0);
   const seamDown: Line = {
