@@ -34,7 +34,7 @@ export const LEVEL_HEIGHT = 1e-7;
 export const OUTLINE_READ = 0.004;
 
 /** How far a new cut line may pass beyond cloth that is cut already, mm. Larger would call cloth enough that is not; smaller trips over FIT and OUTLINE_READ. */
-export const CLOTH_HOLDS = 0.02;
+export const CLOTH_HOLDS = 0.05;
 
 /** Lines that keep within this of where they were have not moved, mm. Larger would hide a change; smaller would report the rounding of fitted curves. */
 export const LINE_STAYS = 0.05;

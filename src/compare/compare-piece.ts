@@ -1,0 +1,136 @@
+import { cutOutline } from '../allowances/cut-outline.ts';
+import type { CutPiece } from '../draft/piece.ts';
+import type { Point } from '../geometry/curve.ts';
+import type { Edge } from '../geometry/edge.ts';
+import { add } from '../geometry/point.ts';
+import { depthIn, isNoLarger, type Region } from '../geometry/region.ts';
+import { CLOTH_HOLDS, LINE_STAYS } from '../geometry/tolerances.ts';
+import { laidOn } from './best-shift.ts';
+import { type Cloth, clothOf } from './cloth.ts';
+import { edgeChanges } from './edge-changes.ts';
+import { type OutlineSample, outlineSamples } from './outline-samples.ts';
+import type { EdgeChange, PieceChange } from './piece-change.ts';
+
+/** The least allowance that can be sewn, mm: the width of a machine's foot, 1/4 in (common practice). */
+export const LEAST_ALLOWANCE = 6;
+
+/** What the shapes alone say of one piece. */
+export type ShapeChange = Pick<PieceChange, 'verdict' | 'shift' | 'edges' | 'marks' | 'amount'>;
+
+/** Lays the new piece on the cloth that was cut by the old one. */
+export function comparePiece(old: CutPiece, piece: CutPiece): ShapeChange {
+  const cloth = clothOf(old, piece);
+  const own = clothOf(piece, piece);
+  const onFold = piece.piece.cut === 'on-fold' && cloth.foldAt !== undefined;
+  const start = { x: onFold ? cloth.foldAt! - own.foldAt! : 0, y: 0 };
+  const cutLine = outlineSamples(piece.cutEdges);
+  const seams = outlineSamples(piece.piece.edges);
+  const marks = movedMarks(old, piece, start);
+  if (staysThere(cutLine, old.cutEdges, cloth, own, start) && !marks.includes('seam-line'))
+    return { verdict: 'same', shift: start, edges: [], marks, amount: 0 };
+
+  const lay = (samples: readonly OutlineSample[], region?: Region) =>
+    laidOn(pointsOf(samples), cloth.region, start, onFold, region);
+  const changesAt = (shift: Point): EdgeChange[] =>
+    edgeChanges({ piece, cutLine, seams, cloth: cloth.region, own: own.region, shift });
+  if (isNoLarger(own.region, cloth.region)) {
+    const { shift, depth } = lay(cutLine, own.region);
+    if (depth >= -CLOTH_HOLDS) {
+      const edges = changesAt(shift).flatMap(withoutLeft);
+      return { verdict: 're-mark', shift, marks, edges, amount: mostOff(edges) };
+    }
+  }
+  const { shift, depth } = lay(outlineSamples(leastEdges(piece)));
+  if (depth >= -CLOTH_HOLDS) {
+    const edges = changesAt(shift);
+    return { verdict: 'let-out', shift, marks, edges, amount: shortest(edges)?.least ?? 0 };
+  }
+  const edges = changesAt(start);
+  return {
+    verdict: 're-cut',
+    shift: start,
+    marks,
+    edges,
+    amount: Math.max(-depth, ...leftsOf(edges).map(shortBy)),
+  };
+}
+
+function pointsOf(samples: readonly OutlineSample[]): Point[] {
+  return samples.map(({ point }) => point);
+}
+
+/** The new piece's cut line with no more allowance than can be sewn, its hem's corners cut off. */
+function leastEdges({ piece, allowances }: CutPiece): readonly Edge[] {
+  const widths = Object.fromEntries(
+    Object.entries(allowances).map(([edge, width]) => [edge, Math.min(width, LEAST_ALLOWANCE)]),
+  );
+  return cutOutline(piece, { widths, roughCut: 0, hemCorner: 'trimmed', waistCorner: 'plain' });
+}
+
+function withoutLeft({ left: _, ...edge }: EdgeChange): EdgeChange[] {
+  return edge.comesOff === undefined ? [] : [edge];
+}
+
+/** Where most is missing. */
+function shortest(edges: readonly EdgeChange[]): EdgeChange['left'] {
+  return leftsOf(edges).sort((a, b) => b.wanted - b.least - (a.wanted - a.least))[0];
+}
+
+function leftsOf(edges: readonly EdgeChange[]): NonNullable<EdgeChange['left']>[] {
+  return edges.flatMap((edge) => (edge.left === undefined ? [] : [edge.left]));
+}
+
+function mostOff(edges: readonly EdgeChange[]): number {
+  return Math.max(0, ...edges.map((edge) => edge.comesOff?.most ?? 0));
+}
+
+/** How far the seam line runs outside the cloth, or what is missing of an allowance that can be sewn. */
+function shortBy({ wanted, least }: NonNullable<EdgeChange['left']>): number {
+  return least < 0 ? -least : Math.min(wanted, LEAST_ALLOWANCE) - least;
+}
+
+/** Whether the new cut line lies on the old one, and the old one on the new. */
+function staysThere(
+  cutLine: readonly OutlineSample[],
+  oldEdges: readonly Edge[],
+  cloth: Cloth,
+  own: Cloth,
+  shift: Point,
+): boolean {
+  const back = { x: -shift.x, y: -shift.y };
+  return liesOn(cutLine, cloth.region, shift) && liesOn(outlineSamples(oldEdges), own.region, back);
+}
+
+function liesOn(samples: readonly OutlineSample[], region: Region, shift: Point): boolean {
+  return samples.every((sample) => {
+    const { x, y } = add(sample.point, shift);
+    return Math.abs(depthIn(region, x, y).depth) <= LINE_STAYS;
+  });
+}
+
+function movedMarks(old: CutPiece, piece: CutPiece, shift: Point): PieceChange['marks'] {
+  const lines = clothOf({ ...old, cutEdges: old.piece.edges }, piece);
+  const stays = liesOn(outlineSamples(piece.piece.edges), lines.region, shift);
+  return [
+    ...(stays ? [] : (['seam-line'] as const)),
+    ...(sameNotches(old, piece) ? [] : (['notches'] as const)),
+  ];
+}
+
+function sameNotches(old: CutPiece, piece: CutPiece): boolean {
+  const before = notchPlaces(old);
+  const after = notchPlaces(piece);
+  return (
+    before.length === after.length &&
+    before.every(
+      (notch, i) =>
+        notch.left === after[i]!.left && Math.abs(notch.distance - after[i]!.distance) <= LINE_STAYS,
+    )
+  );
+}
+
+function notchPlaces({ piece, notches }: CutPiece): { left: boolean; distance: number }[] {
+  return notches
+    .map(({ edge, distance }) => ({ left: edge === piece.frontEdge, distance }))
+    .sort((a, b) => Number(a.left) - Number(b.left) || a.distance - b.distance);
+}

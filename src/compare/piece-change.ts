@@ -1,0 +1,46 @@
+import type { Point } from '../geometry/curve.ts';
+
+/**
+ * What becomes of a piece that was cut by the old lines:
+ * `same`: nothing; `re-mark`: the new piece lies inside it; `let-out`: its seam line does, and enough is left beyond it
+ * to sew; `re-cut`: it has to be cut again.
+ */
+export type Verdict = 'same' | 're-mark' | 'let-out' | 're-cut';
+
+/** Why a piece has to be cut again whatever its shape. */
+export type NewCloth = 'piece-is-new' | 'cloth-is-other' | 'now-on-the-fold' | 'more-of-them';
+
+/** At one edge of the new piece, laid on the old one; mm. */
+export interface EdgeChange {
+  /** As the new piece names it: `waist`, `hem`, a station. */
+  readonly edge: string;
+  /** Cloth beyond the new cut line: the most, the least, and where the most is. Absent where there is none. */
+  readonly comesOff?: { readonly most: number; readonly least: number; readonly at: number };
+  /**
+   * Where less than the new allowance is left beyond the new seam line: what there should be, the least there is
+   * (negative: the seam line runs outside the cloth by so much), and where. `at` counts down a side from the waist,
+   * along waist and hem from `from`.
+   */
+  readonly left?: { readonly wanted: number; readonly least: number; readonly at: number };
+  /** The edge from which `at` counts along waist and hem. */
+  readonly from?: string;
+}
+
+export interface PieceChange {
+  readonly gore: string;
+  readonly layer: string;
+  readonly side?: 'left' | 'right';
+  readonly verdict: Verdict;
+  readonly newCloth?: NewCloth;
+  /** How the new piece is laid on the old one, mm: to the right and down as drawn. */
+  readonly shift: Point;
+  /** Edges at which cloth comes off or is missing. */
+  readonly edges: readonly EdgeChange[];
+  /** The seam lines or the notches lie elsewhere, though the cloth is enough. */
+  readonly marks: readonly ('seam-line' | 'notches')[];
+  /**
+   * mm: what comes off most (re-mark), the least allowance left (let-out), or how far the cloth falls short of the
+   * least that can be sewn (re-cut).
+   */
+  readonly amount: number;
+}
