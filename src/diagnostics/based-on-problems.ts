@@ -1,5 +1,6 @@
-import type { Diagnostic, Level, Span } from './diagnostic.ts';
+import type { Diagnostic, Span } from './diagnostic.ts';
 import { quoted } from './plain-text.ts';
+import { problem } from './problem.ts';
 
 /** Problems of a spec that is based on another. */
 
@@ -72,11 +73,3 @@ export const fittingsInherited = (span: Span): Diagnostic => ({
   why: 'they were pinned on the body that it was made for',
   hint: 'for another body write `without: [fittings]`',
 });
-
-function problem(
-  code: string,
-  span: Span,
-  level: Level = 'error',
-): Pick<Diagnostic, 'code' | 'level' | 'span'> {
-  return { code, level, span };
-}

@@ -10,3 +10,8 @@ export function stationsOf(gores: readonly string[], symmetry: Spec['symmetry'])
     ? [`${gores.at(-1)}/${gores[0]}`, ...seams]
     : ['centre-front', ...seams, 'centre-back'];
 }
+
+/** First and last station of an overskirt on the half: its outer edge, and its back edge unless it goes round the back. */
+export function endsOfOverskirt(to = 'centre-back'): ['outer-edge', 'back-edge' | 'centre-back'] {
+  return ['outer-edge', to === 'centre-back' ? 'centre-back' : 'back-edge'];
+}

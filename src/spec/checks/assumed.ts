@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import * as problems from '../../diagnostics/gown-problems.ts';
+import * as problems from '../../diagnostics/material-problems.ts';
 import { USUAL_SELVEDGE } from '../build-cloths.ts';
 import { USUAL_ALLOWANCE } from '../build-spec.ts';
 import type { Page } from './page.ts';

@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import * as problems from '../../diagnostics/gown-problems.ts';
+import * as problems from '../../diagnostics/shaping-problems.ts';
 import type { Page } from './page.ts';
 
 /** Pleats have a depth; gathers have none. */

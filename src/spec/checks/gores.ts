@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import * as problems from '../../diagnostics/gown-problems.ts';
+import * as problems from '../../diagnostics/gore-problems.ts';
 import { nearest } from '../nearest.ts';
 import type { Page } from './page.ts';
 

@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import * as problems from '../../diagnostics/gown-problems.ts';
+import * as problems from '../../diagnostics/station-problems.ts';
 import { BOUNDS } from '../shape/bounds.ts';
 import type { Page } from './page.ts';
 
@@ -19,7 +19,7 @@ export function checkLengths(page: Page): Diagnostic[] {
 function checkNeededStations(page: Page): Diagnostic[] {
   const { stations } = page;
   if (!page.hasSection('lengths', 'at') || stations === undefined) return [];
-  const needed = page.mirrored ? [page.front, 'centre-back'] : [stations[0]!];
+  const needed = page.mirrored ? [page.front, page.back] : [stations[0]!];
   return needed
     .filter((station) => !page.has('lengths', 'at', station))
     .map((station) => problems.lengthMissing(page.keyAt('lengths', 'at'), station));

@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import * as problems from '../../diagnostics/gown-problems.ts';
+import * as problems from '../../diagnostics/workroom-section-problems.ts';
 import type { Page } from './page.ts';
 
 /** Prices without a currency, stages that do not make a whole, and a client who can be told by name. */

@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import * as problems from '../../diagnostics/gown-problems.ts';
+import * as problems from '../../diagnostics/gore-problems.ts';
 import type { Page } from './page.ts';
 
 /** Names of gores, layers and cloths: their letters, words that mean something else, and no name twice. */

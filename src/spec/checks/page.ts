@@ -10,11 +10,13 @@ type Step = string | number;
 export class Page {
   readonly sketch: SketchedSpec;
   private readonly root: Written;
-  /** What the station in front of the first gore is called: an overskirt begins at its outer edge. */
+  /** What the first and the last station are called: an overskirt begins at its outer edge. */
   readonly front: string;
+  readonly back: string;
 
-  constructor(sketch: SketchedSpec, root: Written, front = 'centre-front') {
+  constructor(sketch: SketchedSpec, root: Written, front = 'centre-front', back = 'centre-back') {
     this.front = front;
+    this.back = back;
     this.sketch = sketch;
     this.root = root;
   }
@@ -32,7 +34,8 @@ export class Page {
   /** Stations from the centre front round; nothing where the gores cannot be told. */
   get stations(): readonly string[] | undefined {
     const names = this.goreNames && stationsOf(this.goreNames, this.mirrored ? 'mirrored' : 'none');
-    return names?.map((name) => (name === 'centre-front' ? this.front : name));
+    const called: Readonly<Record<string, string>> = { 'centre-front': this.front, 'centre-back': this.back };
+    return names?.map((name) => called[name] ?? name);
   }
 
   /** Stations with a fold of the cloth in place of a seam. */
@@ -40,7 +43,7 @@ export class Page {
     const gores = this.sketch.gores ?? [];
     if (!this.mirrored) return [];
     const front = gores[0]?.onFold === true ? [this.front] : [];
-    return gores.length > 1 && gores.at(-1)?.onFold === true ? [...front, 'centre-back'] : front;
+    return gores.length > 1 && gores.at(-1)?.onFold === true ? [...front, this.back] : front;
   }
 
   /** Where a value stands, or the nearest section round it. */

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import * as problems from '../../diagnostics/gown-problems.ts';
+import * as problems from '../../diagnostics/shaping-problems.ts';
 import { WAIST_AGREES } from '../../geometry/tolerances.ts';
+import { endsOfOverskirt } from '../stations.ts';
 import { checkFullness } from './fullness.ts';
 import { checkGores } from './gores.ts';
 import { checkLengths } from './lengths.ts';
@@ -91,22 +92,24 @@ function checkTiers(page: Page): Diagnostic[] {
 /** An overskirt checked as the gown that it is drafted as: its outer edge stands where a gown has its centre front. */
 function checkOverskirt(page: Page, index: number): Diagnostic[] {
   const overskirt = page.sketch.overskirts![index]!;
-  const { gores, sweep, lengths, train, layers } = overskirt;
+  const { gores, sweep, lengths, train, layers, to = 'centre-back' } = overskirt;
   const sketch = { units: page.sketch.units, gores, sweep, lengths, train, layers };
-  const own = new Page(sketch, page.sectionAt('overskirts', index)!, 'outer-edge');
+  const own = new Page(sketch, page.sectionAt('overskirts', index)!, ...endsOfOverskirt(to));
   return [
     ...[checkNames, checkGores, checkTops, checkLengths, checkStations, checkFullness].flatMap((check) =>
       check(own),
     ),
-    ...checkOuterEdge(own),
+    ...checkFreeEdges(own),
     ...checkFastening(page, index),
   ];
 }
 
-function checkOuterEdge(own: Page): Diagnostic[] {
-  return own.sketch.gores?.[0]?.onFold === true
-    ? [problems.foldAtOuterEdge(own.keyAt('gores', 0, 'on-fold'))]
-    : [];
+function checkFreeEdges(own: Page): Diagnostic[] {
+  const gores = own.sketch.gores ?? [];
+  const free = own.back === 'centre-back' ? [0] : [0, gores.length - 1];
+  return [...new Set(free)]
+    .filter((i) => gores[i]?.onFold === true && (i === 0 || gores.length > 1))
+    .map((i) => problems.foldAtOuterEdge(own.keyAt('gores', i, 'on-fold'), i === 0 ? 'first' : 'last'));
 }
 
 function checkFastening(page: Page, index: number): Diagnostic[] {

@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import * as problems from '../../diagnostics/gown-problems.ts';
+import * as problems from '../../diagnostics/shaping-problems.ts';
 import { WAIST_AGREES } from '../../geometry/tolerances.ts';
 import type { Page } from './page.ts';
 

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import * as problems from '../../diagnostics/gown-problems.ts';
+import * as problems from '../../diagnostics/station-problems.ts';
 import { nearest } from '../nearest.ts';
+import { endsOfOverskirt } from '../stations.ts';
 import type { Page } from './page.ts';
 
 type Path = readonly (string | number)[];
@@ -100,9 +101,10 @@ function namedElsewhere(page: Page): Named[] {
 
 /** Allowances of the gown hold for its overskirts as well. */
 function edgesOfOverskirts(page: Page): string[] {
-  return (page.sketch.overskirts ?? []).flatMap(({ gores = [] }) => {
+  return (page.sketch.overskirts ?? []).flatMap(({ gores = [], to = 'centre-back' }) => {
     const names = gores.flatMap(({ name }) => name ?? []);
-    return ['outer-edge', ...names.slice(1).map((name, i) => `${names[i]}/${name}`)];
+    const free = endsOfOverskirt(to).filter((name) => name !== 'centre-back');
+    return [...free, ...names.slice(1).map((name, i) => `${names[i]}/${name}`)];
   });
 }
 

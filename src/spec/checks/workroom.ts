@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import * as problems from '../../diagnostics/gown-problems.ts';
+import * as problems from '../../diagnostics/workroom-section-problems.ts';
 import type { Page } from './page.ts';
 
 /** Closure, fittings and paper, as far as the spec alone can tell. */
