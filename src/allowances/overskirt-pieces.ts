@@ -1,23 +1,26 @@
 import type { CutPiece } from '../draft/piece.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { overskirtEdge } from '../gown/overskirt-as-gown.ts';
+import type { OverskirtSpec } from '../spec/spec.ts';
 
-/** The pieces of an overskirt that was drafted as a gown, its outer edge under its own name again. */
-export function overskirtPieces(pieces: readonly CutPiece[]): CutPiece[] {
+/** The pieces of an overskirt that was drafted as a gown, its free edges under their own names again. */
+export function overskirtPieces(overskirt: OverskirtSpec, pieces: readonly CutPiece[]): CutPiece[] {
+  const nameOf = (edge: string): string => overskirtEdge(overskirt, edge);
   const renamed = (edges: readonly Edge[]): Edge[] =>
-    edges.map((edge) => ({ ...edge, name: overskirtEdge(edge.name) }));
+    edges.map((edge) => ({ ...edge, name: nameOf(edge.name) }));
   return pieces.map((cut) => ({
     ...cut,
     piece: {
       ...cut.piece,
       edges: renamed(cut.piece.edges),
-      frontEdge: overskirtEdge(cut.piece.frontEdge),
+      frontEdge: nameOf(cut.piece.frontEdge),
+      backEdge: nameOf(cut.piece.backEdge),
     },
     cutEdges: renamed(cut.cutEdges),
     // A free edge is sewn to nothing: it has no partner to match.
-    notches: cut.notches.filter((notch) => overskirtEdge(notch.edge) === notch.edge),
+    notches: cut.notches.filter((notch) => nameOf(notch.edge) === notch.edge),
     allowances: Object.fromEntries(
-      Object.entries(cut.allowances).map(([edge, width]) => [overskirtEdge(edge), width]),
+      Object.entries(cut.allowances).map(([edge, width]) => [nameOf(edge), width]),
     ),
   }));
 }
