@@ -2,20 +2,8 @@ import * as z from 'zod/mini';
 import { BOUNDS } from './bounds.ts';
 import { allowances, fullness } from './gown-sections.ts';
 import { described, named, optional, section } from './section.ts';
-import {
-  count,
-  flag,
-  length,
-  money,
-  name,
-  notes,
-  oneOf,
-  share,
-  soldBy,
-  station,
-  text,
-  weight,
-} from './values.ts';
+import { count, length, money, share, soldBy, weight } from './values.ts';
+import { flag, name, notes, oneOf, station, text } from './words.ts';
 
 /** Layers, cloths and what is sewn to their edges. */
 

@@ -1,7 +1,8 @@
 import * as z from 'zod/mini';
 import { BOUNDS } from './bounds.ts';
 import { described, named, optional, section } from './section.ts';
-import { angle, count, flag, length, name, notes, oneOf, share, station, times } from './values.ts';
+import { angle, count, length, share, times } from './values.ts';
+import { flag, name, notes, oneOf, station } from './words.ts';
 
 /** The sections that decide the shape of the skirt. */
 

@@ -3,7 +3,8 @@ import { BOUNDS } from './bounds.ts';
 import { layer } from './cloth-sections.ts';
 import { allowances, gore, lengths, train } from './gown-sections.ts';
 import { described, optional, section } from './section.ts';
-import { count, flag, length, name, notes, oneOf, station, times } from './values.ts';
+import { count, length, times } from './values.ts';
+import { flag, name, notes, oneOf, station } from './words.ts';
 
 /** What is cut beside the gores: flounces, tiers, godets, overskirts and trains that come off. */
 

@@ -6,7 +6,8 @@ import { allowances, bodice, gore, lengths, petticoat, roughCut, train } from '.
 import { leaf } from './leaf.ts';
 import { flounce, godet, overskirt, tiers } from './part-sections.ts';
 import { described, optional, section } from './section.ts';
-import { length, matching, notes, oneOf, text } from './values.ts';
+import { length } from './values.ts';
+import { matching, notes, oneOf, text } from './words.ts';
 import { bustle, closure, cut, dates, fitting, labour, paper } from './workroom-sections.ts';
 
 /** The whole spec. The JSON Schema for editors and the reader both come from this definition. */

@@ -113,65 +113,6 @@ export function times(bounds: Bounds) {
   });
 }
 
-/** Free text, printed somewhere. A number is text as well: it keeps its noughts. */
-export function text(longest = 200) {
-  return leaf({ type: ['string', 'number'] }, 'text', (written) => textWithin(written, longest));
-}
-
-/** Text of any length that a maker writes to herself. */
-export const notes = () => text(20_000);
-
-/** A word that names a gore, a layer or a cloth, here or where it is referred to. */
-export function name() {
-  return leaf({ type: 'string', pattern: '^[A-Za-z0-9-]+$' }, 'a name', (written) => textWithin(written, 60));
-}
-
-/** A station, or the name of an edge: `side-front/side`, `centre-back`. */
-export const station = () =>
-  leaf({ type: 'string' }, 'a station, such as centre-back or side-front/side', (written) =>
-    textWithin(written, 130),
-  );
-
-/** A calendar day, kept as text. */
-export function date() {
-  return leaf({ type: 'string', format: 'date' }, 'a date, such as 2027-05-01', (written) =>
-    isDay(written.text.trim())
-      ? { value: written.text.trim() }
-      : problems.notADate(written.span, written.label, written.text),
-  );
-}
-
-export function flag() {
-  return leaf({ type: 'boolean' }, 'true or false', (written) =>
-    written.kind === 'flag'
-      ? { value: written.text === 'true' }
-      : problems.notAFlag(written.span, written.label, written.text),
-  );
-}
-
-/** One of a few words. */
-export function oneOf<const Word extends string>(...words: readonly Word[]) {
-  return leaf(
-    { enum: words },
-    words.length === 1 ? words.join() : `one of ${words.join(', ')}`,
-    (written) => {
-      const found = words.find((word) => word === written.text.trim());
-      return found === undefined
-        ? problems.notOneOf(written.span, written.label, written.text, words, nearest(written.text, words))
-        : { value: found };
-    },
-  );
-}
-
-/** Text of a form that a pattern gives. */
-export function matching(pattern: RegExp, expected: string) {
-  return leaf({ type: 'string', pattern: pattern.source }, expected, (written) =>
-    pattern.test(written.text.trim())
-      ? { value: written.text.trim() }
-      : problems.notOfForm(written.span, written.label, written.text, expected),
-  );
-}
-
 const NUMBER_OR_TEXT = { type: ['number', 'string'] };
 const LENGTH = { ...NUMBER_OR_TEXT, $comment: LENGTH_IN_UNITS };
 const DECIMAL = /^\d{1,12}(\.\d{1,4})?$/;
@@ -197,20 +138,6 @@ function within(
 
 /** What a bound gives way by, for values that are not whole in binary. */
 const SLACK = 1e-9;
-
-function textWithin(written: WrittenScalar, longest: number): { value: string } | Diagnostic {
-  const value = written.text.trim();
-  if (value === '') return problems.emptyText(written.span, written.label);
-  return value.length <= longest ? { value } : problems.tooLong(written.span, written.label, longest);
-}
-
-function isDay(text: string): boolean {
-  const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
-  if (match === null) return false;
-  const [year = 0, month = 0, day = 0] = match.slice(1).map(Number);
-  const date = new Date(Date.UTC(year, month - 1, day));
-  return year >= 1900 && date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
-}
 
 function round(value: number, decimals: number): number {
   return Number(value.toFixed(decimals));

@@ -1,20 +1,8 @@
 import * as z from 'zod/mini';
 import { BOUNDS } from './bounds.ts';
 import { described, named, optional, section } from './section.ts';
-import {
-  count,
-  date,
-  flag,
-  hours,
-  length,
-  matching,
-  money,
-  name,
-  notes,
-  oneOf,
-  share,
-  station,
-} from './values.ts';
+import { count, hours, length, money, share } from './values.ts';
+import { date, flag, matching, name, notes, oneOf, station } from './words.ts';
 
 /** Closing, bustling, fitting, charging, printing. */
 
