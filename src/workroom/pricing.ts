@@ -16,6 +16,8 @@ import type { StripFacts } from './strip-facts.ts';
 export interface Pricing {
   readonly materials: PricedMaterials;
   readonly hours: HoursInAll | undefined;
+  /** Whether the quote has work in it. */
+  readonly workCharged: boolean;
   /** Undefined where the spec has no price at all. */
   readonly quote: Quote | undefined;
   readonly record: MakingRecord | undefined;
@@ -49,7 +51,7 @@ export function pricing(
         ]
       : [];
   const record = recordOf(spec, { quote, priced: materials.priced, hours, bought: parts.bought });
-  return { facts: { materials, hours, quote, record }, findings };
+  return { facts: { materials, hours, workCharged: charged, quote, record }, findings };
 }
 
 /** All rows of the whole gown once, mm: what hours per metre are multiplied by. */

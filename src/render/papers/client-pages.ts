@@ -65,10 +65,10 @@ function decidingRows({ words, workroom, spec }: PaperInput): string[][] {
 
 /** What the client pays and when: never what the maker pays, nor what she adds. */
 function quoteBlocks({ words, workroom, spec }: PaperInput): Block[] {
-  const { quote, materials, hours } = workroom.pricing;
+  const { quote, materials, workCharged } = workroom.pricing;
   if (quote === undefined) return [];
   const { client: text } = words;
-  const { fittingsIncluded: fittings, expires, rate } = spec.labour ?? {};
+  const { fittingsIncluded: fittings, expires } = spec.labour ?? {};
   const untaxed = quote.tax.minor === 0n;
   const price = [
     ...(untaxed
@@ -82,7 +82,7 @@ function quoteBlocks({ words, workroom, spec }: PaperInput): Block[] {
   const uncounted = [
     ...materials.withoutPrice,
     ...materials.withoutLength,
-    ...(rate === undefined || hours === undefined ? [words.costing.tasks.making!] : []),
+    ...(workCharged ? [] : [words.costing.tasks.making!]),
   ];
   return [
     { kind: 'page-break' },

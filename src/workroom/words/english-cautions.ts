@@ -29,7 +29,7 @@ export const STEP_CAUTIONS: Readonly<Record<CautionKind, string>> = {
 /** What the wearer has to know; printed on the client's pages, because she never sees the job sheet. */
 export const WEARER_CAUTIONS = {
   stairs:
-    'Stairs and escalators: lift the hem in front, carry or bustle the train, and keep off escalators with it down. Wear the shoes of the fittings. You and the venue decide what is safe.',
+    'Stairs and escalators: lift the hem in front, carry or bustle the train, and keep off escalators with it down. Wear the shoes of the fittings. You and the venue decide how you go.',
   flame:
     'Flames: keep the gown, and net and sheers most of all, away from candles, heaters and stoves, and keep moving air in mind. It is not flame-resistant unless a supplier’s certificate says so; the venue’s fire officer decides.',
   weight: (weight: string): string =>

@@ -279,6 +279,7 @@ export function englishPages({ length, list, station, unit }: Basics) {
       >,
       expires: (date: string): string => `This quote holds until ${date}.`,
       incomplete: (names: readonly string[]): string => `Not in the price yet: ${list(names)}.`,
+      noPrice: 'The spec has no prices and no hours: there is nothing to quote.\n',
       changesTitle: 'What counts as a change',
       changes: (fittings: number | undefined): string[] => [
         'another cloth, layer, edging or closure than listed here;',
