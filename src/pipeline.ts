@@ -24,7 +24,8 @@ import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
 import { gownOfSpec } from './gown/gown-of-spec.ts';
 import { overskirtAsGown } from './gown/overskirt-as-gown.ts';
-import type { PatternOptions } from './outputs/pattern-files.ts';
+import type { PaperOptions } from './outputs/paper-files.ts';
+import type { PatternOptions, PatternReport } from './outputs/pattern-files.ts';
 import { contentHash } from './report/content-hash.ts';
 import { findingsOf, type GownReport, gownReport } from './report/gown-report.ts';
 import type { ReadBase } from './spec/based-on.ts';
@@ -134,7 +135,7 @@ function tooDeep(spec: Spec, { gore, layer, edge, width }: FoldedEdge): Diagnost
 /** All that a draft writes: files by name, and the report that goes with them. */
 export interface DraftOutputs {
   readonly files: ReadonlyMap<string, string | Uint8Array>;
-  readonly report: object;
+  readonly report: object & { readonly pattern: PatternReport };
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -142,7 +143,7 @@ export interface DraftOutputs {
 export async function draftOutputs(
   gown: DraftedGown,
   diagnostics: readonly Diagnostic[],
-  options: PatternOptions,
+  options: PatternOptions & Pick<PaperOptions, 'every'>,
 ): Promise<DraftOutputs> {
   // Loaded here: a check draws nothing, and should not wait for what draws.
   const { paperOf, patternFiles } = await import('./outputs/pattern-files.ts');
