@@ -63,6 +63,7 @@ function cornerTable({ stretches }: ChalkTable, words: Words): Block {
     kind: 'table',
     heads: [...text.cornerHeads, ...text.cornerHeads],
     align: ['start', 'end', 'end', 'start', 'end', 'end'],
+    shares: [2, 5, 5, 2, 5, 5],
     rows: Array.from({ length: Math.max(cut.length, seam.length) }, (_, i) => [
       ...(cut[i] ?? blank),
       ...(seam[i] ?? blank),

@@ -16,7 +16,7 @@ export interface ViewWords {
 const OUTLINE: LineStyle = { width: 0.35 };
 const SEAM: LineStyle = { width: 0.2 };
 const FLOOR: LineStyle = { width: 0.2, dash: [1.2, 0.8] };
-const OPENING: LineStyle = { width: 0.5, dash: [0.6, 0.6] };
+const OPENING: LineStyle = { width: 0.9 };
 
 /** Type in the figures, mm on paper; the length of seams stands at the hem. */
 const TEXT = 2.8;
@@ -125,7 +125,7 @@ function viewMarks(view: View, place: (point: Point) => Point, words: ViewWords)
   const lengths = view.lengths.map(({ at, length }) => {
     const end = place(at);
     // Below a level hem; beside one that runs up or down.
-    const level = bottom - at.y < LEVEL_HEM;
+    const level = bottom - at.y < LEVEL_HEM || Math.abs(at.x) < LEVEL_HEM;
     const shift = level ? { x: 0, y: 1.3 * TEXT } : { x: Math.sign(at.x) * 1.2, y: 0.9 * TEXT };
     const anchor = level ? 'middle' : at.x > 0 ? 'start' : 'end';
     return textMark(words.number(length), { x: end.x + shift.x, y: end.y + shift.y }, TEXT, { anchor });

@@ -81,10 +81,10 @@ function openingBlocks(input: PaperInput): Block[] {
 
 /** What the drawing's figures are, and how its lines are to be read. */
 export function drawingCaption({ words, silhouette }: PaperInput): string {
-  const dotted = [silhouette.front, silhouette.back].some((view) => view.opening !== undefined);
+  const opens = [silhouette.front, silhouette.back].some((view) => view.opening !== undefined);
   const sentences = [
     `${words.jobSheet.lengthsCaption}.`,
-    ...(dotted ? [words.dotted] : []),
+    ...(opens ? [words.bold] : []),
     ...(silhouette.inFolds ? [words.inFolds] : []),
   ];
   return sentences.join(' ');

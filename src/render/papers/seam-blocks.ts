@@ -53,8 +53,14 @@ function sameLengths(a: ReadonlyMap<string, number>, b: ReadonlyMap<string, numb
 }
 
 /** Of the gown's outermost layer that has the seam. */
-function notchesAt({ cutPieces, words }: PaperInput, seam: string): string {
-  const piece = cutPieces.findLast((own) => own.notches.some((notch) => notch.edge === seam));
+function notchesAt({ cutPieces, words, spec }: PaperInput, seam: string): string {
+  const layers = spec.layers.map((layer) => layer.name);
+  const piece = cutPieces.findLast(
+    (own) =>
+      own.layers.some((layer) => layers.includes(layer)) &&
+      spec.gores.some((gore) => gore.name === own.gore) &&
+      own.notches.some((notch) => notch.edge === seam),
+  );
   const distances =
     piece?.notches.filter((notch) => notch.edge === seam).map((notch) => notch.distance) ?? [];
   return [...new Set(distances)].map((distance) => words.number(distance)).join('  ');

@@ -6,10 +6,10 @@ import type { Basics } from './english-basics.ts';
 /** Headings, labels and sentences of every paper. Functions take figures already written out, or names. */
 export function englishPages({ length, list, station, unit }: Basics) {
   return {
-    units: `in ${unit}`,
+    units: `All figures in ${unit === 'in' ? 'inches' : unit}.`,
     views: { front: 'front', back: 'back', side: 'from her left', above: 'from above', floor: 'floor' },
     inFolds: 'Fuller than drawn: the fullness falls in folds.',
-    dotted: 'Dotted: the opening.',
+    bold: 'Bold: the opening.',
     jobSheet: {
       title: 'Job sheet',
       settle: 'To settle before cutting',
@@ -91,7 +91,7 @@ export function englishPages({ length, list, station, unit }: Basics) {
       ],
       onFoldIntro: 'On the fold: the fold is the grain line.',
       corners: 'Corners',
-      cornerHeads: ['corner', 'down', 'across'],
+      cornerHeads: ['', 'down', 'across'],
       levels: 'Levels',
       levelHeads: ['down', 'cut left', 'seam left', 'seam right', 'cut right'],
       foldHeads: ['down from the top', 'seam', 'cut'],
