@@ -74,14 +74,23 @@ export class Layout {
     this.y[item] = this.withinY(lie, y);
   }
 
+  /** The nearest x at which the item may lie. */
   withinX(item: number, lie: number, x: number): number {
     const half = this.shapeHalfWidth[shapeOf(lie)]!;
-    return this.problem.items[item]!.middleAt ?? Math.max(half, Math.min(this.problem.width - half, x));
+    const { repeat, width, items } = this.problem;
+    const middleAt = items[item]!.middleAt;
+    if (middleAt !== undefined) return middleAt;
+    if (repeat?.across === undefined) return Math.max(half, Math.min(width - half, x));
+    const anchor = repeat.anchors[shapeOf(lie)]! * ((lie & 1) === 0 ? 1 : -1);
+    return onSteps(x, repeat.across.origin - anchor, repeat.across.step, half, width - half);
   }
 
+  /** The nearest y at which it may lie. */
   withinY(lie: number, y: number): number {
     const half = this.shapeHalfHeight[shapeOf(lie)]!;
-    return Math.max(half, Math.min(this.length - half, y));
+    const down = this.problem.repeat?.down;
+    if (down === undefined) return Math.max(half, Math.min(this.length - half, y));
+    return onSteps(y, half, down, half, Math.max(half, this.length - half));
   }
 
   /** How deep two items lie in each other. */
@@ -158,4 +167,13 @@ export class Layout {
     }));
     return { length: this.used(), placements };
   }
+}
+
+/** The nearest of `from`, `from ± step`, … between two limits; the limit itself where none lies between them. */
+function onSteps(value: number, from: number, step: number, least: number, most: number): number {
+  const slack = step * 1e-9;
+  const first = Math.ceil((least - slack - from) / step);
+  const last = Math.floor((most + slack - from) / step);
+  if (first > last) return Math.max(least, Math.min(most, value));
+  return from + step * Math.max(first, Math.min(last, Math.round((value - from) / step)));
 }

@@ -9,8 +9,23 @@ export interface StripProblem {
   /** Simple polygons, either way round. Kept exactly as they lie; a turned or mirrored copy is an `Attitude`. */
   readonly shapes: readonly (readonly Point[])[];
   readonly items: readonly StripItem[];
-  /** Least distance kept between two items; a little above zero so that rounding can never make them overlap. */
+  /**
+   * Least distance kept between two items. A little above zero, rounding can never make them overlap; a little below,
+   * shapes that fill the strip exactly still find their place.
+   */
   readonly gap: number;
+  /** Where a pattern on the strip lets items lie; anywhere when absent. */
+  readonly repeat?: StripRepeat;
+}
+
+/** A pattern that every item must meet alike. */
+export interface StripRepeat {
+  /** Anchors of items lie whole steps from `origin` across the strip. */
+  readonly across?: { readonly step: number; readonly origin: number };
+  /** The nearer end of every item lies a whole number of steps down the strip. */
+  readonly down?: number;
+  /** By shape: what is put on the pattern, as far to the right of the middle of its bounds as drawn. */
+  readonly anchors: readonly number[];
 }
 
 /** One thing to place. */

@@ -1,0 +1,105 @@
+import type { LayItem, LayShape } from './lay-items.ts';
+import type { ClothFacts } from './lay-plan.ts';
+import { NoFitTable } from './packing/no-fit-table.ts';
+import { packStrip } from './packing/pack-strip.ts';
+import { type StripPacking, type StripProblem, signedArea } from './packing/strip-problem.ts';
+import { laidWidth, type SectionStrip, SHARED_LINE, sectionStrip, shapesOf } from './section-strip.ts';
+import type { Section } from './ways.ts';
+
+/** A section with its pieces placed. */
+export interface PackedSection {
+  readonly section: Section;
+  readonly strip: SectionStrip;
+  readonly packing: StripPacking;
+  /** Length of unfolded cloth, mm: twice the lay's where two ends lie on each other. */
+  readonly length: number;
+}
+
+export interface PackingEffort {
+  readonly seed: number;
+  /** Work for one section with so many pieces laid. */
+  readonly work: (pieces: number) => number;
+  readonly stopped: () => boolean;
+}
+
+/** Packs the sections of one layer; what is asked twice is packed once. */
+export class SectionPacker {
+  private readonly facts: ClothFacts;
+  private readonly effort: PackingEffort;
+  private readonly shapes: readonly LayShape[];
+  private readonly table: NoFitTable;
+  private readonly packed = new Map<string, PackedSection>();
+  private readonly items: readonly LayItem[];
+
+  constructor(items: readonly LayItem[], facts: ClothFacts, effort: PackingEffort) {
+    this.items = items;
+    this.facts = facts;
+    this.effort = effort;
+    this.shapes = shapesOf(items);
+    this.table = new NoFitTable(
+      this.shapes.map(({ working }) => working),
+      -SHARED_LINE,
+    );
+  }
+
+  /** A piece of the section that the cloth is too narrow for, and the width that it takes. */
+  tooWide({ fold, items }: Section): { readonly item: LayItem; readonly width: number } | undefined {
+    const width = laidWidth(this.facts, fold) + SHARED_LINE;
+    for (const item of items) {
+      const own = fold === 'lengthwise' ? (item.half ?? item.whole) : item.whole;
+      if (own.width > width) return { item, width: own.width };
+    }
+    return undefined;
+  }
+
+  pack(section: Section, onBetter?: (length: number) => void): PackedSection {
+    const key = `${section.fold} ${section.items.map((item) => this.items.indexOf(item)).join(' ')}`;
+    const known = this.packed.get(key);
+    if (known !== undefined) return known;
+    const strip = sectionStrip(section.items, section.fold, this.facts, this.shapes);
+    const packed = this.finished(section, strip, this.search(strip, undefined, onBetter));
+    this.packed.set(key, packed);
+    return packed;
+  }
+
+  /** Packs again from a packing that is known to fit: never longer than it. */
+  better(section: Section, start: StripPacking, onBetter?: (length: number) => void): PackedSection {
+    const strip = sectionStrip(section.items, section.fold, this.facts, this.shapes);
+    return this.finished(section, strip, this.search(strip, start, onBetter));
+  }
+
+  private search(
+    { problem }: SectionStrip,
+    start: StripPacking | undefined,
+    onBetter: ((length: number) => void) | undefined,
+  ): StripPacking {
+    const limit = this.effort.work(problem.items.length);
+    return packStrip(problem, {
+      seed: this.effort.seed,
+      table: this.table,
+      spent: (work) => (this.effort.stopped() ? 1 : work / limit),
+      ...(onBetter === undefined ? {} : { onBetter: ({ length }) => onBetter(length) }),
+      ...(start === undefined ? {} : { start }),
+    });
+  }
+
+  private finished(section: Section, strip: SectionStrip, packing: StripPacking): PackedSection {
+    const laid = wholeRepeats(packing.length, this.facts.repeatDown);
+    return { section, strip, packing, length: section.fold === 'crosswise' ? 2 * laid : laid };
+  }
+}
+
+/** Length that no packing of the section can be shorter than. */
+export function leastLength({ width, shapes, items }: StripProblem): number {
+  const own = items.map(({ attitudes }) => shapes[attitudes[0]!.shape]!);
+  const area = own.reduce((sum, shape) => sum + Math.abs(signedArea(shape)), 0);
+  return Math.max(
+    area / width,
+    ...own.map((shape) => Math.max(...shape.map(({ y }) => y)) - Math.min(...shape.map(({ y }) => y))),
+  );
+}
+
+/** A pattern is bought in whole repeats, so that the next piece begins on it. */
+function wholeRepeats(length: number, repeat: number | undefined): number {
+  return repeat === undefined ? length : Math.ceil(length / repeat - 1e-6) * repeat;
+}

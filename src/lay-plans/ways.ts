@@ -1,0 +1,83 @@
+import type { LayItem } from './lay-items.ts';
+import type { Fold } from './lay-plan.ts';
+
+/** Pieces that are cut from one stretch of cloth with one fold. */
+export interface Section {
+  readonly fold: Fold;
+  readonly items: readonly LayItem[];
+}
+
+/** A way to lay a whole layer. */
+export interface Way {
+  readonly name: string;
+  readonly fold: Fold | 'sections';
+  readonly sections: readonly Section[];
+}
+
+/**
+ * The ways worth looking at, the least folded first: one fold throughout, and a change of fold somewhere on the way
+ * round from the centre front. Pieces without a partner cannot be cut double; those on the fold need a fold along the
+ * length, or are cut whole.
+ */
+export function waysOf(items: readonly LayItem[]): Way[] {
+  const pairs = items.filter(({ kind }) => kind === 'pair');
+  const foldable = items.filter(({ kind }) => kind !== 'single');
+  const onFold = items.filter(({ kind }) => kind === 'on-fold');
+  const singles = items.filter(({ kind }) => kind === 'single');
+  const ways: Way[] = [way([{ fold: 'single', items }])];
+  if (foldable.length > 0) {
+    ways.push(
+      way([
+        { fold: 'lengthwise', items: foldable },
+        { fold: 'single', items: singles },
+      ]),
+    );
+  }
+  if (pairs.length > 0) {
+    const rest: Section[] = [
+      { fold: 'single', items: singles },
+      { fold: 'crosswise', items: pairs },
+    ];
+    ways.push(way([{ fold: 'lengthwise', items: onFold }, ...rest]));
+    if (onFold.length > 0) ways.push(way([{ fold: 'single', items: [...onFold, ...singles] }, rest[1]!]));
+  }
+  for (let first = 1; first < foldable.length; first++) {
+    const front = foldable.slice(0, first);
+    const back = foldable.slice(first);
+    ways.push(
+      way([
+        { fold: 'lengthwise', items: front },
+        { fold: 'single', items: [...back, ...singles] },
+      ]),
+    );
+    if (back.every(({ kind }) => kind === 'pair') && front.some(({ kind }) => kind === 'pair')) {
+      const rest: Section = { fold: 'single', items: singles };
+      ways.push(way([{ fold: 'lengthwise', items: front }, { fold: 'crosswise', items: back }, rest]));
+    }
+  }
+  return ways.filter(({ name }, i) => ways.findIndex((other) => other.name === name) === i);
+}
+
+function way(sections: readonly Section[]): Way {
+  const filled = sections.filter(({ items }) => items.length > 0);
+  const folds = new Set(filled.map(({ fold }) => fold));
+  return {
+    sections: filled,
+    fold: folds.size === 1 ? filled[0]!.fold : 'sections',
+    name:
+      filled.length === 1
+        ? `${FOLD_NAMES[filled[0]!.fold]} throughout`
+        : filled.map(({ fold, items }) => `${goresOf(items)} ${FOLD_NAMES[fold]}`).join(', then '),
+  };
+}
+
+const FOLD_NAMES: Readonly<Record<Fold, string>> = {
+  single: 'single',
+  lengthwise: 'folded lengthwise',
+  crosswise: 'folded crosswise',
+};
+
+function goresOf(items: readonly LayItem[]): string {
+  const gores = [...new Set(items.map(({ cut }) => cut.gore))];
+  return gores.length > 2 ? `${gores[0]} to ${gores[gores.length - 1]}` : gores.join(' and ');
+}
