@@ -96,7 +96,7 @@ export function draftSpec(spec: Spec): Drafting {
     get pieces() {
       pieces ??= [
         ...cutPieces(spec, drafts.layers, parts),
-        ...overskirts.flatMap((gown) => overskirtPieces(gown.cut.pieces)),
+        ...overskirts.flatMap((gown, i) => overskirtPieces(spec.overskirts![i]!, gown.cut.pieces)),
       ];
       return pieces;
     },

@@ -101,12 +101,13 @@ function goreOf(spec: Spec, gore: GoreSpec, index: number, tops: readonly number
 }
 
 /** The bodice edge that a gore's top meets; of the half, on a fold. */
-function panelOf(spec: Spec, gore: GoreSpec): number | undefined {
+function panelOf(spec: Pick<Spec, 'bodice'>, gore: GoreSpec): number | undefined {
   const whole = spec.bodice.panels[gore.name];
   return whole === undefined || !gore.onFold ? whole : whole / 2;
 }
 
-function topOf(spec: Spec, gore: GoreSpec): number {
+/** A gore's sewn top, mm; of its half on a fold. */
+export function topOf(spec: Pick<Spec, 'bodice'>, gore: GoreSpec): number {
   const top = (gore.onFold ? gore.halfTop : gore.top) ?? panelOf(spec, gore);
   if (top === undefined) throw new Error(`gore ${gore.name} has no top`);
   return top;
