@@ -135,7 +135,7 @@ function tooDeep(spec: Spec, { gore, layer, edge, width }: FoldedEdge): Diagnost
 /** All that a draft writes: files by name, and the report that goes with them. */
 export interface DraftOutputs {
   readonly files: ReadonlyMap<string, string | Uint8Array>;
-  readonly report: object & { readonly pattern: PatternReport };
+  readonly report: Readonly<Record<string, unknown>> & { readonly pattern: PatternReport };
   readonly diagnostics: readonly Diagnostic[];
 }
 
