@@ -43,8 +43,10 @@ export interface TextMark {
 export interface GroupMark {
   readonly kind: 'group';
   readonly marks: readonly Mark[];
-  /** Names a PDF layer (optional content) that a viewer can switch off and on. */
-  readonly switchedBy?: string;
+  /** PDF layers (optional content) that a viewer can switch; with several names it shows while any of them is on. */
+  readonly switchedBy?: readonly string[];
+  /** Those layers are off when the file is opened. */
+  readonly offAtFirst?: boolean;
   readonly class?: string;
   readonly data?: Readonly<Record<string, string>>;
 }

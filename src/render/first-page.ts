@@ -15,7 +15,7 @@ import { TEST_SQUARE, testSquare } from './test-square.ts';
  */
 export function firstPage(plan: SheetPlan, labels: PieceLabels, checks: readonly LongCheck[]): Drawing {
   const { paper, margins } = plan;
-  const width = paper.width - margins.left - margins.right;
+  const width = Math.min(WIDEST, paper.width - margins.left - margins.right);
   const height = paper.height - margins.top - margins.bottom;
   const squareWidth = TEST_SQUARE * plan.scale.across + 2;
   const square = testSquare(plan.scale);
@@ -50,6 +50,9 @@ export function firstPage(plan: SheetPlan, labels: PieceLabels, checks: readonly
   };
 }
 
+/** Longer lines are hard to read, mm. */
+const WIDEST = 277;
+
 function stripOf(blocks: readonly Block[], width: number, pageHeight: number): Strip {
   return stacked(
     blocks.flatMap((block) => {
@@ -62,12 +65,16 @@ function stripOf(blocks: readonly Block[], width: number, pageHeight: number): S
 
 function titleBlock(plan: SheetPlan, labels: PieceLabels): Block {
   const client = labels.client === undefined ? '' : ` · ${labels.client}`;
+  const first = plan.sheets[0]?.page ?? 1;
   const last = plan.sheets.at(-1)?.page ?? 1;
+  const pages = first === last ? `page ${first}` : `pages ${first} to ${last}`;
+  const one = plan.paper.longest === undefined ? 'sheet' : 'length of the roll';
+  const many = plan.paper.longest === undefined ? 'sheets' : 'lengths of the roll';
   const name = [...labels.gown].slice(0, 80).join('');
   return {
     kind: 'paragraph',
     lead: `${name}${client}`,
-    text: `Pattern on ${plan.sheets.length} sheets, pages ${plan.sheets[0]?.page ?? 1} to ${last}. ${labels.trace}`,
+    text: `Pattern on ${plan.sheets.length} ${plan.sheets.length === 1 ? one : many}, ${pages}. ${labels.trace}`,
   };
 }
 
@@ -83,18 +90,26 @@ function printingBlocks(plan: SheetPlan): Block[] {
     'Print this page first, at 100 % (actual size): no “fit to page”, no “shrink”.',
     'Measure the square both ways. 94.1 or 97.3 mm means that the page was fitted: turn that off. Another figure is your printer’s own error: write both into the spec under paper, measured, and draft again.',
     ...corrected,
-    'Trim each sheet along the lines at its left and top, and lay it on its neighbours’ margins so that line meets line and the diamonds close.',
+    ...(isTaped(plan)
+      ? [
+          'Trim each sheet along the lines at its left and top, and lay it on its neighbours’ margins so that line meets line and the diamonds close.',
+          'Pages run down each column of the map, then on to the next; arrows name the neighbours.',
+        ]
+      : []),
     ...(plan.gaps.length === 0
       ? []
       : [
           'Straight stretches are left out. At each cut-off stands how far the line runs on, and to which sheet: lay a long ruler along it, and keep the grain lines in one line.',
         ]),
-    'Pages run down each column of the map, then on to the next; arrows name the neighbours.',
   ];
   return [
     { kind: 'heading', level: 3, text: 'Print at 100 %, no fit to page' },
     ...texts.map((text, index): Block => ({ kind: 'item', number: `${index + 1}`, text })),
   ];
+}
+
+function isTaped(plan: SheetPlan): boolean {
+  return plan.sheets.some(({ neighbours }) => Object.keys(neighbours).length > 0);
 }
 
 function percent(scale: number): string {
@@ -111,7 +126,7 @@ function checkBlocks(plan: SheetPlan, labels: PieceLabels, checks: readonly Long
   return [
     {
       kind: 'table',
-      caption: 'When the sheets are taped, measure before cutting',
+      caption: isTaped(plan) ? 'When the sheets are taped, measure before cutting' : 'Measure before cutting',
       heads: ['piece', 'from seam line to seam line', 'should be'],
       align: ['start', 'start', 'end'],
       tick: true,

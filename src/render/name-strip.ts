@@ -12,8 +12,8 @@ import { fitText } from './wrap-text.ts';
  * the next sheet when they are taped.
  */
 export function nameStrip(sheet: Sheet, plan: SheetPlan, labels: PieceLabels, pageCount: number): Mark[] {
-  const { frame, paper } = plan;
-  const top = paper.height - frame.bottom;
+  const { frame } = plan;
+  const top = sheet.pageHeight - sheet.bottom;
   const right = frame.left + frame.width + frame.right;
   const label = textMark(sheet.label, { x: frame.left, y: top + 7.8 }, 6, { bold: true });
   const textLeft = frame.left + textWidth(sheet.label, 6, true) + 3;

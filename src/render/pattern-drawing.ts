@@ -49,7 +49,8 @@ export function sheetPieceNames(plan: SheetPlan, sheet: Sheet): string[] {
   );
 }
 
-function pieceDrawing(plan: SheetPlan, index: number, group: GroupMark): Drawing {
+/** One piece as a drawing of its own, with what is drawn of it. */
+export function pieceDrawing(plan: SheetPlan, index: number, group: GroupMark): Drawing {
   const box = boundsOfCurves(plan.pieces[index]!.cutPiece.cutEdges.flatMap((edge) => edge.curves));
   return {
     x: box.left - ROUND_ABOUT,

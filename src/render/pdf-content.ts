@@ -10,8 +10,8 @@ export const POINTS_PER_MM = 72 / 25.4;
 export interface PdfResources {
   /** The name of a drawing's Form XObject. */
   readonly form: (drawing: Drawing) => string;
-  /** The name of a switchable layer. */
-  readonly layer: (name: string) => string;
+  /** The name of what switches a group. */
+  readonly layer: (names: readonly string[], offAtFirst: boolean) => string;
   /** A text ready to show. */
   readonly text: (text: string, bold: boolean) => EncodedText;
 }
@@ -63,7 +63,8 @@ function operators(mark: Mark, page: Page): string[] {
 function groupOperators(group: GroupMark, page: Page): string[] {
   const inside = group.marks.flatMap((mark) => operators(mark, page));
   if (group.switchedBy === undefined) return inside;
-  return [`/OC /${page.resources.layer(group.switchedBy)} BDC`, ...inside, 'EMC'];
+  const name = page.resources.layer(group.switchedBy, group.offAtFirst === true);
+  return [`/OC /${name} BDC`, ...inside, 'EMC'];
 }
 
 function pathOperators(path: PathMark, page: Page): string[] {

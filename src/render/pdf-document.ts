@@ -65,11 +65,17 @@ function addPages(
 /** Characters. A page with the edge of a piece and its name strip is shorter. */
 const SHORT_STREAM = 1400;
 
+interface SwitchedLayer {
+  readonly ref: PDFRef;
+  readonly offAtFirst: boolean;
+}
+
 /** Streams of pages and of the drawings that they use, and the one resource dictionary that all of them share. */
 class ContentStreams implements PdfResources {
   readonly resources: PDFRef;
   private readonly forms = new Map<Drawing, { readonly name: string; readonly ref: PDFRef }>();
-  private readonly layers = new Map<string, { readonly name: string; readonly ref: PDFRef }>();
+  private readonly layers = new Map<string, SwitchedLayer>();
+  private readonly switches = new Map<string, { readonly name: string; readonly ref: PDFRef }>();
   private readonly digest = createHash('sha256');
 
   constructor(
@@ -106,24 +112,38 @@ class ContentStreams implements PdfResources {
     return name;
   }
 
-  layer(name: string): string {
-    const known = this.layers.get(name);
+  layer(names: readonly string[], offAtFirst: boolean): string {
+    const key = JSON.stringify(names);
+    const known = this.switches.get(key);
     if (known !== undefined) return known.name;
-    const shown = PDFHexString.fromText(plainText(name));
-    const ref = this.context.register(this.context.obj({ Type: 'OCG', Name: shown }));
-    const own = `L${this.layers.size + 1}`;
-    this.layers.set(name, { name: own, ref });
-    return own;
+    const refs = names.map((name) => this.layerRef(name, offAtFirst));
+    const anyOf = () => this.context.register(this.context.obj({ Type: 'OCMD', OCGs: refs, P: 'AnyOn' }));
+    const own = { name: `L${this.switches.size + 1}`, ref: refs.length === 1 ? refs[0]! : anyOf() };
+    this.switches.set(key, own);
+    return own.name;
+  }
+
+  private layerRef(name: string, offAtFirst: boolean): PDFRef {
+    const known = this.layers.get(name);
+    if (known !== undefined) return known.ref;
+    const ref = this.context.register(
+      this.context.obj({ Type: 'OCG', Name: PDFHexString.fromText(plainText(name)) }),
+    );
+    this.layers.set(name, { ref, offAtFirst });
+    return ref;
   }
 
   /** Writes the shared resources; gives the switchable layers. */
-  finish(fonts: Record<string, PDFRef>): PDFRef[] {
+  finish(fonts: Record<string, PDFRef>): SwitchedLayer[] {
     const named = (entries: Iterable<{ readonly name: string; readonly ref: PDFRef }>) =>
       Object.fromEntries([...entries].map(({ name, ref }) => [name, ref]));
-    const layers = [...this.layers.values()];
-    const dictionary = { Font: fonts, XObject: named(this.forms.values()), Properties: named(layers) };
+    const dictionary = {
+      Font: fonts,
+      XObject: named(this.forms.values()),
+      Properties: named(this.switches.values()),
+    };
     this.context.assign(this.resources, this.context.obj(dictionary));
-    return layers.map(({ ref }) => ref);
+    return [...this.layers.values()];
   }
 
   /** Thirty-two hexadecimal digits that stand for everything drawn, and for `more`. */
@@ -177,7 +197,7 @@ function fillCatalog(
   document: PDFDocument,
   pages: readonly PDFRef[],
   bookmarks: readonly Bookmark[],
-  layers: PDFRef[],
+  layers: readonly SwitchedLayer[],
 ): void {
   const { catalog, context } = document;
   const name = (key: string) => PDFName.of(key);
@@ -185,7 +205,11 @@ function fillCatalog(
   catalog.set(name('PageLabels'), context.obj({ Nums: [0, { S: 'D' }] }));
   if (bookmarks.length > 0) catalog.set(name('Outlines'), outline(context, pages, bookmarks));
   if (layers.length > 0) {
-    catalog.set(name('OCProperties'), context.obj({ OCGs: layers, D: { ON: layers, Order: layers } }));
+    const refs = layers.map(({ ref }) => ref);
+    const off = layers.filter(({ offAtFirst }) => offAtFirst).map(({ ref }) => ref);
+    const on = refs.filter((ref) => !off.includes(ref));
+    const usual = { ON: on, OFF: off, Order: refs };
+    catalog.set(name('OCProperties'), context.obj({ OCGs: refs, D: usual }));
     catalog.set(name('PageMode'), name('UseOC'));
   }
 }

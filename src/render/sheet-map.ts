@@ -17,13 +17,10 @@ interface Box {
 
 /** The printed sheets with their labels and the pieces on them, as large as `box` allows; mm on paper. */
 export function sheetMap(plan: SheetPlan, box: Box): Mark[] {
-  const first = plan.sheets[0];
-  if (first === undefined || box.height < LEAST_HEIGHT) return [];
-  const scale = Math.min(
-    LARGEST_SCALE,
-    box.width / (plan.columns * first.width),
-    box.height / (plan.rows * first.height),
-  );
+  if (plan.sheets.length === 0 || box.height < LEAST_HEIGHT) return [];
+  const right = Math.max(...plan.sheets.map((sheet) => sheet.x + sheet.width));
+  const bottom = Math.max(...plan.sheets.map((sheet) => sheet.y + sheet.height));
+  const scale = Math.min(LARGEST_SCALE, box.width / right, box.height / bottom);
   const at = (point: Point): Point => ({ x: box.x + point.x * scale, y: box.y + point.y * scale });
   const cells = plan.sheets.flatMap((sheet): Mark[] => {
     const corner = at(sheet);

@@ -47,11 +47,12 @@ function sheetPage(
   pageCount: number,
 ): Drawing {
   const { paper, frame, scale } = plan;
+  const height = sheet.height * scale.down;
   const onPage = {
     x: sheet.left,
-    y: paper.height - sheet.bottom - frame.height,
-    width: frame.width,
-    height: frame.height,
+    y: sheet.pageHeight - sheet.bottom - height,
+    width: sheet.width * scale.across,
+    height,
   };
   const offset = { x: onPage.x - sheet.x * scale.across, y: onPage.y - sheet.y * scale.down };
   const pieces = sheet.pieces.map(
@@ -69,7 +70,7 @@ function sheetPage(
     ...gapNotes(sheet, plan, labels, onPage),
     ...nameStrip(sheet, plan, labels, pageCount),
   ];
-  return { x: 0, y: 0, width: paper.width, height: paper.height, title: sheet.label, marks };
+  return { x: 0, y: 0, width: paper.width, height: sheet.pageHeight, title: sheet.label, marks };
 }
 
 /** One entry a piece, its sheets below it. */

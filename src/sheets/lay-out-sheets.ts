@@ -6,12 +6,14 @@ import { flattenedRun } from '../geometry/flatten.ts';
 import type { Placement } from '../geometry/transform.ts';
 import { essentialRuns, longGrain } from './essential-runs.ts';
 import { gapsOf } from './gaps.ts';
+import { cellKey, gridSheets } from './grid-sheets.ts';
 import { hemPartners } from './hem-partners.ts';
+import { layOutRoll } from './lay-out-roll.ts';
 import { movedPiece } from './moved-piece.ts';
 import { CLEAR, LINE_REACH, nestOnGrid, type Position } from './nest-on-grid.ts';
 import type { Paper } from './paper.ts';
-import { type Margins, type SheetFrame, sheetFrame } from './sheet-frame.ts';
-import type { LaidPiece, Neighbours, Scale, Sheet, SheetPlan } from './sheet-plan.ts';
+import { type Margins, sheetFrame } from './sheet-frame.ts';
+import type { LaidPiece, Scale, SheetPlan } from './sheet-plan.ts';
 import { shownGrain } from './shown-grain.ts';
 import { type Cell, visitCells } from './touched-sheets.ts';
 import { cutLine, drawnRuns, everyRun, polylineOf, type ShownRuns, workingShape } from './working-shape.ts';
@@ -29,15 +31,18 @@ export interface SheetOptions {
   readonly endsOnly?: boolean;
 }
 
-/** Pages of instructions before the first sheet. */
-export const FIRST_PAGES = 1;
-
 /**
  * Lays pieces on as few sheets as the search finds, and lists the sheets that have a line on them. Pieces of one gore
- * that differ only at the hem lie on one another.
+ * that differ only at the hem lie on one another. On a roll the sheets are lengths of it; where a piece is too large
+ * for one, lengths as long as a page may be are joined like sheets.
  */
 export function layOutSheets(cutPieces: readonly CutPiece[], options: SheetOptions): SheetPlan {
-  const frame = sheetFrame(options.paper, options.margins, options.lap);
+  return layOutRoll(cutPieces, options) ?? layOutGrid(cutPieces, options);
+}
+
+function layOutGrid(cutPieces: readonly CutPiece[], options: SheetOptions): SheetPlan {
+  const paper = { ...options.paper, height: options.paper.longest ?? options.paper.height };
+  const frame = sheetFrame(paper, options.margins, options.lap);
   const cell = { width: frame.width / options.scale.across, height: frame.height / options.scale.down };
   const groups = options.layersApart === true ? cutPieces.map((_, index) => [index]) : hemPartners(cutPieces);
   const shown = options.endsOnly === true ? essentialRuns : everyRun;
@@ -48,10 +53,10 @@ export function layOutSheets(cutPieces: readonly CutPiece[], options: SheetOptio
   const used = pieces.map(({ cutPiece, grain }) =>
     intersection(cellsOf([...drawnRuns(cutPiece), [grain]], cell), printed),
   );
-  const sheets = sheetsOf(used, cell, frame);
+  const sheets = gridSheets(used, cell, frame, paper.height);
   const gaps = pieces.flatMap((piece, index) =>
     piece.liesOn === undefined
-      ? gapsOf(piece, index, cell, (row, column) => used[index]!.has(key(row, column)))
+      ? gapsOf(piece, index, cell, (row, column) => used[index]!.has(cellKey(row, column)))
       : [],
   );
   return {
@@ -91,7 +96,7 @@ function laidPieces(
     const grain =
       shown === essentialRuns
         ? longGrain(main)
-        : shownGrain(main.piece.grain, cell, (row, column) => outlines.has(key(row, column)));
+        : shownGrain(main.piece.grain, cell, (row, column) => outlines.has(cellKey(row, column)));
     for (const [member, index] of group.entries()) {
       const on = member === 0 ? {} : { liesOn: group[0]! };
       laid[index] = {
@@ -125,7 +130,7 @@ function cellsOf(runs: readonly (readonly Curve[])[], cell: Cell): Set<string> {
   const cells = new Set<string>();
   for (const run of runs) {
     visitCells(polylineOf(flattenedRun(run, FINE)), 0, 0, cell, LINE_REACH, (row, column) => {
-      cells.add(key(row, column));
+      cells.add(cellKey(row, column));
       return true;
     });
   }
@@ -141,40 +146,3 @@ function sheetsAlone(cutPiece: CutPiece, cell: Cell): number {
 
 /** Chord height when the sheets that a line needs are counted, mm: well below the line's width. */
 const FINE = 0.02;
-
-const key = (row: number, column: number) => `${row} ${column}`;
-
-/** Down each column of the grid, then on to the next: neighbours come out of the printer near each other. */
-function sheetsOf(used: readonly ReadonlySet<string>[], cell: Cell, frame: SheetFrame): Sheet[] {
-  const planned = new Set(used.flatMap((cells) => [...cells]));
-  const places = [...planned].map((place) => place.split(' ').map(Number) as [number, number]);
-  places.sort((a, b) => a[1] - b[1] || a[0] - b[0]);
-  return places.map(([row, column], index) => ({
-    page: FIRST_PAGES + index + 1,
-    row,
-    column,
-    label: sheetLabel(row, column),
-    x: column * cell.width,
-    y: row * cell.height,
-    ...cell,
-    left: frame.left,
-    bottom: frame.bottom,
-    pieces: used.flatMap((cells, piece) => (cells.has(key(row, column)) ? [piece] : [])),
-    neighbours: neighboursOf(planned, row, column),
-  }));
-}
-
-function neighboursOf(planned: ReadonlySet<string>, row: number, column: number): Neighbours {
-  const sides = { left: [0, -1], right: [0, 1], above: [-1, 0], below: [1, 0] } as const;
-  const found = Object.entries(sides).flatMap(([side, [down, across]]) =>
-    planned.has(key(row + down, column + across)) ? [[side, sheetLabel(row + down, column + across)]] : [],
-  );
-  return Object.fromEntries(found);
-}
-
-/** A1, A2 … along the top row, B1 … below it; after Z come AA, AB. */
-export function sheetLabel(row: number, column: number): string {
-  const letters = (index: number): string =>
-    (index < 26 ? '' : letters(Math.floor(index / 26) - 1)) + String.fromCharCode(65 + (index % 26));
-  return `${letters(row)}${column + 1}`;
-}

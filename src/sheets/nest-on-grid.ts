@@ -182,7 +182,7 @@ class Floor {
 export const LINE_REACH = 0.3;
 
 /** Orders of the pieces: as given, tallest first, largest and smallest by turns, then shuffles by a fixed rule. */
-function ordersToTry(pieces: readonly (readonly WorkingShape[])[], tries: number): number[][] {
+export function ordersToTry(pieces: readonly (readonly WorkingShape[])[], tries: number): number[][] {
   const given = pieces.map((_, index) => index);
   const size = (index: number) => pieces[index]![0]!.height * 1e4 + pieces[index]![0]!.width;
   const tallestFirst = [...given].sort((a, b) => size(b) - size(a) || a - b);

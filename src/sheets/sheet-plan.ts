@@ -57,6 +57,8 @@ export interface Sheet {
   /** Where that frame lies on the page, mm from its lower left corner. */
   readonly left: number;
   readonly bottom: number;
+  /** The page's own height, mm: a length of a roll ends where its pieces do. */
+  readonly pageHeight: number;
   /** Indices of the pieces with a line on it. */
   readonly pieces: readonly number[];
   /** Labels of the printed sheets that it is taped to. */

@@ -9,7 +9,9 @@ export interface ReadPdf {
     readonly title: string;
     readonly items: readonly { readonly title: string }[];
   }[];
-  readonly layers: readonly string[];
+  readonly layers: string[];
+  /** Those that are off when the file is opened. */
+  readonly layersOff: string[];
 }
 
 export interface ReadPage {
@@ -64,12 +66,16 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
   }
   const preferences = (await document.getViewerPreferences()) as { PrintScaling?: unknown } | null;
   const config = await document.getOptionalContentConfig();
+  const groups = [...(config as unknown as Iterable<[string, { name: string; visible: boolean }]>)].map(
+    ([, group]) => group,
+  );
   const read = {
     pages,
     printScaling: preferences?.PrintScaling,
     labels: await document.getPageLabels(),
     outline: (await document.getOutline()) ?? [],
-    layers: [...(config as unknown as Iterable<[string, { name: string }]>)].map(([, group]) => group.name),
+    layers: groups.map(({ name }) => name),
+    layersOff: groups.filter(({ visible }) => !visible).map(({ name }) => name),
   };
   await task.destroy();
   return read;

@@ -112,7 +112,7 @@ test('a drawing that many pages use is written once', async () => {
 });
 
 test('layers that a viewer can switch', async () => {
-  const mark: Mark = { kind: 'group', switchedBy: 'front: crepe', marks: [LINE] };
+  const mark: Mark = { kind: 'group', switchedBy: ['front: crepe'], marks: [LINE] };
   const { bytes } = await writePdf([page([mark])], { title: 'layers' });
   expect((await readPdf(bytes)).layers).toEqual(['front: crepe']);
 });
