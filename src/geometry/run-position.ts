@@ -1,5 +1,6 @@
 import type { Curve, Point } from './curve.ts';
 import { pointAt, tangentAt } from './evaluate.ts';
+import { SETTLED } from './tolerances.ts';
 
 /**
  * A place on a run of curves: whole part the curve, rest the parameter on it; 0 at the run's start, `run.length` at its
@@ -19,7 +20,7 @@ export function tangentOnRun(run: readonly Curve[], position: RunPosition): Poin
 
 /**
  * Where a measure of the run's points takes a value. The measure has to rise or fall all along the run between `from`
- * and `to`, and the value to lie between its ends; bisection, to the last bit that matters.
+ * and `to`; a value past either end is taken as that end. False position in the Illinois form, to a nanometre.
  */
 export function positionWhere(
   run: readonly Curve[],
@@ -29,13 +30,32 @@ export function positionWhere(
   to: RunPosition = run.length,
 ): RunPosition {
   let [low, high] = [from, to];
-  const rises = measure(pointOnRun(run, high)) > measure(pointOnRun(run, low));
-  for (let step = 0; step < 60; step++) {
-    const middle = (low + high) / 2;
-    if (measure(pointOnRun(run, middle)) < value === rises) low = middle;
-    else high = middle;
+  let below = measure(pointOnRun(run, low)) - value;
+  let above = measure(pointOnRun(run, high)) - value;
+  if (below > 0 === above > 0) return Math.abs(below) < Math.abs(above) ? low : high;
+  for (let step = 0; step < MOST_STEPS && high - low > SETTLED; step++) {
+    const next = guess(low, high, below, above);
+    const miss = measure(pointOnRun(run, next)) - value;
+    if (Math.abs(miss) < NEAR) return next;
+    if (miss > 0 === above > 0) {
+      [high, above] = [next, miss];
+      below /= 2;
+    } else {
+      [low, below] = [next, miss];
+      above /= 2;
+    }
   }
   return (low + high) / 2;
+}
+
+const MOST_STEPS = 80;
+/** mm. */
+const NEAR = 1e-6;
+
+/** Where the straight line between the two misses crosses nought, kept inside the bracket. */
+function guess(low: number, high: number, below: number, above: number): number {
+  const at = (low * above - high * below) / (above - below);
+  return at > low && at < high ? at : (low + high) / 2;
 }
 
 function curveIndex(run: readonly Curve[], position: RunPosition): number {

@@ -172,6 +172,8 @@ const SAMPLES = 16;
 
 /** Whether the run between two chalked points lies near enough to the straight line that joins them. */
 function keepsTo(run: readonly Curve[], before: Node, after: Node, axes: ChalkAxes): boolean {
+  // Between two marks on a straight line there is nothing that could leave it.
+  if (run.length === 1 && run[0]!.kind === 'line') return true;
   const [a, b] = [before.place, after.place];
   const length = Math.hypot(b.x - a.x, b.y - a.y);
   if (length === 0) return true;

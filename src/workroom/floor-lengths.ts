@@ -11,12 +11,12 @@ export interface FloorLength {
 /**
  * The floor at each station, as far as the spec tells: as measured, or from the finished length where the hem's height
  * off the floor or the train's length on it is known, or between the neighbours.
- * @param level the finished lengths without the train
+ * @param level gives the finished lengths without the train; asked only where they are needed
  */
 export function floorLengths(
   spec: Spec,
   draft: GownDraft,
-  level: readonly number[] | undefined,
+  level: () => readonly number[] | undefined,
 ): (FloorLength | undefined)[] {
   const known = draft.gown.stations.map((_, i) => knownFloor(spec, draft, level, i));
   return known.map((length, i) =>
@@ -27,7 +27,7 @@ export function floorLengths(
 function knownFloor(
   spec: Spec,
   draft: GownDraft,
-  level: readonly number[] | undefined,
+  level: () => readonly number[] | undefined,
   i: number,
 ): number | undefined {
   const { gown, lengths } = draft;
@@ -36,7 +36,9 @@ function knownFloor(
   const offFloor = spec.lengths.offFloor;
   if (gown.lengths.measured === 'to-floor') {
     const given = gown.stations[i]!.length;
-    return given ?? (level === undefined ? undefined : level[i]! + gown.lengths.offFloor);
+    if (given !== undefined) return given;
+    const without = level()?.[i];
+    return without === undefined ? undefined : without + gown.lengths.offFloor;
   }
   const inTrain = gown.train !== undefined && i > gown.train.begins;
   if (!inTrain) return offFloor === undefined ? undefined : lengths[i]! + offFloor;

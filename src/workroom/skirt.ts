@@ -86,7 +86,7 @@ function copies(draft: GownDraft): number {
 }
 
 function stationsOf(spec: Spec, draft: GownDraft): SkirtStation[] {
-  const floors = floorLengths(spec, draft, withoutTrain(draft));
+  const floors = floorLengths(spec, draft, () => withoutTrain(draft));
   const count = draft.gown.closed ? draft.gown.gores.length : draft.gown.stations.length;
   return draft.gown.stations.slice(0, count).map((station, i) => ({
     name: station.name,
