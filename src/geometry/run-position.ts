@@ -33,16 +33,18 @@ export function positionWhere(
   let below = measure(pointOnRun(run, low)) - value;
   let above = measure(pointOnRun(run, high)) - value;
   if (below > 0 === above > 0) return Math.abs(below) < Math.abs(above) ? low : high;
+  let moved: 'low' | 'high' | undefined;
   for (let step = 0; step < MOST_STEPS && high - low > SETTLED; step++) {
     const next = guess(low, high, below, above);
     const miss = measure(pointOnRun(run, next)) - value;
     if (Math.abs(miss) < NEAR) return next;
+    // An end that stays twice in a row is given half its weight, or it would hold the guesses on its side.
     if (miss > 0 === above > 0) {
-      [high, above] = [next, miss];
-      below /= 2;
+      if (moved === 'high') below /= 2;
+      [high, above, moved] = [next, miss, 'high'];
     } else {
-      [low, below] = [next, miss];
-      above /= 2;
+      if (moved === 'low') above /= 2;
+      [low, below, moved] = [next, miss, 'low'];
     }
   }
   return (low + high) / 2;
