@@ -67,15 +67,15 @@ function overHoop(out: number, offFloor: number, floor: Floor): PetticoatProfile
 
 /** The floor's height that a slant down to it stands for, over a hoop `offFloor` above it. */
 function heightUnder(slant: number, out: number, offFloor: number): number {
-  const slantAt = (height: number): number =>
-    (height / (height - offFloor)) * Math.hypot(height - offFloor, out);
+  const slantAt = (toHoop: number): number =>
+    Math.hypot(toHoop, out) * (offFloor === 0 ? 1 : 1 + offFloor / toHoop);
   // The slant grows with the height from its least one on, which lies where the cone is steepest.
-  let [low, high] = [offFloor + Math.cbrt(offFloor * out * out), Math.max(slant, offFloor + 1)];
-  if (!(slantAt(low) < slant)) return low;
+  let [low, high] = [Math.cbrt(offFloor * out * out), slant];
+  if (!(slantAt(low) < slant)) return low + offFloor;
   for (let step = 0; step < 60; step++) {
     const middle = (low + high) / 2;
     if (slantAt(middle) < slant) low = middle;
     else high = middle;
   }
-  return (low + high) / 2;
+  return (low + high) / 2 + offFloor;
 }
