@@ -25,6 +25,7 @@ export interface MissingFact {
     | 'cloth-weight'
     | 'price'
     | 'lay'
+    | 'no-prices'
     | 'rate'
     | 'hours'
     | 'fittings-included'
@@ -82,6 +83,7 @@ export function missingFacts({ spec, skirt }: Bench, facts: FactsSoFar): Missing
 }
 
 function missingForQuote(spec: Bench['spec'], { materials, quote, hours }: Pricing): MissingFact[] {
+  if (quote === undefined) return [{ fact: 'no-prices' }];
   const missing: MissingFact[] = [];
   if (materials.withoutPrice.length > 0) missing.push({ fact: 'price', names: materials.withoutPrice });
   if (materials.withoutLength.length > 0) missing.push({ fact: 'lay', names: materials.withoutLength });

@@ -1,10 +1,14 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { draftGown, type GownDraft } from '../../src/draft/draft-gown.ts';
 import type { CutPiece } from '../../src/draft/piece.ts';
 import type { Curve, Point } from '../../src/geometry/curve.ts';
+import type { Edge } from '../../src/geometry/edge.ts';
 import { pointAt } from '../../src/geometry/evaluate.ts';
 import type { Gown } from '../../src/gown/gown.ts';
+import { draft } from '../../src/pipeline.ts';
 import { chalkCsv, csvCell } from '../../src/workroom/chalk-csv.ts';
 import { chalkStep, chalkTable } from '../../src/workroom/chalk-table.ts';
 
@@ -85,11 +89,11 @@ function plotted(csv: string, gore: string, line: string): Point[] {
 }
 
 /** Greatest distance from densely sampled points of the true outline to the plotted polygon, and back. */
-function worst(piece: CutPiece, polygon: readonly Point[], from: { x: number; y: number }): number {
-  const curves: Curve[] = piece.cutEdges.flatMap((edge) => [...edge.curves]);
+function worst(edges: readonly Edge[], polygon: readonly Point[], from: { x: number; y: number }): number {
+  const curves: Curve[] = edges.flatMap((edge) => [...edge.curves]);
   const dense = curves.flatMap((curve) =>
-    Array.from({ length: 400 }, (_, i) => {
-      const point = pointAt(curve, i / 400);
+    Array.from({ length: 150 }, (_, i) => {
+      const point = pointAt(curve, i / 150);
       return { x: point.x - from.x, y: point.y - from.y };
     }),
   );
@@ -134,7 +138,7 @@ describe('a chalk table, plotted again from its own CSV', () => {
       for (const step of [chalkStep('cm'), chalkStep('in')]) {
         for (const piece of cutPieces(drafted(of))) {
           const csv = chalkCsv([chalkTable(piece, { step })]);
-          expect(worst(piece, plotted(csv, piece.gore, 'cut'), origin(piece))).toBeLessThan(1);
+          expect(worst(piece.cutEdges, plotted(csv, piece.gore, 'cut'), origin(piece))).toBeLessThan(1);
         }
       }
     });
@@ -153,12 +157,31 @@ describe('a chalk table, plotted again from its own CSV', () => {
           fc.pre(!('reason' in draft));
           for (const piece of cutPieces(draft as GownDraft)) {
             const csv = chalkCsv([chalkTable(piece, { every })]);
-            expect(worst(piece, plotted(csv, piece.gore, 'cut'), origin(piece))).toBeLessThan(1);
+            expect(worst(piece.cutEdges, plotted(csv, piece.gore, 'cut'), origin(piece))).toBeLessThan(1);
           }
         },
       ),
       { numRuns: 25 },
     );
+  });
+});
+
+describe('every piece of every example and template, with its own allowances', () => {
+  const folders = ['examples', 'templates'].map((name) => join(import.meta.dirname, '../..', name));
+  const files = folders.flatMap((folder) =>
+    readdirSync(folder)
+      .filter((name) => name.endsWith('.yaml'))
+      .map((name) => join(folder, name)),
+  );
+
+  it.each(files.map((file) => [basename(file), file]))('%s', (_, file) => {
+    const { gown } = draft({ name: file, text: readFileSync(file, 'utf8') });
+    for (const piece of gown!.cut.pieces) {
+      const csv = chalkCsv([chalkTable(piece, { step: chalkStep(gown!.spec.units) })]);
+      const from = origin(piece);
+      expect(worst(piece.cutEdges, plotted(csv, piece.gore, 'cut'), from)).toBeLessThan(1);
+      expect(worst(piece.piece.edges, plotted(csv, piece.gore, 'seam'), from)).toBeLessThan(1);
+    }
   });
 });
 

@@ -237,7 +237,7 @@ describe('other gowns', () => {
       ]),
     );
     expect(plain.facts.missing.map((one) => one.fact)).toEqual(
-      expect.arrayContaining(['closure', 'bones-end', 'rate', 'hours', 'event']),
+      expect.arrayContaining(['closure', 'bones-end', 'no-prices', 'event']),
     );
   });
 });

@@ -185,7 +185,7 @@ describe('a spec with half of its sections', () => {
     const text = told(jobSheet(inputOf(plain)));
     expect(text).toMatch(/Not in the spec/);
     expect(text).toMatch(/closure: nothing is said of how she gets in/);
-    expect(text).toMatch(/labour\.rate: no work is charged/);
+    expect(text).toMatch(/there is no costing and no quote/);
     expect(text).not.toMatch(/Costing|Edging|Bustle\n/);
     expect(text).toMatch(/Order of making/);
   });

@@ -26,7 +26,7 @@ function pieceBlocks(table: ChalkTable, words: Words): Block[] {
     { kind: 'heading', level: 3, text: title },
     {
       kind: 'columns',
-      shares: [9, 8],
+      shares: [8, 9],
       columns: [
         [
           ...(table.cut === 'on-fold' ? [{ kind: 'paragraph', text: text.onFoldIntro } as const] : []),
@@ -91,10 +91,10 @@ function levelTable(table: ChalkTable, words: Words): Block {
     }
   }
   const rows = [...levels].sort(([a], [b]) => a - b);
-  const shown = columnsShown(table);
+  const shown = columnsShown(table).filter((column) => rows.some(([, cells]) => cells[column]!.length > 0));
   return {
     kind: 'table',
-    heads: shown.length === 2 ? text.foldHeads : text.levelHeads,
+    heads: [text.levelHeads.down, ...shown.map((column) => text.levelHeads.columns[column]!)],
     align: ['end', ...shown.map(() => 'end' as const)],
     rows: rows
       .filter(([, cells]) => shown.some((column) => cells[column]!.length > 0))

@@ -2,6 +2,7 @@ import type { Curve, Point } from '../../geometry/curve.ts';
 import type { Silhouette, View, ViewLine } from '../../workroom/silhouette.ts';
 import type { Drawing, LineStyle, Mark } from '../drawing.ts';
 import { textMark } from '../ruled-marks.ts';
+import { textWidth } from '../text-width.ts';
 
 /** What the views are called and how a length is written; from the papers' words. */
 export interface ViewWords {
@@ -21,9 +22,6 @@ const OPENING: LineStyle = { width: 0.9 };
 /** Type in the figures, mm on paper; the length of seams stands at the hem. */
 const TEXT = 2.8;
 const GAP = 10;
-
-/** A hem that lies within this of its lowest point counts as level there, mm of the gown. */
-const LEVEL_HEM = 30;
 
 /** Front and back side by side, as wide as `width` mm on paper, at one scale. */
 export function frontAndBack(
@@ -121,16 +119,41 @@ function viewMarks(view: View, place: (point: Point) => Point, words: ViewWords)
   const lines = [view.waist, view.hem, ...view.outlines].map((line) => lineOf(line.map(place), OUTLINE));
   const seams = view.seams.map(({ line }) => lineOf(line.map(place), SEAM));
   const opening = view.opening === undefined ? [] : [lineOf(view.opening.map(place), OPENING)];
-  const bottom = Math.max(...view.hem.map((point) => point.y));
-  const lengths = view.lengths.map(({ at, length }) => {
-    const end = place(at);
-    // Below a level hem; beside one that runs up or down.
-    const level = bottom - at.y < LEVEL_HEM || Math.abs(at.x) < LEVEL_HEM;
-    const shift = level ? { x: 0, y: 1.3 * TEXT } : { x: Math.sign(at.x) * 1.2, y: 0.9 * TEXT };
-    const anchor = level ? 'middle' : at.x > 0 ? 'start' : 'end';
-    return textMark(words.number(length), { x: end.x + shift.x, y: end.y + shift.y }, TEXT, { anchor });
-  });
-  return [...lines, ...seams, ...opening, ...lengths];
+  return [...lines, ...seams, ...opening, ...lengthMarks(view, place, words)];
+}
+
+/** Each length below the hem where it holds, below one another where they would touch. */
+function lengthMarks(view: View, place: (point: Point) => Point, words: ViewWords): Mark[] {
+  const hem = view.hem.map(place);
+  const taken: { readonly left: number; readonly right: number; readonly y: number }[] = [];
+  return [...view.lengths]
+    .sort((a, b) => a.at.x - b.at.x)
+    .map(({ at, length }) => {
+      const text = words.number(length);
+      const end = place(at);
+      const half = textWidth(text, TEXT) / 2 + 0.6;
+      const [left, right] = [end.x - half, end.x + half];
+      let y = lowestWithin(hem, left, right, end.y) + 1.25 * TEXT;
+      while (taken.some((one) => one.left < right && left < one.right && Math.abs(one.y - y) < TEXT))
+        y += TEXT;
+      taken.push({ left, right, y });
+      return textMark(text, { x: end.x, y }, TEXT, { anchor: 'middle' });
+    });
+}
+
+/** The lowest that a line lies between two places across. */
+function lowestWithin(line: readonly Point[], left: number, right: number, least: number): number {
+  let lowest = least;
+  for (const [i, to] of line.entries()) {
+    const from = line[i - 1];
+    if (from === undefined || Math.max(from.x, to.x) < left || Math.min(from.x, to.x) > right) continue;
+    for (const x of [from.x, to.x, left, right]) {
+      const part = to.x === from.x ? 1 : (x - from.x) / (to.x - from.x);
+      if (x >= left && x <= right && part >= 0 && part <= 1)
+        lowest = Math.max(lowest, from.y + (to.y - from.y) * part);
+    }
+  }
+  return lowest;
 }
 
 function placer(scale: number, shift: Point): (point: Point) => Point {
