@@ -63,8 +63,6 @@ export function zipToBuy(opening: number): ZipToBuy | undefined {
   return stock === undefined ? undefined : { stock, shortenBy: Math.max(0, stock - opening) };
 }
 
-/** Below the waist seam, so that the zip's top clears the bulk of the seam. Common practice. */
-export const USUAL_ZIP_START = 25;
 
 export interface PliesAtWaist {
   /** Through the skirt, and through skirt and bodice, in one sewing of the waist seam. */
