@@ -9,6 +9,8 @@ import { placesOf, type Written } from './written.ts';
 export const USUAL_ALLOWANCE = 15;
 /** Room left for the floor under a bustled hem where none is given (common practice). */
 const USUAL_CLEARANCE = 25;
+/** A zip starts clear of the waist seam's bulk (common practice); lacing and hooks begin at the seam. */
+const USUAL_START = { zip: 25, lacing: 0, hooks: 0 } as const;
 /** Printers leave up to 6.7 mm unprinted; 10 mm suits them all (printer manuals). */
 const USUAL_PAPER_MARGIN = 10;
 
@@ -48,7 +50,7 @@ export function buildSpec(shaped: ShapedSpec, root: Written): Spec {
     ...(flounces && { flounces: flounces.map(flounceOf) }),
     ...(tiers && { tiers: tiers.map(tiersOf) }),
     ...(overskirts && { overskirts: overskirts.map(overskirtOf) }),
-    ...(closure && { closure: { ...closure, starts: closure.starts ?? 0 } }),
+    ...(closure && { closure: { ...closure, starts: closure.starts ?? USUAL_START[closure.kind] } }),
     ...(edging && { edging: edgingOf(edging, units) }),
     ...(trims && { trims: trims.map((trim) => trimOf(trim, units)) }),
     ...(bustle && { bustle: { ...bustle, clearance: bustle.clearance ?? USUAL_CLEARANCE } }),

@@ -63,7 +63,6 @@ export function zipToBuy(opening: number): ZipToBuy | undefined {
   return stock === undefined ? undefined : { stock, shortenBy: Math.max(0, stock - opening) };
 }
 
-
 export interface PliesAtWaist {
   /** Through the skirt, and through skirt and bodice, in one sewing of the waist seam. */
   readonly skirt: number;
