@@ -26,8 +26,9 @@ export async function pdfDocument(pages: readonly Drawing[], options: PdfOptions
   const layers = content.finish(standardFonts(document.context, embedded));
   document.setTitle(plainText(options.title));
   if (options.subject !== undefined) document.setSubject(plainText(options.subject));
+  if (options.keywords !== undefined) document.setKeywords([plainText(options.keywords)]);
   fillCatalog(document, pageRefs, options.bookmarks ?? titlesOf(pages), layers);
-  const id = PDFHexString.of(content.hash([options.title, options.subject ?? '']));
+  const id = PDFHexString.of(content.hash([options.title, options.subject ?? '', options.keywords ?? '']));
   document.context.trailerInfo.ID = document.context.obj([id, id]);
   const bytes = await document.save({
     useObjectStreams: true,

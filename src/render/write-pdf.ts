@@ -5,6 +5,8 @@ export interface PdfOptions {
   readonly title: string;
   /** What made it: spec format and content hash, in the file's properties. */
   readonly subject?: string;
+  /** How it was made, in the file's properties too, for an audit. */
+  readonly keywords?: string;
   /** The pages' titles where not given. */
   readonly bookmarks?: readonly Bookmark[];
   /** Bytes of a TrueType font, asked for only when a text needs more than the standard fonts have. */
