@@ -41,7 +41,11 @@ export function petticoatFacts(
   const findings: Diagnostic[] = [];
   if (offFloor !== undefined && offFloor < USUAL_OFF_FLOOR) {
     findings.push(
-      problems.hemLow(placeOf(spec, 'lengths', 'off-floor'), say(offFloor), say(USUAL_OFF_FLOOR)),
+      problems.hemLow(
+        placeOf(spec, 'lengths', spec.lengths.offFloor === undefined ? 'to-floor' : 'off-floor'),
+        say(offFloor),
+        say(USUAL_OFF_FLOOR),
+      ),
     );
   }
   const round = spec.petticoat?.hoop;

@@ -9,6 +9,7 @@ export function quoteText(spec: Spec, pricing: Pricing, words: Words): string {
   if (quote === undefined) return text.noPrice;
   const { fittingsIncluded: fittings, expires } = spec.labour ?? {};
   const taxed = quote.tax.minor !== 0n;
+  const missing = notInPrice(pricing, words);
   const price: [string, string][] = [
     ...(taxed
       ? ([
@@ -16,13 +17,12 @@ export function quoteText(spec: Spec, pricing: Pricing, words: Words): string {
           [text.tax(words.percentExact(quote.taxShare)), words.money(quote.tax)],
         ] as [string, string][])
       : []),
-    [text.total, words.money(quote.total)],
+    [missing.length === 0 ? text.total : text.totalSoFar, words.money(quote.total)],
   ];
   const stages = quote.stages.map((stage): [string, string] => [
     `${text.stages[stage.name] ?? stage.name} (${words.percentExact(stage.share)})`,
     words.money(stage.amount),
   ]);
-  const missing = notInPrice(pricing, words);
   return [
     text.covers(spec.gown, fittings),
     '',

@@ -70,6 +70,11 @@ function quoteBlocks({ words, workroom, spec }: PaperInput): Block[] {
   const { client: text } = words;
   const { fittingsIncluded: fittings, expires } = spec.labour ?? {};
   const untaxed = quote.tax.minor === 0n;
+  const uncounted = [
+    ...materials.withoutPrice,
+    ...materials.withoutLength,
+    ...(workCharged ? [] : [words.costing.tasks.making!]),
+  ];
   const price = [
     ...(untaxed
       ? []
@@ -77,12 +82,7 @@ function quoteBlocks({ words, workroom, spec }: PaperInput): Block[] {
           [text.net, words.money(quote.net)],
           [text.tax(words.percentExact(quote.taxShare)), words.money(quote.tax)],
         ]),
-    [text.total, words.money(quote.total)],
-  ];
-  const uncounted = [
-    ...materials.withoutPrice,
-    ...materials.withoutLength,
-    ...(workCharged ? [] : [words.costing.tasks.making!]),
+    [uncounted.length === 0 ? text.total : text.totalSoFar, words.money(quote.total)],
   ];
   return [
     { kind: 'page-break' },

@@ -272,6 +272,7 @@ export function englishPages({ length, list, station, unit }: Basics) {
       net: 'price before tax',
       tax: (share: string): string => `tax, ${share}`,
       total: 'price',
+      totalSoFar: 'price so far',
       stagesTitle: 'When it falls due',
       stages: { deposit: 'deposit, with the order', balance: 'balance, on delivery' } as Readonly<
         Record<string, string>
