@@ -16,10 +16,12 @@ const ALLOWANCE = 0.05;
 /** Curved edges meet a little farther from the corner than straight ones would: a part of the way, and mm. */
 const CORNER_BEND = 1.15;
 const CORNER_SLACK = 1.5;
-/** A corner of a turned hem may stand out by this, mm: the thickness of a thread, where the hem's bend changes at the seam. */
-const TURNED = 0.15;
-/** How well "the hem runs on" is defined beyond a seam: a part of what its bend makes there. */
-const RUN_ON = 0.15;
+/**
+ * A turned hem's allowance may stand out by this where it is folded along the hem itself, and where it is folded along
+ * what the hem would be if it ran on into the seam's allowance, mm: there its bend is a choice, worth a thread or two.
+ */
+const TURNED = 0.1;
+const TURNED_BEYOND_SEAM = 1.5;
 const STEP = 25;
 
 /** What each edge of a piece asks for, and the corner zones at its two ends. */
@@ -95,7 +97,9 @@ function distanceUntruths(where: string, side: Side, cut: CurvePath): string[] {
     if (tight.some((other) => distance(other, point) < 2.5 * side.width)) continue;
     if (way < side.zones[0] || side.path.length - way < side.zones[1]) continue;
     const off = distanceTo(cut, outwards(point, direction, side, side.width));
-    const clear = [way, side.path.length - way].every((left, end) => left > side.width + side.zones[end]!);
+    const clear = [way, side.path.length - way].every(
+      (left, end) => left > 2 * side.width + side.zones[end]!,
+    );
     const error = Math.max(off, clear ? side.width - distanceTo(cut, point) : 0);
     if (error > worst) [worst, worstAt] = [error, way];
   }
@@ -139,10 +143,7 @@ function pressedOpenUntruths(
   return [`${where}: the ${side.name} allowance pressed open stands out by ${worst.toFixed(3)} mm`];
 }
 
-/**
- * A turned hem's allowance, reflected across the hem curve, lies inside what is cut. Beyond the seams the curve may be
- * taken to run straight on or to keep its bend: the two differ by less than a thread on a hem that can be turned.
- */
+/** A turned hem's allowance, reflected across the hem curve, lies inside what is cut. */
 function turnedUpUntruths(
   where: string,
   gore: Gore,
@@ -159,15 +160,15 @@ function turnedUpUntruths(
   for (const { point } of samplesOf(gore.piece.cut, 6)) {
     const off = ways.map((samples) => {
       const across = reflectedAcross(samples, point, inside, depth);
-      const reflected = across === undefined || fold === undefined ? across : foldedIn(across, gore, fold);
-      return reflected === undefined || isInside(reflected, polygon)
-        ? 0
-        : distanceTo(gore.piece.cut, reflected);
+      if (across === undefined) return 0;
+      const reflected = fold === undefined ? across.point : foldedIn(across.point, gore, fold);
+      if (isInside(reflected, polygon)) return 0;
+      const by = distanceTo(gore.piece.cut, reflected);
+      return by > (across.beyondSeam ? TURNED_BEYOND_SEAM : TURNED) ? by : 0;
     });
-    worst = Math.max(worst, Math.min(...off) - RUN_ON * Math.abs(off[0]! - off[1]!));
+    worst = Math.max(worst, Math.min(...off));
   }
-  if (worst <= TURNED) return [];
-  return [`${where}: the hem allowance turned up stands out by ${worst.toFixed(3)} mm`];
+  return worst === 0 ? [] : [`${where}: the hem allowance turned up stands out by ${worst.toFixed(3)} mm`];
 }
 
 /** On a fold the piece goes on: what reaches over it lies on the other half. */
@@ -180,7 +181,7 @@ function foldedIn(point: Point, gore: Gore, fold: 'front' | 'back'): Point {
   return over ? along(along(line.from, down, 2 * dot(away, down)), away, -1) : point;
 }
 
-type Along = Pick<Sample, 'point' | 'direction'>;
+type Along = Pick<Sample, 'point' | 'direction'> & { readonly beyondSeam: boolean };
 
 /** Undefined for points that are not in the hem's allowance. */
 function reflectedAcross(
@@ -188,11 +189,12 @@ function reflectedAcross(
   point: Point,
   inside: number,
   depth: number,
-): Point | undefined {
+): { point: Point; beyondSeam: boolean } | undefined {
   const best = samples.reduce((a, b) => (distance(a.point, point) < distance(b.point, point) ? a : b));
   const foot = along(best.point, best.direction, dot(minus(point, best.point), best.direction));
   const off = cross(best.direction, minus(point, foot)) * inside;
-  return off >= -0.001 || -off > depth + 1 ? undefined : { x: 2 * foot.x - point.x, y: 2 * foot.y - point.y };
+  if (off >= -0.001 || -off > depth + 1) return undefined;
+  return { point: { x: 2 * foot.x - point.x, y: 2 * foot.y - point.y }, beyondSeam: best.beyondSeam };
 }
 
 /** The hem run on into the seam allowances as it ends: straight, or by the circle that touches it there. */
@@ -208,14 +210,13 @@ function runOn(samples: readonly Sample[], by: number, bending: boolean): Along[
     for (let way = 0.5; way <= by; way += 0.5) {
       const middle = heading + bend * (way - 0.25);
       point = along(point, { x: Math.cos(middle), y: Math.sin(middle) }, 0.5 * sense);
-      points.push({
-        point,
-        direction: { x: Math.cos(heading + bend * way), y: Math.sin(heading + bend * way) },
-      });
+      const turned = heading + bend * way;
+      points.push({ point, direction: { x: Math.cos(turned), y: Math.sin(turned) }, beyondSeam: true });
     }
     return points;
   };
-  return [...at(0, 1), ...samples, ...at(-1, -1)];
+  const own = samples.map(({ point, direction }) => ({ point, direction, beyondSeam: false }));
+  return [...at(0, 1), ...own, ...at(-1, -1)];
 }
 
 function outwards(point: Point, direction: Point, side: Side, by: number): Point {
