@@ -3,7 +3,7 @@ import type { FlounceSpec, Spec } from '../spec/spec.ts';
 import { draftGown, type GownDraft } from './draft-gown.ts';
 import type { LayerDrafts } from './draft-layers.ts';
 import { type Part, partLayer } from './part.ts';
-import { sectorPiece } from './sector-piece.ts';
+import { JOINS, sectorPiece } from './sector-piece.ts';
 import { usableWidth } from './usable-width.ts';
 
 /** Largest angle of one circular piece, radians: beyond it the two ends would lie over each other on the cloth. */
@@ -46,11 +46,10 @@ function flouncePart(spec: Spec, flounce: FlounceSpec, edge: number): Part {
       top,
       hem,
       depth: flounce.depth,
-      edgeNames: { top: 'top', sides: 'join' },
       layers: [flounce.name],
       copies,
     }),
-    allowances: { top: flounce.allowances.top ?? seam, join: flounce.allowances.join ?? seam },
+    allowances: { top: flounce.allowances.top ?? seam, [JOINS.left]: seam, [JOINS.right]: seam },
     notches: new Map(),
     quartered: true,
   };

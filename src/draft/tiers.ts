@@ -1,7 +1,7 @@
 import type { Spec, TiersSpec } from '../spec/spec.ts';
 import { stripsFor } from './flounces.ts';
 import { type Part, partLayer } from './part.ts';
-import { sectorPiece } from './sector-piece.ts';
+import { JOINS, sectorPiece } from './sector-piece.ts';
 import { usableWidth } from './usable-width.ts';
 
 /** One run of strips: all tiers of one depth, cut together and not tier by tier. */
@@ -39,11 +39,10 @@ export function tierParts(spec: Spec): Part[] {
           top: run.length / run.strips,
           hem: run.length / run.strips,
           depth: run.depth,
-          edgeNames: { top: 'top', sides: 'join' },
           layers: [tiers.name],
           copies: run.strips,
         }),
-        allowances: { top: tiers.allowances.top ?? seam, join: seam },
+        allowances: { top: tiers.allowances.top ?? seam, [JOINS.left]: seam, [JOINS.right]: seam },
         notches: new Map(),
         quartered: true,
       };
