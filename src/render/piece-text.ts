@@ -31,6 +31,7 @@ export function pieceText(
   return [
     { text: pieceName(cutPiece), bold: true },
     plain(cutText(cutPiece)),
+    ...(cutPiece.remarks ?? []).map(plain),
     plain(`${layers.length === 1 ? 'layer' : 'layers'}: ${layers.join(', ')}`),
     plain(shortened(gown)),
     plain('grain: along the arrows'),
@@ -56,7 +57,7 @@ function cutText({ piece }: CutPiece): string {
     case 'pair':
       return 'cut 1 pair';
     case 'single':
-      return 'cut 1';
+      return `cut ${piece.copies ?? 1}`;
   }
 }
 
