@@ -8,6 +8,7 @@ import { essentialRuns, longGrain } from './essential-runs.ts';
 import { gapsOf } from './gaps.ts';
 import { cellKey, gridSheets } from './grid-sheets.ts';
 import { hemPartners } from './hem-partners.ts';
+import { improveNest } from './improve-nest.ts';
 import { layOutRoll } from './lay-out-roll.ts';
 import { movedPiece } from './moved-piece.ts';
 import { CLEAR, LINE_REACH, nestOnGrid, type Position } from './nest-on-grid.ts';
@@ -85,7 +86,7 @@ function laidPieces(
   const shapes = members.map(([main, ...sharing]) =>
     TURNS.map((turn) => workingShape(main!, sharing, turn, shown)),
   );
-  const { positions } = nestOnGrid(shapes, cell);
+  const { positions } = improveNest(nestOnGrid(shapes, cell), shapes, cell, IMPROVEMENTS);
   const moved = groups.map((_, place) =>
     members[place]!.map((piece) => movedPiece(piece, whereTo(positions[place]!))),
   );
@@ -96,7 +97,7 @@ function laidPieces(
     const grain =
       shown === essentialRuns
         ? longGrain(main)
-        : shownGrain(main.piece.grain, cell, (row, column) => outlines.has(cellKey(row, column)));
+        : shownGrain(main, cell, (row, column) => outlines.has(cellKey(row, column)));
     for (const [member, index] of group.entries()) {
       const on = member === 0 ? {} : { liesOn: group[0]! };
       laid[index] = {
@@ -119,8 +120,11 @@ function intersection(a: ReadonlySet<string>, b: ReadonlySet<string>): Set<strin
   return new Set([...a].filter((one) => b.has(one)));
 }
 
-/** Head to tail pieces nest; the grain mark reads the same either way. */
-const TURNS = [0, 180] as const;
+/** Upright and head to tail first; lying ones are tried when places are improved. The grain mark reads the same. */
+const TURNS = [0, 180, 90, 270] as const;
+
+/** Pieces taken up and laid anew: more finds a sheet less now and then, and takes longer. */
+const IMPROVEMENTS = 16;
 
 function whereTo({ shape: { placement }, x, y }: Position): Placement {
   return { ...placement, shift: { x: placement.shift.x + x, y: placement.shift.y + y } };

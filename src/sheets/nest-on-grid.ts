@@ -16,22 +16,26 @@ export interface Nest {
 
 /**
  * Lays pieces side by side on a grid of sheets so that few sheets have a line on them. Each piece is pushed to the
- * left against those before it, at many heights and in each turn, and stands where it needs the fewest new sheets.
- * Several orders are tried, always the same ones: the work is counted, not timed.
+ * left against those before it, at many heights and turns, and stands where it needs the fewest new sheets. Several
+ * orders are tried, always the same ones: the work is counted, not timed. Of each piece's turns the first two, upright
+ * and head to tail, are tried in all orders, the lying ones in some.
  */
 export function nestOnGrid(pieces: readonly (readonly WorkingShape[])[], cell: Cell): Nest {
   let best: Nest | undefined;
   const tries = Math.max(3, Math.min(MOST_TRIES, Math.floor(PLACINGS / pieces.length)));
-  for (const order of ordersToTry(pieces, tries)) {
-    const nest = nestInOrder(pieces, order, cell);
-    if (best === undefined || nest.sheets < best.sheets) best = nest;
+  const upright = pieces.map((shapes) => shapes.slice(0, 2));
+  for (const [index, order] of ordersToTry(pieces, tries).entries()) {
+    for (const shapes of index < tries / 2 ? [upright, pieces] : [upright]) {
+      const nest = nestInOrder(shapes, order, cell);
+      if (best === undefined || nest.sheets < best.sheets) best = nest;
+    }
   }
   return best!;
 }
 
 /** Orders tried, and pieces placed in all of them together: larger finds a sheet or two less and takes longer. */
-const MOST_TRIES = 12;
-const PLACINGS = 80;
+const MOST_TRIES = 8;
+const PLACINGS = 60;
 
 /** Distance from the grid's own corner, so that no line lies on its edge, mm. */
 export const CLEAR = 1;
@@ -48,8 +52,8 @@ function nestInOrder(
   return inCorner(positions, cell);
 }
 
-/** Moved by whole sheets so that the first row and column have a line, and the sheets counted. */
-function inCorner(positions: readonly Position[], cell: Cell): Nest {
+/** Positions moved by whole sheets so that the first row and column have a line, and the sheets counted. */
+export function inCorner(positions: readonly Position[], cell: Cell): Nest {
   const touched = new Map<string, readonly [number, number]>();
   for (const { shape, x, y } of positions) {
     for (const line of shape.allLines) {
