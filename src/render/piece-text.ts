@@ -67,6 +67,7 @@ function allowanceText(
   sharing: readonly CutPiece[],
 ): string {
   const { allowances } = cutPiece;
+  const top = cutPiece.piece.edges[0]!;
   const seams = [cutPiece.piece.frontEdge, cutPiece.piece.backEdge].filter((edge) => edge !== 'fold');
   const alike = seams.length > 1 && new Set(seams.map((edge) => allowances[edge])).size === 1;
   const hems =
@@ -74,7 +75,7 @@ function allowanceText(
       ? [hemPart(cutPiece, 'hem', length)]
       : [cutPiece, ...sharing].map((piece) => hemPart(piece, `hem of ${piece.layers.join(', ')}`, length));
   const parts = [
-    widthText('waist', allowances.waist, length),
+    widthText(top.name, allowances[top.name], length),
     ...(alike
       ? [widthText('seams', allowances[seams[0]!], length)]
       : seams.map((edge) => widthText(edge, allowances[edge], length))),

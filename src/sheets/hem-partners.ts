@@ -35,7 +35,9 @@ function differsOnlyAtHem(a: CutPiece, b: CutPiece): boolean {
     runAlike(waistA!.curves, waistB!.curves, 0) &&
     runAlike(backA!.curves, backB!.curves, DIFFERENT_END) &&
     runAlike(reversedRun(frontA!.curves), reversedRun(frontB!.curves), DIFFERENT_END) &&
-    ['waist', a.piece.backEdge, a.piece.frontEdge].every((edge) => a.allowances[edge] === b.allowances[edge])
+    [waistA!.name, a.piece.backEdge, a.piece.frontEdge].every(
+      (edge) => a.allowances[edge] === b.allowances[edge],
+    )
   );
 }
 
