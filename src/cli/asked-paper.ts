@@ -8,5 +8,7 @@ export function askedPaper(name: string | undefined): Paper | undefined {
   const paper = paperNamed(name);
   if (paper !== undefined) return paper;
   const names = PAPERS.map((one) => one.name).join(', ');
-  throw new WrongCommandLine(`--paper: there is no paper "${plainText(name)}". There are: ${names}.`);
+  throw new WrongCommandLine(
+    `--paper: there is no paper "${plainText(name)}". There are: ${names}, and rolls by their width in mm, such as roll:914.`,
+  );
 }

@@ -1,8 +1,11 @@
 import { join, parse, resolve } from 'node:path';
 import { plainText } from '../diagnostics/plain-text.ts';
-import { draft, draftOutputs } from '../pipeline.ts';
+import { chosenPieces } from '../outputs/pattern-files.ts';
+import { type DraftedGown, type DraftOutputs, draft, draftOutputs } from '../pipeline.ts';
+import { askedLength } from './asked-length.ts';
 import { askedPaper } from './asked-paper.ts';
 import { ExitStatus } from './exit-status.ts';
+import { WrongCommandLine } from './fault.ts';
 import { findingsJson } from './findings-json.ts';
 import type { Machine } from './machine.ts';
 import { fontBytes } from './package-files.ts';
@@ -13,6 +16,12 @@ import { writeOutputs } from './write-outputs.ts';
 export interface DraftFlags {
   readonly out?: string;
   readonly paper?: string;
+  readonly sheets?: 'all' | 'ends';
+  readonly layersApart?: boolean;
+  readonly gores?: readonly string[];
+  readonly layer?: readonly string[];
+  readonly sheet?: readonly string[];
+  readonly every?: string;
   readonly replace?: boolean;
   readonly json?: boolean;
 }
@@ -27,14 +36,13 @@ export async function draftIntoFolder(
   const { source, diagnostics: unreadable } = readSource(file, machine);
   const drafting =
     source === undefined ? { diagnostics: unreadable } : draft(source, basesBeside(file, machine));
-  const { gown } = drafting;
   let { diagnostics } = drafting;
   const folder = flags.out ?? join('out', nameOf(file));
   let files: string[] = [];
-  if (gown !== undefined && !hasErrors(diagnostics)) {
-    const outputs = await draftOutputs(gown, diagnostics, {
+  if (drafting.gown !== undefined && !hasErrors(diagnostics)) {
+    const outputs = await outputsOf(drafting.gown, diagnostics, {
+      ...flags,
       ...(paper && { paper: paper.name }),
-      font: fontBytes,
     });
     diagnostics = outputs.diagnostics;
     if (!hasErrors(diagnostics)) {
@@ -49,6 +57,41 @@ export async function draftIntoFolder(
     machine.out(files.map((name) => `${plainText(join(folder, name))}\n`).join(''));
   }
   return hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
+}
+
+async function outputsOf(
+  gown: DraftedGown,
+  found: DraftOutputs['diagnostics'],
+  flags: DraftFlags,
+): Promise<DraftOutputs> {
+  const { paper, gores, layer: layers, sheet: again } = flags;
+  const every = askedLength('--every', flags.every, gown.spec.units);
+  const pieces = gown.cut.pieces;
+  knowAll('--gores', gores, new Set(pieces.map((piece) => piece.gore)));
+  knowAll('--layer', layers, new Set(pieces.flatMap((piece) => piece.layers)));
+  const chosen = { ...(gores && { gores }), ...(layers && { layers }) };
+  if (chosenPieces(gown, chosen).length === 0)
+    throw new WrongCommandLine('those layers have no piece of those gores.');
+  const outputs = await draftOutputs(gown, found, {
+    ...chosen,
+    ...(paper !== undefined && { paper }),
+    ...(again !== undefined && { again }),
+    ...(every !== undefined && { every }),
+    endsOnly: flags.sheets === 'ends',
+    layersApart: flags.layersApart ?? false,
+    font: fontBytes,
+  });
+  knowAll('--sheet', again, new Set(outputs.report.pattern.sheets.map((sheet) => sheet.label)));
+  return outputs;
+}
+
+/** Names on the command line that the gown does not have are wrong, not left out. */
+function knowAll(option: string, asked: readonly string[] | undefined, known: ReadonlySet<string>): void {
+  const unknown = asked?.find((name) => !known.has(name));
+  if (unknown === undefined) return;
+  throw new WrongCommandLine(
+    `${option}: there is no "${plainText(unknown)}". There are: ${[...known].join(', ')}.`,
+  );
 }
 
 /** The spec's name without its folder and ending; a file called `..yaml` must not lead out of `out`. */

@@ -1,7 +1,8 @@
+import type { CutPiece } from '../draft/piece.ts';
 import type { DraftedGown } from '../pipeline.ts';
 import { patternDrawing } from '../render/pattern-drawing.ts';
 import type { PieceLabels } from '../render/piece-text.ts';
-import { sheetPages } from '../render/sheet-pages.ts';
+import { type SheetPages, sheetPages } from '../render/sheet-pages.ts';
 import { writePdf } from '../render/write-pdf.ts';
 import { writeSvg } from '../render/write-svg.ts';
 import { layOutSheets } from '../sheets/lay-out-sheets.ts';
@@ -13,6 +14,15 @@ import { lengthText } from '../workroom/length-text.ts';
 export interface PatternOptions {
   /** Name of the paper; the spec's own, or A4 (Letter where the spec is in inches) when absent. */
   readonly paper?: string;
+  /** Only the pieces of these gores, and of these layers; all when absent. */
+  readonly gores?: readonly string[];
+  readonly layers?: readonly string[];
+  /** Leave out sheets that would show straight stretches only. */
+  readonly endsOnly?: boolean;
+  /** Every layer's piece apart, also where only the hems differ. */
+  readonly layersApart?: boolean;
+  /** Labels of sheets to print again, in a file of their own. */
+  readonly again?: readonly string[];
   /** Bytes of the font for names that the standard fonts cannot write. */
   readonly font?: () => Uint8Array | Promise<Uint8Array>;
 }
@@ -46,21 +56,28 @@ export interface PatternFiles {
 /** `pattern.svg` and `pattern-<paper>.pdf`, from one plan of the sheets. */
 export async function patternFiles(gown: DraftedGown, options: PatternOptions): Promise<PatternFiles> {
   const paper = paperOf(gown, options.paper);
-  const plan = sheetPlan(gown, paper);
+  const plan = sheetPlan(gown, paper, options);
   const labels = labelsOf(gown);
   const pattern = patternDrawing(plan, labels);
-  const pages = sheetPages(plan, pattern, labels, longChecks(plan.pieces));
-  const pdf = await writePdf(pages.pages, {
-    title: `${gown.spec.gown}: pattern, ${paper.name}`,
-    subject: labels.trace,
-    bookmarks: pages.bookmarks,
-    ...(options.font === undefined ? {} : { font: options.font }),
-  });
+  const write = ({ pages, bookmarks }: SheetPages) =>
+    writePdf(pages, {
+      title: `${gown.spec.gown}: pattern, ${paper.name}`,
+      subject: labels.trace,
+      bookmarks,
+      ...(options.font === undefined ? {} : { font: options.font }),
+    });
+  const checks = longChecks(plan.pieces);
+  const pdf = await write(sheetPages(plan, pattern, labels, checks));
+  const files = new Map<string, string | Uint8Array>([
+    ['pattern.svg', writeSvg(pattern.whole)],
+    [`pattern-${paper.name}.pdf`, pdf.bytes],
+  ]);
+  if (options.again !== undefined) {
+    const again = await write(sheetPages(plan, pattern, labels, checks, options.again));
+    files.set(`pattern-${paper.name}-again.pdf`, again.bytes);
+  }
   return {
-    files: new Map<string, string | Uint8Array>([
-      ['pattern.svg', writeSvg(pattern.whole)],
-      [`pattern-${paper.name}.pdf`, pdf.bytes],
-    ]),
+    files,
     report: patternReport(plan),
     missingGlyphs: pdf.missingGlyphs,
   };
@@ -74,18 +91,33 @@ export function paperOf({ spec }: Pick<DraftedGown, 'spec'>, asked?: string): Pa
   return paper;
 }
 
-export function sheetPlan({ spec, cut }: DraftedGown, paper: Paper): SheetPlan {
+export function sheetPlan(gown: DraftedGown, paper: Paper, options: PatternOptions = {}): SheetPlan {
+  const { spec } = gown;
   const margin = spec.paper?.margin ?? PRINTER_MARGIN;
   const measured = spec.paper?.measured;
-  return layOutSheets(cut.pieces, {
+  return layOutSheets(chosenPieces(gown, options), {
     paper,
     margins: { left: margin, right: margin, top: margin, bottom: margin },
     lap: spec.paper?.lap ?? 0,
+    endsOnly: options.endsOnly ?? false,
+    layersApart: options.layersApart ?? false,
     scale:
       measured === undefined
         ? { across: 1, down: 1 }
         : { across: TEST_LENGTH / measured.across, down: TEST_LENGTH / measured.down },
   });
+}
+
+/** The pieces that are wanted on paper, all as a rule. */
+export function chosenPieces(
+  { cut }: DraftedGown,
+  { gores, layers }: Pick<PatternOptions, 'gores' | 'layers'>,
+): readonly CutPiece[] {
+  return cut.pieces.filter(
+    (piece) =>
+      (gores === undefined || gores.includes(piece.gore)) &&
+      (layers === undefined || piece.layers.some((layer) => layers.includes(layer))),
+  );
 }
 
 /** What printers leave white at most, mm; the contract's own figure. */

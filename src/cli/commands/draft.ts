@@ -1,5 +1,7 @@
+import { Option } from 'commander';
 import type { AddCommand } from '../command.ts';
 import type { DraftFlags } from '../draft-into-folder.ts';
+import { listed } from '../listed.ts';
 
 /** `draft SPEC` */
 export const addDraft: AddCommand = (program, machine, end) => {
@@ -11,7 +13,21 @@ export const addDraft: AddCommand = (program, machine, end) => {
     )
     .argument('<spec>', 'the gown spec')
     .option('-o, --out <folder>', "where to write (default: out/ and the spec's name)")
-    .option('--paper <size>', 'a4, a3, letter, legal or tabloid, in place of the paper in the spec')
+    .option(
+      '--paper <size>',
+      'a4, a3, letter, legal, tabloid, or a roll by its width (roll:914), in place of the paper in the spec',
+    )
+    .addOption(
+      new Option('--sheets <which>', 'ends leaves out sheets that show nothing but straight seams').choices([
+        'all',
+        'ends',
+      ]),
+    )
+    .option('--gores <names>', 'only these on the sheets, such as front,back', listed)
+    .option('--layer <names>', 'only these on the sheets', listed)
+    .option('--layers-apart', 'a piece for each layer, also where only the hems differ')
+    .option('--sheet <labels>', 'these sheets once more in a file of their own, such as C4', listed)
+    .option('--every <length>', 'between the levels of the chalk tables, such as 10cm or 4in')
     .option('--replace', 'overwrite files of the same names even if they are yours or were changed')
     .option('--json', 'print what was written as JSON')
     .action(async (file: string, flags: DraftFlags) => {
