@@ -28,6 +28,7 @@ import type { PaperOptions } from './outputs/paper-files.ts';
 import type { PatternOptions, PatternReport } from './outputs/pattern-files.ts';
 import { contentHash } from './report/content-hash.ts';
 import { findingsOf, type GownReport, gownReport } from './report/gown-report.ts';
+import { overskirtReport, partReport } from './report/part-report.ts';
 import type { ReadBase } from './spec/based-on.ts';
 import { readSpec } from './spec/read-spec.ts';
 import { type LayerSpec, placeOf, type Spec } from './spec/spec.ts';
@@ -115,7 +116,10 @@ export function draftSpec(spec: Spec): Drafting {
     cut,
     layers: layers.filter((layer, i) => layers.findIndex(({ name }) => name === layer.name) === i),
     overskirts,
-    report: gownReport(spec, content, drafts, measures),
+    report: gownReport(spec, content, drafts, measures, {
+      parts: parts.map(partReport),
+      overskirts: overskirts.map(({ report }, i) => overskirtReport(spec.overskirts![i]!, report)),
+    }),
   };
   return { gown, diagnostics };
 }

@@ -9,6 +9,19 @@ export function checkTable(report: GownReport, units: Units): string {
   const client = report.client === undefined ? '' : `, ${plainText(report.client)}`;
   return [
     `${plainText(report.gown)}${client}: content ${report.content}, lengths in ${units}\n`,
+    ...skirtTables(report, length),
+    ...(report.parts.length === 0 ? [] : [partTable(report, length)]),
+    ...report.overskirts.flatMap((overskirt) => [
+      `${plainText(overskirt.gown)}: an overskirt\n`,
+      ...skirtTables(overskirt, length),
+    ]),
+  ].join('\n');
+}
+
+type InUnits = (millimetres: number) => string;
+
+function skirtTables(report: GownReport, length: InUnits): string[] {
+  return [
     textTable([
       ['gore', 'cut', 'top', 'hem', 'flare', 'tightest radius'],
       ...report.gores.map((gore) => [
@@ -20,10 +33,7 @@ export function checkTable(report: GownReport, units: Units): string {
         gore.tightestRadius === null ? 'straight' : length(gore.tightestRadius),
       ]),
     ]),
-    textTable([
-      ['station', 'below the waist', 'waist seam to hem'],
-      ...report.stations.map((station) => [station.name, length(station.drop), length(station.length)]),
-    ]),
+    stationTable(report, length),
     textTable([
       ['seam', 'front side', 'back side', 'differ', 'waist angles', 'hem angles', 'hem off square'],
       ...report.seams.map((seam) => [
@@ -46,13 +56,44 @@ export function checkTable(report: GownReport, units: Units): string {
       ['hem', length(report.hem.sewn)],
       ...report.layers.map((layer) => [`hem of ${plainText(layer.name)}`, length(layer.sewnHem)]),
     ]),
-  ].join('\n');
+  ];
+}
+
+/** Each part's edges as they run round it: top, side, hem, side. */
+function partTable(report: GownReport, length: InUnits): string {
+  return textTable([
+    ['part', 'in layer', 'copies', 'edges of each'],
+    ...report.parts.map((part) => [
+      part.name,
+      part.layer,
+      String(part.copies),
+      Object.entries(part.edges)
+        .map(([name, edge]) => `${name} ${length(edge)}`)
+        .join(', '),
+    ]),
+  ]);
+}
+
+/** A column for the lengths as worn only where they are not as given. */
+function stationTable(report: GownReport, length: InUnits): string {
+  const moved = report.stations.some(({ given, asWorn }) => given !== asWorn);
+  const orFilledIn = (mm: number | null): string => (mm === null ? 'filled in' : length(mm));
+  return textTable([
+    ['station', 'below the waist', 'given', ...(moved ? ['as worn'] : []), 'waist seam to hem'],
+    ...report.stations.map((station) => [
+      station.name,
+      length(station.drop),
+      orFilledIn(station.given),
+      ...(moved ? [orFilledIn(station.asWorn)] : []),
+      length(station.length),
+    ]),
+  ]);
 }
 
 const DECIMALS: Readonly<Record<Units, number>> = { mm: 1, cm: 2, in: 3 };
 const MILLIMETRES: Readonly<Record<Units, number>> = { mm: 1, cm: 10, in: 25.4 };
 
-function lengthIn(units: Units): (millimetres: number) => string {
+function lengthIn(units: Units): InUnits {
   return (length) => (length / MILLIMETRES[units]).toFixed(DECIMALS[units]);
 }
 

@@ -3,8 +3,10 @@ import { lineAndColumn } from '../diagnostics/place.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
 import { lengthOfRun } from '../geometry/length.ts';
+import { wornLengths } from '../gown/worn-lengths.ts';
 import type { Spec } from '../spec/spec.ts';
 import type { GownMeasures } from '../truing/measure-gown.ts';
+import type { PartReport } from './part-report.ts';
 
 /** Every figure of the draft as `report.json` holds it: mm, mm², degrees. A gore on the fold is given as its half. */
 export interface GownReport {
@@ -25,7 +27,7 @@ export interface GownReport {
     readonly tightestRadius: number | null;
     readonly edges: Readonly<Record<string, number>>;
   }[];
-  readonly stations: readonly { readonly name: string; readonly length: number; readonly drop: number }[];
+  readonly stations: readonly StationReport[];
   readonly seams: readonly {
     readonly name: string;
     readonly lengths: readonly [number, number];
@@ -43,6 +45,20 @@ export interface GownReport {
     readonly hem: string;
     readonly sewnHem: number;
   }[];
+  /** Flounces, strips and godets. */
+  readonly parts: readonly PartReport[];
+  readonly overskirts: readonly GownReport[];
+}
+
+/** mm. `length` is finished, from the sewn edge of the bodice to the hem. */
+export interface StationReport {
+  readonly name: string;
+  readonly length: number;
+  readonly drop: number;
+  /** As the spec gives it; null where it is filled in. */
+  readonly given: number | null;
+  /** The same over the petticoat and in the shoes that she will wear; along the cloth. */
+  readonly asWorn: number | null;
 }
 
 export interface Finding {
@@ -58,8 +74,11 @@ export function gownReport(
   content: string,
   drafts: LayerDrafts,
   measures: GownMeasures,
+  beside: Pick<GownReport, 'parts' | 'overskirts'>,
 ): GownReport {
   const { gown } = drafts.gown;
+  const worn = wornLengths(spec);
+  const given = (length: number | undefined): number | null => (length === undefined ? null : mm(length));
   return {
     gown: spec.gown,
     ...(spec.client === undefined ? {} : { client: spec.client }),
@@ -76,10 +95,13 @@ export function gownReport(
       tightestRadius: Number.isFinite(gore.tightest) ? mm(gore.tightest) : null,
       edges: Object.fromEntries(Object.entries(gore.edges).map(([name, length]) => [name, mm(length)])),
     })),
-    stations: gown.stations.map(({ name, drop }, i) => ({
+    // All the way round, the last station is the first again.
+    stations: gown.stations.slice(0, gown.closed ? -1 : undefined).map(({ name, drop }, i) => ({
       name,
       length: mm(drafts.gown.lengths[i]!),
       drop: mm(drop),
+      given: given(spec.lengths.at[name]),
+      asWorn: given(worn.at[name]),
     })),
     seams: measures.seams.map((seam) => ({
       name: seam.name,
@@ -101,6 +123,7 @@ export function gownReport(
       hem: layer.hem,
       sewnHem: mm(sewnHem(draft, layer.gores)),
     })),
+    ...beside,
   };
 }
 

@@ -1,4 +1,5 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
+import { wornLengths } from '../gown/worn-lengths.ts';
 import type { Spec } from '../spec/spec.ts';
 
 /** Sewn edge of the bodice to the floor, along the cloth over the petticoat, mm. */
@@ -18,7 +19,8 @@ export function floorLengths(
   draft: GownDraft,
   level: () => readonly number[] | undefined,
 ): (FloorLength | undefined)[] {
-  const known = draft.gown.stations.map((_, i) => knownFloor(spec, draft, level, i));
+  const measured = wornLengths(spec).toFloor ?? {};
+  const known = draft.gown.stations.map(({ name }, i) => measured[name] ?? knownFloor(spec, draft, level, i));
   return known.map((length, i) =>
     length === undefined ? between(known, draft.hem.ways, i) : { length, estimated: false },
   );
@@ -31,8 +33,6 @@ function knownFloor(
   i: number,
 ): number | undefined {
   const { gown, lengths } = draft;
-  const measured = spec.lengths.toFloor?.[gown.stations[i]!.name];
-  if (measured !== undefined) return measured;
   const offFloor = spec.lengths.offFloor;
   if (gown.lengths.measured === 'to-floor') {
     const given = gown.stations[i]!.length;
