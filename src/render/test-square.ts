@@ -1,5 +1,5 @@
 import type { Point } from '../geometry/curve.ts';
-import type { Scale } from '../sheets/sheet-plan.ts';
+import type { Scale } from '../sheets/sheet-options.ts';
 import type { Mark } from './drawing.ts';
 import type { Strip } from './page-strip.ts';
 import { boxMark, lineMark, textMark } from './ruled-marks.ts';

@@ -1,6 +1,7 @@
 import type { CutPiece } from '../draft/piece.ts';
 import { layOutRoll } from './lay-out-roll.ts';
-import { layOutSheets, type SheetOptions } from './lay-out-sheets.ts';
+import { layOutSheets } from './lay-out-sheets.ts';
+import type { SheetOptions } from './sheet-options.ts';
 import type { SheetPlan } from './sheet-plan.ts';
 
 /** Lays the whole pattern on one page where it fits one, for a projector over the table: the narrowest that holds it. */

@@ -3,10 +3,10 @@ import { areaInside } from '../geometry/area.ts';
 import type { Placement } from '../geometry/transform.ts';
 import { FIRST_PAGES, sheetLabel } from './grid-sheets.ts';
 import { hemPartners } from './hem-partners.ts';
-import type { SheetOptions } from './lay-out-sheets.ts';
 import { movedPiece } from './moved-piece.ts';
 import { nestOnRoll, type RollNest } from './nest-on-roll.ts';
 import { sheetFrame } from './sheet-frame.ts';
+import type { SheetOptions } from './sheet-options.ts';
 import type { LaidPiece, Sheet, SheetPlan } from './sheet-plan.ts';
 import { cutLine, everyRun, workingShape } from './working-shape.ts';
 
@@ -48,7 +48,10 @@ export function layOutRoll(cutPieces: readonly CutPiece[], options: SheetOptions
   });
   const area = groups.reduce((sum, [main]) => sum + areaInside(cutLine(cutPieces[main!]!)), 0);
   return {
-    ...options,
+    options,
+    paper,
+    margins,
+    scale,
     frame,
     pieces,
     sheets,

@@ -12,25 +12,12 @@ import { improveNest } from './improve-nest.ts';
 import { layOutRoll } from './lay-out-roll.ts';
 import { movedPiece } from './moved-piece.ts';
 import { CLEAR, LINE_REACH, nestOnGrid, type Position } from './nest-on-grid.ts';
-import type { Paper } from './paper.ts';
-import { type Margins, sheetFrame } from './sheet-frame.ts';
-import type { LaidPiece, Scale, SheetPlan } from './sheet-plan.ts';
+import { sheetFrame } from './sheet-frame.ts';
+import type { SheetOptions } from './sheet-options.ts';
+import type { LaidPiece, SheetPlan } from './sheet-plan.ts';
 import { shownGrain } from './shown-grain.ts';
 import { type Cell, visitCells } from './touched-sheets.ts';
 import { cutLine, drawnRuns, everyRun, polylineOf, type ShownRuns, workingShape } from './working-shape.ts';
-
-export interface SheetOptions {
-  readonly paper: Paper;
-  readonly margins: Margins;
-  /** Width of a printed strip that the next sheet lies on, mm on paper; 0 to lap on the white margin alone. */
-  readonly lap: number;
-  /** Millimetres on paper for one of the pattern. */
-  readonly scale: Scale;
-  /** Every layer's piece apart, also where only the hems differ. */
-  readonly layersApart?: boolean;
-  /** Leave out sheets that would show only straight stretches of seam and grain: she bridges them with a ruler. */
-  readonly endsOnly?: boolean;
-}
 
 /**
  * Lays pieces on as few sheets as the search finds, and lists the sheets that have a line on them. Pieces of one gore
@@ -61,7 +48,10 @@ function layOutGrid(cutPieces: readonly CutPiece[], options: SheetOptions): Shee
       : [],
   );
   return {
-    ...options,
+    options,
+    paper: options.paper,
+    margins: options.margins,
+    scale: options.scale,
     frame,
     pieces,
     sheets,

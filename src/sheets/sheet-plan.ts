@@ -3,14 +3,16 @@ import type { Line } from '../geometry/curve.ts';
 import type { Gap } from './gaps.ts';
 import type { Paper } from './paper.ts';
 import type { Margins, SheetFrame } from './sheet-frame.ts';
+import type { Scale, SheetOptions } from './sheet-options.ts';
 
 /** Pieces lying on a grid of sheets. The pattern's coordinates are those of `pattern.svg`: 0 0 at the grid's corner. */
 export interface SheetPlan {
   readonly paper: Paper;
   readonly margins: Margins;
   readonly frame: SheetFrame;
-  /** Millimetres on paper for one of the pattern, to undo what the printer gets wrong; 1 as a rule. */
   readonly scale: Scale;
+  /** What was asked for. */
+  readonly options: SheetOptions;
   /** In the order given: from the centre front round. */
   readonly pieces: readonly LaidPiece[];
   /** In the order of printing. */
@@ -23,11 +25,6 @@ export interface SheetPlan {
   readonly gridPerPiece: number;
   /** Sheets that the pieces' area fills; blank sheets left out inside wide pieces may beat it. */
   readonly areaBound: number;
-}
-
-export interface Scale {
-  readonly across: number;
-  readonly down: number;
 }
 
 /** A piece moved (and turned by quarters) to where the sheets show it. */

@@ -1,6 +1,5 @@
-import type { SheetOptions } from './lay-out-sheets.ts';
 import type { Margins } from './sheet-frame.ts';
-import type { Scale } from './sheet-plan.ts';
+import type { Scale, SheetOptions } from './sheet-options.ts';
 
 /** What decides how a gown's pieces lie on sheets, apart from the gown: kept in the PDF so that it can be audited. */
 export interface SheetSettings {

@@ -29,6 +29,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   ],
   render: ['geometry', 'diagnostics'],
   sheets: ['geometry', 'diagnostics'],
+  audit: ['geometry', 'diagnostics'],
   report: [
     'workroom',
     'lay-plans',
@@ -45,8 +46,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 /** From a drafted gown to files: it calls the stages that are left and the drawing of each. */
 const OUTPUTS = 'outputs';
 
-/** These draw what the stages made: they may name its types, and never call a stage. */
-const ONLY_TYPES_OF_STAGES = ['render', 'sheets'];
+/** These draw what the stages made, or read it back: they may name its types, and never call a stage. */
+const ONLY_TYPES_OF_STAGES = ['render', 'sheets', 'audit'];
 
 const SOURCE = join(import.meta.dirname, '../../src');
 const files = sourceFiles(SOURCE).map((path) => ({
