@@ -59,7 +59,10 @@ export function faultText(fault: AuditFault): FaultText {
       };
     case 'other-content':
       return {
-        message: `the PDF was made from content ${fault.found}, the spec now is ${fault.planned}`,
+        message:
+          fault.found === ''
+            ? `the PDF does not say which version of a spec made it; this one is ${fault.planned}`
+            : `the PDF was made from ${fault.found}; this spec is ${fault.planned}`,
         why: 'pieces of two versions do not fit one another',
         hint: 'print the pattern of the version that you mean to cut, and keep no sheets of the other',
       };

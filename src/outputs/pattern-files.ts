@@ -9,6 +9,7 @@ import { layOutSheets } from '../sheets/lay-out-sheets.ts';
 import { longChecks } from '../sheets/long-checks.ts';
 import { type Paper, paperNamed } from '../sheets/paper.ts';
 import type { SheetPlan } from '../sheets/sheet-plan.ts';
+import { settingsText } from '../sheets/sheet-settings.ts';
 import { lengthText } from '../workroom/length-text.ts';
 
 export interface PatternOptions {
@@ -30,6 +31,8 @@ export interface PatternOptions {
 /** `pattern` in `report.json`. */
 export interface PatternReport {
   readonly paper: string;
+  /** Millimetres on paper for one of the pattern: what undoes the printer's measured error. */
+  readonly scale: { readonly across: number; readonly down: number };
   readonly sheets: readonly {
     readonly page: number;
     readonly label: string;
@@ -63,6 +66,7 @@ export async function patternFiles(gown: DraftedGown, options: PatternOptions): 
     writePdf(pages, {
       title: `${gown.spec.gown}: pattern, ${paper.name}`,
       subject: labels.trace,
+      keywords: settingsText(plan.options, options),
       bookmarks,
       ...(options.font === undefined ? {} : { font: options.font }),
     });
@@ -137,6 +141,7 @@ export function labelsOf({ spec, content }: Pick<DraftedGown, 'spec' | 'content'
 function patternReport(plan: SheetPlan): PatternReport {
   return {
     paper: plan.paper.name,
+    scale: { across: plan.scale.across, down: plan.scale.down },
     sheets: plan.sheets.map(({ page, label, x, y, width, height, left, bottom }) => ({
       page,
       label,
