@@ -3,6 +3,7 @@ import { version } from '../../package.json';
 import { plainText } from '../diagnostics/plain-text.ts';
 import type { AddCommand } from './command.ts';
 import { addCheck } from './commands/check.ts';
+import { addCompare } from './commands/compare.ts';
 import { addDraft } from './commands/draft.ts';
 import { addMeasures } from './commands/measures.ts';
 import { addNew } from './commands/new.ts';
@@ -11,7 +12,7 @@ import type { ExitStatus } from './exit-status.ts';
 import type { Machine } from './machine.ts';
 
 /** Every command, in the order in which a gown meets them. Each loads its heavy modules when it runs. */
-const COMMANDS: readonly AddCommand[] = [addNew, addCheck, addDraft, addMeasures, addSchema];
+const COMMANDS: readonly AddCommand[] = [addNew, addCheck, addDraft, addCompare, addMeasures, addSchema];
 
 /** The command line as a whole. */
 export function program(machine: Machine, end: (status: ExitStatus) => void): Command {

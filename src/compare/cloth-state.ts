@@ -1,4 +1,4 @@
-import type { GownVersion } from './compare.ts';
+import type { GownVersion } from './gown-version.ts';
 
 /**
  * What the spec's `cut` says of a layer: cut from the old version, from the new one already, from another (its hash),

@@ -2,7 +2,7 @@ import { cutOutline } from '../allowances/cut-outline.ts';
 import type { CutPiece } from '../draft/piece.ts';
 import type { Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
-import { add } from '../geometry/point.ts';
+import { add, subtract } from '../geometry/point.ts';
 import { depthIn, isNoLarger, type Region } from '../geometry/region.ts';
 import { CLOTH_HOLDS, LINE_STAYS } from '../geometry/tolerances.ts';
 import { laidOn } from './best-shift.ts';
@@ -15,7 +15,7 @@ import type { EdgeChange, PieceChange } from './piece-change.ts';
 export const LEAST_ALLOWANCE = 6;
 
 /** What the shapes alone say of one piece. */
-export type ShapeChange = Pick<PieceChange, 'verdict' | 'shift' | 'edges' | 'marks' | 'amount'>;
+export type ShapeChange = Pick<PieceChange, 'verdict' | 'shift' | 'slid' | 'edges' | 'marks' | 'amount'>;
 
 /** Lays the new piece on the cloth that was cut by the old one. */
 export function comparePiece(old: CutPiece, piece: CutPiece): ShapeChange {
@@ -27,7 +27,7 @@ export function comparePiece(old: CutPiece, piece: CutPiece): ShapeChange {
   const seams = outlineSamples(piece.piece.edges);
   const marks = movedMarks(old, piece, start);
   if (staysThere(cutLine, old.cutEdges, cloth, own, start) && !marks.includes('seam-line'))
-    return { verdict: 'same', shift: start, edges: [], marks, amount: 0 };
+    return { verdict: 'same', shift: start, slid: NOT_SLID, edges: [], marks, amount: 0 };
 
   const lay = (samples: readonly OutlineSample[], region?: Region) =>
     laidOn(pointsOf(samples), cloth.region, start, onFold, region);
@@ -37,22 +37,29 @@ export function comparePiece(old: CutPiece, piece: CutPiece): ShapeChange {
     const { shift, depth } = lay(cutLine, own.region);
     if (depth >= -CLOTH_HOLDS) {
       const edges = changesAt(shift).flatMap(withoutLeft);
-      return { verdict: 're-mark', shift, marks, edges, amount: mostOff(edges) };
+      return { verdict: 're-mark', ...slidTo(shift, start), marks, edges, amount: mostOff(edges) };
     }
   }
   const { shift, depth } = lay(outlineSamples(leastEdges(piece)));
   if (depth >= -CLOTH_HOLDS) {
     const edges = changesAt(shift);
-    return { verdict: 'let-out', shift, marks, edges, amount: shortest(edges)?.least ?? 0 };
+    return { verdict: 'let-out', ...slidTo(shift, start), marks, edges, amount: shortest(edges)?.least ?? 0 };
   }
   const edges = changesAt(start);
   return {
     verdict: 're-cut',
     shift: start,
+    slid: NOT_SLID,
     marks,
     edges,
     amount: Math.max(-depth, ...leftsOf(edges).map(shortBy)),
   };
+}
+
+const NOT_SLID: Point = { x: 0, y: 0 };
+
+function slidTo(shift: Point, start: Point): Pick<ShapeChange, 'shift' | 'slid'> {
+  return { shift, slid: subtract(shift, start) };
 }
 
 function pointsOf(samples: readonly OutlineSample[]): Point[] {

@@ -2,7 +2,7 @@ import type { CutPiece } from '../draft/piece.ts';
 import type { LayerSpec, Spec } from '../spec/spec.ts';
 import { mirroredPiece } from './cloth.ts';
 import { comparePiece, type ShapeChange } from './compare-piece.ts';
-import type { NewCloth, PieceChange } from './piece-change.ts';
+import type { NewCloth, PieceChange, Verdict } from './piece-change.ts';
 import { sameCloth } from './same-cloth.ts';
 
 /** What is cut for one version of a gown. */
@@ -32,21 +32,25 @@ export function comparePieces(old: CutVersion, now: CutVersion): PieceChanges {
   const before = placedPieces(old);
   const after = placedPieces(now);
   const used = new Set<Placed>();
-  const shapes = new Map<string, ShapeChange>();
+  const shapes: Shapes = new Map();
   const rename = renames(old, now);
   const changes = after.map((piece): PieceChange => {
-    const was = partnerOf(piece, before, rename);
-    const name = nameOf(piece);
-    if (was === undefined) return { ...name, ...CUT_NEW, newCloth: 'piece-is-new' };
-    used.add(was);
-    const newCloth = newClothFor(was, piece, old.spec, now.spec);
-    if (newCloth !== undefined) return { ...name, ...CUT_NEW, newCloth };
-    return { ...name, ...shapeChange(was, piece, before, after, shapes) };
+    const partners = partnersOf(piece, before, rename);
+    for (const partner of partners) used.add(partner);
+    const found = partners.map((was) => pieceChange(was, piece, old, now, shapes));
+    return worst(found) ?? { ...nameOf(piece), ...CUT_NEW, piece: piece.cutPiece, newCloth: 'piece-is-new' };
   });
   return { changes, dropped: before.filter((piece) => !used.has(piece)).map(nameOf) };
 }
 
-const CUT_NEW = { verdict: 're-cut', shift: { x: 0, y: 0 }, edges: [], marks: [], amount: 0 } as const;
+const CUT_NEW = {
+  verdict: 're-cut',
+  shift: { x: 0, y: 0 },
+  slid: { x: 0, y: 0 },
+  edges: [],
+  marks: [],
+  amount: 0,
+} as const;
 
 function placedPieces({ pieces, layers }: CutVersion): Placed[] {
   return layers.flatMap(({ name, cloth }) =>
@@ -88,14 +92,41 @@ function renames(old: CutVersion, now: CutVersion): Renames {
   };
 }
 
-/** The piece of the old version that this one may be cut from: of its own side, else one of a pair, else either side. */
-function partnerOf(piece: Placed, before: readonly Placed[], rename: Renames): Placed | undefined {
+/** The pieces of the old version that this one is cut from: of its own side, else one of a pair, else both sides. */
+function partnersOf(piece: Placed, before: readonly Placed[], rename: Renames): Placed[] {
   const gore = rename.gores.get(piece.gore) ?? piece.gore;
   const layer = rename.layers.get(piece.layer) ?? piece.layer;
   const alike = before.filter((one) => one.gore === gore && one.layer === layer);
-  return (
-    alike.find((one) => one.side === piece.side) ?? alike.find((one) => one.side === undefined) ?? alike[0]
-  );
+  const own = alike.find((one) => one.side === piece.side) ?? alike.find((one) => one.side === undefined);
+  return own === undefined ? alike : [own];
+}
+
+function pieceChange(
+  was: Placed,
+  piece: Placed,
+  old: CutVersion,
+  now: CutVersion,
+  known: Shapes,
+): PieceChange {
+  const [before, after] = asDrawnAlike(was, piece);
+  const pieces = { was: before, piece: after };
+  const newCloth = newClothFor(was, piece, old.spec, now.spec);
+  if (newCloth !== undefined) return { ...nameOf(piece), ...CUT_NEW, ...pieces, newCloth };
+  // Layers whose pieces are alike before and after are compared once.
+  const key = [was, piece].map(({ cutPiece, side }) => `${cutPiece.gore} ${cutPiece.layers} ${side}`).join();
+  const shape = known.get(key) ?? comparePiece(before, after);
+  known.set(key, shape);
+  return { ...nameOf(piece), ...shape, ...pieces };
+}
+
+type Shapes = Map<string, ShapeChange>;
+
+const FROM_BAD_TO_GOOD: readonly Verdict[] = ['re-cut', 'let-out', 're-mark', 'same'];
+
+function worst(changes: readonly PieceChange[]): PieceChange | undefined {
+  return [...changes].sort(
+    (a, b) => FROM_BAD_TO_GOOD.indexOf(a.verdict) - FROM_BAD_TO_GOOD.indexOf(b.verdict),
+  )[0];
 }
 
 function newClothFor(was: Placed, piece: Placed, old: Spec, now: Spec): NewCloth | undefined {
@@ -110,22 +141,6 @@ function newClothFor(was: Placed, piece: Placed, old: Spec, now: Spec): NewCloth
 
 function countOf({ cutPiece: { piece } }: Placed): number {
   return piece.cut === 'pair' ? 2 : (piece.copies ?? 1);
-}
-
-/** Layers whose pieces are alike before and after are compared once. */
-function shapeChange(
-  was: Placed,
-  piece: Placed,
-  before: readonly Placed[],
-  after: readonly Placed[],
-  known: Map<string, ShapeChange>,
-): ShapeChange {
-  const first = (list: readonly Placed[], one: Placed) =>
-    list.findIndex((other) => other.cutPiece === one.cutPiece);
-  const key = `${first(before, was)} ${first(after, piece)}`;
-  const found = known.get(key) ?? comparePiece(...asDrawnAlike(was, piece));
-  known.set(key, found);
-  return found;
 }
 
 /** One of a pair is drawn for the wearer's left; a single for her right is drawn the other way round. */

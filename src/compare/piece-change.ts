@@ -1,3 +1,4 @@
+import type { CutPiece } from '../draft/piece.ts';
 import type { Point } from '../geometry/curve.ts';
 
 /**
@@ -32,8 +33,13 @@ export interface PieceChange {
   readonly side?: 'left' | 'right';
   readonly verdict: Verdict;
   readonly newCloth?: NewCloth;
-  /** How the new piece is laid on the old one, mm: to the right and down as drawn. */
+  /** The piece that was cut, and the new one drawn the same way round. */
+  readonly was?: CutPiece;
+  readonly piece: CutPiece;
+  /** From the new piece's coordinates to the old one's, mm: to the right and down as drawn. */
   readonly shift: Point;
+  /** How far of that the new piece is slid from where waist lies on waist and fold on fold. */
+  readonly slid: Point;
   /** Edges at which cloth comes off or is missing. */
   readonly edges: readonly EdgeChange[];
   /** The seam lines or the notches lie elsewhere, though the cloth is enough. */

@@ -5,11 +5,12 @@ import type { Spec } from '../spec/spec.ts';
 const SHORT = 8;
 
 /**
- * Names what a spec says, not how it is written: comments, the order of keys and the units make no difference.
+ * Names what a spec says, not how it is written: comments, the order of keys and the units make no difference, nor
+ * does the record of what is cut already: writing this very hash into it must not change it.
  * @returns the first eight hexadecimal digits of a SHA-256
  */
 export function contentHash(spec: Spec): string {
-  const { places: _places, units: _units, ...said } = spec;
+  const { places: _places, units: _units, cut: _cut, ...said } = spec;
   return createHash('sha256').update(canonical(said)).digest('hex').slice(0, SHORT);
 }
 

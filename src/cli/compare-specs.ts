@@ -1,0 +1,66 @@
+import { existsSync, statSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import type { Comparison } from '../compare/compare.ts';
+import { comparisonJson } from '../compare/comparison-json.ts';
+import { comparisonText } from '../compare/comparison-text.ts';
+import { plainText } from '../diagnostics/plain-text.ts';
+import { compareGowns, comparisonSvg, type NamedGown } from '../outputs/comparison.ts';
+import { draft } from '../pipeline.ts';
+import { ExitStatus } from './exit-status.ts';
+import { findingsJson } from './findings-json.ts';
+import { readAtRevision } from './git-file.ts';
+import type { Machine } from './machine.ts';
+import { hasErrors, printFindings } from './print-findings.ts';
+import { basesBeside, readSource } from './read-source.ts';
+import { fileAtRevision } from './revision.ts';
+import { writeNewFile } from './write-new-file.ts';
+
+export interface CompareFlags {
+  readonly json?: boolean;
+  readonly out?: string;
+}
+
+/** `compare`: what changed between two versions of a gown, and what it means for cloth and paper. */
+export function compareSpecs(old: string, now: string, flags: CompareFlags, machine: Machine): ExitStatus {
+  const versions = [draftedSpec(old, machine), draftedSpec(now, machine)] as const;
+  const [before, after] = versions.map(({ gown }) => gown);
+  const failed = versions.filter(({ gown }) => gown === undefined).flatMap(({ diagnostics }) => diagnostics);
+  if (before === undefined || after === undefined) {
+    if (flags.json) machine.out(`${JSON.stringify({ findings: findingsJson(failed) }, null, 2)}\n`);
+    else printFindings(failed, machine);
+    return ExitStatus.specWrong;
+  }
+  const comparison = compareGowns(before, after);
+  const drawing = flags.out === undefined ? undefined : writeDrawing(flags.out, comparison, machine);
+  if (flags.json) machine.out(`${JSON.stringify(comparisonJson(comparison), null, 2)}\n`);
+  else {
+    machine.out(comparisonText(comparison));
+    if (drawing !== undefined) machine.out(`\n${plainText(drawing)}\n`);
+  }
+  return hasErrors(after.diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
+}
+
+/** A spec from a file, or from a file at a revision, drafted; `gown` only where it can be. */
+export function draftedSpec(
+  name: string,
+  machine: Machine,
+): { readonly gown?: NamedGown; readonly diagnostics: NamedGown['diagnostics'] } {
+  const asked = fileAtRevision(name, machine);
+  const { source, diagnostics, readBase } =
+    asked === undefined
+      ? { ...readSource(name, machine), readBase: basesBeside(name, machine) }
+      : readAtRevision(asked, machine);
+  if (source === undefined) return { diagnostics };
+  const drafting = draft(source, readBase);
+  const { gown } = drafting;
+  if (gown === undefined) return { diagnostics: drafting.diagnostics };
+  return { gown: { name, gown, diagnostics: drafting.diagnostics }, diagnostics: drafting.diagnostics };
+}
+
+/** Into the file named, or `compare.svg` in a folder. */
+function writeDrawing(out: string, comparison: Comparison, machine: Machine): string {
+  const path = resolve(machine.folder, out);
+  const name = existsSync(path) && statSync(path).isDirectory() ? join(out, 'compare.svg') : out;
+  writeNewFile(resolve(machine.folder, name), comparisonSvg(comparison), name);
+  return name;
+}

@@ -1,0 +1,117 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { amountText } from '../workroom/money.ts';
+import type { ClothState } from './cloth-state.ts';
+import type { Comparison } from './compare.ts';
+import type { GownVersion } from './gown-version.ts';
+import type { LayFigures } from './lay-changes.ts';
+import type { EdgeChange, PieceChange } from './piece-change.ts';
+import type { Scalar, SpecValue } from './spec-values.ts';
+
+/** A comparison as a script reads it: lengths in mm, angles in degrees, shares as fractions, money as text. */
+export function comparisonJson(comparison: Comparison): object {
+  const { old, now, pieces, findings } = comparison;
+  return {
+    old: versionJson(old),
+    new: versionJson(now),
+    spec: comparison.spec.map(({ path, old: was, now: is }) => ({
+      path,
+      kind: (is ?? was)!.kind,
+      old: was === undefined ? null : valueJson(was),
+      new: is === undefined ? null : valueJson(is),
+    })),
+    pieces: pieces.changes.map((change) => ({
+      ...pieceJson(change),
+      cloth: clothJson(comparison.cloth.get(change.layer)),
+    })),
+    dropped: pieces.dropped,
+    lays: comparison.lays.map(({ layer, old: was, now: is }) => ({
+      layer,
+      old: layJson(was),
+      new: layJson(is),
+    })),
+    price: { old: priceJson(old), new: priceJson(now) },
+    findings: {
+      new: findings.added.map(findingJson),
+      gone: findings.gone.map(findingJson),
+      changed: findings.changed.map(({ old: was, now: is }) => ({ ...findingJson(is), was: was.message })),
+    },
+  };
+}
+
+function findingJson({ code, level, message }: Diagnostic): object {
+  return { code, level, message };
+}
+
+function versionJson({ name, content, spec }: GownVersion): object {
+  return { name, gown: spec.gown, content };
+}
+
+function valueJson({ kind, value }: SpecValue): unknown {
+  const one = (scalar: Scalar): Scalar => {
+    if (typeof scalar !== 'number') return scalar;
+    return Number((kind === 'angle' ? (scalar * 180) / Math.PI : scalar).toFixed(6));
+  };
+  return Array.isArray(value) ? (value as readonly Scalar[]).map(one) : one(value as Scalar);
+}
+
+function pieceJson({
+  gore,
+  layer,
+  side,
+  verdict,
+  newCloth,
+  shift,
+  marks,
+  amount,
+  edges,
+}: PieceChange): object {
+  return {
+    gore,
+    layer,
+    ...(side === undefined ? {} : { side }),
+    verdict,
+    mm: rounded(amount),
+    ...(newCloth === undefined ? {} : { reason: newCloth }),
+    shift: { x: rounded(shift.x), y: rounded(shift.y) },
+    marks,
+    edges: edges.map(edgeJson),
+  };
+}
+
+function edgeJson({ edge, from, comesOff, left }: EdgeChange): object {
+  return {
+    edge,
+    ...(from === undefined ? {} : { from }),
+    ...(comesOff === undefined ? {} : { comesOff: roundedAll(comesOff) }),
+    ...(left === undefined ? {} : { left: roundedAll(left) }),
+  };
+}
+
+function clothJson(state: ClothState | undefined): string {
+  return typeof state === 'object' ? `cut-from-${state.cutFrom}` : (state ?? 'not-recorded');
+}
+
+function layJson(lay: LayFigures | undefined): object | null {
+  if (lay === undefined) return null;
+  const { cloth, length, buy, cost } = lay;
+  return {
+    cloth,
+    length: rounded(length),
+    buy: rounded(buy),
+    cost: cost === undefined ? null : amountText(cost),
+  };
+}
+
+function priceJson({ price }: GownVersion): object | null {
+  return price === undefined ? null : { amount: amountText(price), currency: price.currency ?? null };
+}
+
+/** To a hundredth of a millimetre: finer is only how curves were fitted. */
+function rounded(value: number): number {
+  const result = Math.round(value * 100) / 100;
+  return result === 0 ? 0 : result;
+}
+
+function roundedAll<T extends Readonly<Record<string, number>>>(figures: T): T {
+  return Object.fromEntries(Object.entries(figures).map(([key, value]) => [key, rounded(value)])) as T;
+}

@@ -1,0 +1,87 @@
+import type { Units } from '../spec/spec.ts';
+import { lengthText } from '../workroom/length-text.ts';
+import { LEAST_ALLOWANCE } from './compare-piece.ts';
+import type { EdgeChange, NewCloth, PieceChange } from './piece-change.ts';
+import { edgeWords } from './value-words.ts';
+
+/** What happens to one piece, edge by edge: short sentences without a full stop. */
+export function pieceWords(change: PieceChange, units: Units): string[] {
+  if (change.newCloth !== undefined) return [NEW_CLOTH[change.newCloth]];
+  const { x, y } = change.slid;
+  const moved = Math.hypot(x, y) >= WORTH_SAYING;
+  const edges = change.edges.flatMap((edge) => wordsOfEdge(edge, change, units));
+  const onlyLines = change.verdict === 're-mark' && edges.length === 0;
+  return [
+    ...(moved && change.verdict !== 'same'
+      ? [`slide the new piece ${shiftWords(x, y, units)} on the old one, from waist on waist`]
+      : []),
+    ...(onlyLines ? ['the seam line moves; next to nothing comes off'] : edges),
+    ...(change.marks.includes('notches') && change.verdict !== 're-cut'
+      ? ['its notches move: mark them anew']
+      : []),
+  ];
+}
+
+/** Less than this is neither marked nor trimmed, mm; the figures in JSON are exact. */
+const WORTH_SAYING = 0.5;
+
+const NEW_CLOTH: Readonly<Record<NewCloth, string>> = {
+  'piece-is-new': 'the old version has no such piece',
+  'cloth-is-other': 'it is of another cloth now',
+  'now-on-the-fold': 'it was cut as a pair and is one piece on the fold now',
+  'more-of-them': 'more of them are needed than were cut',
+};
+
+function wordsOfEdge(edge: EdgeChange, { verdict }: PieceChange, units: Units): string[] {
+  const { left, comesOff } = edge;
+  const words: string[] = [];
+  if (
+    left !== undefined &&
+    (verdict === 're-cut' ? isTooLittle(left) : left.wanted - left.least >= WORTH_SAYING)
+  )
+    words.push(`${edge.edge}: ${leftWords(edge, left, units)}`);
+  if (comesOff !== undefined && comesOff.most >= WORTH_SAYING && verdict !== 're-cut')
+    words.push(`${edge.edge}: ${comesOffWords(edge, comesOff, units)}`);
+  return words;
+}
+
+/** What a piece is cut again for; what else is short does not matter then. */
+function isTooLittle({ wanted, least }: NonNullable<EdgeChange['left']>): boolean {
+  return least < Math.min(wanted, LEAST_ALLOWANCE);
+}
+
+function leftWords(edge: EdgeChange, left: NonNullable<EdgeChange['left']>, units: Units): string {
+  const at = placeWords(edge, left.at, units);
+  if (left.least < 0)
+    return `the seam line runs ${edgeWords(-left.least, units)} outside the cloth, most ${at}`;
+  return `${edgeWords(left.least, units)} of ${edgeWords(left.wanted, units)} allowance left, least ${at}`;
+}
+
+function comesOffWords(
+  edge: EdgeChange,
+  { most, least, at }: NonNullable<EdgeChange['comesOff']>,
+  units: Units,
+): string {
+  if (most - least < WORTH_SAYING) return `${edgeWords(most, units)} comes off all along`;
+  const from = least < WORTH_SAYING ? 'up to' : `${edgeWords(least, units)} to`;
+  return `${from} ${edgeWords(most, units)} comes off, most ${placeWords(edge, at, units)}`;
+}
+
+function placeWords({ from }: EdgeChange, at: number, units: Units): string {
+  if (from === undefined) return `${lengthText(at, units)} down from the waist`;
+  return at < WORTH_SAYING ? `at ${edgeName(from)}` : `${lengthText(at, units)} from ${edgeName(from)}`;
+}
+
+function edgeName(name: string): string {
+  return name === 'fold' ? 'the fold' : name;
+}
+
+function shiftWords(x: number, y: number, units: Units): string {
+  const parts = [
+    ...(Math.abs(y) >= WORTH_SAYING ? [`${edgeWords(Math.abs(y), units)} ${y > 0 ? 'down' : 'up'}`] : []),
+    ...(Math.abs(x) >= WORTH_SAYING
+      ? [`${edgeWords(Math.abs(x), units)} to the ${x > 0 ? 'right' : 'left'}`]
+      : []),
+  ];
+  return parts.length === 0 ? edgeWords(Math.hypot(x, y), units) : parts.join(' and ');
+}

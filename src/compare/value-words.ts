@@ -1,0 +1,48 @@
+import { lengthText as inUnits } from '../spec/length-in-units.ts';
+import type { Units } from '../spec/spec.ts';
+import { lengthText } from '../workroom/length-text.ts';
+import type { Scalar, SpecValue } from './spec-values.ts';
+
+/** A value of a spec as the maker would write it, in her units. */
+export function valueWords({ kind, value }: SpecValue, units: Units): string {
+  if (Array.isArray(value))
+    return (value as readonly Scalar[]).map((one) => scalarWords(kind, one, units)).join(', ');
+  return scalarWords(kind, value as Scalar, units);
+}
+
+function scalarWords(kind: SpecValue['kind'], value: Scalar, units: Units): string {
+  if (typeof value !== 'number') return String(value);
+  switch (kind) {
+    case 'length':
+      return inUnits(value, units);
+    case 'angle':
+      return `${rounded((value * 180) / Math.PI, 3)}°`;
+    case 'share':
+      return `${rounded(value * 100, 3)} %`;
+    case 'weight':
+      return `${rounded(value, 1)} g/m²`;
+    default:
+      return String(rounded(value, 4));
+  }
+}
+
+/** How much more or less a measure is; nothing for what cannot be measured. */
+export function differenceWords(old: SpecValue, now: SpecValue, units: Units): string {
+  if (typeof old.value !== 'number' || typeof now.value !== 'number' || old.kind !== now.kind) return '';
+  const by = now.value - old.value;
+  const size = scalarWords(now.kind, Math.abs(by), units);
+  return `${size} ${by > 0 ? 'more' : 'less'}`;
+}
+
+/** What comes off or is left at an edge: to a tenth of a millimetre, or in sixteenths of an inch from there on. */
+export function edgeWords(mm: number, units: Units): string {
+  if (units === 'in' && Math.abs(mm) >= SIXTEENTH) return lengthText(mm, 'in');
+  return `${rounded(mm, 1)} mm`;
+}
+
+const SIXTEENTH = 25.4 / 16;
+
+function rounded(value: number, decimals: number): number {
+  const result = Number(value.toFixed(decimals));
+  return result === 0 ? 0 : result;
+}

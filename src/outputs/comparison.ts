@@ -1,0 +1,83 @@
+import { type Comparison, compare } from '../compare/compare.ts';
+import type { GownVersion } from '../compare/gown-version.ts';
+import type { PieceChange } from '../compare/piece-change.ts';
+import { pieceWords } from '../compare/piece-words.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { CutPiece } from '../draft/piece.ts';
+import type { Curve } from '../geometry/curve.ts';
+import { translated } from '../geometry/transform.ts';
+import type { DraftedGown } from '../pipeline.ts';
+import { type Overlay, overlayDrawing } from '../render/overlay-drawing.ts';
+import { writeSvg } from '../render/write-svg.ts';
+import { workroom } from '../workroom/workroom.ts';
+
+/** A gown that was read under a name and drafted. */
+export interface NamedGown {
+  readonly name: string;
+  readonly gown: DraftedGown;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+export function compareGowns(old: NamedGown, now: NamedGown): Comparison {
+  return compare(versionOf(old), versionOf(now));
+}
+
+function versionOf({ name, gown, diagnostics }: NamedGown): GownVersion {
+  const price = workroom(gown, []).facts.pricing.quote?.total;
+  return {
+    name,
+    spec: gown.spec,
+    content: gown.content,
+    pieces: gown.cut.pieces,
+    layers: gown.layers,
+    lays: [],
+    ...(price === undefined ? {} : { price }),
+    findings: diagnostics,
+  };
+}
+
+/** Every piece that changes, old and new laid over each other; pieces alike in several layers are drawn once. */
+export function comparisonSvg({ pieces, old, now }: Comparison): string {
+  const changed = pieces.changes.filter(({ verdict, marks }) => verdict !== 'same' || marks.length > 0);
+  const alike = new Map<string, { change: PieceChange; layers: string[] }>();
+  for (const change of changed) {
+    const key = JSON.stringify([
+      change.gore,
+      change.side,
+      change.verdict,
+      change.piece.layers,
+      change.was?.layers,
+    ]);
+    const known = alike.get(key);
+    if (known === undefined) alike.set(key, { change, layers: [change.layer] });
+    else known.layers.push(change.layer);
+  }
+  const overlays = [...alike.values()].map(({ change, layers }) => overlayOf(change, layers, now.spec.units));
+  const title = `${now.spec.gown}: ${old.name} and ${now.name}${overlays.length === 0 ? ': no piece changes' : ''}`;
+  return writeSvg(overlayDrawing(title, overlays));
+}
+
+function overlayOf(
+  change: PieceChange,
+  layers: readonly string[],
+  units: GownVersion['spec']['units'],
+): Overlay {
+  const { gore, side, verdict, shift, was, piece } = change;
+  const back = { x: shift.x, y: shift.y };
+  const now = linesOf(piece);
+  const moved = (runs: readonly (readonly Curve[])[]) =>
+    runs.map((run) => run.map((curve) => translated(curve, back)));
+  return {
+    gore,
+    layers,
+    verdict,
+    title: `${side === undefined ? gore : `${gore} ${side}`} (${layers.join(', ')}): ${verdict}`,
+    words: pieceWords(change, units),
+    old: was === undefined ? { cut: [], sew: [] } : linesOf(was),
+    now: { cut: moved(now.cut), sew: moved(now.sew) },
+  };
+}
+
+function linesOf({ cutEdges, piece }: CutPiece) {
+  return { cut: cutEdges.map((edge) => edge.curves), sew: piece.edges.map((edge) => edge.curves) };
+}
