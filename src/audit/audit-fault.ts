@@ -48,6 +48,11 @@ export interface FaultText {
   readonly hint: string;
 }
 
+/** A pattern of another version may be meant: its lines are compared all the same. */
+export function isWarning({ kind }: AuditFault): boolean {
+  return kind === 'other-content';
+}
+
 /** A fault in words. */
 export function faultText(fault: AuditFault): FaultText {
   switch (fault.kind) {

@@ -1,0 +1,75 @@
+import { readFileSync, statSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { faultText, isWarning } from '../audit/audit-fault.ts';
+import { plainText } from '../diagnostics/plain-text.ts';
+import { auditFile, type FileAudit } from '../outputs/audit-file.ts';
+import { ExitStatus } from './exit-status.ts';
+import { faultOf, MachineFault } from './fault.ts';
+import { findingsJson } from './findings-json.ts';
+import type { Machine } from './machine.ts';
+import { hasErrors, printFindings } from './print-findings.ts';
+import { readGown } from './read-gown.ts';
+
+export interface AuditFlags {
+  readonly json?: boolean;
+}
+
+/** `audit`: a pattern's PDF against the draft of a spec. */
+export function auditPdf(pdf: string, file: string, flags: AuditFlags, machine: Machine): ExitStatus {
+  const bytes = bytesOf(resolve(machine.folder, pdf), pdf);
+  const { gown, diagnostics } = readGown(file, machine);
+  if (gown === undefined || hasErrors(diagnostics)) {
+    if (flags.json) machine.out(`${JSON.stringify({ findings: findingsJson(diagnostics) }, null, 2)}\n`);
+    else printFindings(diagnostics, machine);
+    return ExitStatus.specWrong;
+  }
+  const audit = auditFile(gown, bytes);
+  if (flags.json) machine.out(`${JSON.stringify(auditJson(audit), null, 2)}\n`);
+  else printAudit(audit, pdf, machine);
+  return hasFaults(audit) ? ExitStatus.specWrong : ExitStatus.done;
+}
+
+export function hasFaults(audit: FileAudit): boolean {
+  return audit.faults.some((fault) => !isWarning(fault));
+}
+
+/** Faults to the messages, the figures to the results. */
+export function printAudit(audit: FileAudit, pdf: string, machine: Machine): void {
+  for (const fault of audit.faults) {
+    const { message, why, hint } = faultText(fault);
+    const level = isWarning(fault) ? 'warning' : 'error';
+    machine.err(`${plainText(pdf)}: ${level}[${fault.kind}]: ${plainText(message)}\n`);
+    machine.err(`  why: ${why}\n  do:  ${hint}\n\n`);
+  }
+  if (audit.sheets === 0) return;
+  const { square } = audit;
+  const measured =
+    square === undefined
+      ? ''
+      : `; test square ${square.across.toFixed(2)} mm across, ${square.down.toFixed(2)} mm down`;
+  const made = audit.madeFrom === '' ? '' : `; made from ${plainText(audit.madeFrom)}`;
+  const lines = `${audit.sheets} sheets, ${audit.metres.toFixed(1)} m of line compared`;
+  const off = `farthest ${audit.farthest.toFixed(3)} mm off`;
+  machine.out(`${plainText(pdf)}: ${lines}, ${off}${measured}${made}\n`);
+}
+
+function auditJson(audit: FileAudit): object {
+  const faults = audit.faults.map((fault) => ({ ...fault, ...faultText(fault) }));
+  return { ...audit, faults };
+}
+
+function bytesOf(path: string, name: string): Uint8Array {
+  try {
+    if (statSync(path).size > LARGEST_PDF) {
+      throw new MachineFault(
+        `${plainText(name)} is larger than 100 MB, which no pattern is`,
+        "Give the pattern's own PDF.",
+      );
+    }
+    return readFileSync(path);
+  } catch (error) {
+    throw faultOf(error, 'read', name);
+  }
+}
+
+const LARGEST_PDF = 100 * 1024 * 1024;
