@@ -20,6 +20,7 @@ import { draftLayers, type LayerDrafts, type LayersUndraftable } from './draft/d
 import { cannotDraft } from './draft/draft-problems.ts';
 import { flounceParts } from './draft/flounces.ts';
 import { godetParts } from './draft/godets.ts';
+import { partFindings, placeOfPart } from './draft/part-findings.ts';
 import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
 import { gownOfSpec } from './gown/gown-of-spec.ts';
@@ -84,6 +85,7 @@ export function draftSpec(spec: Spec): Drafting {
   const diagnostics = [
     ...trueGown(spec, drafts.gown, measures),
     ...trueOverPetticoat(spec, drafts.gown),
+    ...partFindings(spec, drafts, parts),
     ...foldedEdges(spec, drafts.layers, parts).map((folded) => tooDeep(spec, folded)),
   ];
 
@@ -133,7 +135,8 @@ function placeOfTrouble(spec: Spec, { gore, layer }: LayersUndraftable): Span {
 
 function tooDeep(spec: Spec, { gore, layer, edge, width }: FoldedEdge): Diagnostic {
   const index = spec.gores.findIndex(({ name }) => name === gore);
-  return tooDeepForCurve(placeOf(spec, 'gores', ...(index < 0 ? [] : [index])), gore, layer, edge, width);
+  const place = index < 0 ? placeOfPart(spec, gore) : placeOf(spec, 'gores', index);
+  return tooDeepForCurve(place, gore, layer, edge, width);
 }
 
 /** All that a draft writes: files by name, and the report that goes with them. */

@@ -2,6 +2,7 @@ import { lengthOfRun } from '../geometry/length.ts';
 import type { FlounceSpec, Spec } from '../spec/spec.ts';
 import { draftGown, type GownDraft } from './draft-gown.ts';
 import type { LayerDrafts } from './draft-layers.ts';
+import { godetHems } from './godets.ts';
 import { type Part, partLayer } from './part.ts';
 import { JOINS, sectorPiece } from './sector-piece.ts';
 import { usableWidth } from './usable-width.ts';
@@ -12,13 +13,13 @@ const WIDEST = (7 / 4) * Math.PI;
 /** Flounces as parts: each as long round as the edge of its layer where it is sewn on. */
 export function flounceParts(spec: Spec, drafts: LayerDrafts): Part[] {
   return (spec.flounces ?? []).flatMap((flounce) => {
-    const edge = edgeRound(flounce, drafts);
+    const edge = edgeRound(spec, flounce, drafts);
     return edge === undefined ? [] : [flouncePart(spec, flounce, edge)];
   });
 }
 
-/** Length all round of the line that the flounce is sewn to, mm: the layer's hem, or a line above it. */
-export function edgeRound(flounce: FlounceSpec, drafts: LayerDrafts): number | undefined {
+/** Length all round of the line that the flounce is sewn to, mm: the layer's hem, or a line above it, godets and all. */
+export function edgeRound(spec: Spec, flounce: FlounceSpec, drafts: LayerDrafts): number | undefined {
   const own = drafts.layers.find(({ layer }) => layer.name === flounce.layer);
   if (own === undefined) return undefined;
   const { gown, shape } = own.draft;
@@ -26,7 +27,8 @@ export function edgeRound(flounce: FlounceSpec, drafts: LayerDrafts): number | u
     flounce.aboveHem === 0
       ? own.draft
       : draftGown(gown, { ...shape, shorter: shape.shorter + flounce.aboveHem });
-  return 'reason' in draft ? undefined : hemRound(draft, own.layer.gores);
+  if ('reason' in draft) return undefined;
+  return hemRound(draft, own.layer.gores) + godetHems(spec, { layer: own.layer, draft });
 }
 
 function hemRound(draft: GownDraft, gores: readonly string[] | undefined): number {

@@ -1,7 +1,9 @@
 import type { Edge } from '../geometry/edge.ts';
 import { hermiteProfile, type Profile } from '../geometry/hermite-profile.ts';
+import { lengthOfRun } from '../geometry/length.ts';
 import { reversedRun } from '../geometry/split.ts';
-import type { GodetSpec, Spec } from '../spec/spec.ts';
+import { LEVEL } from '../geometry/tolerances.ts';
+import type { GodetSpec, LayerSpec, Spec } from '../spec/spec.ts';
 import { acrossFrame } from './across-frame.ts';
 import type { GownDraft } from './draft-gown.ts';
 import type { LayerDraft, LayerDrafts } from './draft-layers.ts';
@@ -22,9 +24,39 @@ export const NOTCH_AT = 0.5;
 export function godetParts(spec: Spec, drafts: LayerDrafts): Part[] {
   return (spec.godets ?? []).flatMap((godet) =>
     drafts.layers
-      .filter(({ layer }) => godet.layers === undefined || godet.layers.includes(layer.name))
+      .filter((layerDraft) => hasGodet(spec, godet, layerDraft))
       .flatMap((layerDraft) => godetPart(spec, godet, layerDraft) ?? []),
   );
+}
+
+/** Hems of all the godets of one layer, as sewn into it all round, mm. */
+export function godetHems(spec: Spec, layerDraft: LayerDraft): number {
+  return (spec.godets ?? [])
+    .filter((godet) => hasGodet(spec, godet, layerDraft))
+    .flatMap((godet) => godetPart(spec, godet, layerDraft) ?? [])
+    .reduce(
+      (sum, { piece }) => sum + (piece.cut === 'pair' ? 2 : 1) * lengthOfRun(piece.edges[2]!.curves),
+      0,
+    );
+}
+
+/**
+ * A layer has a godet where it is named for it or, with no layers named, where it has both of the seam's gores. Where
+ * two layers have one gore each, the godet is cut with the inner one.
+ */
+export function hasGodet(spec: Spec, godet: GodetSpec, { layer, draft }: LayerDraft): boolean {
+  if (godet.layers !== undefined) return godet.layers.includes(layer.name);
+  const [before, after] = goresAt(draft, stationOf(godet, draft));
+  const has = (own: LayerSpec, gore: string): boolean => own.gores?.includes(gore) ?? true;
+  if (has(layer, before) && has(layer, after)) return true;
+  if (!has(layer, before) && !has(layer, after)) return false;
+  const [own, lacking] = has(layer, before) ? [before, after] : [after, before];
+  const outer = spec.layers.slice(spec.layers.findIndex(({ name }) => name === layer.name) + 1);
+  return outer.some((other) => has(other, lacking) && !has(other, own));
+}
+
+function stationOf(godet: GodetSpec, draft: GownDraft): number {
+  return draft.gown.stations.findIndex(({ name }) => name === godet.seam);
 }
 
 /**
@@ -32,17 +64,16 @@ export function godetParts(spec: Spec, drafts: LayerDrafts): Part[] {
  * angles that let the sewn hem run straight through both of its seams.
  */
 function godetPart(spec: Spec, godet: GodetSpec, { layer, draft }: LayerDraft): Part | undefined {
-  const station = draft.gown.stations.findIndex(({ name }) => name === godet.seam);
+  const station = stationOf(godet, draft);
   const side = (draft.lengths[station] ?? 0) - godet.from;
   if (!(side > 0)) return undefined;
   const flare = (godet.width - POINT) / side;
   const frame = sectorFrame(POINT, flare / 2, flare / 2);
-  const slope = draft.hem.slopeAt(draft.hem.ways[station]!);
-  const hem = godetHem(frame, side, slope);
+  const hem = godetHem(frame, side, hemSlopes(draft, station));
   if (hem === undefined) return undefined;
   const [before, after] = godetSeams(godet, draft, station);
   const edges: Edge[] = [
-    { name: 'point', curves: frame.levelAt(0) },
+    { name: 'point', curves: [{ kind: 'line', from: frame.pointAt(0, 0), to: frame.pointAt(0, 1) }] },
     { name: after, curves: frame.sideFrom('back', 0, side) },
     { name: 'hem', curves: reversedRun(acrossFrame(frame, hem, 0, hem.ways[1]!)) },
     { name: before, curves: reversedRun(frame.sideFrom('front', 0, side)) },
@@ -75,9 +106,30 @@ function godetPart(spec: Spec, godet: GodetSpec, { layer, draft }: LayerDraft): 
   };
 }
 
-/** The hem between two seams of one length, with the gown's slope at both: an arc where the hem is level. */
-function godetHem(frame: GoreFrame, side: number, slope: number): EdgeProfile | undefined {
-  const over = (ways: readonly number[]): Profile => hermiteProfile(ways, [side, side], [slope, slope]);
+/** How far from a seam the hem's slope there is taken, mm: on its own side of a point. */
+const BESIDE = 1e-6;
+
+/**
+ * The hem's slope in front of a seam and behind it: one number, except at the point of a train. At a centre of a
+ * mirrored gown the gore on the other side is the mirror image.
+ */
+function hemSlopes({ hem, gown }: GownDraft, station: number): [number, number] {
+  const last = gown.gores.length;
+  const before = (): number => hem.slopeAt(hem.ways[station === 0 ? last : station]! - BESIDE);
+  const after = (): number => hem.slopeAt(hem.ways[station === last ? 0 : station]! + BESIDE);
+  if (gown.closed || (station > 0 && station < last)) return [before(), after()];
+  return station === 0 ? [-after(), after()] : [before(), -before()];
+}
+
+/** The hem between two seams of one length, with the gown's slopes at both: an arc where the hem is level. */
+function godetHem(
+  frame: GoreFrame,
+  side: number,
+  slopes: readonly [number, number],
+): EdgeProfile | undefined {
+  const level = slopes.every((slope) => Math.abs(slope) < LEVEL);
+  const over = (ways: readonly number[]): Profile =>
+    hermiteProfile(ways, [side, side], level ? [0, 0] : slopes);
   return settledProfile(
     [frame.widthAt(side)],
     over,
@@ -89,10 +141,15 @@ function godetHem(frame: GoreFrame, side: number, slope: number): EdgeProfile | 
 
 /** The seams that a godet makes of one: `front/godet` and `godet/back`. */
 function godetSeams(godet: GodetSpec, draft: GownDraft, station: number): [string, string] {
+  const [before, after] = goresAt(draft, station);
+  return [`${before}/${godet.name}`, `${godet.name}/${after}`];
+}
+
+function goresAt(draft: GownDraft, station: number): [string, string] {
   const { gores, closed } = draft.gown;
   const before = gores[station - 1] ?? (closed ? gores[gores.length - 1] : gores[0]);
   const after = gores[station] ?? (closed ? gores[0] : gores[gores.length - 1]);
-  return [`${before!.name}/${godet.name}`, `${godet.name}/${after!.name}`];
+  return [before!.name, after!.name];
 }
 
 function isPaired(draft: GownDraft, station: number): boolean {

@@ -2,6 +2,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { lineAndColumn } from '../diagnostics/place.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
+import { godetHems } from '../draft/godets.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import { wornLengths } from '../gown/worn-lengths.ts';
 import type { Spec } from '../spec/spec.ts';
@@ -121,7 +122,7 @@ export function gownReport(
       name: layer.name,
       cloth: layer.cloth,
       hem: layer.hem,
-      sewnHem: mm(sewnHem(draft, layer.gores)),
+      sewnHem: mm(sewnHem(draft, layer.gores) + godetHems(spec, { layer, draft })),
     })),
     ...beside,
   };

@@ -1,5 +1,6 @@
 import { draftGown, type GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDraft } from '../draft/draft-layers.ts';
+import { godetHems } from '../draft/godets.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import type { LayerSpec, Spec } from '../spec/spec.ts';
 import { type FloorLength, floorLengths } from './floor-lengths.ts';
@@ -126,7 +127,7 @@ function layerOf({ layer, draft }: LayerDraft, spec: Spec): SkirtLayer {
     spec: layer,
     gores,
     waist: waistAllRound(draft, gores),
-    hem: edgeAllRound(draft, 'hem', gores) + overGodets((godet) => godet.width),
+    hem: edgeAllRound(draft, 'hem', gores) + godetHems(spec, { layer, draft }),
     flare: flareAllRound(draft, gores) + overGodets((godet) => godet.width / godet.side),
     clothAtWaist: edgeAllRound(draft, 'waist', gores),
     godets,
