@@ -2,9 +2,11 @@ import type { CutPiece } from '../draft/piece.ts';
 import type { DraftedGown } from '../pipeline.ts';
 import { patternDrawing } from '../render/pattern-drawing.ts';
 import type { PieceLabels } from '../render/piece-text.ts';
+import { projectorPages } from '../render/projector-pages.ts';
 import { type SheetPages, sheetPages } from '../render/sheet-pages.ts';
 import { writePdf } from '../render/write-pdf.ts';
 import { writeSvg } from '../render/write-svg.ts';
+import { layOutProjector } from '../sheets/lay-out-projector.ts';
 import { layOutSheets } from '../sheets/lay-out-sheets.ts';
 import { longChecks } from '../sheets/long-checks.ts';
 import { type Paper, paperNamed } from '../sheets/paper.ts';
@@ -24,6 +26,8 @@ export interface PatternOptions {
   readonly layersApart?: boolean;
   /** Labels of sheets to print again, in a file of their own. */
   readonly again?: readonly string[];
+  /** A page for a projector too, each piece in each cloth a layer of it. */
+  readonly projector?: boolean;
   /** Bytes of the font for names that the standard fonts cannot write. */
   readonly font?: () => Uint8Array | Promise<Uint8Array>;
 }
@@ -79,6 +83,12 @@ export async function patternFiles(gown: DraftedGown, options: PatternOptions): 
   if (options.again !== undefined) {
     const again = await write(sheetPages(plan, pattern, labels, checks, options.again));
     files.set(`pattern-${paper.name}-again.pdf`, again.bytes);
+  }
+  if (options.projector === true) {
+    const over = layOutProjector(chosenPieces(gown, options));
+    const clothOf = (layer: string) => gown.layers.find(({ name }) => name === layer)?.cloth ?? layer;
+    const projected = await write({ pages: projectorPages(over, labels, clothOf), bookmarks: [] });
+    files.set('pattern-projector.pdf', projected.bytes);
   }
   return {
     files,

@@ -27,6 +27,8 @@ export const addDraft: AddCommand = (program, machine, end) => {
     .option('--layer <names>', 'only these on the sheets', listed)
     .option('--layers-apart', 'a piece for each layer, also where only the hems differ')
     .option('--sheet <labels>', 'these sheets once more in a file of their own, such as C4', listed)
+    .option('--projector', 'a page for a projector too, with a layer for each piece and cloth')
+    .option('--audit', 'read the sheets back and compare them with the draft before anything is written')
     .option('--every <length>', 'between the levels of the chalk tables, such as 10cm or 4in')
     .option('--replace', 'overwrite files of the same names even if they are yours or were changed')
     .option('--json', 'print what was written as JSON')
