@@ -25,7 +25,11 @@ export function auditPdf(pdf: string, file: string, flags: AuditFlags, machine: 
   }
   const audit = auditFile(gown, bytes);
   if (flags.json) machine.out(`${JSON.stringify(auditJson(audit), null, 2)}\n`);
-  else printAudit(audit, pdf, machine);
+  else {
+    const { faults, figures } = auditWords(audit, pdf);
+    machine.err(faults);
+    machine.out(figures);
+  }
   return hasFaults(audit) ? ExitStatus.specWrong : ExitStatus.done;
 }
 
@@ -33,15 +37,21 @@ export function hasFaults(audit: FileAudit): boolean {
   return audit.faults.some((fault) => !isWarning(fault));
 }
 
-/** Faults to the messages, the figures to the results. */
-export function printAudit(audit: FileAudit, pdf: string, machine: Machine): void {
-  for (const fault of audit.faults) {
+/** An audit in words: the faults, for messages, and the figures. Either may be empty. */
+export function auditWords(
+  audit: FileAudit,
+  pdf: string,
+): { readonly faults: string; readonly figures: string } {
+  const faults = audit.faults.map((fault) => {
     const { message, why, hint } = faultText(fault);
     const level = isWarning(fault) ? 'warning' : 'error';
-    machine.err(`${plainText(pdf)}: ${level}[${fault.kind}]: ${plainText(message)}\n`);
-    machine.err(`  why: ${why}\n  do:  ${hint}\n\n`);
-  }
-  if (audit.sheets === 0) return;
+    return `${plainText(pdf)}: ${level}[${fault.kind}]: ${plainText(message)}\n  why: ${why}\n  do:  ${hint}\n\n`;
+  });
+  return { faults: faults.join(''), figures: figuresText(audit, pdf) };
+}
+
+function figuresText(audit: FileAudit, pdf: string): string {
+  if (audit.sheets === 0) return '';
   const { square } = audit;
   const measured =
     square === undefined
@@ -50,7 +60,7 @@ export function printAudit(audit: FileAudit, pdf: string, machine: Machine): voi
   const made = audit.madeFrom === '' ? '' : `; made from ${plainText(audit.madeFrom)}`;
   const lines = `${audit.sheets} sheets, ${audit.metres.toFixed(1)} m of line compared`;
   const off = `farthest ${audit.farthest.toFixed(3)} mm off`;
-  machine.out(`${plainText(pdf)}: ${lines}, ${off}${measured}${made}\n`);
+  return `${plainText(pdf)}: ${lines}, ${off}${measured}${made}\n`;
 }
 
 function auditJson(audit: FileAudit): object {
