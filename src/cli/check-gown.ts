@@ -1,5 +1,3 @@
-import type { Source } from '../diagnostics/diagnostic.ts';
-import { draft } from '../pipeline.ts';
 import { readSpec } from '../spec/read-spec.ts';
 import { resolvedText } from '../spec/resolved-text.ts';
 import { checkTable } from './check-table.ts';
@@ -7,6 +5,7 @@ import { ExitStatus } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
 import type { Machine } from './machine.ts';
 import { hasErrors, printFindings } from './print-findings.ts';
+import { readGown } from './read-gown.ts';
 import { basesBeside, readSource } from './read-source.ts';
 
 export interface CheckFlags {
@@ -16,10 +15,8 @@ export interface CheckFlags {
 
 /** `check`: reads, drafts and trues; prints findings and figures. */
 export function checkGown(file: string, flags: CheckFlags, machine: Machine): ExitStatus {
-  const { source, diagnostics: unreadable } = readSource(file, machine);
-  if (flags.resolved && source !== undefined) return printResolved(source, file, machine);
-  const { gown, diagnostics } =
-    source === undefined ? { diagnostics: unreadable } : draft(source, basesBeside(file, machine));
+  if (flags.resolved) return printResolved(file, machine);
+  const { gown, diagnostics } = readGown(file, machine);
   if (flags.json) {
     machine.out(`${JSON.stringify({ ...gown?.report, findings: findingsJson(diagnostics) }, null, 2)}\n`);
   } else {
@@ -30,8 +27,10 @@ export function checkGown(file: string, flags: CheckFlags, machine: Machine): Ex
 }
 
 /** The whole spec, with everything that it keeps of those that it is based on. */
-function printResolved(source: Source, file: string, machine: Machine): ExitStatus {
-  const { tree, diagnostics } = readSpec(source, basesBeside(file, machine));
+function printResolved(file: string, machine: Machine): ExitStatus {
+  const { source, diagnostics: unreadable } = readSource(file, machine);
+  const { tree, diagnostics } =
+    source === undefined ? { diagnostics: unreadable } : readSpec(source, basesBeside(file, machine));
   printFindings(diagnostics, machine);
   if (tree !== undefined) machine.out(resolvedText(tree));
   return hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done;

@@ -1,16 +1,17 @@
 import { join, parse, resolve } from 'node:path';
 import { plainText } from '../diagnostics/plain-text.ts';
 import { chosenPieces } from '../outputs/pattern-files.ts';
-import { type DraftedGown, type DraftOutputs, draft, draftOutputs } from '../pipeline.ts';
+import { type DraftedGown, type DraftOutputs, draftOutputs } from '../pipeline.ts';
 import { askedLength } from './asked-length.ts';
 import { askedPaper } from './asked-paper.ts';
 import { ExitStatus } from './exit-status.ts';
 import { WrongCommandLine } from './fault.ts';
 import { findingsJson } from './findings-json.ts';
+import { knowAll } from './know-all.ts';
 import type { Machine } from './machine.ts';
 import { fontBytes } from './package-files.ts';
 import { hasErrors, printFindings } from './print-findings.ts';
-import { basesBeside, readSource } from './read-source.ts';
+import { readGown } from './read-gown.ts';
 import { writeOutputs } from './write-outputs.ts';
 
 export interface DraftFlags {
@@ -21,6 +22,8 @@ export interface DraftFlags {
   readonly gores?: readonly string[];
   readonly layer?: readonly string[];
   readonly sheet?: readonly string[];
+  readonly projector?: boolean;
+  readonly audit?: boolean;
   readonly every?: string;
   readonly replace?: boolean;
   readonly json?: boolean;
@@ -33,9 +36,7 @@ export async function draftIntoFolder(
   machine: Machine,
 ): Promise<ExitStatus> {
   const paper = askedPaper(flags.paper);
-  const { source, diagnostics: unreadable } = readSource(file, machine);
-  const drafting =
-    source === undefined ? { diagnostics: unreadable } : draft(source, basesBeside(file, machine));
+  const drafting = readGown(file, machine);
   let { diagnostics } = drafting;
   const folder = flags.out ?? join('out', nameOf(file));
   let files: string[] = [];
@@ -45,6 +46,7 @@ export async function draftIntoFolder(
       ...(paper && { paper: paper.name }),
     });
     diagnostics = outputs.diagnostics;
+    if (flags.audit && !(await passesAudit(drafting.gown, outputs, machine))) return ExitStatus.specWrong;
     if (!hasErrors(diagnostics)) {
       const path = resolve(machine.folder, folder);
       files = writeOutputs(path, outputs, { replace: flags.replace ?? false, shown: folder });
@@ -79,19 +81,28 @@ async function outputsOf(
     ...(every !== undefined && { every }),
     endsOnly: flags.sheets === 'ends',
     layersApart: flags.layersApart ?? false,
+    projector: flags.projector ?? false,
     font: fontBytes,
   });
   knowAll('--sheet', again, new Set(outputs.report.pattern.sheets.map((sheet) => sheet.label)));
   return outputs;
 }
 
-/** Names on the command line that the gown does not have are wrong, not left out. */
-function knowAll(option: string, asked: readonly string[] | undefined, known: ReadonlySet<string>): void {
-  const unknown = asked?.find((name) => !known.has(name));
-  if (unknown === undefined) return;
-  throw new WrongCommandLine(
-    `${option}: there is no "${plainText(unknown)}". There are: ${[...known].join(', ')}.`,
-  );
+/** The sheets read back and compared with the draft, as a stranger would; what is found goes to the messages. */
+async function passesAudit(
+  gown: DraftedGown,
+  { files, report }: DraftOutputs,
+  machine: Machine,
+): Promise<boolean> {
+  const { auditFile } = await import('../outputs/audit-file.ts');
+  const { auditWords, hasFaults } = await import('./audit-pdf.ts');
+  const name = `pattern-${report.pattern.paper}.pdf`;
+  const bytes = files.get(name);
+  if (bytes === undefined || typeof bytes === 'string') return true;
+  const audit = auditFile(gown, bytes);
+  const { faults, figures } = auditWords(audit, name);
+  machine.err(faults + figures);
+  return !hasFaults(audit);
 }
 
 /** The spec's name without its folder and ending; a file called `..yaml` must not lead out of `out`. */

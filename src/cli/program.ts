@@ -2,17 +2,30 @@ import { Command } from 'commander';
 import { version } from '../../package.json';
 import { plainText } from '../diagnostics/plain-text.ts';
 import type { AddCommand } from './command.ts';
+import { addAudit } from './commands/audit.ts';
 import { addCheck } from './commands/check.ts';
 import { addCompare } from './commands/compare.ts';
 import { addDraft } from './commands/draft.ts';
+import { addLay } from './commands/lay.ts';
 import { addMeasures } from './commands/measures.ts';
 import { addNew } from './commands/new.ts';
+import { addQuote } from './commands/quote.ts';
 import { addSchema } from './commands/schema.ts';
 import type { ExitStatus } from './exit-status.ts';
 import type { Machine } from './machine.ts';
 
 /** Every command, in the order in which a gown meets them. Each loads its heavy modules when it runs. */
-const COMMANDS: readonly AddCommand[] = [addNew, addCheck, addDraft, addCompare, addMeasures, addSchema];
+const COMMANDS: readonly AddCommand[] = [
+  addNew,
+  addMeasures,
+  addCheck,
+  addDraft,
+  addLay,
+  addQuote,
+  addCompare,
+  addAudit,
+  addSchema,
+];
 
 /** The command line as a whole. */
 export function program(machine: Machine, end: (status: ExitStatus) => void): Command {

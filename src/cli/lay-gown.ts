@@ -1,0 +1,111 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { sortDiagnostics } from '../diagnostics/place.ts';
+import type { LayPlan } from '../lay-plans/lay-plan.ts';
+import type { LayEffort } from '../lay-plans/plan-lays.ts';
+import { type DraftedGown, draftSpec } from '../pipeline.ts';
+import { layReport } from '../report/lay-report.ts';
+import type { ClothSpec, Spec } from '../spec/spec.ts';
+import { lengthText } from '../workroom/length-text.ts';
+import { askedLength } from './asked-length.ts';
+import { ExitStatus } from './exit-status.ts';
+import { findingsJson } from './findings-json.ts';
+import { knowAll } from './know-all.ts';
+import { buyingTable, layTable } from './lay-table.ts';
+import type { Machine } from './machine.ts';
+import { planGownLays } from './plan-gown-lays.ts';
+import { hasErrors, printFindings } from './print-findings.ts';
+import { readGown } from './read-gown.ts';
+
+export interface LayFlags {
+  readonly layer?: readonly string[];
+  readonly width?: readonly string[];
+  readonly oneWay?: boolean;
+  readonly fold?: ClothSpec['fold'];
+  readonly effort?: LayEffort;
+  readonly json?: boolean;
+}
+
+/** One set of lays: the spec's own cloths, or what they would be. */
+interface Variant {
+  /** What is supposed, in words; empty for the spec's own cloths. */
+  readonly supposed: string;
+  readonly spec: Spec;
+  readonly lays: readonly LayPlan[];
+}
+
+/** `lay`: the lay of each layer and what to buy, also of cloths that are not bought yet. */
+export async function layGown(file: string, flags: LayFlags, machine: Machine): Promise<ExitStatus> {
+  const { gown, diagnostics: found } = readGown(file, machine);
+  let diagnostics = found;
+  const variants: Variant[] = [];
+  if (gown !== undefined && !hasErrors(found)) {
+    knowAll('--layer', flags.layer, new Set(gown.layers.map(({ name }) => name)));
+    for (const { supposed, spec } of suppositions(gown, flags)) {
+      const drafting = spec === gown.spec ? { gown, diagnostics: [] } : draftSpec(spec);
+      if (drafting.gown === undefined) continue;
+      const layers = drafting.gown.layers.filter(({ name }) => flags.layer?.includes(name) ?? true);
+      const planned = await planGownLays({ ...drafting.gown, layers }, flags.effort ?? 'quick', machine);
+      diagnostics = withNew(diagnostics, planned.diagnostics);
+      variants.push({ supposed, spec, lays: planned.lays });
+    }
+  }
+  if (flags.json) machine.out(`${JSON.stringify(json(variants, diagnostics), null, 2)}\n`);
+  else {
+    printFindings(diagnostics, machine);
+    machine.out(variants.map(text).join('\n'));
+  }
+  return hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
+}
+
+function suppositions({ spec }: DraftedGown, flags: LayFlags): { supposed: string; spec: Spec }[] {
+  const widths = flags.width?.map((width) => askedLength('--width', width, spec.units)) ?? [undefined];
+  return widths.map((width) => {
+    const supposed = [
+      ...(width === undefined ? [] : [`${lengthText(width, spec.units)} wide`]),
+      ...(flags.oneWay ? ['all tops one way'] : []),
+      ...(flags.fold === undefined ? [] : [`fold: ${flags.fold}`]),
+    ];
+    if (supposed.length === 0) return { supposed: '', spec };
+    const change = {
+      ...(width !== undefined && { width }),
+      ...(flags.oneWay && { oneWay: true }),
+      ...(flags.fold !== undefined && { fold: flags.fold }),
+    };
+    return { supposed: supposed.join(', '), spec: withCloths(spec, flags.layer, change) };
+  });
+}
+
+/** The spec with other cloths for these layers, or for all. */
+function withCloths(spec: Spec, layers: readonly string[] | undefined, change: Partial<ClothSpec>): Spec {
+  const changed = new Set(
+    spec.layers.filter(({ name }) => layers?.includes(name) ?? true).map(({ cloth }) => cloth),
+  );
+  const cloths = Object.entries(spec.cloths).map(([name, cloth]) => [
+    name,
+    changed.has(name) ? { ...cloth, ...change } : cloth,
+  ]);
+  return { ...spec, cloths: Object.fromEntries(cloths) };
+}
+
+function withNew(known: readonly Diagnostic[], found: readonly Diagnostic[]): readonly Diagnostic[] {
+  const isNew = ({ code, message }: Diagnostic) =>
+    !known.some((one) => one.code === code && one.message === message);
+  return sortDiagnostics([...known, ...found.filter(isNew)]);
+}
+
+function text({ supposed, spec, lays }: Variant): string {
+  const head = supposed === '' ? '' : `If the cloth were ${supposed}:\n\n`;
+  return `${head}${lays.map((lay) => layTable(lay, spec)).join('\n')}\n${buyingTable(lays, spec)}`;
+}
+
+function json(variants: readonly Variant[], diagnostics: readonly Diagnostic[]): object {
+  const lays = variants.flatMap(({ supposed, spec, lays: own }) =>
+    layReport(spec, own).map((lay, i) => ({
+      ...(supposed === '' ? {} : { supposed }),
+      ...lay,
+      ways: own[i]?.ways ?? [],
+      remarks: own[i]?.remarks ?? [],
+    })),
+  );
+  return { lays, findings: findingsJson(diagnostics) };
+}

@@ -1,0 +1,79 @@
+import { plainText } from '../diagnostics/plain-text.ts';
+import type { LayPlan, LayWay } from '../lay-plans/lay-plan.ts';
+import { layCost } from '../report/lay-report.ts';
+import type { Spec } from '../spec/spec.ts';
+import { lengthText } from '../workroom/length-text.ts';
+import { type Amount, moneyText, sumOf } from '../workroom/money.ts';
+import { textTable } from './text-table.ts';
+
+/** One layer's lay: every way that was looked at, and what to know before cutting. */
+export function layTable(lay: LayPlan, spec: Spec): string {
+  const { facts } = lay;
+  const say = (length: number) => lengthText(length, spec.units);
+  const able = lay.ways
+    .filter((way) => way.length !== undefined)
+    .sort((a, b) => (a.length ?? 0) - (b.length ?? 0));
+  const unable = lay.ways.filter((way) => way.length === undefined);
+  const direction = facts.oneWay ? ', all tops one way' : '';
+  return [
+    `${lay.layer}, from ${lay.cloth}: ${say(facts.width)} wide, ${say(facts.usable)} of it to use${direction}`,
+    textTable([
+      ['  way', 'length', 'used', 'buy', 'cost', ''],
+      ...able.map((way) => [`  ${way.name}`, ...wayFigures(way, lay, spec), way.taken ? '  taken' : '']),
+    ]).trimEnd(),
+    ...unable.map((way) => `  ${way.name}: cannot be, ${plainText(way.why ?? '')}`),
+    ...handlingOf(lay),
+    ...lay.remarks.map((remark) => `  ${remark}`),
+    ...lay.spare.slice(0, 2).map(({ width, height }) => `  Spare: ${say(width)} × ${say(height)}`),
+    '',
+  ].join('\n');
+}
+
+/** What to buy of each cloth, and in all. */
+export function buyingTable(lays: readonly LayPlan[], spec: Spec): string {
+  const rows = [...new Set(lays.map(({ cloth }) => cloth))].map((cloth) => {
+    const length = lays.filter((lay) => lay.cloth === cloth).reduce((sum, lay) => sum + lay.buy, 0);
+    return { cloth, length, cost: layCost(spec, cloth, length) };
+  });
+  const priced = rows.flatMap(({ cost }) => cost ?? []);
+  const unpriced = rows.filter(({ cost }) => cost === undefined).map(({ cloth }) => cloth);
+  return [
+    textTable([
+      ['to buy', 'length', 'cost'],
+      ...rows.map(({ cloth, length, cost }) => [cloth, bought(length, cloth, spec), money(cost)]),
+      ...(priced.length < 2 ? [] : [['in all', '', money(sumOf(priced, spec.currency))]]),
+    ]),
+    ...(unpriced.length === 0 || priced.length === 0
+      ? []
+      : [`Not in it, as no price is given: ${unpriced.join(', ')}.\n`]),
+  ].join('');
+}
+
+function wayFigures({ length, used, buy }: LayWay, { cloth }: LayPlan, spec: Spec): string[] {
+  return [
+    length === undefined ? '' : lengthText(length, spec.units),
+    used === undefined ? '' : `${Math.round(used * 100)} %`,
+    buy === undefined ? '' : bought(buy, cloth, spec),
+    buy === undefined ? '' : money(layCost(spec, cloth, buy)),
+  ];
+}
+
+/** How the way taken is handled at the table. */
+function handlingOf({ ways }: LayPlan): string[] {
+  const handling = ways.find((way) => way.taken)?.handling ?? '';
+  return handling === '' ? [] : [`  ${handling}`];
+}
+
+/** In the unit that the shop measures. */
+function bought(length: number, cloth: string, spec: Spec): string {
+  const inYards = (spec.cloths[cloth]?.pricedPer ?? 1000) < 1000;
+  return inYards ? `${decimals(length / 914.4, 3)} yd` : `${decimals(length / 1000, 2)} m`;
+}
+
+function decimals(value: number, places: number): string {
+  return value.toFixed(places);
+}
+
+function money(amount: Amount | undefined): string {
+  return amount === undefined ? '' : moneyText(amount);
+}

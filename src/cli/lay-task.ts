@@ -1,0 +1,58 @@
+import type { LayPlan } from '../lay-plans/lay-plan.ts';
+import { type GownToLay, type LayEffort, type LaysPlanned, planLays } from '../lay-plans/plan-lays.ts';
+import { lengthText } from '../workroom/length-text.ts';
+
+/** Given to a worker when it starts. */
+export interface LayWork {
+  readonly gown: GownToLay;
+  readonly effort: LayEffort;
+  /** Set to 1 once nobody wants to wait any longer. */
+  readonly stop: Int32Array;
+}
+
+/** From a worker: what it has found so far, or all of one layer. */
+export type LayMessage =
+  | { readonly kind: 'shorter'; readonly layer: string; readonly length: number }
+  | {
+      readonly kind: 'done';
+      readonly index: number;
+      readonly planned: LaysPlanned;
+      readonly sources: readonly (readonly number[])[];
+    };
+
+/** Plans the cloth of one layer. */
+export function planLayer(
+  { gown, effort, stop }: LayWork,
+  index: number,
+  onShorter: (layer: string, length: number) => void,
+): LaysPlanned {
+  return planLays(
+    { ...gown, layers: gown.layers.slice(index, index + 1) },
+    {
+      effort,
+      say: (length) => lengthText(length, gown.spec.units),
+      shouldStop: () => Atomics.load(stop, 0) === 1,
+      onProgress: onShorter,
+    },
+  );
+}
+
+/** Which piece of the gown each placed piece is; -1 for a part of one that had to be cut in two. */
+export function sourcesOf(lays: readonly LayPlan[], gown: GownToLay): number[][] {
+  return lays.map(({ pieces }) => pieces.map(({ source }) => gown.pieces.indexOf(source)));
+}
+
+/** Lays that came from another thread, speaking of this thread's pieces again. */
+export function withSources(
+  lays: readonly LayPlan[],
+  sources: readonly (readonly number[])[],
+  gown: GownToLay,
+): LayPlan[] {
+  return lays.map((lay, i) => ({
+    ...lay,
+    pieces: lay.pieces.map((placed, j) => ({
+      ...placed,
+      source: gown.pieces[sources[i]?.[j] ?? -1] ?? placed.source,
+    })),
+  }));
+}

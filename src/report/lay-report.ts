@@ -1,0 +1,46 @@
+import type { LayPlan } from '../lay-plans/lay-plan.ts';
+import type { Spec } from '../spec/spec.ts';
+import { fractionOfNumber, fractionOfText, over, times } from '../workroom/fraction.ts';
+import { type Amount, amountText, moneyOf } from '../workroom/money.ts';
+
+/** `lays[]` of `report.json`: mm; `used` as a fraction; `cost` in the spec's currency, null where there is no price. */
+export interface LayReport {
+  readonly layer: string;
+  readonly cloth: string;
+  readonly width: number;
+  readonly fold: string;
+  readonly length: number;
+  readonly used: number;
+  readonly buy: number;
+  readonly cost: number | null;
+}
+
+export function layReport(spec: Spec, lays: readonly LayPlan[]): LayReport[] {
+  return lays.map((lay) => {
+    const cost = layCost(spec, lay.cloth, lay.buy);
+    return {
+      layer: lay.layer,
+      cloth: lay.cloth,
+      width: tenthOfMicrometre(lay.facts.width),
+      fold: lay.fold,
+      length: tenthOfMicrometre(lay.length),
+      used: Math.round(lay.used * 1e6) / 1e6,
+      buy: tenthOfMicrometre(lay.buy),
+      cost: cost === undefined ? null : Number(amountText(cost)),
+    };
+  });
+}
+
+/** What a length of a cloth costs, exactly; nothing where the cloth has no price. */
+export function layCost(spec: Spec, cloth: string, length: number): Amount | undefined {
+  const { price, pricedPer } = spec.cloths[cloth] ?? {};
+  if (price === undefined || pricedPer === undefined) return undefined;
+  return moneyOf(
+    times(fractionOfText(price), over(fractionOfNumber(length), fractionOfNumber(pricedPer))),
+    spec.currency,
+  );
+}
+
+function tenthOfMicrometre(length: number): number {
+  return Math.round(length * 1e4) / 1e4;
+}
