@@ -50,6 +50,9 @@ export function firstPage(plan: SheetPlan, labels: PieceLabels, checks: readonly
   };
 }
 
+/** Characters of a gown's name on this page. */
+const LONGEST_NAME = 80;
+
 /** Longer lines are hard to read, mm. */
 const WIDEST = 277;
 
@@ -70,7 +73,9 @@ function titleBlock(plan: SheetPlan, labels: PieceLabels): Block {
   const pages = first === last ? `page ${first}` : `pages ${first} to ${last}`;
   const one = plan.paper.longest === undefined ? 'sheet' : 'length of the roll';
   const many = plan.paper.longest === undefined ? 'sheets' : 'lengths of the roll';
-  const name = [...labels.gown].slice(0, 80).join('');
+  const characters = [...labels.gown];
+  const name =
+    characters.length > LONGEST_NAME ? `${characters.slice(0, LONGEST_NAME).join('')}…` : labels.gown;
   return {
     kind: 'paragraph',
     lead: `${name}${client}`,

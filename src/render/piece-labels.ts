@@ -103,22 +103,25 @@ function foldText({ piece }: CutPiece, room: LabelRoom): PlacedText | undefined 
   if (fold === undefined) return undefined;
   const { curve, t } = placeOnRun(fold.curves, 0.3 * lengthOfRun(fold.curves));
   const near = pointAt(curve, t);
-  const isBeside = (box: LabelBox) =>
-    Math.min(Math.abs(box.x - near.x), Math.abs(box.x + box.width - near.x)) < BESIDE;
+  const way = tangentAt(curve, t);
+  const isUpright = Math.abs(way.y) > Math.abs(way.x);
   for (const size of [SIDE_SIZE, 2.2, 1.8]) {
     const width = textWidth(FOLD_TEXT, size);
-    const box = room.boxFor(near, {
-      leastWidth: width,
-      area: 0,
-      heightIn: () => size * LEADING,
-      accepts: isBeside,
-    });
+    const accepts = (box: LabelBox) =>
+      isUpright ? isBeside(box.x, box.width, near.x) : isBeside(box.y, box.height, near.y);
+    const box = room.boxFor(near, { leastWidth: width, area: 0, heightIn: () => size * LEADING, accepts });
     if (box === undefined) continue;
-    const x = Math.abs(box.x - near.x) < BESIDE ? box.x : box.x + box.width - width;
+    const isAtRight = isUpright && Math.abs(box.x - near.x) >= BESIDE;
+    const x = isAtRight ? box.x + box.width - width : box.x;
     const mark = textMark(FOLD_TEXT, { x, y: box.y + size }, size, { class: 'label' });
     return { box: { ...box, x, width }, mark };
   }
   return undefined;
+}
+
+/** Whether a stretch begins or ends right at a line. */
+function isBeside(start: number, length: number, line: number): boolean {
+  return Math.min(Math.abs(start - line), Math.abs(start + length - line)) < BESIDE;
 }
 
 const FOLD_TEXT = 'on the fold';
