@@ -14,7 +14,8 @@ import { TEST_SQUARE, testSquare } from './test-square.ts';
  * of the sheets in what room is left.
  */
 export function firstPage(plan: SheetPlan, labels: PieceLabels, checks: readonly LongCheck[]): Drawing {
-  const { paper, margins } = plan;
+  const { paper } = plan;
+  const margins = marginsHere(plan);
   const width = Math.min(WIDEST, paper.width - margins.left - margins.right);
   const height = paper.height - margins.top - margins.bottom;
   const squareWidth = TEST_SQUARE * plan.scale.across + 2;
@@ -49,6 +50,20 @@ export function firstPage(plan: SheetPlan, labels: PieceLabels, checks: readonly
     marks,
   };
 }
+
+/** The printer's margins, but never so wide that the test square and the text beside it have no room. */
+function marginsHere({ margins }: SheetPlan): SheetPlan['margins'] {
+  const here = (margin: number) => Math.min(margin, WIDEST_MARGIN);
+  return {
+    left: here(margins.left),
+    right: here(margins.right),
+    top: here(margins.top),
+    bottom: here(margins.bottom),
+  };
+}
+
+/** No printer leaves more white than this, mm. */
+const WIDEST_MARGIN = 16;
 
 /** Characters of a gown's name on this page. */
 const LONGEST_NAME = 80;

@@ -21,12 +21,13 @@ export function nameStrip(sheet: Sheet, plan: SheetPlan, labels: PieceLabels, pa
   const room = arrows.left - 3 - textLeft;
   const gown = [labels.gown, ...(labels.client === undefined ? [] : [labels.client])].join(' · ');
   const page = `page ${sheet.page} of ${pageCount}`;
-  const tail = ` · ${page} · ${labels.trace}`;
-  const first = fitText(gown, room - textWidth(tail, SIZE), SIZE, SIZE);
+  const long = ` · ${page} · ${labels.trace}`;
+  const tail = textWidth(long, SIZE) + LEAST_NAME < room ? long : ` · ${page}`;
+  const first = fitText(gown, Math.max(0, room - textWidth(tail, SIZE)), SIZE, SMALLEST);
   const second = fitText(sheetPieceNames(plan, sheet).join('; '), room, SIZE, SMALLEST);
   return [
     label,
-    textMark(first.text + tail, { x: textLeft, y: top + 5 }, SIZE),
+    textMark(first.text + tail, { x: textLeft, y: top + 5 }, first.size),
     textMark(second.text, { x: textLeft, y: top + 8.4 }, second.size),
     ...arrows.marks,
   ];
@@ -35,6 +36,9 @@ export function nameStrip(sheet: Sheet, plan: SheetPlan, labels: PieceLabels, pa
 /** Ems, mm. */
 const SIZE = 2.7;
 const SMALLEST = 1.6;
+
+/** What the gown's name must have before the spec's content is named too, mm. */
+const LEAST_NAME = 15;
 const ARROW = 4;
 
 const DIRECTIONS = {
