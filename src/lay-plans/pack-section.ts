@@ -2,7 +2,8 @@ import type { LayItem, LayShape } from './lay-items.ts';
 import type { ClothFacts } from './lay-plan.ts';
 import { NoFitTable } from './packing/no-fit-table.ts';
 import { packStrip } from './packing/pack-strip.ts';
-import { type StripPacking, type StripProblem, signedArea } from './packing/strip-problem.ts';
+import type { Patience } from './packing/separation.ts';
+import type { StripPacking } from './packing/strip-problem.ts';
 import { laidWidth, type SectionStrip, SHARED_LINE, sectionStrip, shapesOf } from './section-strip.ts';
 import type { Section } from './ways.ts';
 
@@ -17,10 +18,17 @@ export interface PackedSection {
 
 export interface PackingEffort {
   readonly seed: number;
-  /** Work for one section with so many pieces laid. */
-  readonly work: (pieces: number) => number;
+  /** Work for a strip of so many pieces: the whole layer single, and a section of any other way. */
+  readonly single: (pieces: number) => number;
+  readonly section: (pieces: number) => number;
   readonly stopped: () => boolean;
 }
+
+/** Few pieces settle or jam within this many passes; waiting longer is better spent on another start. */
+const PATIENCE: Patience = { passes: 15, strikes: 1 };
+
+/** Cells of a no-fit region: few, as a gown's regions are used too little to repay a fine grid. */
+const CELLS = 400;
 
 /** Packs the sections of one layer; what is asked twice is packed once. */
 export class SectionPacker {
@@ -39,6 +47,7 @@ export class SectionPacker {
     this.table = new NoFitTable(
       this.shapes.map(({ working }) => working),
       -SHARED_LINE,
+      CELLS,
     );
   }
 
@@ -57,7 +66,11 @@ export class SectionPacker {
     const known = this.packed.get(key);
     if (known !== undefined) return known;
     const strip = sectionStrip(section.items, section.fold, this.facts, this.shapes);
-    const packed = this.finished(section, strip, this.search(strip, undefined, onBetter));
+    const packed = this.finished(
+      section,
+      strip,
+      this.search(strip, undefined, this.isWhole(section), onBetter),
+    );
     this.packed.set(key, packed);
     return packed;
   }
@@ -65,18 +78,26 @@ export class SectionPacker {
   /** Packs again from a packing that is known to fit: never longer than it. */
   better(section: Section, start: StripPacking, onBetter?: (length: number) => void): PackedSection {
     const strip = sectionStrip(section.items, section.fold, this.facts, this.shapes);
-    return this.finished(section, strip, this.search(strip, start, onBetter));
+    return this.finished(section, strip, this.search(strip, start, true, onBetter));
+  }
+
+  private isWhole({ fold, items }: Section): boolean {
+    return fold === 'single' && items.length === this.items.length;
   }
 
   private search(
     { problem }: SectionStrip,
     start: StripPacking | undefined,
+    whole: boolean,
     onBetter: ((length: number) => void) | undefined,
   ): StripPacking {
-    const limit = this.effort.work(problem.items.length);
+    const limit = whole
+      ? this.effort.single(problem.items.length)
+      : this.effort.section(problem.items.length);
     return packStrip(problem, {
       seed: this.effort.seed,
       table: this.table,
+      patience: PATIENCE,
       spent: (work) => (this.effort.stopped() ? 1 : work / limit),
       ...(onBetter === undefined ? {} : { onBetter: ({ length }) => onBetter(length) }),
       ...(start === undefined ? {} : { start }),
@@ -87,16 +108,6 @@ export class SectionPacker {
     const laid = wholeRepeats(packing.length, this.facts.repeatDown);
     return { section, strip, packing, length: section.fold === 'crosswise' ? 2 * laid : laid };
   }
-}
-
-/** Length that no packing of the section can be shorter than. */
-export function leastLength({ width, shapes, items }: StripProblem): number {
-  const own = items.map(({ attitudes }) => shapes[attitudes[0]!.shape]!);
-  const area = own.reduce((sum, shape) => sum + Math.abs(signedArea(shape)), 0);
-  return Math.max(
-    area / width,
-    ...own.map((shape) => Math.max(...shape.map(({ y }) => y)) - Math.min(...shape.map(({ y }) => y))),
-  );
 }
 
 /** A pattern is bought in whole repeats, so that the next piece begins on it. */

@@ -33,10 +33,16 @@ export interface GownToLay {
   readonly pieces: readonly CutPiece[];
 }
 
-/** Work of the search for a section, by the pieces laid on it: counted in overlaps looked up, never in time. */
-const WORK: Readonly<Record<LayEffort, (pieces: number) => number>> = {
-  quick: (pieces) => 6_000 * pieces * pieces,
-  thorough: (pieces) => 400_000 * pieces * pieces,
+/** Work of the search for a strip, by the pieces laid on it: counted in overlaps looked up, never in time. */
+const WORK: Readonly<Record<LayEffort, Pick<PackingEffort, 'single' | 'section'>>> = {
+  quick: {
+    single: (pieces) => Math.min(6e6, 5e4 * pieces * pieces),
+    section: (pieces) => Math.min(6e5, 6e3 * pieces * pieces),
+  },
+  thorough: {
+    single: (pieces) => Math.min(8e7, 6e5 * pieces * pieces),
+    section: (pieces) => Math.min(8e6, 6e4 * pieces * pieces),
+  },
 };
 
 /** Allowance of a join along the grain where the spec gives none for seams, mm (5/8 in, as on paper patterns). */
@@ -46,7 +52,7 @@ const USUAL_SEAM = 15;
 export function planLays(gown: GownToLay, options: LayOptions): LaysPlanned {
   const effort: PackingEffort = {
     seed: options.seed ?? 1,
-    work: WORK[options.effort ?? 'quick'],
+    ...WORK[options.effort ?? 'quick'],
     stopped: options.shouldStop ?? (() => false),
   };
   const planned = gown.layers

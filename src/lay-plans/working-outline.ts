@@ -72,7 +72,13 @@ function withinBounds(ring: readonly Point[], truth: readonly Point[]): Point[] 
   kept = cutOff(kept, ({ x }) => x - Math.min(...xs));
   kept = cutOff(kept, ({ x }) => Math.max(...xs) - x);
   kept = cutOff(kept, ({ y }) => y - Math.min(...ys));
-  return cutOff(kept, ({ y }) => Math.max(...ys) - y);
+  kept = cutOff(kept, ({ y }) => Math.max(...ys) - y);
+  return kept.filter((point, i) => !isSame(point, kept[(i + 1) % kept.length]!));
+}
+
+/** Corners nearer than the grid are one. */
+function isSame(a: Point, b: Point): boolean {
+  return Math.abs(a.x - b.x) < GRID && Math.abs(a.y - b.y) < GRID;
 }
 
 /** The part of a ring where `inside` is not negative (I. Sutherland and G. Hodgman, 1974). */

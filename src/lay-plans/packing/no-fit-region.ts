@@ -28,9 +28,16 @@ export class NoFitRegion {
   private readonly nearest: Int32Array;
   private readonly segments: Float64Array;
 
-  /** `a` and `b` in convex parts, each about the middle of its own bounds; about `cells` cells in the grid. */
+  /** Overlap that is let pass. */
+  private readonly slack: number;
+
+  /**
+   * `a` and `b` in convex parts, each about the middle of its own bounds; about `cells` cells in the grid. A gap above
+   * zero grows the region; below zero so much overlap passes, as shrinking would turn short edges inside out.
+   */
   constructor(a: readonly Point[][], b: readonly Point[][], gap: number, cells: number) {
-    const sums = a.flatMap((partOfA) => b.map((partOfB) => convexSum(partOfA, partOfB, gap)));
+    this.slack = Math.max(0, -gap);
+    const sums = a.flatMap((partOfA) => b.map((partOfB) => convexSum(partOfA, partOfB, Math.max(0, gap))));
     const corners = sums.flat();
     this.halfWidth = Math.max(...corners.map((point) => Math.abs(point.x)));
     this.halfHeight = Math.max(...corners.map((point) => Math.abs(point.y)));
@@ -106,7 +113,9 @@ export class NoFitRegion {
         }
       }
     }
-    return inside === 0 ? 0 : Math.sqrt(least);
+    if (inside === 0) return 0;
+    const depth = Math.sqrt(least) - this.slack;
+    return depth > 0 ? depth : 0;
   }
 
   /** For each cell the segments (as offsets) that can be nearest to a point of it; none where it lies outside. */

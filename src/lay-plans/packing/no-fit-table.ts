@@ -6,7 +6,7 @@ import { type Attitude, middleOfBounds, signsOf } from './strip-problem.ts';
 /** Ways in which one shape may lie: as drawn, x flipped, y flipped, both. Bit 0 flips x, bit 1 flips y. */
 const FLIPS = 4;
 
-/** Cells in the grid of a region: more make lists shorter and the making longer; found flat from 600 to 4000. */
+/** Usual number of cells in the grid of a region: more make lists shorter and the making longer; flat from 600 to 4000. */
 const CELLS = 1024;
 
 /**
@@ -23,8 +23,10 @@ export class NoFitTable {
   private readonly parts: Point[][][];
   private readonly made = new Map<number, NoFitRegion>();
   private readonly gap: number;
+  private readonly cells: number;
 
-  constructor(shapes: readonly (readonly Point[])[], gap: number) {
+  constructor(shapes: readonly (readonly Point[])[], gap: number, cells = CELLS) {
+    this.cells = cells;
     this.gap = gap;
     this.lies = shapes.length * FLIPS;
     this.regions = new Array(this.lies * this.lies).fill(undefined);
@@ -58,7 +60,7 @@ export class NoFitTable {
     const known = this.made.get(key);
     if (known !== undefined) return known;
     const moving = this.parts[b]!.map((part) => flipped(part, flip));
-    const region = new NoFitRegion(this.parts[a]!, moving, this.gap, CELLS);
+    const region = new NoFitRegion(this.parts[a]!, moving, this.gap, this.cells);
     this.made.set(key, region);
     return region;
   }

@@ -1,6 +1,7 @@
 import { Layout, type LayoutState } from './layout.ts';
 import type { NoFitTable } from './no-fit-table.ts';
 import { Random } from './random.ts';
+import { layInRows } from './rows.ts';
 import { type Patience, type Separated, Separation } from './separation.ts';
 import type { StripPacking, StripProblem } from './strip-problem.ts';
 
@@ -12,6 +13,8 @@ export interface PackOptions {
   readonly onBetter?: (packing: StripPacking) => void;
   /** A packing of the same items to better; the result is never longer. */
   readonly start?: StripPacking;
+  /** When an attempt to explore is given up; more for many items. */
+  readonly patience?: Patience;
   /** Regions made for the same shapes and gap before. */
   readonly table?: NoFitTable;
 }
@@ -23,7 +26,9 @@ const COMPRESSING_PATIENCE: Patience = { passes: 50, strikes: 2 };
 
 /** Density aimed at first, and how the strip is shortened: by this share, less after each success and failure. */
 const FIRST_DENSITY = 0.7;
-const FIRST_CUT = 0.05;
+const FIRST_CUT = 0.1;
+const CUT_AFTER_SUCCESS = 0.9;
+const CUT_AFTER_FAILURE = 0.6;
 const LEAST_CUT = 0.002;
 const LEAST_CUT_AFTER_FAILURE = 0.001;
 
@@ -49,15 +54,17 @@ class StripPacker {
   private readonly random: Random;
   private readonly separation: Separation;
   private readonly bound: number;
+  private readonly patience: Patience;
   private best: LayoutState;
 
   constructor(problem: StripProblem, options: PackOptions) {
     this.problem = problem;
     this.options = options;
+    this.patience = options.patience ?? PATIENCE;
     this.layout = new Layout(problem, options.table);
     this.random = new Random(options.seed);
     this.separation = new Separation(this.layout, this.random);
-    this.stack();
+    layInRows(this.layout);
     if (options.start !== undefined) this.startFrom(options.start);
     const area = this.layout.areas.reduce((sum, a) => sum + a, 0);
     this.bound = Math.max(area / problem.width, ...Array.from(this.layout.halfHeight, (half) => 2 * half));
@@ -78,18 +85,6 @@ class StripPacker {
     return this.best.length <= this.bound * (1 + REACHED) || this.options.spent(this.layout.work) >= share;
   }
 
-  /** One item below the other: poor, but always a packing. */
-  private stack(): void {
-    const { layout, problem } = this;
-    let y = 0;
-    for (let i = 0; i < layout.count; i++) {
-      layout.put(i, 0, 0, 0);
-      layout.put(i, 0, 0, y + layout.halfHeight[i]!);
-      y += 2 * layout.halfHeight[i]! + 2 * Math.max(0, problem.gap);
-    }
-    layout.length = layout.used();
-  }
-
   private startFrom(packing: StripPacking): void {
     this.layout.length = packing.length;
     packing.placements.forEach(({ attitude, x, y }, i) => {
@@ -105,34 +100,34 @@ class StripPacker {
   }
 
   private explore(): void {
+    if (this.options.start === undefined) this.scatterFirst();
+    this.layout.restore(this.best);
     let cut = FIRST_CUT;
-    let length = this.best.length;
+    let length = this.shorten(this.best.length * (1 - cut));
     let failed: Separated[] = [];
-    if (this.options.start === undefined) {
-      length = Math.min(length, this.bound / FIRST_DENSITY);
-      this.scatter(length);
-    } else length = this.shorten(length * (1 - cut));
     while (!this.exploreEnds()) {
-      const result = this.separation.run(PATIENCE, this.exploreEnds);
+      const result = this.separation.run(this.patience, this.exploreEnds);
       if (result.overlap === 0) {
         this.keep();
         failed = [];
-        cut = Math.max(LEAST_CUT, cut * 0.8);
+        cut = Math.max(LEAST_CUT, cut * CUT_AFTER_SUCCESS);
         length = this.shorten(this.best.length * (1 - cut));
-      } else if (this.options.start === undefined && this.best.length > 1.3 * length) {
-        length *= 1.05;
-        this.scatter(length);
       } else {
-        cut = Math.max(LEAST_CUT_AFTER_FAILURE, cut * 0.5);
-        const eased = Math.max(length, this.best.length * (1 - 2 * cut));
-        failed.push(result);
-        this.layout.restore(this.oneOf(failed).state);
-        if (eased > length) failed = [];
-        this.layout.length = eased;
+        cut = Math.max(LEAST_CUT_AFTER_FAILURE, cut * CUT_AFTER_FAILURE);
+        const eased = Math.max(length, this.best.length * (1 - cut));
+        failed = eased > length ? [result] : [...failed, result];
         length = eased;
+        this.layout.restore(this.oneOf(failed).state);
+        this.layout.length = length;
         this.swapLarge();
       }
     }
+  }
+
+  /** A quick try from anywhere: dense strips are reached at once, and others lose little. */
+  private scatterFirst(): void {
+    this.scatter(Math.min(this.best.length, this.bound / FIRST_DENSITY));
+    if (this.separation.run(this.patience, this.exploreEnds).overlap === 0) this.keep();
   }
 
   /** One of the failed attempts, more likely one with little overlap. */

@@ -4,12 +4,12 @@ import { shapeOf } from './no-fit-table.ts';
 import type { Random } from './random.ts';
 
 /** Places tried anywhere on the strip in one move, just touching another item, and around where the item lies. */
-const ANYWHERE = 20;
-const TOUCHING = 40;
-const NEARBY = 15;
+const ANYWHERE = 10;
+const TOUCHING = 20;
+const NEARBY = 5;
 
-/** How many of the best are improved step by step. */
-const IMPROVED = 3;
+/** How many of the best are improved step by step: more were found to cost more moves than they save. */
+const IMPROVED = 1;
 
 /** First and last step of the two rounds of improving, as shares of the item's smaller half extent. */
 const FIRST_STEP = 1 / 8;
