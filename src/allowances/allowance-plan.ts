@@ -64,5 +64,9 @@ export function hemAllowance(spec: Spec, layer: LayerSpec): number {
 export function partPlan(spec: Spec, part: Part): AllowancePlan {
   const plan = allowancePlan(spec, part.layer, part.piece);
   const { waist: _, ...widths } = plan.widths;
-  return { ...plan, widths: { ...widths, ...part.allowances } };
+  return {
+    ...plan,
+    widths: { ...widths, ...part.allowances },
+    ...(part.pointed === true ? { waistCorner: 'plain' } : {}),
+  };
 }

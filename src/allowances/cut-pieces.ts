@@ -10,14 +10,9 @@ import { FIT } from '../geometry/tolerances.ts';
 import type { LayerSpec, Spec } from '../spec/spec.ts';
 import { type AllowancePlan, allowancePlan, partPlan } from './allowance-plan.ts';
 import { cutOutline } from './cut-outline.ts';
-import {
-  fullnessRemark,
-  pleatMarks,
-  quarterNotches,
-  type TopFullness,
-  topFullness,
-} from './fullness-marks.ts';
+import { fullnessRemark, quarterNotches, type TopFullness, topFullness } from './fullness-marks.ts';
 import { APART, notchDistances, notchesOf } from './notches.ts';
+import { pleatMarks } from './pleats.ts';
 
 /**
  * Adds every layer's allowances: gores from the centre front round, then flounces, strips and godets. Layers whose cut

@@ -1,5 +1,5 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
-import type { CutPiece, Notch, Piece } from '../draft/piece.ts';
+import type { Notch, Piece } from '../draft/piece.ts';
 import type { Line } from '../geometry/curve.ts';
 import { pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { lengthOfRun, placeOnRun } from '../geometry/length.ts';
@@ -7,11 +7,10 @@ import { along, leftOf } from '../geometry/point.ts';
 import { fullnessOf } from '../gown/gown-of-layer.ts';
 import { lengthText } from '../spec/length-in-units.ts';
 import type { FullnessSpec, LayerSpec, Spec } from '../spec/spec.ts';
+import { pleatsOf } from './pleats.ts';
 
 /** Depth of a tick on the top edge, mm. */
 const TICK = 6;
-/** How far down from the top edge a pleat's folds are marked, mm. */
-const PLEAT_MARK = 40;
 
 /** Ticks at the quarters of a top edge, to match against the quarters of the edge that it is gathered to. */
 export function quarterNotches(piece: Piece, width: number): Notch[] {
@@ -54,45 +53,16 @@ export function topFullness(
   return { ratio, rule, cut, sewn: cut / ratio };
 }
 
-/** Pleats that take a top in: how many, and how deep each comes out. */
-export function pleatsOf({ rule, cut, sewn }: TopFullness): {
-  readonly count: number;
-  readonly depth: number;
-} {
-  const excess = cut - sewn;
-  const count = Math.max(1, Math.round(excess / (2 * (rule.depth ?? excess / 2))));
-  return { count, depth: excess / (2 * count) };
-}
-
-/** The folds of each pleat, marked down from the top edge: where it begins, its inner fold, where it ends. */
-export function pleatMarks(piece: Piece, full: TopFullness): CutPiece['marks'] {
-  const { count, depth } = pleatsOf(full);
-  const edge = piece.edges[0]!;
-  const each = full.cut / count;
-  const shown = each - 2 * depth;
-  const folds = Array.from({ length: count }, (_, i) => {
-    const begins = i * each + shown / 2;
-    return [begins, begins + depth, begins + 2 * depth];
-  }).flat();
-  return folds.map((distance) => {
-    const place = placeOnRun(edge.curves, distance);
-    const point = pointAt(place.curve, place.t);
-    const down = leftOf(tangentAt(place.curve, place.t));
-    return { name: 'pleat', curves: [{ kind: 'line', from: point, to: along(point, down, -PLEAT_MARK) }] };
-  });
-}
-
 /** What the maker does with the top, for the text on the piece. */
 export function fullnessRemark(full: TopFullness, units: Spec['units']): string {
   const from = lengthText(Math.round(full.cut), units);
   const to = lengthText(Math.round(full.sewn), units);
   if (full.rule.by === 'gathers') return `gather the top from ${from} to ${to}`;
   const { count, depth } = pleatsOf(full);
+  const kind = full.rule.towards === 'box' ? 'box pleat' : 'pleat';
   const lie =
-    full.rule.towards === undefined
+    full.rule.towards === undefined || full.rule.towards === 'box'
       ? ''
-      : full.rule.towards === 'box'
-        ? ', box'
-        : `, towards the ${full.rule.towards}`;
-  return `pleat the top from ${from} to ${to}: ${count} ${count === 1 ? 'pleat' : 'pleats'} ${lengthText(Math.round(depth), units)} deep${lie}`;
+      : `, towards the ${full.rule.towards}`;
+  return `pleat the top from ${from} to ${to}: ${count} ${count === 1 ? kind : `${kind}s`} ${lengthText(Math.round(depth), units)} deep${lie}`;
 }

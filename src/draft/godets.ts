@@ -103,6 +103,7 @@ function godetPart(spec: Spec, godet: GodetSpec, { layer, draft }: LayerDraft): 
       [after, marks],
     ]),
     quartered: false,
+    pointed: true,
   };
 }
 

@@ -15,6 +15,8 @@ export interface Part {
   readonly notches: ReadonlyMap<string, readonly number[]>;
   /** True where the top is gathered or eased by quarters. */
   readonly quartered: boolean;
+  /** True where its top is a point: cut straight across above it, with no corners to fold back. */
+  readonly pointed?: boolean;
 }
 
 /** A layer that stands for a part cut from a cloth of its own. */

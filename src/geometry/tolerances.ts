@@ -39,5 +39,5 @@ export const CLOTH_HOLDS = 0.05;
 /** Lines that keep within this of where they were have not moved, mm. Larger would hide a change; smaller would report the rounding of fitted curves. */
 export const LINE_STAYS = 0.05;
 
-/** A skirt may be tighter than its petticoat by this, mm. Larger would hide a skirt that rides up; smaller trips over the widths' own 0.3 mm. */
-export const PETTICOAT_AGREES = 1;
+/** Share of its girth by which a skirt may be tighter than its petticoat. Larger would hide a skirt that rides up; smaller trips over gores that each follow a curve of their own between the levels. */
+export const PETTICOAT_AGREES = 0.003;

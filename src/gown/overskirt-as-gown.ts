@@ -34,7 +34,6 @@ export function overskirtAsGown(spec: Spec, index: number): Spec {
     gores: overskirt.gores,
     lengths: lengthsUnder(spec, overskirt),
     allowances: { ...spec.allowances, ...edgeFinish(spec, overskirt) },
-    roughCut: {},
     layers: overskirt.layers.map((layer) => ({
       ...layer,
       allowances: renamed(layer.allowances, standingIn),

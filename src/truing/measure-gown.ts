@@ -6,6 +6,7 @@ import type { Edge } from '../geometry/edge.ts';
 import { curvatureAt, tangentAt } from '../geometry/evaluate.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import { angleBetween } from '../geometry/point.ts';
+import { fullnessOf } from '../gown/gown-of-layer.ts';
 
 /** Every figure of a draft, measured on its finished outlines, never taken from the numbers that drew them. */
 export interface GownMeasures {
@@ -19,7 +20,7 @@ export interface GownMeasures {
 export interface GoreMeasures {
   readonly name: string;
   readonly copies: number;
-  /** mm, of the piece as drawn: half of the gore where it lies on the fold. */
+  /** mm, of the piece as drawn: half of the gore where it lies on the fold. The top as sewn, gathered or pleated. */
   readonly top: number;
   readonly hem: number;
   readonly flare: number;
@@ -65,7 +66,7 @@ function measureGore(piece: Piece, draft: GownDraft, i: number): GoreMeasures {
   return {
     name: piece.gore,
     copies: piece.cut === 'pair' ? 2 : 1,
-    top: edges.waist!,
+    top: edges.waist! / fullnessOf(draft.gown.gores[i]!, draft.shape),
     hem: edges.hem!,
     flare: frame.downAt(0, 1) - frame.downAt(0, 0),
     area: areaInside(piece.edges.flatMap((edge) => edge.curves)),

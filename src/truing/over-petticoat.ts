@@ -30,7 +30,7 @@ function tightness(spec: Spec, draft: GownDraft): Diagnostic[] {
   const rows = [...places, hem]
     .filter((down) => down > edge && down <= hem)
     .map((down) => ({ down, needed: needed.valueAt(down), skirt: roundAt(draft, down) }))
-    .filter((row) => row.needed - row.skirt > PETTICOAT_AGREES);
+    .filter((row) => row.needed - row.skirt > row.needed * PETTICOAT_AGREES);
   if (rows.length === 0) return [];
   const say = (length: number): string => lengthText(Math.round(length), spec.units);
   const worst = rows.reduce((most, row) => (row.needed - row.skirt > most.needed - most.skirt ? row : most));

@@ -55,7 +55,7 @@ export function petticoatFacts(
   }
   const hoop = hoopFacts({ spec, skirt, say }, draft, round);
   const place = placeOf(spec, 'petticoat', 'hoop');
-  if (hoop.sweep !== undefined && !hoop.sweep.wideEnough) {
+  if (hoop.sweep !== undefined && !hoop.sweep.wideEnough && !isShapedToIt(draft)) {
     findings.push(
       problems.sweepNarrowOverHoop(place, {
         sweep: say(hoop.sweep.sweep),
@@ -69,6 +69,11 @@ export function petticoatFacts(
   if (round < hoop.least)
     findings.push(problems.hoopSmall(place, say(round), say(hoop.least), hoop.withTrain));
   return { facts: { offFloor, hoop }, findings };
+}
+
+/** Gores that take the petticoat's own girths follow it closely because they are meant to. */
+function isShapedToIt(draft: GownDraft): boolean {
+  return draft.gown.gores.every((gore) => gore.width.kind === 'girths');
 }
 
 function hoopFacts({ spec, skirt }: Bench, draft: GownDraft, round: number): HoopFacts {

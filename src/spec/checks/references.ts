@@ -46,7 +46,17 @@ function checkGoresNamed(page: Page): Diagnostic[] {
   const ofLayers = (page.sketch.layers ?? []).flatMap((layer, i) =>
     named(page, layer.gores, 'layers', i, 'gores'),
   );
-  return unknown('gore', [...roughCut, ...ofLayers], gores);
+  return [
+    ...unknown('gore', roughCut, [...gores, ...goresBeside(page)]),
+    ...unknown('gore', ofLayers, gores),
+  ];
+}
+
+/** What else hangs on the bias: flounces, godets and the gores of overskirts. */
+function goresBeside(page: Page): string[] {
+  const { flounces = [], godets = [], overskirts = [] } = page.sketch;
+  const own = overskirts.flatMap((overskirt) => overskirt.gores ?? []);
+  return [...flounces, ...godets, ...own].flatMap(({ name }) => name ?? []);
 }
 
 function checkLayersNamed(page: Page): Diagnostic[] {

@@ -1,0 +1,54 @@
+import type { CutPiece, Piece } from '../draft/piece.ts';
+import { pointAt, tangentAt } from '../geometry/evaluate.ts';
+import { placeOnRun } from '../geometry/length.ts';
+import { along, leftOf } from '../geometry/point.ts';
+import type { TopFullness } from './fullness-marks.ts';
+
+/** How far down from the top edge a pleat's folds are marked, mm. */
+const MARK = 40;
+
+/** Pleats that take a top in: how many, and how deep each comes out so that whole pleats fill it. mm. */
+export function pleatsOf({ rule, cut, sewn }: TopFullness): {
+  readonly count: number;
+  readonly depth: number;
+} {
+  const excess = cut - sewn;
+  // A box pleat is folded under on both of its sides.
+  const folds = rule.towards === 'box' ? 4 : 2;
+  const count = Math.max(1, Math.round(excess / (folds * (rule.depth ?? excess / folds))));
+  return { count, depth: excess / (folds * count) };
+}
+
+/** The folds of each pleat, marked down from the top edge. */
+export function pleatMarks(piece: Piece, full: TopFullness): CutPiece['marks'] {
+  const { curves } = piece.edges[0]!;
+  return foldPlaces(full).map((distance) => {
+    const place = placeOnRun(curves, distance);
+    const point = pointAt(place.curve, place.t);
+    const down = leftOf(tangentAt(place.curve, place.t));
+    return { name: 'pleat', curves: [{ kind: 'line', from: point, to: along(point, down, -MARK) }] };
+  });
+}
+
+/**
+ * Distances of the folds along the top as it is cut, each pleat in the middle of its share.
+ *
+ * ```
+ * knife   ──┬────┬────┬──          line to bring it to, inner fold, outer fold (or the other way round)
+ * box     ─┬──┬──┬────┬──┬──┬─     line, inner fold, outer fold, its face, outer fold, inner fold, line
+ * ```
+ */
+export function foldPlaces(full: TopFullness): number[] {
+  const { count, depth } = pleatsOf(full);
+  const share = full.cut / count;
+  const shown = full.sewn / count;
+  // A face twice as wide as a fold is deep has its inner folds meet behind it; it is no wider than what shows.
+  const face = Math.min(shown, 2 * depth);
+  const pleat = full.rule.towards === 'box' ? boxFolds(depth, face) : [0, depth, 2 * depth];
+  const begins = (share - pleat[pleat.length - 1]!) / 2;
+  return Array.from({ length: count }, (_, i) => pleat.map((fold) => i * share + begins + fold)).flat();
+}
+
+function boxFolds(depth: number, face: number): number[] {
+  return [0, depth, 2 * depth, 2 * depth + face, 3 * depth + face, 4 * depth + face];
+}
