@@ -25,6 +25,7 @@ import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
 import { gownOfSpec } from './gown/gown-of-spec.ts';
 import { overskirtAsGown } from './gown/overskirt-as-gown.ts';
+import type { LaysPlanned } from './lay-plans/plan-lays.ts';
 import type { PaperOptions } from './outputs/paper-files.ts';
 import type { PatternOptions, PatternReport } from './outputs/pattern-files.ts';
 import { contentHash } from './report/content-hash.ts';
@@ -150,21 +151,27 @@ export interface DraftOutputs {
 export async function draftOutputs(
   gown: DraftedGown,
   diagnostics: readonly Diagnostic[],
-  options: PatternOptions & Pick<PaperOptions, 'every'>,
+  options: PatternOptions & Pick<PaperOptions, 'every'> & { readonly lays?: LaysPlanned },
 ): Promise<DraftOutputs> {
   // Loaded here: a check draws nothing, and should not wait for what draws.
   const { paperOf, patternFiles } = await import('./outputs/pattern-files.ts');
   const { paperFiles } = await import('./outputs/paper-files.ts');
   const { lettersMissing } = await import('./outputs/glyph-problems.ts');
 
-  const { facts, findings } = workroom(gown, []);
+  const { layFigures, layFiles } = await import('./outputs/lay-files.ts');
+  const { layReport } = await import('./report/lay-report.ts');
+
+  const { lays, diagnostics: laid } = options.lays ?? { lays: [], diagnostics: [] };
+  const { facts, findings } = workroom(gown, lays);
   const found = sortDiagnostics([
     ...diagnostics,
+    ...laid,
     ...findings.filter((finding) => !isAmong(diagnostics, finding)),
   ]);
   const paper = paperOf(gown, options.paper);
   const pattern = await patternFiles(gown, options);
-  const papers = await paperFiles(gown, facts, [], found, { ...options, paper });
+  const figures = layFigures(gown.spec, lays, paper.width);
+  const papers = await paperFiles(gown, facts, figures, found, { ...options, paper });
 
   const letters = [...new Set([...pattern.missingGlyphs, ...papers.missingGlyphs])];
   const all =
@@ -172,8 +179,13 @@ export async function draftOutputs(
       ? found
       : sortDiagnostics([...found, lettersMissing(placeOf(gown.spec, 'gown'), letters)]);
   return {
-    files: new Map([...pattern.files, ...papers.files]),
-    report: { ...gown.report, pattern: pattern.report, findings: findingsOf(all) },
+    files: new Map([...pattern.files, ...layFiles(gown.spec, lays), ...papers.files]),
+    report: {
+      ...gown.report,
+      lays: layReport(gown.spec, lays),
+      pattern: pattern.report,
+      findings: findingsOf(all),
+    },
     diagnostics: all,
   };
 }

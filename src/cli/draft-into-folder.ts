@@ -10,6 +10,7 @@ import { findingsJson } from './findings-json.ts';
 import { knowAll } from './know-all.ts';
 import type { Machine } from './machine.ts';
 import { fontBytes } from './package-files.ts';
+import { planGownLays } from './plan-gown-lays.ts';
 import { hasErrors, printFindings } from './print-findings.ts';
 import { readGown } from './read-gown.ts';
 import { writeOutputs } from './write-outputs.ts';
@@ -41,10 +42,12 @@ export async function draftIntoFolder(
   const folder = flags.out ?? join('out', nameOf(file));
   let files: string[] = [];
   if (drafting.gown !== undefined && !hasErrors(diagnostics)) {
-    const outputs = await outputsOf(drafting.gown, diagnostics, {
-      ...flags,
-      ...(paper && { paper: paper.name }),
-    });
+    const outputs = await outputsOf(
+      drafting.gown,
+      diagnostics,
+      { ...flags, ...(paper && { paper: paper.name }) },
+      machine,
+    );
     diagnostics = outputs.diagnostics;
     if (flags.audit && !(await passesAudit(drafting.gown, outputs, machine))) return ExitStatus.specWrong;
     if (!hasErrors(diagnostics)) {
@@ -65,6 +68,7 @@ async function outputsOf(
   gown: DraftedGown,
   found: DraftOutputs['diagnostics'],
   flags: DraftFlags,
+  machine: Machine,
 ): Promise<DraftOutputs> {
   const { paper, gores, layer: layers, sheet: again } = flags;
   const every = askedLength('--every', flags.every, gown.spec.units);
@@ -74,7 +78,9 @@ async function outputsOf(
   const chosen = { ...(gores && { gores }), ...(layers && { layers }) };
   if (chosenPieces(gown, chosen).length === 0)
     throw new WrongCommandLine('those layers have no piece of those gores.');
+  const lays = await planGownLays(gown, 'quick', machine);
   const outputs = await draftOutputs(gown, found, {
+    lays,
     ...chosen,
     ...(paper !== undefined && { paper }),
     ...(again !== undefined && { again }),

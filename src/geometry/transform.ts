@@ -76,3 +76,12 @@ function mapped(curve: Exclude<Curve, { kind: 'arc' }>, move: (point: Point) => 
     to: move(curve.to),
   };
 }
+
+/** Made larger or smaller about the origin; arcs stay arcs. @param factor > 0 */
+export function enlarged(curve: Curve, factor: number): Curve {
+  if (curve.kind === 'arc') {
+    const centre = { x: curve.centre.x * factor, y: curve.centre.y * factor };
+    return { ...curve, centre, radius: curve.radius * factor };
+  }
+  return mapped(curve, (point) => ({ x: point.x * factor, y: point.y * factor }));
+}
