@@ -12,6 +12,7 @@ import { type AllowancePlan, allowancePlan, partPlan } from './allowance-plan.ts
 import { cutOutline } from './cut-outline.ts';
 import { fullnessRemark, quarterNotches, type TopFullness, topFullness } from './fullness-marks.ts';
 import { APART, notchDistances, notchesOf } from './notches.ts';
+import { partRemarks } from './part-remarks.ts';
 import { pleatMarks } from './pleats.ts';
 
 /**
@@ -29,7 +30,7 @@ export function cutPieces(
     if (same === undefined) alike.set(blank.key, { blank, layers: [blank.layer.name] });
     else same.layers.push(blank.layer.name);
   }
-  return [...alike.values()].map(({ blank, layers: names }) => cutPiece(blank, names, spec.units));
+  return [...alike.values()].map(({ blank, layers: names }) => cutPiece(blank, names));
 }
 
 /** A piece of one layer before its allowances are drawn. */
@@ -40,6 +41,7 @@ interface Blank {
   readonly notches: ReadonlyMap<string, readonly number[]>;
   readonly full?: TopFullness;
   readonly quartered: boolean;
+  readonly remarks: readonly string[];
   /** Pieces of the same key have the same outline. */
   readonly key: string;
 }
@@ -61,6 +63,7 @@ function goreBlanks(spec: Spec, layers: readonly LayerDraft[]): Blank[] {
           notches: notches.get(draft)!,
           ...(full === undefined ? {} : { full }),
           quartered: full !== undefined && full.rule.by === 'gathers',
+          remarks: full === undefined ? [] : [fullnessRemark(full, spec.units)],
           key: JSON.stringify([index, draft.shape, plan, full?.rule]),
         };
       }),
@@ -75,11 +78,12 @@ function partBlank(spec: Spec, part: Part): Blank {
     plan: own,
     notches: part.notches,
     quartered: part.quartered,
+    remarks: partRemarks(spec, part),
     key: JSON.stringify([part.piece.gore, part.piece.edges, own]),
   };
 }
 
-function cutPiece(blank: Blank, layers: readonly string[], units: Spec['units']): CutPiece {
+function cutPiece(blank: Blank, layers: readonly string[]): CutPiece {
   const { plan, full } = blank;
   const piece: Piece = { ...blank.piece, layers };
   const top = piece.edges[0]!.name;
@@ -96,7 +100,7 @@ function cutPiece(blank: Blank, layers: readonly string[], units: Spec['units'])
     allowances: plan.widths,
     roughCut: plan.roughCut,
     labelAt: labelPlace(piece),
-    ...(full === undefined ? {} : { remarks: [fullnessRemark(full, units)] }),
+    ...(blank.remarks.length === 0 ? {} : { remarks: blank.remarks }),
   };
 }
 

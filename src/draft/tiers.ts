@@ -6,6 +6,7 @@ import { usableWidth } from './usable-width.ts';
 
 /** One run of strips: all tiers of one depth, cut together and not tier by tier. */
 export interface TierRun {
+  readonly name: string;
   readonly depth: number;
   /** Length of the run, all its tiers end to end, mm. */
   readonly length: number;
@@ -16,12 +17,16 @@ export interface TierRun {
 
 /** The runs that a set of tiers is cut as, one for each depth. */
 export function tierRuns(spec: Spec, tiers: TiersSpec): TierRun[] {
-  const widest = usableWidth(spec, tiers.cloth) - 2 * seamOf(tiers);
+  const seam = seamOf(tiers);
+  const widest = usableWidth(spec, tiers.cloth) - 2 * seam;
   const depths = tiers.tiers.map((_, i) => tiers.depths[i] ?? tiers.depths[tiers.depths.length - 1] ?? 0);
-  return [...new Set(depths)].map((depth) => {
+  const all = [...new Set(depths)];
+  return all.map((depth, k) => {
     const own = tiers.tiers.filter((_, i) => depths[i] === depth);
-    const length = own.reduce((sum, tier) => sum + tier, 0);
-    return { depth, length, strips: stripsFor(length, widest), tiers: own };
+    // Where a tier is cut off the run, both of its new ends need an allowance.
+    const length = own.reduce((sum, tier) => sum + tier, 0) + 2 * seam * (own.length - 1);
+    const name = all.length === 1 ? tiers.name : `${tiers.name}-${k + 1}`;
+    return { name, depth, length, strips: stripsFor(length, widest), tiers: own };
   });
 }
 
@@ -30,12 +35,11 @@ export function tierParts(spec: Spec): Part[] {
   return (spec.tiers ?? []).flatMap((tiers) => {
     const seam = seamOf(tiers);
     const runs = tierRuns(spec, tiers);
-    return runs.map((run, i): Part => {
-      const name = runs.length === 1 ? tiers.name : `${tiers.name}-${i + 1}`;
-      return {
+    return runs.map(
+      (run): Part => ({
         layer: partLayer(tiers.name, tiers.cloth, 'raw', tiers.allowances),
         piece: sectorPiece({
-          name,
+          name: run.name,
           top: run.length / run.strips,
           hem: run.length / run.strips,
           depth: run.depth,
@@ -44,9 +48,10 @@ export function tierParts(spec: Spec): Part[] {
         }),
         allowances: { top: tiers.allowances.top ?? seam, [JOINS.left]: seam, [JOINS.right]: seam },
         notches: new Map(),
-        quartered: true,
-      };
-    });
+        // The quarters are the tiers', which are cut off the run later.
+        quartered: false,
+      }),
+    );
   });
 }
 
