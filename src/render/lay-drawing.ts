@@ -1,17 +1,19 @@
 import type { Curve, Line, Point } from '../geometry/curve.ts';
-import { enlarged, placed, placedPoint } from '../geometry/transform.ts';
-import type { LayPlan, LaySection, PlacedPiece, Rectangle } from '../lay-plans/lay-plan.ts';
+import type { LayPlan, LaySection, Rectangle } from '../lay-plans/lay-plan.ts';
 import type { Drawing, LineStyle, Mark, PathMark, TextMark } from './drawing.ts';
+import { arrowMark, drawPlacedPiece } from './lay-piece-drawing.ts';
+import {
+  beside,
+  dashed,
+  drawnDistance,
+  type LayView,
+  PAGE_MARGIN,
+  pageView,
+  screenView,
+} from './lay-view.ts';
 import { rectangleRun, textMark } from './ruled-marks.ts';
-
-/** How a lay is shown: at full size for a screen, or small and lying along the page. */
-interface LayView {
-  readonly curve: (curve: Curve) => Curve;
-  readonly point: (point: Point) => Point;
-  /** Height of text and width of the cut line, mm. */
-  readonly text: number;
-  readonly line: number;
-}
+import { textWidth } from './text-width.ts';
+import { wrapText } from './wrap-text.ts';
 
 export interface LayWords {
   /** A length as the maker reads it, without its unit: `38`. */
@@ -19,28 +21,29 @@ export interface LayWords {
   readonly unit: string;
 }
 
-/** Room round the cloth for ruler and heading, in heights of text. */
-const MARGIN = 5;
-/** Height of text on a lay at full size, mm: readable when the whole cloth fills a screen. */
-const SCREEN_TEXT = 30;
-/** The same in the papers: small print, read at the table (common practice: not under 2 mm). */
-const PAPER_TEXT = 2.6;
+/** Room beside the cloth for the ruler, and for the arrow and the words beside it, in ems. */
+const LEFT = 4;
+const RIGHT = 3.6;
+const BELOW = 1.5;
 
 /**
- * A layer's lay at full size: x across the cloth, y along it, 0 0 at the cloth's corner. Each cut piece is a path of
- * class `placed`, in cloth coordinates after unfolding.
+ * A layer's lay to scale in mm of cloth: x across it, y along it, 0 0 at the cloth's corner. Each cut piece is a path
+ * of class `placed`, where it lies on the flat cloth after unfolding.
  */
 export function drawLay(plan: LayPlan, title: string, words: LayWords): Drawing {
-  const view: LayView = { curve: (curve) => curve, point: (point) => point, text: SCREEN_TEXT, line: 2 };
-  const margin = MARGIN * SCREEN_TEXT;
+  const view = screenView();
+  const width = plan.facts.width + (LEFT + RIGHT) * view.text;
+  const head = headLines(title, plan.remarks, width - view.text, view.text);
+  const top = head.height + view.text;
+  const corner = { x: (0.5 - LEFT) * view.text, y: -top };
   return {
-    x: -margin,
-    y: -margin,
-    width: plan.facts.width + 2 * margin,
-    height: plan.length + 2 * margin,
+    x: -LEFT * view.text,
+    y: -top,
+    width,
+    height: top + plan.length + BELOW * view.text,
     title,
     marks: [
-      textMark(title, { x: 0, y: -2.5 * SCREEN_TEXT }, SCREEN_TEXT * 1.2, { bold: true }),
+      ...head.lines.map((line) => ({ ...line, at: { x: line.at.x + corner.x, y: line.at.y + corner.y } })),
       ...layMarks(plan, view, words),
     ],
   };
@@ -52,38 +55,48 @@ export function layFigure(
   words: LayWords,
   room: { readonly width: number; readonly height: number },
 ): Drawing {
-  const margin = 2.5 * PAPER_TEXT;
   const scale = Math.min(
-    (room.width - 2 * margin) / Math.max(1, plan.length),
-    (room.height - 2 * margin) / plan.facts.width,
+    (room.width - 2 * PAGE_MARGIN) / Math.max(1, plan.length),
+    (room.height - 2 * PAGE_MARGIN) / plan.facts.width,
   );
-  const lying = { mirror: false, angle: -Math.PI / 2, shift: { x: 0, y: plan.facts.width } };
-  const point = (at: Point): Point => {
-    const { x, y } = placedPoint(lying, at);
-    return { x: x * scale, y: y * scale };
-  };
-  const view: LayView = {
-    curve: (curve) => enlarged(placed(lying, curve), scale),
-    point,
-    text: PAPER_TEXT,
-    line: 0.3,
-  };
   return {
-    x: -margin,
-    y: -margin,
-    width: plan.length * scale + 2 * margin,
-    height: plan.facts.width * scale + 2 * margin,
-    marks: layMarks(plan, view, words),
+    x: -PAGE_MARGIN,
+    y: -PAGE_MARGIN,
+    width: plan.length * scale + 2 * PAGE_MARGIN,
+    height: plan.facts.width * scale + 2 * PAGE_MARGIN,
+    marks: layMarks(plan, pageView(plan, scale), words),
   };
+}
+
+/** What is laid how, and what must be known before cutting. */
+function headLines(
+  title: string,
+  remarks: readonly string[],
+  width: number,
+  em: number,
+): { readonly lines: readonly TextMark[]; readonly height: number } {
+  let y = 0;
+  const lines = [
+    { text: title, size: em, bold: true },
+    ...remarks.map((text) => ({ text, size: em * 0.8, bold: false })),
+  ];
+  const marks = lines.flatMap(({ text, size, bold }) =>
+    wrapText(text, width, size, bold).map((line) => {
+      y += size * 1.35;
+      return textMark(line, { x: 0, y }, size, { bold });
+    }),
+  );
+  return { lines: marks, height: y };
 }
 
 function layMarks(plan: LayPlan, view: LayView, words: LayWords): Mark[] {
   return [
     ...clothMarks(plan, view),
     ...rulerMarks(plan, view, words),
+    ...directionMarks(plan, view),
     ...plan.spare.flatMap((spare) => spareMarks(spare, view, words)),
-    ...plan.sections.flatMap((section) => foldMarks(section, plan, view)),
-    ...plan.pieces.flatMap((piece) => pieceMarks(piece, view)),
+    ...plan.sections.flatMap((section, i) => sectionMarks(section, i, plan, view)),
+    ...plan.pieces.map((piece) => drawPlacedPiece(piece, view)),
   ];
 }
 
@@ -91,164 +104,150 @@ function path(curves: readonly Curve[], view: LayView, line: LineStyle, closed =
   return { kind: 'path', runs: [curves.map(view.curve)], closed, line };
 }
 
-function dashed(view: LayView, ...dash: number[]): LineStyle {
-  return { width: view.line * 0.7, dash: dash.map((part) => part * view.line) };
+function down(x: number, from: number, to: number): Line {
+  return { kind: 'line', from: { x, y: from }, to: { x, y: to } };
 }
 
-/** The cloth's edges, what is not used at each side, and the way that all tops lie. */
+function across(y: number, left: number, right: number): Line {
+  return { kind: 'line', from: { x: left, y }, to: { x: right, y } };
+}
+
+/** The cloth's edges, and what is not used at each side. */
 function clothMarks({ facts, length }: LayPlan, view: LayView): Mark[] {
-  const inside = facts.selvedge + facts.edgingDepth;
-  const down = (x: number): Line => ({ kind: 'line', from: { x, y: 0 }, to: { x, y: length } });
-  return [
-    path(rectangleRun(0, 0, facts.width, length), view, { width: view.line }, true),
-    ...(inside === 0
-      ? []
-      : [
-          path([down(inside)], view, dashed(view, 6, 6)),
-          path([down(facts.width - inside)], view, dashed(view, 6, 6)),
-        ]),
-    ...(facts.oneWay ? arrow({ x: facts.width, y: length * 0.5 }, length, view) : []),
-  ];
-}
-
-/** An arrow beside the cloth: the direction in which every top lies. */
-function arrow(at: Point, length: number, view: LayView): Mark[] {
-  const reach = Math.min(length / 4, 400);
-  const foot = view.point({ x: at.x, y: at.y + reach });
-  const head = view.point({ x: at.x, y: at.y - reach });
-  const along = { x: head.x - foot.x, y: head.y - foot.y };
-  const size = Math.hypot(along.x, along.y);
-  const unit = { x: along.x / size, y: along.y / size };
-  const out = view.point({ x: at.x + 1, y: at.y });
-  const origin = view.point(at);
-  const gap = Math.hypot(out.x - origin.x, out.y - origin.y);
-  const away = { x: ((out.x - origin.x) / gap) * view.text, y: ((out.y - origin.y) / gap) * view.text };
-  const move = (point: Point): Point => ({ x: point.x + away.x, y: point.y + away.y });
-  const barb = (side: 1 | -1): Point => ({
-    x: head.x - unit.x * view.text + side * unit.y * view.text * 0.4,
-    y: head.y - unit.y * view.text - side * unit.x * view.text * 0.4,
-  });
-  const line = (from: Point, to: Point): Line => ({ kind: 'line', from: move(from), to: move(to) });
+  const insets = [facts.selvedge, facts.selvedge + facts.edgingDepth];
+  const inner = [...new Set(insets)].filter((inset) => inset > 0);
   return [
     {
-      kind: 'path',
-      runs: [[line(foot, head)], [line(barb(1), head)], [line(barb(-1), head)]],
-      closed: false,
-      line: { width: view.line },
-      class: 'direction',
+      ...path(rectangleRun(0, 0, facts.width, length), view, { width: view.line * 1.2 }, true),
+      class: 'cloth',
     },
+    ...inner.flatMap((inset) =>
+      [inset, facts.width - inset].map((x) => ({
+        ...path([down(x, 0, length)], view, dashed(view, 6, 4)),
+        class: 'selvedge',
+      })),
+    ),
   ];
 }
 
-/** A tick every 10 cm along the cloth, a figure every 50 cm. */
-const TICK_EVERY = 100;
-const FIGURE_EVERY = 5;
-
+/** A tick every 10 cm (4 in) along the cloth; a figure at each where there is room, else at every fifth. */
 function rulerMarks({ length }: LayPlan, view: LayView, words: LayWords): Mark[] {
+  const step = words.unit === 'in' ? 101.6 : 100;
+  const size = view.text * 0.7;
+  const spacing = drawnDistance(view, { x: 0, y: 0 }, { x: 0, y: step });
+  const widest = textWidth(words.number(Math.floor(length / step) * step), size);
+  const every = spacing > (view.alongCloth === 0 ? widest * 1.3 : size * 1.3) ? 1 : 5;
   const marks: Mark[] = [];
-  for (let i = 0; i * TICK_EVERY <= length; i++) {
-    const named = i % FIGURE_EVERY === 0;
-    const at = view.point({ x: 0, y: i * TICK_EVERY });
-    const beside = outwards(view, { x: 0, y: i * TICK_EVERY }, view.text * (named ? 0.8 : 0.4));
+  for (let i = 0; i * step <= length + 1e-6; i++) {
+    const at = { x: 0, y: i * step };
+    const away = { x: -1, y: i * step };
+    const named = i % every === 0;
+    const tick: Line = {
+      kind: 'line',
+      from: beside(view, at, away, 0.15),
+      to: beside(view, at, away, named ? 0.8 : 0.5),
+    };
     marks.push({
       kind: 'path',
-      runs: [[{ kind: 'line', from: at, to: beside }]],
+      runs: [[tick]],
       closed: false,
-      line: { width: view.line * 0.7 },
+      line: { width: view.line * 0.6 },
       class: 'ruler',
     });
-    if (named) {
-      const text = outwards(view, { x: 0, y: i * TICK_EVERY }, view.text * 1.8);
-      marks.push(centred(words.number(i * TICK_EVERY), text, view.text * 0.8));
-    }
+    if (!named) continue;
+    const place = beside(view, at, away, view.alongCloth === 0 ? 1.3 : 1);
+    const anchor = view.alongCloth === 0 ? 'middle' : 'end';
+    marks.push(textMark(words.number(i * step), { x: place.x, y: place.y + size * 0.35 }, size, { anchor }));
   }
   return marks;
 }
 
-/** A place beside the cloth's left edge, `by` mm on the drawing away from it. */
-function outwards(view: LayView, at: Point, by: number): Point {
-  const from = view.point(at);
-  const to = view.point({ x: at.x - 100, y: at.y });
-  const size = Math.hypot(to.x - from.x, to.y - from.y);
-  return { x: from.x + ((to.x - from.x) / size) * by, y: from.y + ((to.y - from.y) / size) * by };
-}
-
-function centred(text: string, at: Point, size: number, bold = false): TextMark {
-  return textMark(text, { x: at.x, y: at.y + size * 0.35 }, size, { anchor: 'middle', bold });
-}
-
-/** Where the cloth is folded, and where one way of folding gives place to the next. */
-function foldMarks(section: LaySection, { facts, length }: LayPlan, view: LayView): Mark[] {
-  const middle = (section.from + section.to) / 2;
-  const across = (y: number): Line => ({ kind: 'line', from: { x: 0, y }, to: { x: facts.width, y } });
-  const ends = section.to < length - 1 ? [path([across(section.to)], view, dashed(view, 2, 4))] : [];
-  if (section.fold === 'single') return ends;
-  const x = facts.width / 2;
-  const fold: Line =
-    section.fold === 'lengthwise'
-      ? { kind: 'line', from: { x, y: section.from }, to: { x, y: section.to } }
-      : across(middle);
-  const at = view.point(
-    section.fold === 'lengthwise' ? { x, y: section.from + 60 } : { x: facts.width * 0.9, y: middle },
+/** Beside the cloth: an arrow to where the tops lie on one-way cloth, both ways on other. */
+function directionMarks({ facts, length }: LayPlan, view: LayView): Mark[] {
+  const reach = Math.min(450, length * 0.35);
+  const start = Math.min(60, length * 0.05);
+  const at = (y: number): Point => beside(view, { x: facts.width, y }, { x: facts.width + 1, y }, 0.9);
+  const [top, bottom] = [at(start), at(start + reach)];
+  const label = alongText(
+    facts.oneWay ? 'tops this way' : 'tops either way',
+    facts.width,
+    start + reach / 2,
+    2,
+    view,
   );
-  return [
-    ...ends,
-    { ...path([fold], view, dashed(view, 14, 4, 2, 4)), class: 'fold' },
-    centred(section.upperTurned ? 'cut along the fold' : 'fold', at, view.text * 0.8),
-  ];
+  const up = { ...arrowMark(top, bottom, view), class: 'direction' };
+  return facts.oneWay ? [up, label] : [up, { ...arrowMark(bottom, top, view), class: 'direction' }, label];
 }
 
+/** Words beside the right edge, along the cloth, `away` ems from it. */
+function alongText(text: string, x: number, y: number, away: number, view: LayView): TextMark {
+  const size = view.text * 0.75;
+  const at = beside(view, { x, y }, { x: x + 1, y }, away);
+  const upright = view.alongCloth === 0;
+  return {
+    kind: 'text',
+    text,
+    at: upright ? { x: at.x, y: at.y + size * 0.35 } : at,
+    size,
+    anchor: 'middle',
+    ...(upright ? {} : { angle: view.alongCloth }),
+  };
+}
+
+/** Where the cloth is cut across before folding, where it is folded, and how. */
+function sectionMarks(
+  section: LaySection,
+  index: number,
+  { facts, sections }: LayPlan,
+  view: LayView,
+): Mark[] {
+  const { fold, from, to, upperTurned } = section;
+  const marks: Mark[] = [];
+  const solid = { width: view.line * 1.2 };
+  if (index > 0) marks.push({ ...path([across(from, 0, facts.width)], view, solid), class: 'section' });
+  if (sections.length > 1) {
+    marks.push(alongText(`${index + 1}. ${FOLD_WORDS[fold]}`, facts.width, (from + to) / 2, 3.1, view));
+  }
+  if (fold === 'single') return marks;
+  const middle = fold === 'lengthwise' ? facts.width / 2 : (from + to) / 2;
+  const line = fold === 'lengthwise' ? down(middle, from, to) : across(middle, 0, facts.width);
+  marks.push({ ...path([line], view, upperTurned ? solid : dashed(view, 14, 4, 2, 4)), class: 'fold' });
+  const end = fold === 'lengthwise' ? { x: middle, y: from } : { x: 0, y: middle };
+  const beyond = fold === 'lengthwise' ? { x: middle, y: from - 1 } : { x: -1, y: middle };
+  const at = beside(view, end, beyond, fold === 'lengthwise' || view.alongCloth === 0 ? 0.4 : 1.2);
+  const text = upperTurned ? 'cut' : 'fold';
+  if (fold === 'lengthwise' && index > 0) return marks;
+  marks.push(
+    textMark(text, at, view.text * 0.75, {
+      anchor: fold === 'lengthwise' && view.alongCloth === 0 ? 'end' : 'middle',
+      bold: true,
+    }),
+  );
+  return marks;
+}
+
+const FOLD_WORDS: Readonly<Record<LaySection['fold'], string>> = {
+  single: 'single',
+  lengthwise: 'folded lengthwise',
+  crosswise: 'folded crosswise',
+};
+
+/** A free rectangle with its size, set along its longer side. */
 function spareMarks({ x, y, width, height }: Rectangle, view: LayView, words: LayWords): Mark[] {
-  const at = view.point({ x: x + width / 2, y: y + height / 2 });
+  const text = `spare ${words.number(width)} × ${words.number(height)} ${words.unit}`;
+  const corner = view.point({ x, y });
+  const opposite = view.point({ x: x + width, y: y + height });
+  const [wide, high] = [Math.abs(opposite.x - corner.x), Math.abs(opposite.y - corner.y)];
+  const onEnd = high > wide;
+  const size = Math.min(
+    view.text * 0.75,
+    Math.min(wide, high) * 0.6,
+    (0.9 * Math.max(wide, high)) / textWidth(text, 1),
+  );
+  const middle = { x: (corner.x + opposite.x) / 2, y: (corner.y + opposite.y) / 2 };
+  const at = onEnd ? { x: middle.x + size * 0.35, y: middle.y } : { x: middle.x, y: middle.y + size * 0.35 };
   return [
-    { ...path(rectangleRun(x, y, width, height), view, dashed(view, 1, 5), true), class: 'spare' },
-    centred(`spare ${words.number(width)} × ${words.number(height)} ${words.unit}`, at, view.text * 0.8),
-  ];
-}
-
-/** Cut line, grain, cutting number and name; pieces that lie face down say so. */
-function pieceMarks(piece: PlacedPiece, view: LayView): Mark[] {
-  const { grain } = piece;
-  const middle = view.point({ x: (grain.from.x + grain.to.x) / 2, y: (grain.from.y + grain.to.y) / 2 });
-  const below = { x: middle.x, y: middle.y + view.text * 1.1 };
-  const name = [piece.gore, piece.part].filter((part) => part !== undefined).join(', ');
-  const tip = view.point(grain.to);
-  const foot = view.point(grain.from);
-  const size = Math.hypot(tip.x - foot.x, tip.y - foot.y);
-  const unit = size === 0 ? { x: 0, y: 0 } : { x: (tip.x - foot.x) / size, y: (tip.y - foot.y) / size };
-  const barb = (side: 1 | -1): Line => ({
-    kind: 'line',
-    from: {
-      x: tip.x - unit.x * view.text * 0.6 + side * unit.y * view.text * 0.25,
-      y: tip.y - unit.y * view.text * 0.6 - side * unit.x * view.text * 0.25,
-    },
-    to: tip,
-  });
-  return [
-    {
-      ...path(piece.outline, view, { width: view.line }, true),
-      class: 'placed',
-      data: {
-        gore: piece.gore,
-        copy: String(piece.copy),
-        mirrored: String(piece.mirrored),
-        turned: String(piece.turned),
-      },
-    },
-    {
-      kind: 'path',
-      runs: [[{ kind: 'line', from: foot, to: tip }], [barb(1)], [barb(-1)]],
-      closed: false,
-      line: { width: view.line * 0.6 },
-      class: 'grain',
-    },
-    ...piece.notches.map(
-      (notch): PathMark => ({ ...path([notch], view, { width: view.line * 0.6 }), class: 'notch' }),
-    ),
-    centred(String(piece.number), { x: middle.x - view.text, y: middle.y }, view.text * 1.4, true),
-    centred(name, { x: below.x, y: below.y + view.text * 0.3 }, view.text * 0.8),
-    ...(piece.face === 'down'
-      ? [centred('face down', { x: below.x, y: below.y + view.text * 1.3 }, view.text * 0.7)]
-      : []),
+    { ...path(rectangleRun(x, y, width, height), view, dashed(view, 2, 4), true), class: 'spare' },
+    { ...textMark(text, at, size, { anchor: 'middle' }), ...(onEnd ? { angle: -Math.PI / 2 } : {}) },
   ];
 }
