@@ -21,6 +21,12 @@ export interface LayWords {
   readonly unit: string;
 }
 
+/** What stands above a lay: whose it is, and in one line how it is laid. */
+export interface LayTitle {
+  readonly name: string;
+  readonly says: string;
+}
+
 /** Room beside the cloth for the ruler, and for the arrow and the words beside it, in ems. */
 const LEFT = 4;
 const RIGHT = 3.6;
@@ -30,18 +36,18 @@ const BELOW = 1.5;
  * A layer's lay to scale in mm of cloth: x across it, y along it, 0 0 at the cloth's corner. Each cut piece is a path
  * of class `placed`, where it lies on the flat cloth after unfolding.
  */
-export function drawLay(plan: LayPlan, title: string, words: LayWords): Drawing {
+export function drawLay(plan: LayPlan, title: LayTitle, words: LayWords): Drawing {
   const view = screenView();
   const width = plan.facts.width + (LEFT + RIGHT) * view.text;
   const head = headLines(title, plan.remarks, width - view.text, view.text);
-  const top = head.height + view.text;
+  const top = head.height + 1.6 * view.text;
   const corner = { x: (0.5 - LEFT) * view.text, y: -top };
   return {
     x: -LEFT * view.text,
     y: -top,
     width,
     height: top + plan.length + BELOW * view.text,
-    title,
+    title: `${title.name}: ${title.says}`,
     marks: [
       ...head.lines.map((line) => ({ ...line, at: { x: line.at.x + corner.x, y: line.at.y + corner.y } })),
       ...layMarks(plan, view, words),
@@ -70,14 +76,15 @@ export function layFigure(
 
 /** What is laid how, and what must be known before cutting. */
 function headLines(
-  title: string,
+  title: LayTitle,
   remarks: readonly string[],
   width: number,
   em: number,
 ): { readonly lines: readonly TextMark[]; readonly height: number } {
   let y = 0;
   const lines = [
-    { text: title, size: em, bold: true },
+    { text: title.name, size: em * 1.3, bold: true },
+    { text: title.says, size: em, bold: false },
     ...remarks.map((text) => ({ text, size: em * 0.8, bold: false })),
   ];
   const marks = lines.flatMap(({ text, size, bold }) =>
@@ -206,24 +213,38 @@ function sectionMarks(
   const solid = { width: view.line * 1.2 };
   if (index > 0) marks.push({ ...path([across(from, 0, facts.width)], view, solid), class: 'section' });
   if (sections.length > 1) {
-    marks.push(alongText(`${index + 1}. ${FOLD_WORDS[fold]}`, facts.width, (from + to) / 2, 3.1, view));
+    marks.push(alongText(`${index + 1}. ${FOLD_WORDS[fold]}`, facts.width, (from + to) / 2, 2.9, view));
   }
   if (fold === 'single') return marks;
   const middle = fold === 'lengthwise' ? facts.width / 2 : (from + to) / 2;
   const line = fold === 'lengthwise' ? down(middle, from, to) : across(middle, 0, facts.width);
   marks.push({ ...path([line], view, upperTurned ? solid : dashed(view, 14, 4, 2, 4)), class: 'fold' });
-  const end = fold === 'lengthwise' ? { x: middle, y: from } : { x: 0, y: middle };
-  const beyond = fold === 'lengthwise' ? { x: middle, y: from - 1 } : { x: -1, y: middle };
-  const at = beside(view, end, beyond, fold === 'lengthwise' || view.alongCloth === 0 ? 0.4 : 1.2);
-  const text = upperTurned ? 'cut' : 'fold';
-  if (fold === 'lengthwise' && index > 0) return marks;
-  marks.push(
-    textMark(text, at, view.text * 0.75, {
-      anchor: fold === 'lengthwise' && view.alongCloth === 0 ? 'end' : 'middle',
-      bold: true,
-    }),
-  );
-  return marks;
+  return [...marks, foldLabel(section, middle, facts.width, view)];
+}
+
+/** Beside the line, off the cloth: above it where the line runs along the cloth, at the right where across. */
+function foldLabel(
+  { fold, from, upperTurned }: LaySection,
+  middle: number,
+  width: number,
+  view: LayView,
+): TextMark {
+  const size = view.text * 0.75;
+  const label = { bold: true, class: 'fold-label' };
+  const lying = view.alongCloth === 0;
+  if (fold === 'crosswise') {
+    const at = beside(view, { x: width, y: middle }, { x: width + 1, y: middle }, 0.3);
+    const text = upperTurned ? 'cut here' : 'fold';
+    return textMark(text, lying ? at : { x: at.x, y: at.y + size * 0.35 }, size, {
+      ...label,
+      anchor: lying ? 'middle' : 'start',
+    });
+  }
+  const at = beside(view, { x: middle, y: from }, { x: middle, y: from - 1 }, 0.3);
+  return textMark('fold', lying ? { x: at.x, y: at.y + size * 0.35 } : at, size, {
+    ...label,
+    anchor: lying ? 'end' : 'middle',
+  });
 }
 
 const FOLD_WORDS: Readonly<Record<LaySection['fold'], string>> = {
