@@ -222,7 +222,7 @@ function finished(
     used: used(taken.length),
     buy: buyLength(taken.length, spec),
     pieces,
-    spare: spareAreas(pieces, facts, taken.length),
+    spare: spareAreas(pieces, sections, facts, taken.length),
     ways,
     ...fit,
   };

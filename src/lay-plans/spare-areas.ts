@@ -1,5 +1,5 @@
 import type { Point } from '../geometry/curve.ts';
-import type { ClothFacts, PlacedPiece, Rectangle } from './lay-plan.ts';
+import type { ClothFacts, LaySection, PlacedPiece, Rectangle } from './lay-plan.ts';
 import { trueOutline } from './working-outline.ts';
 
 /** Spare cloth is looked for on squares of this side, mm: finer finds no piece that is worth keeping. */
@@ -10,13 +10,19 @@ const LEAST_SIDE = 100;
 const LEAST_AREA = 60_000;
 const MOST = 4;
 
-/** The largest upright rectangles that no piece touches, each clear of the ones before it. */
-export function spareAreas(pieces: readonly PlacedPiece[], facts: ClothFacts, length: number): Rectangle[] {
+/** The largest upright rectangles that no piece and no cut across the cloth touches, each clear of the ones before it. */
+export function spareAreas(
+  pieces: readonly PlacedPiece[],
+  sections: readonly LaySection[],
+  facts: ClothFacts,
+  length: number,
+): Rectangle[] {
   const left = facts.selvedge + facts.edgingDepth;
   const columns = Math.floor(facts.usable / SQUARE);
   const rows = Math.floor(length / SQUARE);
   const taken = Array.from({ length: rows }, () => new Uint8Array(columns));
   for (const { outline } of pieces) markTaken(taken, trueOutline(outline), left);
+  for (const y of cutsAcross(sections)) taken[Math.floor(y / SQUARE)]?.fill(1);
   const spare: Rectangle[] = [];
   while (spare.length < MOST) {
     const found = largestFree(taken, columns);
@@ -32,6 +38,13 @@ export function spareAreas(pieces: readonly PlacedPiece[], facts: ClothFacts, le
     }
   }
   return spare;
+}
+
+/** Where the cloth is cut straight across before the pieces are cut. */
+function cutsAcross(sections: readonly LaySection[]): number[] {
+  return sections
+    .flatMap(({ from, to, upperTurned }) => [from, ...(upperTurned ? [(from + to) / 2] : [])])
+    .filter((y) => y > 0);
 }
 
 interface Block {

@@ -114,8 +114,7 @@ export class NoFitRegion {
       }
     }
     if (inside === 0) return 0;
-    const depth = Math.sqrt(least) - this.slack;
-    return depth > 0 ? depth : 0;
+    return Math.max(0, Math.sqrt(least) - this.slack);
   }
 
   /** For each cell the segments (as offsets) that can be nearest to a point of it; none where it lies outside. */
