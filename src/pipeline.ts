@@ -151,7 +151,7 @@ export interface DraftOutputs {
 export async function draftOutputs(
   gown: DraftedGown,
   diagnostics: readonly Diagnostic[],
-  options: PatternOptions & Pick<PaperOptions, 'every'> & { readonly lays?: LaysPlanned },
+  options: PatternOptions & Pick<PaperOptions, 'every'> & { readonly lays?: Promise<LaysPlanned> },
 ): Promise<DraftOutputs> {
   // Loaded here: a check draws nothing, and should not wait for what draws.
   const { paperOf, patternFiles } = await import('./outputs/pattern-files.ts');
@@ -161,7 +161,11 @@ export async function draftOutputs(
   const { layFigures, layFiles } = await import('./outputs/lay-files.ts');
   const { layReport } = await import('./report/lay-report.ts');
 
-  const { lays, diagnostics: laid } = options.lays ?? { lays: [], diagnostics: [] };
+  // The pattern is drawn while the cloth is still being planned.
+  const [pattern, { lays, diagnostics: laid }] = await Promise.all([
+    patternFiles(gown, options),
+    options.lays ?? { lays: [], diagnostics: [] },
+  ]);
   const { facts, findings } = workroom(gown, lays);
   const found = sortDiagnostics([
     ...diagnostics,
@@ -169,7 +173,6 @@ export async function draftOutputs(
     ...findings.filter((finding) => !isAmong(diagnostics, finding)),
   ]);
   const paper = paperOf(gown, options.paper);
-  const pattern = await patternFiles(gown, options);
   const figures = layFigures(gown.spec, lays, paper.width);
   const papers = await paperFiles(gown, facts, figures, found, { ...options, paper });
 

@@ -1,5 +1,6 @@
 import { join, parse, resolve } from 'node:path';
 import { plainText } from '../diagnostics/plain-text.ts';
+import type { LayEffort } from '../lay-plans/plan-lays.ts';
 import { chosenPieces } from '../outputs/pattern-files.ts';
 import { type DraftedGown, type DraftOutputs, draftOutputs } from '../pipeline.ts';
 import { askedLength } from './asked-length.ts';
@@ -26,6 +27,7 @@ export interface DraftFlags {
   readonly projector?: boolean;
   readonly audit?: boolean;
   readonly every?: string;
+  readonly effort?: LayEffort;
   readonly replace?: boolean;
   readonly json?: boolean;
 }
@@ -78,7 +80,7 @@ async function outputsOf(
   const chosen = { ...(gores && { gores }), ...(layers && { layers }) };
   if (chosenPieces(gown, chosen).length === 0)
     throw new WrongCommandLine('those layers have no piece of those gores.');
-  const lays = await planGownLays(gown, 'quick', machine);
+  const lays = planGownLays(gown, flags.effort ?? 'quick', machine);
   const outputs = await draftOutputs(gown, found, {
     lays,
     ...chosen,

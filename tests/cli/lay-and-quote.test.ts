@@ -1,8 +1,9 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/main.ts';
-import { freshFolder, gorewright, projectFile } from './gorewright.ts';
+import { freshFolder, gorewright, projectFile, started } from './gorewright.ts';
 import { RecordingMachine } from './recording-machine.ts';
 
 const folder = freshFolder();
@@ -75,6 +76,19 @@ describe('lay', () => {
     const { stdout } = await outcome('lay', 'priced.yaml');
     expect(stdout).toMatch(/^shell, from shell: 140 cm wide, 138 cm of it to use/m);
     expect(stdout).toMatch(/^in all +EUR \d+\.\d\d$/m);
+  });
+
+  it('stops at Ctrl-C and keeps the best lays so far', async () => {
+    const { child, ended } = started(
+      ['lay', projectFile('examples/lantern.yaml'), '--effort', 'thorough', '--json'],
+      folder,
+    );
+    // Thorough takes minutes: whenever this comes, the threads are at work.
+    await wait(3000);
+    child.kill('SIGINT');
+    const { status, stdout } = await ended;
+    expect(status).toBe(0);
+    expect(JSON.parse(stdout).lays).toHaveLength(3);
   });
 
   it.each([

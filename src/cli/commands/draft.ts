@@ -1,6 +1,7 @@
 import { Option } from 'commander';
 import type { AddCommand } from '../command.ts';
 import type { DraftFlags } from '../draft-into-folder.ts';
+import { effortOption } from '../effort-option.ts';
 import { listed } from '../listed.ts';
 
 /** `draft SPEC` */
@@ -30,6 +31,7 @@ export const addDraft: AddCommand = (program, machine, end) => {
     .option('--projector', 'a page for a projector too, with a layer for each piece and cloth')
     .option('--audit', 'read the sheets back and compare them with the draft before anything is written')
     .option('--every <length>', 'between the levels of the chalk tables, such as 10cm or 4in')
+    .addOption(effortOption())
     .option('--replace', 'overwrite files of the same names even if they are yours or were changed')
     .option('--json', 'print what was written as JSON')
     .action(async (file: string, flags: DraftFlags) => {

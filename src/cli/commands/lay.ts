@@ -1,5 +1,6 @@
 import { Option } from 'commander';
 import type { AddCommand } from '../command.ts';
+import { effortOption } from '../effort-option.ts';
 import type { LayFlags } from '../lay-gown.ts';
 import { listed } from '../listed.ts';
 
@@ -23,12 +24,7 @@ export const addLay: AddCommand = (program, machine, end) => {
         'crosswise',
       ]),
     )
-    .addOption(
-      new Option(
-        '--effort <how>',
-        'quick takes seconds; thorough takes minutes, and Ctrl-C keeps the best so far',
-      ).choices(['quick', 'thorough']),
-    )
+    .addOption(effortOption())
     .option('--json', 'print the lays as JSON')
     .action(async (file: string, flags: LayFlags) => {
       const { layGown } = await import('../lay-gown.ts');
