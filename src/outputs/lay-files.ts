@@ -1,5 +1,5 @@
 import type { LayPlan } from '../lay-plans/lay-plan.ts';
-import { drawLay, type LayWords, layFigure } from '../render/lay-drawing.ts';
+import { drawLay, type LayTitle, type LayWords, layFigure } from '../render/lay-drawing.ts';
 import type { LayFigure } from '../render/papers/paper-input.ts';
 import { writeSvg } from '../render/write-svg.ts';
 import type { Spec } from '../spec/spec.ts';
@@ -25,8 +25,8 @@ export function layFigures(spec: Spec, lays: readonly LayPlan[], paperWidth: num
   }));
 }
 
-function titleOf(spec: Spec, lay: LayPlan): string {
-  return `${spec.gown}, ${lay.layer}: ${captionOf(spec, lay)}`;
+function titleOf(spec: Spec, lay: LayPlan): LayTitle {
+  return { name: `${spec.gown}, ${lay.layer}`, says: captionOf(spec, lay) };
 }
 
 function captionOf(spec: Spec, { cloth, facts, way, length, buy, used }: LayPlan): string {
