@@ -5,6 +5,8 @@ import { parse } from 'yaml';
  * against the tool's own reading. Lengths in mm, angles in radians. Only for specs without errors.
  */
 export interface GownFacts {
+  /** The gores run all the way round: each is cut once, and the last station is the first again. */
+  readonly closed: boolean;
   readonly waistSeam: number;
   readonly gores: readonly GoreFacts[];
   /** One more than the gores: centre front, each seam, centre back. */
@@ -13,11 +15,22 @@ export interface GownFacts {
   readonly hemWidthAt?: number;
   readonly train?: {
     readonly begins: number;
+    readonly full: number;
+    readonly ends?: number;
     readonly onFloor: number;
     readonly shape: 'round' | 'pointed' | 'square';
   };
   readonly point?: string;
   readonly layers: readonly LayerFacts[];
+  /** What is cut beside the gores, by name: flounces, tiers, godets, gores of overskirts. */
+  readonly beside: readonly string[];
+  readonly godets: readonly GodetFacts[];
+}
+
+export interface GodetFacts {
+  readonly name: string;
+  readonly copies: number;
+  readonly layers?: readonly string[];
 }
 
 export interface GoreFacts {
@@ -37,6 +50,8 @@ export interface GoreFacts {
   readonly roughCut: number;
   /** Its seams follow the petticoat's girths, so they are not straight. */
   readonly shaped: boolean;
+  /** On a closed ring, its middle lies in the second half of the waist: the ring's next gore is nearer to the front. */
+  readonly onRight: boolean;
 }
 
 export interface StationFacts {
@@ -56,6 +71,8 @@ export interface LayerFacts {
   /** French seams and their like lie to one side: no allowance is pressed open. */
   readonly pressedOpen: boolean;
   allowance(edge: string): number;
+  /** Cloth for one of the sewn top of a gore, and for one of its width where hem widths hold. */
+  fullness(gore: string): { readonly top: number; readonly width: number };
 }
 
 type Tree = Record<string, unknown>;
@@ -67,11 +84,8 @@ export function factsOf(yaml: string): GownFacts {
   const lengths = spec.lengths as Tree;
   const goreList = spec.gores as Tree[];
   const names = goreList.map((gore) => String(gore.name));
-  const stationNames = [
-    'centre-front',
-    ...names.slice(1).map((name, i) => `${names[i]}/${name}`),
-    'centre-back',
-  ];
+  const closed = spec.symmetry === 'none';
+  const stationNames = stationsOf(spec);
   const panels = (bodice.panels ?? {}) as Tree;
   const rough = (spec['rough-cut'] ?? {}) as Tree;
   const number = (value: unknown) => (value === undefined ? undefined : mm(value));
@@ -85,7 +99,9 @@ export function factsOf(yaml: string): GownFacts {
     const onFold = gore['on-fold'] === true;
     const flare = gore['half-flare'] ?? gore.flare;
     const flares = Array.isArray(flare) ? ([mm(flare[0]), mm(flare[1])] as const) : undefined;
-    const shared = spec.sweep === undefined ? undefined : ((mm(spec.sweep) / 2) * tops[i]!) / wholeTop;
+    const half = closed ? 1 : 2;
+    const shared = spec.sweep === undefined ? undefined : ((mm(spec.sweep) / half) * tops[i]!) / wholeTop;
+    const before = tops.slice(0, i).reduce((sum, top) => sum + top, 0);
     const fold = onFold ? (i === 0 ? 'front' : 'back') : undefined;
     return defined({
       name: names[i]!,
@@ -104,10 +120,12 @@ export function factsOf(yaml: string): GownFacts {
         flare === undefined &&
         spec.sweep === undefined,
       roughCut: rough[names[i]!] === undefined ? 0 : mm(rough[names[i]!]),
+      onRight: closed && before + tops[i]! / 2 > wholeTop / 2 + 1e-6,
     }) as GoreFacts;
   });
   const train = spec.train as Tree | undefined;
   return defined({
+    closed,
     waistSeam: mm(bodice['waist-seam']),
     gores,
     stations: stationNames.map((name) => stationOf(name, spec, mm)),
@@ -118,12 +136,41 @@ export function factsOf(yaml: string): GownFacts {
         ? undefined
         : {
             begins: stationNames.indexOf(String(train.begins)),
+            full: stationNames.indexOf(String(train.full ?? 'centre-back')),
+            ends: train.ends === undefined ? undefined : stationNames.lastIndexOf(String(train.ends)),
             onFloor: mm(train['on-floor'] ?? 0),
             shape: train.shape as 'round',
           },
     point: bodice.point as string | undefined,
     layers: (spec.layers as Tree[]).map((layer) => layerOf(layer, spec, mm, names)),
+    beside: besideOf(spec),
+    godets: ((spec.godets ?? []) as Tree[]).map((godet) => ({
+      name: String(godet.name),
+      copies: closed || String(godet.seam).startsWith('centre-') ? 1 : 2,
+      ...(godet.layers === undefined ? {} : { layers: godet.layers as string[] }),
+    })),
   }) as GownFacts;
+}
+
+function stationsOf(spec: Tree): string[] {
+  const names = (spec.gores as Tree[]).map((gore) => String(gore.name));
+  const seams = names.slice(1).map((name, i) => `${names[i]}/${name}`);
+  const closing = `${names.at(-1)}/${names[0]}`;
+  return spec.symmetry === 'none' ? [closing, ...seams, closing] : ['centre-front', ...seams, 'centre-back'];
+}
+
+function besideOf(spec: Tree): string[] {
+  const list = (key: string) => (spec[key] ?? []) as Tree[];
+  const tiers = list('tiers').flatMap(({ name }) => [name, ...[1, 2, 3, 4].map((i) => `${name}-${i}`)]);
+  const gores = list('overskirts').flatMap((overskirt) =>
+    (overskirt.gores as Tree[]).map(({ name }) => name),
+  );
+  return [
+    ...list('flounces').map(({ name }) => name),
+    ...tiers,
+    ...list('godets').map(({ name }) => name),
+    ...gores,
+  ].map(String);
 }
 
 /** Only where the design fixes it: not inside a train whose length comes from its shape. */
@@ -134,11 +181,18 @@ function stationOf(name: string, spec: Tree, mm: (value: unknown) => number): St
   const allowances = (spec.allowances ?? {}) as Tree;
   const train = spec.train as Tree | undefined;
   let length = given === undefined ? undefined : mm(given);
+  // Worked out by geometry where the petticoat or the shoes move it: tests of their own hold that.
+  const petticoat = spec.petticoat as Tree | undefined;
+  if (
+    lengths['measured-in'] !== undefined ||
+    (petticoat?.measured === 'vertical' && lengths.measured === 'to-floor')
+  )
+    length = undefined;
   if (length !== undefined && lengths.measured === 'cut') length -= mm(allowances.waist) + mm(allowances.hem);
   if (length !== undefined && lengths.measured === 'to-floor') {
     const off = mm(lengths['off-floor'] ?? 0);
     if (train === undefined) length -= off;
-    else if (name === 'centre-back') length += mm(train['on-floor'] ?? 0);
+    else if (name === (train.full ?? 'centre-back')) length += mm(train['on-floor'] ?? 0);
     else if (isBeforeTrain(name, String(train.begins), spec)) length -= off;
     else length = undefined;
   }
@@ -146,9 +200,10 @@ function stationOf(name: string, spec: Tree, mm: (value: unknown) => number): St
 }
 
 function isBeforeTrain(name: string, begins: string, spec: Tree): boolean {
-  const names = (spec.gores as Tree[]).map((gore) => String(gore.name));
-  const order = ['centre-front', ...names.slice(1).map((gore, i) => `${names[i]}/${gore}`), 'centre-back'];
-  return order.indexOf(name) <= order.indexOf(begins);
+  const order = stationsOf(spec);
+  const ends = (spec.train as Tree).ends;
+  const hasRisen = ends !== undefined && order.indexOf(name) >= order.lastIndexOf(String(ends));
+  return hasRisen || order.indexOf(name) <= order.indexOf(begins);
 }
 
 function layerOf(layer: Tree, spec: Tree, mm: (value: unknown) => number, names: string[]): LayerFacts {
@@ -166,6 +221,16 @@ function layerOf(layer: Tree, spec: Tree, mm: (value: unknown) => number, names:
     acrossFactor: 1 - mm(layer['cut-smaller-across'] ?? 0),
     alongFactor: 1 - mm(layer['cut-smaller-along'] ?? 0),
     pressedOpen: layer.seams === undefined || layer.seams === 'open',
+    fullness: (name) => {
+      const gore = (spec.gores as Tree[]).find((one) => one.name === name);
+      const both = [gore?.fullness, layer.fullness].map((full) => {
+        if (full === undefined) return { top: 1, width: 1 };
+        const { ratio, where } = (typeof full === 'object' ? full : { ratio: full }) as Tree;
+        const times = Number(String(ratio).replace(/:1$/, ''));
+        return { top: times, width: where === 'waist' ? 1 : times };
+      });
+      return { top: both[0]!.top * both[1]!.top, width: both[0]!.width * both[1]!.width };
+    },
     // What names the edge goes before what names all seams; the layer before the gown.
     allowance: (edge) => {
       if (edge === 'fold') return 0;

@@ -21,7 +21,8 @@ function goreFigures({ facts, report, layers }: MeasuredGown): string[] {
     const said = report.gores.find((one) => one.name === gore.name);
     if (drawn === undefined || said === undefined) continue;
     const where = `report, ${gore.name}`;
-    found.push(...differs(`${where}: top`, said.top, drawn.waist.length, FIGURE));
+    const full = layerOf(layers, i)?.layer.fullness(gore.name).top ?? 1;
+    found.push(...differs(`${where}: top`, said.top, drawn.waist.length / full, FIGURE));
     found.push(...differs(`${where}: hem`, said.hem, drawn.hem.length, FIGURE));
     if (!gore.shaped) {
       const flare = (sectorOf(drawn, 0, 0).flare * 180) / Math.PI;
@@ -33,16 +34,18 @@ function goreFigures({ facts, report, layers }: MeasuredGown): string[] {
       if (length === undefined) found.push(`${where}: no edge ${edge}`);
       else found.push(...differs(`${where}: edge ${edge}`, length, path.length, FIGURE));
     }
-    if (said.copies !== (gore.fold === undefined ? 2 : 1)) found.push(`${where}: ${said.copies} copies`);
+    if (said.copies !== (gore.fold === undefined && !facts.closed ? 2 : 1))
+      found.push(`${where}: ${said.copies} copies`);
   }
   return found;
 }
 
 function seamFigures({ facts, report, layers }: MeasuredGown): string[] {
   const found: string[] = [];
-  for (let i = 1; i < facts.gores.length; i++) {
+  const last = facts.gores.length;
+  for (let i = facts.closed ? 0 : 1; i < last; i++) {
     const name = facts.stations[i]!.name;
-    const [ahead, behind] = [longest(layers, i - 1), longest(layers, i)];
+    const [ahead, behind] = [longest(layers, (i + last - 1) % last), longest(layers, i)];
     const said = report.seams.find((seam) => seam.name === name);
     if (said === undefined) found.push(`report: no seam ${name}`);
     if (said === undefined || ahead === undefined || behind === undefined) continue;
@@ -64,17 +67,30 @@ function seamFigures({ facts, report, layers }: MeasuredGown): string[] {
   return found;
 }
 
-function totals({ facts, report, layers }: MeasuredGown): string[] {
+function totals({ facts, report, layers, pattern }: MeasuredGown): string[] {
   const found: string[] = [];
   const round = (edge: 'waist' | 'hem', gores: (typeof layers)[number]['gores']) =>
-    2 * gores.reduce((sum, gore) => sum + (gore === undefined ? 0 : gore[edge].length), 0);
+    (facts.closed ? 1 : 2) *
+    gores.reduce((sum, gore) => sum + (gore === undefined ? 0 : gore[edge].length), 0);
   for (const { layer, gores } of layers) {
     const said = report.layers.find((one) => one.name === layer.name);
     if (said === undefined) found.push(`report: no layer ${layer.name}`);
     else if (!gores.includes(undefined))
-      found.push(...differs(`report, ${layer.name}: hem`, said.sewnHem, round('hem', gores), 0.1));
+      found.push(
+        ...differs(
+          `report, ${layer.name}: hem`,
+          said.sewnHem,
+          round('hem', gores) + godetHems(facts, pattern, layer.name),
+          0.1,
+        ),
+      );
   }
-  const whole = layers.filter(({ layer, gores }) => layer.shorter === 0 && !gores.includes(undefined));
+  const whole = layers.filter(
+    ({ layer, gores }) =>
+      layer.shorter === 0 &&
+      !gores.includes(undefined) &&
+      facts.gores.every(({ name }) => layer.fullness(name).top === 1),
+  );
   if (whole.length > 0) {
     const hems = whole.map((layer) => round('hem', layer.gores));
     const waist = round('waist', whole[0]!.gores);
@@ -85,7 +101,19 @@ function totals({ facts, report, layers }: MeasuredGown): string[] {
   return found;
 }
 
+function godetHems(facts: MeasuredGown['facts'], pattern: MeasuredGown['pattern'], layer: string): number {
+  return facts.godets.reduce((sum, { name, copies, layers }) => {
+    if (layers !== undefined && !layers.includes(layer)) return sum;
+    const piece = pattern.pieces.find((one) => one.gore === name && one.layers.includes(layer));
+    return sum + copies * (piece?.sew.get('hem')?.length ?? Number.NaN);
+  }, 0);
+}
+
 /** The gore of a layer that is no shorter than the spec's own lengths: the one that the report speaks of. */
 function longest(layers: MeasuredGown['layers'], i: number) {
-  return layers.find(({ layer, gores }) => layer.shorter === 0 && gores[i] !== undefined)?.gores[i];
+  return layerOf(layers, i)?.gores[i];
+}
+
+function layerOf(layers: MeasuredGown['layers'], i: number) {
+  return layers.find(({ layer, gores }) => layer.shorter === 0 && gores[i] !== undefined);
 }

@@ -1,4 +1,4 @@
-import type { GoreFacts } from '../facts.ts';
+import type { GoreFacts, LayerFacts } from '../facts.ts';
 import { type Gore, placedIn, sectorOf } from '../measure/gore.ts';
 import type { MeasuredGown } from '../measure/gown.ts';
 import { areaOf, samplesOf } from '../measure/path.ts';
@@ -20,25 +20,47 @@ export function measureUntruths(gown: MeasuredGown): string[] {
       const where = `${layer.name}, ${facts.gores[i]!.name}`;
       const [front, back] = [facts.stations[i]!, facts.stations[i + 1]!];
       return [
-        ...differs(`${where}: top`, gore.waist.length, facts.gores[i]!.top),
+        ...differs(
+          `${where}: top`,
+          gore.waist.length,
+          facts.gores[i]!.top * layer.fullness(facts.gores[i]!.name).top,
+        ),
         ...differs(`${where}: length at ${front.name}`, gore.front.length, less(front.length, layer.shorter)),
         ...differs(`${where}: length at ${back.name}`, gore.back.length, less(back.length, layer.shorter)),
-        ...(facts.gores[i]!.shaped ? [] : sectorUntruths(where, gore, facts, i)),
+        ...(facts.gores[i]!.shaped ? [] : sectorUntruths(where, gore, facts, i, layer)),
       ];
     });
     if (layer.acrossFactor !== 1 || gores.includes(undefined)) return found;
-    const around = 2 * gores.reduce((sum, gore) => sum + gore!.waist.length, 0);
+    const sewn = gores.map((gore, i) => gore!.waist.length / layer.fullness(facts.gores[i]!.name).top);
+    const around = (facts.closed ? 1 : 2) * sewn.reduce((sum, top) => sum + top, 0);
     return [...found, ...differs(`${layer.name}: waist all round`, around, facts.waistSeam, WAIST)];
   });
 }
 
-function sectorUntruths(where: string, gore: Gore, facts: MeasuredGown['facts'], i: number): string[] {
+function sectorUntruths(
+  where: string,
+  gore: Gore,
+  facts: MeasuredGown['facts'],
+  i: number,
+  layer: LayerFacts,
+): string[] {
+  const full = layer.fullness(facts.gores[i]!.name).width;
   const [front, back] = [facts.stations[i]!.drop, facts.stations[i + 1]!.drop];
   return [
-    ...widthUntruths(where, gore, facts.gores[i]!, front, back, facts.hemWidthAt),
+    ...widthUntruths(where, gore, fuller(facts.gores[i]!, full), front, back, facts.hemWidthAt),
     ...grainUntruths(where, gore, facts.gores[i]!),
     ...areaUntruths(where, gore, front),
   ];
+}
+
+/** A gore as full as its layer is gathered down to the hem. */
+function fuller(asked: GoreFacts, by: number): GoreFacts {
+  const { hem, flare } = asked;
+  return {
+    ...asked,
+    ...(hem === undefined ? {} : { hem: hem * by }),
+    ...(flare === undefined ? {} : { flare: flare * by }),
+  };
 }
 
 function widthUntruths(

@@ -26,8 +26,10 @@ export function notchUntruths(gown: MeasuredGown): string[] {
 
 function pairUntruths({ facts }: MeasuredGown, { layer, gores }: MeasuredLayer): string[] {
   const found: string[] = [];
-  for (let i = 1; i < facts.gores.length; i++) {
-    const [ahead, behind] = [gores[i - 1], gores[i]];
+  const last = facts.gores.length;
+  for (let i = facts.closed ? 0 : 1; i < last; i++) {
+    const before = (i + last - 1) % last;
+    const [ahead, behind] = [gores[before], gores[i]];
     if (ahead === undefined || behind === undefined) continue;
     const station = facts.stations[i]!.name;
     const [a, b] = [marksOf(ahead, 'back', station), marksOf(behind, 'front', station)];
@@ -41,17 +43,19 @@ function pairUntruths({ facts }: MeasuredGown, { layer, gores }: MeasuredLayer):
       }
     }
     if (ahead.back.length < 100) continue;
-    if (a.some((mark) => mark.ticks !== 2))
-      found.push(`${where}: not all double on the back edge of ${ahead.piece.gore}`);
-    if (b.some((mark) => mark.ticks !== 1))
-      found.push(`${where}: not all single on the front edge of ${behind.piece.gore}`);
+    // Double towards the back: on the wearer's right that is the edge that the ring comes to first.
+    const [onAhead, onBehind] = [facts.gores[before]!.onRight ? 1 : 2, facts.gores[i]!.onRight ? 2 : 1];
+    if (a.some((mark) => mark.ticks !== onAhead))
+      found.push(`${where}: not all ${onAhead} ticks on ${ahead.piece.gore}`);
+    if (b.some((mark) => mark.ticks !== onBehind))
+      found.push(`${where}: not all ${onBehind} ticks on ${behind.piece.gore}`);
   }
   return found;
 }
 
 /** Two seams whose notches all come together when they are laid side by side. */
 function confusions({ facts }: MeasuredGown, { layer, gores }: MeasuredLayer): string[] {
-  const seams = facts.stations.slice(1, -1).flatMap(({ name }, k) => {
+  const seams = facts.stations.slice(1, facts.closed ? undefined : -1).flatMap(({ name }, k) => {
     const gore = gores[k];
     return gore === undefined ? [] : [{ name, marks: marksOf(gore, 'back', name) }];
   });

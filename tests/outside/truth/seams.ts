@@ -17,10 +17,12 @@ function stationUntruths(gown: MeasuredGown, { layer, gores }: MeasuredLayer, i:
   const { facts } = gown;
   const station = facts.stations[i]!.name;
   const last = facts.gores.length;
-  const ahead = i === 0 ? gores[0] : gores[i - 1];
+  const ring = facts.closed;
+  if (ring && i === last) return [];
+  const ahead = i > 0 ? gores[i - 1] : ring ? gores[last - 1] : gores[0];
   const behind = i === last ? gores[last - 1] : gores[i];
   if (ahead === undefined || behind === undefined) return [];
-  const aheadSide = i === 0 ? 'front' : 'back';
+  const aheadSide = i === 0 && !ring ? 'front' : 'back';
   const behindSide = i === last ? 'back' : 'front';
   const found: string[] = [];
   const where = `${layer.name}, ${station}`;
@@ -37,5 +39,6 @@ function stationUntruths(gown: MeasuredGown, { layer, gores }: MeasuredLayer, i:
 /** A bodice may come to a point at a centre, and a pointed train ends in one. */
 function mayPoint({ facts }: MeasuredGown, station: string, edge: 'waist' | 'hem'): boolean {
   if (edge === 'waist') return facts.point === station;
-  return station === 'centre-back' && facts.train?.shape === 'pointed';
+  if (facts.train?.shape !== 'pointed') return false;
+  return station === facts.stations[facts.train.full]!.name;
 }

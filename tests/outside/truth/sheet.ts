@@ -32,7 +32,8 @@ export function sheetUntruths({ pattern, facts, layers }: MeasuredGown): string[
         found.push(`${layer.name}, ${gore.piece.gore}: drawn mirrored`);
     }
   }
-  const order = pattern.pieces.map((piece) => facts.gores.findIndex((gore) => gore.name === piece.gore));
+  const names = [...facts.gores.map((gore) => gore.name), ...facts.beside];
+  const order = pattern.pieces.map((piece) => names.indexOf(piece.gore));
   if (order.includes(-1)) found.push('a piece of no known gore');
   if (order.some((place, i) => i > 0 && place < order[i - 1]!))
     found.push('pieces do not come from the centre front round');
@@ -47,6 +48,7 @@ function isRightSideUp(gore: Gore): boolean {
 /** Layers that differ only at the hem share one place on the sheet, their waists and seams drawn on each other. */
 function isVariant(a: PatternPiece, b: PatternPiece): boolean {
   if (a.gore !== b.gore) return false;
-  const [one, other] = [a.sew.get('waist')!, b.sew.get('waist')!];
+  const [one, other] = [a.sew.get('waist'), b.sew.get('waist')];
+  if (one === undefined || other === undefined) return false;
   return [0, 0.5, 1].every((t) => distance(one.segments[0]!.at(t), other.segments[0]!.at(t)) < 0.001);
 }
