@@ -1,8 +1,7 @@
-import { cutOutline } from '../allowances/cut-outline.ts';
 import type { CutPiece } from '../draft/piece.ts';
 import type { Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
-import { add, subtract } from '../geometry/point.ts';
+import { add, along, subtract } from '../geometry/point.ts';
 import { depthIn, isNoLarger, type Region } from '../geometry/region.ts';
 import { CLOTH_HOLDS, LINE_STAYS } from '../geometry/tolerances.ts';
 import { laidOn } from './best-shift.ts';
@@ -40,7 +39,7 @@ export function comparePiece(old: CutPiece, piece: CutPiece): ShapeChange {
       return { verdict: 're-mark', ...slidTo(shift, start), marks, edges, amount: mostOff(edges) };
     }
   }
-  const { shift, depth } = lay(outlineSamples(leastEdges(piece)));
+  const { shift, depth } = lay(leastSewn(piece, seams));
   if (depth >= -CLOTH_HOLDS) {
     const edges = changesAt(shift);
     return { verdict: 'let-out', ...slidTo(shift, start), marks, edges, amount: shortest(edges)?.least ?? 0 };
@@ -66,12 +65,18 @@ function pointsOf(samples: readonly OutlineSample[]): Point[] {
   return samples.map(({ point }) => point);
 }
 
-/** The new piece's cut line with no more allowance than can be sewn, its hem's corners cut off. */
-function leastEdges({ piece, allowances }: CutPiece): readonly Edge[] {
-  const widths = Object.fromEntries(
-    Object.entries(allowances).map(([edge, width]) => [edge, Math.min(width, LEAST_ALLOWANCE)]),
-  );
-  return cutOutline(piece, { widths, roughCut: 0, hemCorner: 'trimmed', waistCorner: 'plain' });
+/**
+ * What the cloth must reach so that the piece can be sewn: its seam line everywhere, and the least allowance beyond it
+ * clear of the corners, where allowances are trimmed and taper anyway.
+ */
+function leastSewn({ piece, allowances }: CutPiece, seams: readonly OutlineSample[]): OutlineSample[] {
+  const beyond = seams
+    .filter(({ clear }) => clear)
+    .map((sample) => {
+      const width = Math.min(LEAST_ALLOWANCE, allowances[piece.edges[sample.edge]!.name] ?? 0);
+      return { ...sample, point: along(sample.point, sample.outwards, width) };
+    });
+  return [...seams, ...beyond];
 }
 
 function withoutLeft({ left: _, ...edge }: EdgeChange): EdgeChange[] {

@@ -1,7 +1,7 @@
 import type { CutPiece } from '../draft/piece.ts';
 import type { Point } from '../geometry/curve.ts';
 import { add } from '../geometry/point.ts';
-import { depthIn, exitFrom, type Region } from '../geometry/region.ts';
+import { type Depth, depthIn, type Exit, exitFrom, type Region } from '../geometry/region.ts';
 import { CLOTH_HOLDS, LINE_STAYS } from '../geometry/tolerances.ts';
 import { HEM, type OutlineSample, WAIST } from './outline-samples.ts';
 import type { EdgeChange } from './piece-change.ts';
@@ -20,10 +20,11 @@ export interface LaidPiece {
 /** What comes off and what is missing, edge by edge; edges where neither is so are left out. */
 export function edgeChanges(laid: LaidPiece): EdgeChange[] {
   const { edges, frontEdge } = laid.piece.piece;
-  const lefts = edges.map((_, index) => leftOver(laid, index));
+  const rays = laid.seams.map((sample) => rayFrom(laid, sample));
+  const lefts = edges.map((_, index) => leftOver(laid, rays, index));
   const corner = lefts.every((left) => left === undefined) ? cornerOutside(laid) : undefined;
   return edges.flatMap(({ name }, index): EdgeChange[] => {
-    const comesOff = comingOff(laid, index);
+    const comesOff = comingOff(rays, index);
     const left = lefts[index] ?? (corner?.edge === index ? corner.left : undefined);
     if (comesOff === undefined && left === undefined) return [];
     return [
@@ -35,6 +36,24 @@ export function edgeChanges(laid: LaidPiece): EdgeChange[] {
       },
     ];
   });
+}
+
+/** From a place of the new seam line square outwards: how far the cloth reaches, and how far the new cut line. */
+interface Ray extends OutlineSample {
+  readonly place: Depth;
+  readonly cloth: Exit | undefined;
+  readonly cut: Exit | undefined;
+}
+
+function rayFrom({ own, cloth, shift }: LaidPiece, sample: OutlineSample): Ray {
+  const point = add(sample.point, shift);
+  const place = depthIn(cloth, point.x, point.y);
+  return {
+    ...sample,
+    place,
+    cloth: exitFrom(cloth, point, sample.outwards, place.depth > -LINE_STAYS),
+    cut: exitFrom(own, sample.point, sample.outwards, true),
+  };
 }
 
 /** Where every allowance is wide enough and only a corner of the cut line runs outside the cloth. */
@@ -51,43 +70,38 @@ function cornerOutside({ piece, cutLine, cloth, shift }: LaidPiece) {
   return found;
 }
 
-/** Square to the new cut line, as far as the old cut line of the same edge. */
-function comingOff({ cutLine, cloth, shift }: LaidPiece, edge: number): EdgeChange['comesOff'] {
+/** How far beyond the new cut line the cloth reaches. */
+function comingOff(rays: readonly Ray[], edge: number): EdgeChange['comesOff'] {
   let most = 0;
   let at = 0;
   let least = Infinity;
-  for (const sample of cutLine) {
-    if (sample.edge !== edge) continue;
-    const exit = exitFrom(cloth, add(sample.point, shift), sample.outwards);
-    if (exit?.edge !== edge) continue;
-    least = Math.min(least, exit.distance);
-    if (exit.distance <= most) continue;
-    most = exit.distance;
-    at = sample.along;
+  for (const { edge: own, along, cloth, cut } of rays) {
+    if (own !== edge || cloth?.edge !== edge || cut?.edge !== edge) continue;
+    const spare = cloth.distance - cut.distance;
+    least = Math.min(least, spare);
+    if (spare <= most) continue;
+    most = spare;
+    at = along;
   }
   return most > LINE_STAYS ? { most, least: Math.max(0, least), at } : undefined;
 }
 
 /**
- * Square to the new seam line, as far as the old cut line: less than the new cut line gives there is a lack. Where the
- * seam line runs outside the cloth, the lack is at the edge of the cloth that it crosses.
+ * Where the cloth reaches less far than the new cut line there is a lack. Where the seam line runs outside the cloth,
+ * the lack is at the edge of the cloth that it crosses.
  */
-function leftOver({ piece, seams, own, cloth, shift }: LaidPiece, edge: number): EdgeChange['left'] {
+function leftOver({ piece }: LaidPiece, rays: readonly Ray[], edge: number): EdgeChange['left'] {
   const wanted = wantedAt(piece, edge);
   let lack = CLOTH_HOLDS / 2;
   let found: EdgeChange['left'];
-  for (const sample of seams) {
-    const point = add(sample.point, shift);
-    const place = depthIn(cloth, point.x, point.y);
+  for (const { edge: own, along, clear, place, cloth, cut } of rays) {
     const outside = place.depth < -LINE_STAYS;
-    if ((outside ? place.edge : sample.edge) !== edge) continue;
-    const exit = exitFrom(cloth, point, sample.outwards);
-    if (!outside && exit?.edge !== edge) continue;
-    const full = exitFrom(own, sample.point, sample.outwards)?.distance ?? wanted;
-    const missing = outside ? wanted - place.depth : full - (exit?.distance ?? 0);
+    if ((outside ? place.edge : own) !== edge) continue;
+    if (!outside && (cloth?.edge !== edge || !clear)) continue;
+    const missing = outside ? wanted - place.depth : (cut?.distance ?? wanted) - (cloth?.distance ?? 0);
     if (missing <= lack) continue;
     lack = missing;
-    found = { wanted, least: wanted - missing, at: sample.along };
+    found = { wanted, least: wanted - missing, at: along };
   }
   return found;
 }

@@ -12,10 +12,14 @@ export interface OutlineSample {
   readonly outwards: Point;
   /** Along the edge: down a side from the waist, along waist and hem from the left as drawn, mm. */
   readonly along: number;
+  /** Clear of the edge's ends, where allowances are trimmed and taper. */
+  readonly clear: boolean;
 }
 
 /** Between two samples, mm. Larger could step over where a curved hem leaves the cloth; smaller costs time. */
 const SPACING = 4;
+/** How far a corner reaches along its edges, mm: the width of a usual allowance. */
+const CORNER = 15;
 
 /** Samples of every edge but the fold, ends and joins of curves among them. */
 export function outlineSamples(edges: readonly Edge[]): OutlineSample[] {
@@ -33,7 +37,8 @@ function edgeSamples({ curves }: Edge, index: number): OutlineSample[] {
     for (let part = 0; part <= parts; part++) {
       const t = part / parts;
       const run = before + (curve.kind === 'cubic' ? lengthOf(curve, 0, t) : lengths[i]! * t);
-      samples.push({ edge: index, along: backwards ? whole - run : run, ...outwardsAt(curve, t) });
+      const clear = Math.min(run, whole - run) >= Math.min(CORNER, whole / 4);
+      samples.push({ edge: index, along: backwards ? whole - run : run, clear, ...outwardsAt(curve, t) });
     }
     before += lengths[i]!;
   }

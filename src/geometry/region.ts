@@ -79,6 +79,12 @@ export function depthIn(region: Region, x: number, y: number): Depth {
   };
 }
 
+/** Where a line leaves a region: how far on, mm, and through which edge. */
+export interface Exit {
+  readonly distance: number;
+  readonly edge: number;
+}
+
 /**
  * Where a line from a point leaves the region: the first crossing ahead of a point inside, the last one behind a point
  * outside (a negative distance); undefined where the line misses the region.
@@ -87,9 +93,9 @@ export function exitFrom(
   region: Region,
   from: Point,
   direction: Point,
-): { readonly distance: number; readonly edge: number } | undefined {
-  const inside = depthIn(region, from.x, from.y).depth > -ON_OUTLINE;
-  let best: { distance: number; edge: number } | undefined;
+  inside = depthIn(region, from.x, from.y).depth > -ON_OUTLINE,
+): Exit | undefined {
+  let best: Exit | undefined;
   const { corners } = region;
   for (let i = 0; i + 3 < corners.length; i += 2) {
     const ax = corners[i]! - from.x;

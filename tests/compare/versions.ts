@@ -1,0 +1,41 @@
+import { type Comparison, compare } from '../../src/compare/compare.ts';
+import type { PieceChange } from '../../src/compare/piece-change.ts';
+import { compareGowns } from '../../src/outputs/comparison.ts';
+import { type DraftedGown, draft } from '../../src/pipeline.ts';
+import { plainGown, type Tree } from '../outside/plain-gown.ts';
+
+export { compare };
+
+/** Two seamed gores and a fold, a plain cone skirt: every consequence of a change is known in closed form. */
+export function cone(fields: Tree = {}): string {
+  return plainGown({
+    units: 'mm',
+    bodice: { 'waist-seam': 720 },
+    gores: [
+      { name: 'front', 'on-fold': true, 'half-top': 80, 'half-flare': '8deg' },
+      { name: 'side', top: 150, flare: '18deg' },
+      { name: 'back', top: 130, flare: '16deg' },
+    ],
+    lengths: { measured: 'finished', at: { 'centre-front': 1000, 'centre-back': 1000 } },
+    ...fields,
+  });
+}
+
+export function drafted(text: string, name = 'gown.yaml'): DraftedGown {
+  const { gown, diagnostics } = draft({ name, text });
+  const errors = diagnostics.filter(({ level }) => level === 'error');
+  if (gown === undefined || errors.length > 0)
+    throw new Error(`the spec was refused:\n${errors.map((d) => `${d.code}: ${d.message}`).join('\n')}`);
+  return gown;
+}
+
+export function compared(old: string, now: string): Comparison {
+  const named = (name: string, text: string) => ({ name, gown: drafted(text, name), diagnostics: [] });
+  return compareGowns(named('old.yaml', old), named('new.yaml', now));
+}
+
+export function changeOf({ pieces }: Comparison, gore: string, layer = 'shell'): PieceChange {
+  const found = pieces.changes.find((change) => change.gore === gore && change.layer === layer);
+  if (found === undefined) throw new Error(`no piece ${gore} of ${layer}`);
+  return found;
+}
