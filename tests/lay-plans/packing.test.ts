@@ -1,0 +1,223 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Point } from '../../src/geometry/curve.ts';
+import { convexParts } from '../../src/lay-plans/packing/convex-parts.ts';
+import { lieOf, NoFitTable } from '../../src/lay-plans/packing/no-fit-table.ts';
+import { packStrip } from '../../src/lay-plans/packing/pack-strip.ts';
+import { Random } from '../../src/lay-plans/packing/random.ts';
+import {
+  type Attitude,
+  placedOutline,
+  type StripPacking,
+  type StripProblem,
+  signedArea,
+} from '../../src/lay-plans/packing/strip-problem.ts';
+import { commonArea, moved, rectangle } from './polygons.ts';
+
+const AS_DRAWN: Attitude = { shape: 0, mirrored: false, turned: false };
+
+/** Star-shaped about the origin, so simple whatever the radii. */
+const star = fc
+  .array(fc.double({ min: 0.2, max: 1, noNaN: true }), { minLength: 3, maxLength: 11 })
+  .map((radii) =>
+    radii.map((radius, i): Point => {
+      const angle = (2 * Math.PI * i) / radii.length;
+      return { x: Math.cos(angle) * radius * 100, y: Math.sin(angle) * radius * 60 };
+    }),
+  );
+
+describe('convex parts', () => {
+  it('cover the polygon once', () => {
+    fc.assert(
+      fc.property(star, (ring) => {
+        const parts = convexParts(ring);
+        const area = parts.reduce((sum, part) => sum + signedArea(part), 0);
+        expect(area).toBeCloseTo(Math.abs(signedArea(ring)), 4);
+        for (let i = 0; i < parts.length; i++) {
+          for (let j = 0; j < i; j++) expect(commonArea(parts[i]!, parts[j]!)).toBeLessThan(0.01);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('are few', () => {
+    expect(convexParts(rectangle(3, 2))).toHaveLength(1);
+    const ell = [...rectangle(3, 3).slice(0, 2), { x: 3, y: 1 }, { x: 1, y: 1 }, { x: 1, y: 3 }, { x: 0, y: 3 }];
+    expect(convexParts(ell)).toHaveLength(2);
+  });
+
+  it('keep a corner that the ring names twice, as closed rings do', () => {
+    const closed = [...rectangle(3, 2), { x: 0, y: 0 }];
+    expect(convexParts(closed).map(signedArea)).toEqual([6]);
+  });
+
+  it('refuse what has no area', () => {
+    expect(() => convexParts([{ x: 0, y: 0 }, { x: 1, y: 1 }, { x: 2, y: 2 }])).toThrow('no area');
+  });
+});
+
+describe('no-fit regions, against another polygon library', () => {
+  const flips = fc.record({ mirrored: fc.boolean(), turned: fc.boolean() });
+  const shift = fc.record({
+    x: fc.double({ min: -150, max: 150, noNaN: true }),
+    y: fc.double({ min: -90, max: 90, noNaN: true }),
+  });
+
+  it('are deep exactly where two shapes overlap, and moving that far frees them', () => {
+    fc.assert(
+      fc.property(star, star, flips, flips, shift, (first, second, flipA, flipB, by) => {
+        const problem: StripProblem = { width: 1, shapes: [first, second], items: [], gap: 0 };
+        const a = placedOutline(problem, { attitude: { shape: 0, ...flipA }, x: 0, y: 0 });
+        const b = placedOutline(problem, { attitude: { shape: 1, ...flipB }, x: 0, y: 0 });
+        const depth = depthOf(problem, { shape: 0, ...flipA }, { shape: 1, ...flipB }, by);
+        const common = commonArea(a, moved(b, by));
+        if (depth === 0) expect(common).toBeLessThan(1e-3);
+        if (depth > 0.01) expect(common).toBeGreaterThan(0);
+        // The depth is the least way out: nothing shorter frees them, and in one direction no more is needed.
+        const ways = Array.from({ length: 180 }, (_, i) => (Math.PI * i) / 90);
+        const left = (share: number) =>
+          Math.min(
+            ...ways.map((angle) =>
+              commonArea(
+                a,
+                moved(b, { x: by.x + Math.cos(angle) * depth * share, y: by.y + Math.sin(angle) * depth * share }),
+              ),
+            ),
+          );
+        if (depth > 1) {
+          expect(left(0.97)).toBeGreaterThan(0);
+          expect(left(1.03)).toBeLessThan(1e-3);
+        }
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  it('are a rectangle for two rectangles, in closed form', () => {
+    const problem: StripProblem = { width: 1, shapes: [rectangle(40, 20), rectangle(10, 30)], items: [], gap: 0 };
+    const at = (x: number, y: number) => depthOf(problem, AS_DRAWN, { ...AS_DRAWN, shape: 1 }, { x, y });
+    expect(at(0, 0)).toBeCloseTo(25, 9);
+    expect(at(20, 0)).toBeCloseTo(5, 9);
+    expect(at(24, 24)).toBeCloseTo(1, 9);
+    expect(at(24.9, -20)).toBeCloseTo(0.1, 9);
+  });
+});
+
+describe('packing a strip', () => {
+  it('finds the one row of rectangles that fill it, and stops there', () => {
+    const problem = rectangles(100, [60, 40, 30, 70], 50);
+    expect(packed(problem, 2e5).length).toBeCloseTo(100, 1);
+  });
+
+  it('turns two right trapezoids into a rectangle', () => {
+    const gore = [
+      { x: 0, y: 0 },
+      { x: 12, y: 0 },
+      { x: 24, y: 40 },
+      { x: 0, y: 40 },
+    ];
+    const attitudes = [AS_DRAWN, { ...AS_DRAWN, turned: true }];
+    const problem: StripProblem = {
+      width: 36.001,
+      shapes: [gore],
+      items: [{ attitudes }, { attitudes }],
+      gap: -0.001,
+    };
+    expect(packed(problem, 2e5).length).toBeCloseTo(40, 6);
+  });
+
+  it('overlaps nothing, keeps inside and uses each item once, by another library', () => {
+    const random = new Random(7);
+    for (let trial = 0; trial < 4; trial++) {
+      const shapes = Array.from({ length: 3 }, () => randomStar(random));
+      const items = Array.from({ length: 9 }, (_, i) => ({
+        attitudes: [false, true].map((turned) => ({ shape: i % 3, mirrored: i > 5, turned })),
+      }));
+      const problem: StripProblem = { width: 300, shapes, items, gap: 1e-6 };
+      const packing = packed(problem, 2e5);
+      expect(packing.placements.map(({ attitude }) => attitude.shape)).toEqual(items.map((_, i) => i % 3));
+      expectClear(problem, packing);
+      const area = items.reduce((sum, _, i) => sum + Math.abs(signedArea(shapes[i % 3]!)), 0);
+      expect(packing.length).toBeGreaterThanOrEqual(area / 300);
+    }
+  });
+
+  it('gives the same packing for the same seed, and never a longer one than it starts from', () => {
+    const problem = rectangles(100, [55, 45, 35, 65, 25, 75, 50], 40);
+    const first = packed(problem, 5e4);
+    expect(packed(problem, 5e4)).toEqual(first);
+    const again = packStrip(problem, { seed: 2, spent: (work) => work / 5e4, start: first });
+    expect(again.length).toBeLessThanOrEqual(first.length);
+  });
+
+  it('stops when it is told to, with a packing', () => {
+    const problem = rectangles(100, [55, 45, 35, 65, 25, 75, 50], 40);
+    const packing = packStrip(problem, { seed: 1, spent: () => 1 });
+    expectClear(problem, packing);
+  });
+
+  it('keeps items on the pattern and on their line', () => {
+    const free = rectangles(100, [30, 30, 20], 45);
+    const problem: StripProblem = {
+      ...free,
+      items: free.items.map((item, i) => (i === 0 ? { ...item, middleAt: 15 } : item)),
+      repeat: { anchors: free.shapes.map(() => 0), down: 20, across: { step: 10, origin: 50 } },
+    };
+    const packing = packed(problem, 5e4);
+    expectClear(problem, packing);
+    expect(packing.placements[0]!.x).toBe(15);
+    packing.placements.forEach(({ x, y }, i) => {
+      expect(((y - 22.5) / 20) % 1).toBeCloseTo(0, 9);
+      if (i > 0) expect(((x - 50) / 10) % 1).toBeCloseTo(0, 9);
+    });
+  });
+});
+
+it('draws the same random numbers on any machine', () => {
+  const random = new Random(1);
+  const drawn = Array.from({ length: 1000 }, () => random.unit());
+  expect(drawn.every((value) => value >= 0 && value < 1)).toBe(true);
+  expect(drawn.reduce((sum, value) => sum + value, 0) / 1000).toBeCloseTo(0.5, 1);
+  expect(new Set(drawn).size).toBeGreaterThan(995);
+});
+
+function depthOf(problem: StripProblem, a: Attitude, b: Attitude, by: Point): number {
+  const table = new NoFitTable(problem.shapes, problem.gap);
+  const [fixed, moving] = [lieOf(a), lieOf(b)];
+  const region = table.prepare(fixed, moving);
+  if (Math.abs(by.x) >= region.halfWidth || Math.abs(by.y) >= region.halfHeight) return 0;
+  const at = fixed * table.lies + moving;
+  return region.depth(by.x * table.signX[at]!, by.y * table.signY[at]!);
+}
+
+function rectangles(width: number, widths: readonly number[], height: number): StripProblem {
+  return {
+    width: width + 1e-3,
+    shapes: widths.map((own) => rectangle(own, height)),
+    items: widths.map((_, shape) => ({ attitudes: [{ shape, mirrored: false, turned: false }] })),
+    gap: -1e-3,
+  };
+}
+
+function randomStar(random: Random): Point[] {
+  return Array.from({ length: 8 }, (_, i) => {
+    const radius = random.between(25, 80);
+    return { x: Math.cos((i * Math.PI) / 4) * radius, y: Math.sin((i * Math.PI) / 4) * radius };
+  });
+}
+
+function packed(problem: StripProblem, work: number): StripPacking {
+  return packStrip(problem, { seed: 1, spent: (done) => done / work });
+}
+
+function expectClear(problem: StripProblem, { placements, length }: StripPacking): void {
+  const rings = placements.map((placement) => placedOutline(problem, placement));
+  rings.forEach((ring, i) => {
+    for (const { x, y } of ring) {
+      expect(Math.min(x, problem.width - x, y, length - y)).toBeGreaterThan(-1e-6);
+    }
+    // A strip that lets edges run into each other by a thousandth shares slivers no larger than edge × that.
+    for (let j = 0; j < i; j++) expect(commonArea(ring, rings[j]!)).toBeLessThan(0.2);
+  });
+}
