@@ -22,6 +22,7 @@ describe('command lines', () => {
       .filter((line) => line !== '');
     const machine = new RecordingMachine(folder);
     const status = await run(argv, machine);
+    expect(machine.stderr).not.toContain('a fault of this tool');
     const written = filesIn(folder)
       .filter((file) => !before.has(file))
       .sort();
