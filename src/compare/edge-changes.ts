@@ -1,7 +1,7 @@
 import type { CutPiece } from '../draft/piece.ts';
 import type { Point } from '../geometry/curve.ts';
 import { add } from '../geometry/point.ts';
-import { type Depth, depthIn, type Exit, exitFrom, type Region } from '../geometry/region.ts';
+import { type Depth, depthIn, type Exit, exitFrom, ON_OUTLINE, type Region } from '../geometry/region.ts';
 import { CLOTH_HOLDS, LINE_STAYS } from '../geometry/tolerances.ts';
 import { HEM, type OutlineSample, WAIST } from './outline-samples.ts';
 import type { EdgeChange } from './piece-change.ts';
@@ -51,7 +51,7 @@ function rayFrom({ own, cloth, shift }: LaidPiece, sample: OutlineSample): Ray {
   return {
     ...sample,
     place,
-    cloth: exitFrom(cloth, point, sample.outwards, place.depth > -LINE_STAYS),
+    cloth: exitFrom(cloth, point, sample.outwards, place.depth > -ON_OUTLINE),
     cut: exitFrom(own, sample.point, sample.outwards, true),
   };
 }

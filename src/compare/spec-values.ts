@@ -36,7 +36,8 @@ type Values = Map<string, SpecValue>;
 
 function addSection(values: Values, path: string, section: object, freeNames = false): void {
   for (const [key, value] of Object.entries(section)) {
-    if (value === undefined) continue;
+    // What one price is for says nothing where there is no price.
+    if (value === undefined || (key === 'pricedPer' && !('price' in section))) continue;
     add(values, `${path}${freeNames ? key : kebab(key)}`, key, value);
   }
 }

@@ -151,7 +151,7 @@ export function reentrantCorners({ corners }: Region): Point[] {
 }
 
 /** Nearer than this to the outline counts as on it, mm: rounding of coordinates a metre long is far less. */
-const ON_OUTLINE = 1e-6;
+export const ON_OUTLINE = 1e-6;
 
 function inwards(corners: Float64Array, at: number): Point {
   const dx = corners[at + 2]! - corners[at]!;

@@ -20,7 +20,8 @@ export function canonical(value: unknown): string {
   if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`;
   if (typeof value === 'object' && value !== null) {
     const entries = Object.entries(value)
-      .filter(([, own]) => own !== undefined)
+      // What one price is for follows from the units where nothing else is said; without a price it says nothing.
+      .filter(([key, own]) => own !== undefined && (key !== 'pricedPer' || 'price' in value))
       .sort(([a], [b]) => (a < b ? -1 : 1));
     return `{${entries.map(([key, own]) => `${JSON.stringify(key)}:${canonical(own)}`).join(',')}}`;
   }

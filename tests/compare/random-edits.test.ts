@@ -80,15 +80,15 @@ function judged(changes: readonly PieceChange[]): Verdict[] {
   return changes.map(({ verdict }) => verdict);
 }
 
-it('two hundred pieces after random edits: what is said to fit the old cloth fits it', () => {
+it('over a hundred pieces after random edits: what is said to fit the old cloth fits it', () => {
   const old = edited(UNCHANGED);
   const given = fc
-    .sample(edits, { numRuns: 70, seed: 20_261_125 })
+    .sample(edits, { numRuns: 40, seed: 20_261_125 })
     .flatMap((edit) => judged(compared(old, edited(edit)).pieces.changes));
   const count = (verdict: Verdict) => given.filter((one) => one === verdict).length;
-  expect(given.length).toBe(210);
+  expect(given.length).toBe(120);
   // The edits are mild, so every verdict is met often enough to mean something.
-  expect(count('re-mark')).toBeGreaterThan(20);
-  expect(count('let-out')).toBeGreaterThan(50);
-  expect(count('re-cut')).toBeGreaterThan(10);
+  expect(count('re-mark')).toBeGreaterThan(10);
+  expect(count('let-out')).toBeGreaterThan(30);
+  expect(count('re-cut')).toBeGreaterThan(5);
 }, 60_000);
