@@ -93,7 +93,11 @@ export function laid(pieces: readonly CutPiece[], cloth: Partial<ClothSpec>, wor
 }
 
 /** The lays of a spec as text, each layer's cloth changed as asked. */
-export function laysOf(text: string, cloth: Partial<ClothSpec> = {}, layers?: readonly string[]): LaysPlanned {
+export function laysOf(
+  text: string,
+  cloth: Partial<ClothSpec> = {},
+  layers?: readonly string[],
+): LaysPlanned {
   const { gown, diagnostics } = draft({ name: 'gown.yaml', text });
   if (gown === undefined) throw new Error(diagnostics.map(({ message }) => message).join('\n'));
   const cloths = Object.fromEntries(
@@ -124,15 +128,14 @@ export function faultsOf({ pieces, facts, length }: LayPlan): string[] {
     );
     const overlaps = rings
       .slice(0, i)
-      .flatMap((other, j) => (overlapBy(ring, other, 0.05) ? [`${name} on ${pieces[j]!.gore} ${pieces[j]!.copy}`] : []));
+      .flatMap((other, j) =>
+        overlapBy(ring, other, 0.05) ? [`${name} on ${pieces[j]!.gore} ${pieces[j]!.copy}`] : [],
+      );
     return [...(outside ? [`${name} outside`] : []), ...overlaps];
   });
 }
 
-/**
- * Whether an outline is the piece's own, flipped only as it says: each corner, moved back, lies where it was drawn.
- * Checked by moments, not by the placing: a mirror image has the same area and another turn.
- */
+/** Whether two placed pieces are mirror images: each corner of one, flipped about its middle, is a corner of the other. */
 export function pairsMirror(a: PlacedPiece, b: PlacedPiece): boolean {
   const [first, second] = [ringOf(a), ringOf(b)].map(centred);
   const flip = a.turned === b.turned ? { x: -1, y: 1 } : { x: 1, y: -1 };

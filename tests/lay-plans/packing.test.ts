@@ -43,7 +43,13 @@ describe('convex parts', () => {
 
   it('are few', () => {
     expect(convexParts(rectangle(3, 2))).toHaveLength(1);
-    const ell = [...rectangle(3, 3).slice(0, 2), { x: 3, y: 1 }, { x: 1, y: 1 }, { x: 1, y: 3 }, { x: 0, y: 3 }];
+    const ell = [
+      ...rectangle(3, 3).slice(0, 2),
+      { x: 3, y: 1 },
+      { x: 1, y: 1 },
+      { x: 1, y: 3 },
+      { x: 0, y: 3 },
+    ];
     expect(convexParts(ell)).toHaveLength(2);
   });
 
@@ -53,7 +59,13 @@ describe('convex parts', () => {
   });
 
   it('refuse what has no area', () => {
-    expect(() => convexParts([{ x: 0, y: 0 }, { x: 1, y: 1 }, { x: 2, y: 2 }])).toThrow('no area');
+    expect(() =>
+      convexParts([
+        { x: 0, y: 0 },
+        { x: 1, y: 1 },
+        { x: 2, y: 2 },
+      ]),
+    ).toThrow('no area');
   });
 });
 
@@ -81,7 +93,10 @@ describe('no-fit regions, against another polygon library', () => {
             ...ways.map((angle) =>
               commonArea(
                 a,
-                moved(b, { x: by.x + Math.cos(angle) * depth * share, y: by.y + Math.sin(angle) * depth * share }),
+                moved(b, {
+                  x: by.x + Math.cos(angle) * depth * share,
+                  y: by.y + Math.sin(angle) * depth * share,
+                }),
               ),
             ),
           );
@@ -95,7 +110,12 @@ describe('no-fit regions, against another polygon library', () => {
   });
 
   it('are a rectangle for two rectangles, in closed form', () => {
-    const problem: StripProblem = { width: 1, shapes: [rectangle(40, 20), rectangle(10, 30)], items: [], gap: 0 };
+    const problem: StripProblem = {
+      width: 1,
+      shapes: [rectangle(40, 20), rectangle(10, 30)],
+      items: [],
+      gap: 0,
+    };
     const at = (x: number, y: number) => depthOf(problem, AS_DRAWN, { ...AS_DRAWN, shape: 1 }, { x, y });
     expect(at(0, 0)).toBeCloseTo(25, 9);
     expect(at(20, 0)).toBeCloseTo(5, 9);
