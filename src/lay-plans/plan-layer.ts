@@ -1,13 +1,13 @@
-import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
-import type { CutPiece } from '../draft/piece.ts';
-import type { ClothSpec } from '../spec/spec.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { buyLength } from './buy-length.ts';
 import { checkLay } from './check-lay.ts';
+import { chooseWay, handlingOf, type TriedWay } from './choose-way.ts';
+import { inCuttingOrder } from './cutting-order.ts';
 import { fitToCloth } from './fit-to-cloth.ts';
 import type { LayItem } from './lay-items.ts';
-import type { ClothFacts, Fold, LayPlan, LaySection, LayWay, PlacedPiece } from './lay-plan.ts';
-import * as problems from './lay-problems.ts';
+import type { ClothFacts, LayPlan, LaySection, LayWay } from './lay-plan.ts';
 import { layRemarks } from './lay-remarks.ts';
+import type { LayerToLay } from './layer-to-lay.ts';
 import { type PackedSection, type PackingEffort, SectionPacker } from './pack-section.ts';
 import type { StripPacking } from './packing/strip-problem.ts';
 import { laidWidth, SHARED_LINE } from './section-strip.ts';
@@ -15,34 +15,10 @@ import { spareAreas } from './spare-areas.ts';
 import { type UnfoldedPiece, unfolded } from './unfold.ts';
 import { type Way, waysOf } from './ways.ts';
 
-/** One layer to lay. */
-export interface LayerToLay {
-  readonly layer: string;
-  readonly cloth: string;
-  readonly pieces: readonly CutPiece[];
-  readonly spec: ClothSpec;
-  readonly facts: ClothFacts;
-  /** Allowance of a join along the grain, mm. */
-  readonly seam: number;
-  readonly span: Span;
-  readonly say: (mm: number) => string;
-}
-
 export interface LayerPlanned {
   /** Absent where the layer cannot be cut from its cloth. */
   readonly plan?: LayPlan;
   readonly diagnostics: readonly Diagnostic[];
-}
-
-/** Lengths nearer than this, mm, are one: the way that is easier to cut is then taken. */
-const ALIKE = 1;
-
-/** A way with what it came to. */
-interface Tried {
-  readonly way: Way;
-  readonly packed: readonly PackedSection[] | undefined;
-  readonly length: number;
-  readonly why: string | undefined;
 }
 
 /** Plans every way to lay one layer, takes the shortest of those that the cloth's `fold` allows, and checks it afresh. */
@@ -62,7 +38,7 @@ export function planLayer(
     toLay.facts,
     onBetter,
   );
-  const { taken, diagnostics } = choose(tried, toLay);
+  const { taken, diagnostics } = chooseWay(tried, toLay);
   const plan = finished(taken, tried, items, toLay, { joins: fitted.joins, railroaded });
   return { plan, diagnostics: [...fitted.diagnostics, ...diagnostics] };
 }
@@ -72,7 +48,7 @@ function tryWay(
   packer: SectionPacker,
   toLay: LayerToLay,
   onBetter?: (length: number) => void,
-): Tried {
+): TriedWay {
   for (const section of way.sections) {
     const wide = packer.tooWide(section);
     if (wide !== undefined) {
@@ -90,11 +66,11 @@ function tryWay(
  * starts again from it.
  */
 function withSingleAtBest(
-  tried: readonly Tried[],
+  tried: readonly TriedWay[],
   packer: SectionPacker,
   facts: ClothFacts,
   onBetter: (length: number) => void,
-): readonly Tried[] {
+): readonly TriedWay[] {
   const single = tried[0]!;
   const shortest = tried.reduce((a, b) => (b.length < a.length ? b : a));
   if (shortest === single || shortest.packed === undefined || facts.repeatAcross !== undefined) return tried;
@@ -104,7 +80,7 @@ function withSingleAtBest(
   return [{ ...single, packed: [better], length: better.length }, ...tried.slice(1)];
 }
 
-function openedOut(tried: Tried, single: PackedSection, facts: ClothFacts): StripPacking {
+function openedOut(tried: TriedWay, single: PackedSection, facts: ClothFacts): StripPacking {
   const pieces = unfoldedPieces(tried.packed!, facts);
   const margin = facts.selvedge + facts.edgingDepth - SHARED_LINE / 2;
   const free = [...pieces];
@@ -131,102 +107,46 @@ function unfoldedPieces(packed: readonly PackedSection[], facts: ClothFacts): Un
   });
 }
 
-/** The shortest of the ways that the cloth asks for; of ways alike the one with the fewest cuts. */
-function choose(
-  tried: readonly Tried[],
-  { spec, layer, facts, span, say }: LayerToLay,
-): { readonly taken: Tried; readonly diagnostics: readonly Diagnostic[] } {
-  const shortestOf = (ways: readonly Tried[]): Tried =>
-    ways.reduce((a, b) =>
-      b.length < a.length - ALIKE || (b.length < a.length + ALIKE && cutsOf(b) < cutsOf(a)) ? b : a,
-    );
-  const possible = tried.filter(({ packed }) => packed !== undefined);
-  const { fold } = spec;
-  if (fold === 'any') return { taken: shortestOf(possible), diagnostics: [] };
-  const asked = tried.filter(({ way }) => isAsFolded(way, fold));
-  const fitting = asked.filter(({ packed }) => packed !== undefined);
-  if (fitting.length > 0) return { taken: shortestOf(fitting), diagnostics: [] };
-  const taken = shortestOf(possible);
-  const words = { layer, fold: fold === 'single' ? 'single' : `folded ${fold}`, way: taken.way.name };
-  const wide = asked[0]?.way.sections
-    .filter((section) => section.fold === fold)
-    .flatMap(({ items }) => items)
-    .reduce<LayItem | undefined>(
-      (a, b) => (a === undefined || widthOnFold(b) > widthOnFold(a) ? b : a),
-      undefined,
-    );
-  const diagnostic =
-    wide === undefined
-      ? problems.foldImpossible(span, words)
-      : problems.foldDoesNotFit(span, {
-          ...words,
-          gore: wide.cut.gore,
-          width: say(widthOnFold(wide)),
-          usable: say(laidWidth(facts, fold)),
-        });
-  return { taken, diagnostics: [diagnostic] };
-}
-
-function widthOnFold({ half, whole }: LayItem): number {
-  return (half ?? whole).width;
-}
-
-/** Whether a way does all that can be done with the fold asked for. */
-function isAsFolded(way: Way, fold: Fold): boolean {
-  if (fold === 'single') return way.fold === 'single';
-  const others = way.sections.filter((section) => section.fold !== fold).flatMap(({ items }) => items);
-  if (way.sections.every((section) => section.fold !== fold)) return false;
-  return others.every(({ kind }) => kind === 'single' || (fold === 'crosswise' && kind === 'on-fold'));
-}
-
-function cutsOf({ packed }: Tried): number {
-  return (packed ?? []).reduce((sum, { packing }) => sum + packing.placements.length, 0);
-}
-
 function finished(
-  taken: Tried,
-  tried: readonly Tried[],
+  taken: TriedWay,
+  tried: readonly TriedWay[],
   items: readonly LayItem[],
   toLay: LayerToLay,
   fit: Pick<LayPlan, 'joins' | 'railroaded'>,
 ): LayPlan {
-  const { facts, spec } = toLay;
+  const { facts, spec, layer, cloth } = toLay;
   const area = items.reduce((sum, { whole, copies }) => sum + whole.area * copies, 0);
-  const used = (length: number): number => area / (length * facts.width);
-  const pieces = numbered(unfoldedPieces(taken.packed!, facts));
-  const faults = checkLay(pieces, facts, taken.length);
-  if (faults.length > 0) throw new Error(`the lay of ${toLay.layer} fails its check: ${faults.join('; ')}`);
+  const { length, way } = taken;
+  const pieces = inCuttingOrder(unfoldedPieces(taken.packed!, facts));
+  const faults = checkLay(pieces, facts, length);
+  if (faults.length > 0) throw new Error(`the lay of ${layer} fails its check: ${faults.join('; ')}`);
   const sections = sectionsOf(taken.packed!, facts);
-  const ways = tried.map((one): LayWay => {
-    const { way, packed, length, why } = one;
-    const known = packed !== undefined;
-    return {
-      name: way.name,
-      fold: way.fold,
-      length: known ? length : undefined,
-      used: known ? used(length) : undefined,
-      buy: known ? buyLength(length, spec) : undefined,
-      handling: known ? handlingOf(one, facts) : '',
-      why,
-      taken: one === taken,
-    };
-  });
   const plan = {
-    layer: toLay.layer,
-    cloth: toLay.cloth,
+    layer,
+    cloth,
     facts,
-    fold: taken.way.fold,
-    way: taken.way.name,
+    fold: way.fold,
+    way: way.name,
     sections,
-    length: taken.length,
-    used: used(taken.length),
-    buy: buyLength(taken.length, spec),
+    length,
+    used: area / (length * facts.width),
+    buy: buyLength(length, spec),
     pieces,
-    spare: spareAreas(pieces, sections, facts, taken.length),
-    ways,
+    spare: spareAreas(pieces, sections, facts, length),
+    ways: tried.map((one) => rowOf(one, one === taken, area, toLay)),
     ...fit,
   };
   return { ...plan, remarks: layRemarks(plan, toLay.say) };
+}
+
+function rowOf(tried: TriedWay, taken: boolean, area: number, { facts, spec }: LayerToLay): LayWay {
+  const { way, packed, length, why } = tried;
+  const row = { name: way.name, fold: way.fold, why, taken };
+  if (packed === undefined) {
+    return { ...row, length: undefined, used: undefined, buy: undefined, handling: '' };
+  }
+  const used = area / (length * facts.width);
+  return { ...row, length, used, buy: buyLength(length, spec), handling: handlingOf(tried, facts) };
 }
 
 function sectionsOf(packed: readonly PackedSection[], facts: ClothFacts): LaySection[] {
@@ -237,52 +157,4 @@ function sectionsOf(packed: readonly PackedSection[], facts: ClothFacts): LaySec
     from = to;
     return section;
   });
-}
-
-/** Down the cloth, then across it; plies cut at once share a number. */
-function numbered(pieces: readonly UnfoldedPiece[]): PlacedPiece[] {
-  const cuts = new Map<string, UnfoldedPiece>();
-  for (const piece of pieces) {
-    const key = cutKey(piece);
-    if (!cuts.has(key)) cuts.set(key, piece);
-  }
-  const order = [...cuts]
-    .sort(
-      ([, a], [, b]) => a.placed.section - b.placed.section || topOf(a) - topOf(b) || a.cutAt.x - b.cutAt.x,
-    )
-    .map(([key]) => key);
-  const copies = new Map<LayItem, number>();
-  return pieces
-    .map((piece) => ({ piece, number: order.indexOf(cutKey(piece)) + 1 }))
-    .sort((a, b) => a.number - b.number)
-    .map(({ piece, number }) => ({ ...piece.placed, number, copy: copyOf(piece, copies) }));
-}
-
-function cutKey({ placed, cut }: UnfoldedPiece): string {
-  return `${placed.section} ${cut}`;
-}
-
-function topOf({ cutAt, item }: UnfoldedPiece): number {
-  return cutAt.y - item.whole.height / 2;
-}
-
-/** Of a pair the piece as drawn is 1 and its mirror image 2; others count in the order of cutting. */
-function copyOf({ item, placed }: UnfoldedPiece, counted: Map<LayItem, number>): number {
-  if (item.kind === 'pair') return placed.mirrored ? 2 : 1;
-  const copy = (counted.get(item) ?? 0) + 1;
-  counted.set(item, copy);
-  return copy;
-}
-
-function handlingOf(tried: Tried, facts: ClothFacts): string {
-  const cuts = cutsOf(tried);
-  const double = tried
-    .packed!.filter(({ section }) => section.fold !== 'single')
-    .reduce((sum, { packing }) => sum + packing.placements.length, 0);
-  const turned = facts.oneWay && tried.way.sections.some(({ fold }) => fold === 'crosswise');
-  return [
-    `${cuts} ${cuts === 1 ? 'piece' : 'pieces'} to mark`,
-    ...(double === 0 ? [] : double === cuts ? ['all cut double'] : [`${double} cut double`]),
-    ...(turned ? ['upper layer cut off and turned round'] : []),
-  ].join(', ');
 }

@@ -4,8 +4,9 @@ import { type LayerSpec, placeOf, type Spec } from '../spec/spec.ts';
 import { clothFacts } from './cloth-facts.ts';
 import type { LayPlan } from './lay-plan.ts';
 import * as problems from './lay-problems.ts';
+import type { LayerToLay } from './layer-to-lay.ts';
 import type { PackingEffort } from './pack-section.ts';
-import { type LayerToLay, planLayer } from './plan-layer.ts';
+import { planLayer } from './plan-layer.ts';
 
 export type LayEffort = 'quick' | 'thorough';
 
