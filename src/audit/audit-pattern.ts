@@ -1,7 +1,8 @@
 import type { SheetPlan } from '../sheets/sheet-plan.ts';
 import type { AuditFault } from './audit-fault.ts';
 import { LineIndex, spread } from './nearest-line.ts';
-import type { ReadPage, Stroke, XY } from './page-lines.ts';
+import type { ReadPage } from './page-lines.ts';
+import type { Stroke, XY } from './plane.ts';
 import { frameOnPage, onPage, plannedLines } from './planned-lines.ts';
 import { readSquare } from './read-square.ts';
 

@@ -1,4 +1,4 @@
-import type { Stroke, XY } from './page-lines.ts';
+import type { Stroke, XY } from './plane.ts';
 
 /** Lines in a grid of cells, to find the nearest to a point quickly. */
 export class LineIndex {

@@ -1,4 +1,4 @@
-import type { Stroke } from './page-lines.ts';
+import type { Stroke } from './plane.ts';
 
 /** The test square as it measures on a page, mm; undefined where there is none. */
 export interface ReadSquare {

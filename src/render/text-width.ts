@@ -26,10 +26,6 @@ function asciiWidth(text: string, bold: boolean): number {
   return thousandths;
 }
 
-/** Height of capitals, and how far a line reaches below its baseline, as fractions of the em; true of both fonts. */
-export const CAP_HEIGHT = 0.73;
-export const DESCENT = 0.24;
-
 function helveticaWidth(codePoint: number, bold: boolean): number {
   return (bold ? HELVETICA_WIDTHS.bold : HELVETICA_WIDTHS.plain)[winAnsiCode(codePoint)! - 0x20]!;
 }
