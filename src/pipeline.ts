@@ -154,7 +154,7 @@ export async function draftOutputs(
   options: PatternOptions & Pick<PaperOptions, 'every'> & { readonly lays?: Promise<LaysPlanned> },
 ): Promise<DraftOutputs> {
   // Loaded here: a check draws nothing, and should not wait for what draws.
-  const { paperOf, patternFiles } = await import('./outputs/pattern-files.ts');
+  const { deskPaperOf, patternFiles } = await import('./outputs/pattern-files.ts');
   const { paperFiles } = await import('./outputs/paper-files.ts');
   const { lettersMissing } = await import('./outputs/glyph-problems.ts');
 
@@ -172,7 +172,7 @@ export async function draftOutputs(
     ...laid,
     ...findings.filter((finding) => !isAmong(diagnostics, finding)),
   ]);
-  const paper = paperOf(gown, options.paper);
+  const paper = deskPaperOf(gown, options.paper);
   const figures = layFigures(gown.spec, lays, paper.width);
   const papers = await paperFiles(gown, facts, figures, found, { ...options, paper });
 

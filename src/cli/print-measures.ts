@@ -1,6 +1,6 @@
 import { resolve } from 'node:path';
 import { plainText } from '../diagnostics/plain-text.ts';
-import { paperOf } from '../outputs/pattern-files.ts';
+import { deskPaperOf } from '../outputs/pattern-files.ts';
 import { measuresForm, measuresText } from '../render/papers/measures-form.ts';
 import { writePdf } from '../render/write-pdf.ts';
 import { readSpec } from '../spec/read-spec.ts';
@@ -44,7 +44,7 @@ export async function printMeasures(
     machine.out(`${measuresText(spec, stations, words)}\n`);
     return ExitStatus.done;
   }
-  const { pages, bookmarks } = measuresForm(spec, stations, words, paperOf({ spec }, asked?.name));
+  const { pages, bookmarks } = measuresForm(spec, stations, words, deskPaperOf({ spec }, asked?.name));
   const pdf = await writePdf(pages, {
     title: `${spec.gown}: ${words.measuresForm.title}`,
     bookmarks,

@@ -99,10 +99,20 @@ export async function patternFiles(gown: DraftedGown, options: PatternOptions): 
 
 /** The paper that was asked for, the spec's, or the usual one where its units are at home. */
 export function paperOf({ spec }: Pick<DraftedGown, 'spec'>, asked?: string): Paper {
-  const name = asked ?? spec.paper?.size ?? (spec.units === 'in' ? 'letter' : 'a4');
+  const name = asked ?? spec.paper?.size ?? usualPaper(spec);
   const paper = paperNamed(name);
   if (paper === undefined) throw new RangeError(`no paper is named ${name}`);
   return paper;
+}
+
+/** The paper that is read at the table: that of the sheets, or the usual one where they are on a roll. */
+export function deskPaperOf(gown: Pick<DraftedGown, 'spec'>, asked?: string): Paper {
+  const paper = paperOf(gown, asked);
+  return paper.longest === undefined ? paper : paperOf(gown, usualPaper(gown.spec));
+}
+
+function usualPaper({ units }: DraftedGown['spec']): string {
+  return units === 'in' ? 'letter' : 'a4';
 }
 
 export function sheetPlan(gown: DraftedGown, paper: Paper, options: PatternOptions = {}): SheetPlan {
