@@ -10,7 +10,8 @@ import { fontBytes } from '../../src/cli/package-files.ts';
 import { textTable } from '../../src/cli/text-table.ts';
 import { draftLayers } from '../../src/draft/draft-layers.ts';
 import { gownOfSpec } from '../../src/gown/gown-of-spec.ts';
-import { patternFiles } from '../../src/outputs/pattern-files.ts';
+import { type GownToLay, planLays } from '../../src/lay-plans/plan-lays.ts';
+import { paperOf, patternFiles, sheetPlan } from '../../src/outputs/pattern-files.ts';
 import { type DraftedGown, draft } from '../../src/pipeline.ts';
 import { readSpec } from '../../src/spec/read-spec.ts';
 import type { Spec } from '../../src/spec/spec.ts';
@@ -69,15 +70,20 @@ async function stageTimes(gores: number, layers: number): Promise<StageTimes> {
   const { gown, diagnostics } = draft(source);
   if (spec === undefined || gown === undefined)
     throw new Error(JSON.stringify(diagnostics.map(({ message }) => message)));
+  const one: GownToLay = { spec, layers: gown.layers.slice(0, 1), pieces: gown.cut.pieces };
+  const planned = await medianTime(() => sheetPlan(gown, paperOf(gown, 'a4')));
   let sheets = 0;
-  const stages: Record<string, number> = {
+  const drawn = await medianTime(async () => {
+    sheets = (await patternFiles(gown, { paper: 'a4', font: fontBytes })).report.sheets.length;
+  });
+  const stages = {
     read: await medianTime(() => readSpec(source)),
     draft: await medianTime(() => draftLayers(gownOfSpec(spec), spec.layers)),
     true: await medianTime(() => trued(spec, gown)),
     allow: await medianTime(() => cutPieces(spec, gown.drafts.layers)),
-    render: await medianTime(async () => {
-      sheets = (await patternFiles(gown, { paper: 'a4', font: fontBytes })).report.sheets.length;
-    }),
+    'lay, one layer': await medianTime(() => planLays(one, { say: String }), 1),
+    sheets: planned,
+    render: drawn - planned,
   };
   process.stderr.write(`${gores} gores, ${layers} layers\n`);
   return { gores, layers, pieces: gown.cut.pieces.length, sheets, stages };
@@ -87,9 +93,9 @@ function trued(spec: Spec, { drafts }: DraftedGown): void {
   trueGown(spec, drafts.gown, measureGown(drafts.gown));
 }
 
-async function medianTime(work: () => unknown): Promise<number> {
+async function medianTime(work: () => unknown, runs = RUNS): Promise<number> {
   const all: number[] = [];
-  for (let run = 0; run < RUNS; run++) {
+  for (let run = 0; run < runs; run++) {
     const began = performance.now();
     await work();
     all.push(performance.now() - began);
@@ -101,21 +107,27 @@ function stageTable(all: readonly StageTimes[]): void {
   const names = Object.keys(all[0]?.stages ?? {});
   const lines = all.map(({ gores, layers, pieces, sheets, stages }) => {
     const sum = Object.values(stages).reduce((a, b) => a + b, 0);
-    const path = join(folder, 'bench.yaml');
-    writeFileSync(path, benchSpec(gores, layers));
-    const { megabytes } = timed([BIN, 'draft', path, '-o', join(folder, `out-${gores}-${layers}`)], 1);
     return [
       `${gores} gores, ${layers} layer${layers === 1 ? '' : 's'}`,
       String(pieces),
       ...names.map((name) => times(stages[name] ?? Number.NaN)),
       times(sum),
       String(sheets),
-      (sheets / ((stages.render ?? Number.NaN) / 1000)).toFixed(0),
-      `${megabytes.toFixed(0)} MB`,
+      (sheets / (((stages.sheets ?? Number.NaN) + (stages.render ?? Number.NaN)) / 1000)).toFixed(0),
+      memoryPeak(gores, layers),
     ];
   });
   const heads = ['gown', 'pieces', ...names, 'in all', 'sheets', 'sheets/s', 'memory peak'];
   process.stdout.write(`${textTable([heads, ...lines])}\n`);
+}
+
+/** Of a whole draft, lays and all; the largest gowns are left out, as planning their cloth takes minutes. */
+function memoryPeak(gores: number, layers: number): string {
+  if (gores * layers > 100) return '-';
+  const path = join(folder, 'bench.yaml');
+  writeFileSync(path, benchSpec(gores, layers));
+  const { megabytes } = timed([BIN, 'draft', path, '-o', join(folder, `out-${gores}-${layers}`)], 1);
+  return `${megabytes.toFixed(0)} MB`;
 }
 
 /** What twice the gores, and twice the layers, multiply each stage's time by; 2 is linear. */
