@@ -23,8 +23,8 @@ export function patternDrawing(plan: SheetPlan, labels: PieceLabels): PatternDra
       sharing: sharers.map((own) => plan.pieces[own]!.cutPiece),
     });
   });
-  const width = Math.max(...plan.sheets.map((sheet) => sheet.x + sheet.width));
-  const height = Math.max(...plan.sheets.map((sheet) => sheet.y + sheet.height));
+  const width = Math.max(1, ...plan.sheets.map((sheet) => sheet.x + sheet.width));
+  const height = Math.max(1, ...plan.sheets.map((sheet) => sheet.y + sheet.height));
   return {
     pieces: plan.pieces.map((_, index) => pieceDrawing(plan, index, groups[index]!)),
     whole: { x: 0, y: 0, width, height, title: `${labels.gown}: pattern`, marks: groups },

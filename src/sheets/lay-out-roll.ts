@@ -16,7 +16,7 @@ import { cutLine, everyRun, workingShape } from './working-shape.ts';
  */
 export function layOutRoll(cutPieces: readonly CutPiece[], options: SheetOptions): SheetPlan | undefined {
   const { paper, scale, margins } = options;
-  if (paper.longest === undefined) return undefined;
+  if (paper.longest === undefined || cutPieces.length === 0) return undefined;
   const frame = sheetFrame({ ...paper, height: paper.longest }, margins, 0);
   const width = frame.width / scale.across;
   const groups = options.layersApart === true ? cutPieces.map((_, index) => [index]) : hemPartners(cutPieces);

@@ -72,6 +72,7 @@ function laidPieces(
   cell: Cell,
   shown: (piece: CutPiece) => ShownRuns,
 ): LaidPiece[] {
+  if (groups.length === 0) return [];
   const members = groups.map((group) => group.map((index) => cutPieces[index]!));
   const shapes = members.map(([main, ...sharing]) =>
     TURNS.map((turn) => workingShape(main!, sharing, turn, shown)),

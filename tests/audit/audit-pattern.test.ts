@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { PDFDocument } from 'pdf-lib';
 import { describe, expect, test } from 'vitest';
 import { faultText } from '../../src/audit/audit-fault.ts';
@@ -15,7 +16,7 @@ import { paperNamed } from '../../src/sheets/paper.ts';
 import type { SheetOptions } from '../../src/sheets/sheet-options.ts';
 import type { SheetPlan } from '../../src/sheets/sheet-plan.ts';
 import { settingsIn, settingsText } from '../../src/sheets/sheet-settings.ts';
-import { lanternGores } from '../sheets/sector-piece.ts';
+import { lanternGores, sectorPiece } from '../sheets/sector-piece.ts';
 
 const LABELS: PieceLabels = {
   gown: 'Lantern',
@@ -97,6 +98,42 @@ describe('a pattern as it was written', () => {
     });
   });
 });
+
+test('any pieces on any paper, margin, lap and correction: every line is on its sheet, and none besides', async () => {
+  const angle = fc.double({ min: 0.02, max: 0.6, noNaN: true });
+  const side = fc.double({ min: 150, max: 1600, noNaN: true });
+  const piece = fc.record({
+    top: fc.double({ min: 70, max: 300, noNaN: true }),
+    front: angle,
+    back: angle,
+    frontLength: side,
+    backLength: side,
+    onFold: fc.boolean(),
+  });
+  const correction = fc.double({ min: 0.97, max: 1.03, noNaN: true });
+  const options = fc.record({
+    paper: fc
+      .constantFrom('a4', 'letter', 'legal', 'a3', 'tabloid', 'roll:914')
+      .map((name) => paperNamed(name)!),
+    margin: fc.double({ min: 5, max: 20, noNaN: true }),
+    lap: fc.double({ min: 0, max: 20, noNaN: true }),
+    across: correction,
+    down: correction,
+    endsOnly: fc.boolean(),
+  });
+  await fc.assert(
+    fc.asyncProperty(fc.array(piece, { minLength: 1, maxLength: 4 }), options, async (measures, chosen) => {
+      const { paper, margin, lap, across, down, endsOnly } = chosen;
+      const pieces = measures.map((own, index) => sectorPiece({ ...own, gore: `g${index}`, allowance: 10 }));
+      const margins = { left: margin, right: margin, top: margin, bottom: margin };
+      const own = layOutSheets(pieces, { paper, margins, lap, scale: { across, down }, endsOnly });
+      const { faults, farthest } = audited(await written(own), own);
+      expect(faults).toEqual([]);
+      expect(farthest).toBeLessThan(0.01);
+    }),
+    { numRuns: 25, seed: 5 },
+  );
+}, 30_000);
 
 describe('a fault is found, and named by sheet and piece', () => {
   const hemDown = (distance: number) => (piece: CutPiece) => ({

@@ -241,3 +241,11 @@ describe('ends only', () => {
     }
   });
 });
+
+test('no pieces take no sheets', () => {
+  for (const name of ['a4', 'roll:914']) {
+    const plan = layOutSheets([], { ...A4, paper: paperNamed(name)! });
+    expect(plan.sheets).toEqual([]);
+    expect(plan.pieces).toEqual([]);
+  }
+});
