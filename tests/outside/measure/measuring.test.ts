@@ -1,9 +1,11 @@
+import { Bezier } from 'bezier-js';
 import { describe, expect, it } from 'vitest';
 import { factsOf, quantities } from '../facts.ts';
 import { untruths } from '../truth/untruths.ts';
 import { areaOf, distanceTo, readPath, reversed, samplesOf } from './path.ts';
 import { readPattern } from './pattern.ts';
 import { HAND_YAML, handReport, handSvg } from './rings-by-hand.ts';
+import { cubicSegment, distance } from './segment.ts';
 
 describe('the measuring itself, on closed forms', () => {
   it('gives arcs their length, area and distance', () => {
@@ -24,6 +26,21 @@ describe('the measuring itself, on closed forms', () => {
     expect(distanceTo(parabola, { x: 0, y: 1 })).toBeCloseTo(Math.sqrt(3) / 2, 7);
     expect(areaOf(parabola)).toBeCloseTo(1 / 6, 9);
     expect(reversed(parabola).from).toEqual(parabola.to);
+  });
+
+  it('gives a cubic its points and directions, against bezier-js', () => {
+    const [a, b, c, d] = [
+      { x: 0, y: 0 },
+      { x: 3, y: 9 },
+      { x: 14, y: -2 },
+      { x: 20, y: 5 },
+    ] as const;
+    const [cubic, other] = [cubicSegment(a, b, c, d), new Bezier(a, b, c, d)];
+    for (const t of [0, 0.1, 0.5, 0.9, 1]) {
+      expect(distance(cubic.at(t), other.get(t))).toBeLessThan(1e-9);
+      const slope = other.derivative(t);
+      expect(cubic.direction(t).x).toBeCloseTo(slope.x / Math.hypot(slope.x, slope.y), 9);
+    }
   });
 
   it('reads relative and shorthand commands, quotes and entities', () => {

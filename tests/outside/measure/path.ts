@@ -94,6 +94,7 @@ export function reversed(path: CurvePath): CurvePath {
       length: segment.length,
       at: (t) => segment.at(1 - t),
       direction: (t) => opposite(segment.direction(1 - t)),
+      speed: typeof segment.speed === 'number' ? segment.speed : reversedSpeed(segment.speed),
       steps: segment.steps,
       area: () => -segment.area(),
     })),
@@ -108,10 +109,11 @@ export function samplesOf(path: CurvePath, step: number): Sample[] {
   const samples: Sample[] = [{ point: path.from, direction: directionAtStart(path), distance: 0 }];
   let before = 0;
   for (const segment of path.segments) {
+    const { speed } = segment;
     const count = Math.max(2, Math.ceil(segment.length / step));
     let way = 0;
     for (let i = 1; i <= count; i++) {
-      way += gauss5((t) => speed(segment, t), (i - 1) / count, i / count);
+      way += typeof speed === 'number' ? speed / count : gauss5(speed, (i - 1) / count, i / count);
       samples.push({
         point: segment.at(i / count),
         direction: segment.direction(i / count),
@@ -182,9 +184,6 @@ function smallest(segment: Segment, point: Point, low: number, high: number): nu
   return (a + b) / 2;
 }
 
-function speed(segment: Segment, t: number): number {
-  const h = 1e-5;
-  const low = Math.max(0, t - h);
-  const high = Math.min(1, t + h);
-  return distance(segment.at(low), segment.at(high)) / (high - low);
+function reversedSpeed(speed: (t: number) => number): (t: number) => number {
+  return (t) => speed(1 - t);
 }

@@ -18,6 +18,8 @@ export interface Segment {
   at(t: number): Point;
   /** Unit tangent in the direction of travel. */
   direction(t: number): Point;
+  /** Length of the derivative; a number where it is the same all along. */
+  readonly speed: number | ((t: number) => number);
   /** Parameter steps that keep chords within `tolerance` of the curve. */
   steps(tolerance: number): number;
   /** Its share of the signed area of a closed path, mm². */
@@ -33,32 +35,42 @@ export function lineSegment(from: Point, to: Point): Segment {
     length,
     at: (t) => mix(from, to, t),
     direction: () => unit,
+    speed: length,
     steps: () => 1,
     area: () => (from.x * to.y - to.x * from.y) / 2,
   };
 }
 
+/** Its length by bezier-js; points and derivatives by Bernstein's polynomials, which a test holds against bezier-js. */
 export function cubicSegment(from: Point, control1: Point, control2: Point, to: Point): Segment {
-  const bezier = new Bezier(from, control1, control2, to);
-  const bend = Math.max(secondDifference(from, control1, control2), secondDifference(control1, control2, to));
-  const at = (t: number) => plain(bezier.get(t));
+  const [a, b, c, d] = [from, control1, control2, to];
+  const bend = Math.max(secondDifference(a, b, c), secondDifference(b, c, d));
+  const at = (t: number) => {
+    const u = 1 - t;
+    const [i, j, k, l] = [u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t];
+    return { x: i * a.x + j * b.x + k * c.x + l * d.x, y: i * a.y + j * b.y + k * c.y + l * d.y };
+  };
+  const slope = (t: number) => {
+    const u = 1 - t;
+    const [i, j, k] = [3 * u * u, 6 * u * t, 3 * t * t];
+    return {
+      x: i * (b.x - a.x) + j * (c.x - b.x) + k * (d.x - c.x),
+      y: i * (b.y - a.y) + j * (c.y - b.y) + k * (d.y - c.y),
+    };
+  };
   return {
     from,
     to,
-    length: bezier.length(),
+    length: new Bezier(a, b, c, d).length(),
     at,
     direction: (t) => {
-      const slope = bezier.derivative(t);
-      if (Math.hypot(slope.x, slope.y) > 1e-9) return unitOf(slope);
+      const way = slope(t);
+      if (Math.hypot(way.x, way.y) > 1e-9) return unitOf(way);
       return t < 0.5 ? unitOf(minus(at(t + 1e-4), at(t))) : unitOf(minus(at(t), at(t - 1e-4)));
     },
+    speed: (t) => Math.hypot(slope(t).x, slope(t).y),
     steps: (tolerance) => Math.max(1, Math.ceil(Math.sqrt((6 * bend) / (8 * tolerance)))),
-    area: () =>
-      gauss5((t) => {
-        const point = bezier.get(t);
-        const slope = bezier.derivative(t);
-        return (point.x * slope.y - point.y * slope.x) / 2;
-      }),
+    area: () => gauss5((t) => cross(at(t), slope(t)) / 2),
   };
 }
 
@@ -95,6 +107,7 @@ export function arcSegment(
       const angle = start + sweep * t + (Math.sign(sweep) * Math.PI) / 2;
       return { x: Math.cos(angle), y: Math.sin(angle) };
     },
+    speed: radius * Math.abs(sweep),
     steps: (tolerance) =>
       Math.max(1, Math.ceil(Math.abs(sweep) / (2 * Math.acos(Math.max(0, 1 - tolerance / radius))))),
     area: () => (radius * radius * (sweep - Math.sin(sweep)) + (from.x * to.y - to.x * from.y)) / 2,
@@ -135,8 +148,6 @@ export function unitOf(vector: Point): Point {
   const length = Math.hypot(vector.x, vector.y);
   return { x: vector.x / length, y: vector.y / length };
 }
-
-const plain = (point: Point): Point => ({ x: point.x, y: point.y });
 
 function secondDifference(a: Point, b: Point, c: Point): number {
   return Math.hypot(a.x - 2 * b.x + c.x, a.y - 2 * b.y + c.y);

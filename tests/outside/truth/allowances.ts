@@ -52,7 +52,7 @@ export function allowanceUntruths(gown: MeasuredGown): string[] {
         back: layer.allowance(facts.backEdge),
       };
       const where = `${layer.name}, ${facts.name}`;
-      const polygon = polygonOf(gore.piece.cut);
+      const polygon = polygonOf(gore.piece.cut, 0.01);
       const sides = sidesOf(gore, widths);
       found.push(...sides.flatMap((side) => distanceUntruths(where, side, gore.piece.cut)));
       if (loopsOf(polygon) !== 1) found.push(`${where}: the cut outline crosses itself`);
@@ -131,7 +131,7 @@ function pressedOpenUntruths(
   const down = directionAtStart(side.path);
   const end = side.path.length - side.zones[1] - side.width;
   let worst = 0;
-  for (const { point } of samplesOf(cut, 4)) {
+  for (const { point } of samplesOf(cut, 8)) {
     const away = minus(point, side.path.from);
     const way = dot(away, down);
     const off = cross(down, away) * side.outside * -1;
@@ -154,10 +154,10 @@ function turnedUpUntruths(
   if (depth === 0) return [];
   const { hem } = gore;
   const inside = Math.sign(cross(minus(hem.to, hem.from), minus(gore.waist.from, hem.from)));
-  const own = samplesOf(hem, 1);
+  const own = samplesOf(hem, 2);
   const ways = [false, true].map((bending) => runOn(own, 4 * depth, bending));
   let worst = 0;
-  for (const { point } of samplesOf(gore.piece.cut, 6)) {
+  for (const { point } of samplesOf(gore.piece.cut, 10)) {
     const off = ways.map((samples) => {
       const across = reflectedAcross(samples, point, inside, depth);
       if (across === undefined) return 0;
@@ -200,7 +200,7 @@ function reflectedAcross(
 /** The hem run on into the seam allowances as it ends: straight, or by the circle that touches it there. */
 function runOn(samples: readonly Sample[], by: number, bending: boolean): Along[] {
   const at = (from: number, step: number): Along[] => {
-    const [end, next] = [samples.at(from)!, samples.at(from + 8 * step)!];
+    const [end, next] = [samples.at(from)!, samples.at(from + 4 * step)!];
     const sense = -step;
     const heading = Math.atan2(end.direction.y, end.direction.x);
     const turn = Math.atan2(cross(next.direction, end.direction), dot(next.direction, end.direction));
