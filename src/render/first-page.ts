@@ -140,7 +140,7 @@ function checkBlocks(plan: SheetPlan, labels: PieceLabels, checks: readonly Long
   if (checks.length === 0) return [];
   const rows = checks.map((check) => [
     laidPieceName(plan, check.piece),
-    checkText(check),
+    checkText(check, plan),
     labels.length(check.length),
   ]);
   return [
@@ -155,9 +155,10 @@ function checkBlocks(plan: SheetPlan, labels: PieceLabels, checks: readonly Long
   ];
 }
 
-function checkText({ edge, along }: LongCheck): string {
+function checkText({ piece, edge, along }: LongCheck, plan: SheetPlan): string {
   if (along === 'chord') return 'hem line, straight from corner to corner';
-  return edge === 'fold' ? 'along the fold, waist to hem' : `${edge}, waist to hem`;
+  const top = plan.pieces[piece]!.cutPiece.piece.edges[0]!.name;
+  return edge === 'fold' ? `along the fold, ${top} to hem` : `${edge}, ${top} to hem`;
 }
 
 function cautionBlocks(): Block[] {
