@@ -4,8 +4,8 @@ import type { Machine } from '../../src/cli/machine.ts';
 export class RecordingMachine implements Machine {
   stdout = '';
   stderr = '';
-  readonly outIsTerminal = false;
-  readonly errIsTerminal = false;
+  readonly outIsTerminal: boolean = false;
+  readonly errIsTerminal: boolean = false;
   readonly colour = false;
 
   constructor(readonly folder: string) {}
