@@ -9,7 +9,7 @@ export const openingTooSmall = (
   span: Span,
   at: { passes: string; girth: string; over: 'hip' | 'shoulders'; needed: string },
 ): Diagnostic =>
-  problem('opening-too-small', 'error', span, {
+  problem('opening-too-small', 'warning', span, {
     message: `the opening lets ${at.passes} through (waist seam and twice the opening), her ${at.over} ${at.over === 'hip' ? 'measures' : 'measure'} ${at.girth}`,
     why: 'she cannot get into the gown',
     hint: `open at least ${at.needed} below the waist seam, or let her get in the other way`,
