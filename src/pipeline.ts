@@ -67,14 +67,19 @@ export interface Drafting {
 
 /** Reads, drafts and trues one gown, and says what the workroom would find. `readBase` gives the specs that it may be based on. */
 export function draft(source: Source, readBase?: ReadBase): Drafting {
-  const read = readSpec(source, readBase);
-  if (read.spec === undefined) return { diagnostics: sortDiagnostics(read.diagnostics) };
-  const drafted = draftSpec(read.spec);
+  const { spec, contradicted, diagnostics } = readSpec(source, readBase);
+  const readable = spec ?? contradicted;
+  if (readable === undefined) return { diagnostics: sortDiagnostics(diagnostics) };
+  const drafted = draftSpec(readable);
   const found = drafted.gown === undefined ? [] : workroomFindings(drafted.gown);
-  return {
-    ...drafted,
-    diagnostics: sortDiagnostics([...read.diagnostics, ...drafted.diagnostics, ...found]),
-  };
+  // The reader has said of a contradiction what truing would say again.
+  const trued = drafted.diagnostics.filter(
+    ({ code }) => contradicted === undefined || code !== 'tops-miss-waist-seam',
+  );
+  const all = sortDiagnostics([...diagnostics, ...trued, ...found]);
+  return spec === undefined || drafted.gown === undefined
+    ? { diagnostics: all }
+    : { gown: drafted.gown, diagnostics: all };
 }
 
 /** The same for a spec that is read already. */

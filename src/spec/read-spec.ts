@@ -15,6 +15,8 @@ import { readYaml } from './yaml-text.ts';
 /** `spec` only where there are no errors; diagnostics sorted by place, warnings among them. */
 export interface SpecReading {
   readonly spec?: Spec;
+  /** A spec whose only errors are measures that contradict each other: good for further findings, not for a draft. */
+  readonly contradicted?: Spec;
   /** The spec as written, over what it is based on; for `resolvedText`. */
   readonly tree?: Written;
   readonly diagnostics: readonly Diagnostic[];
@@ -52,13 +54,20 @@ const UNITS = ['mm', 'cm', 'in'];
 export function readWritten(root: Written, found: readonly Diagnostic[]): SpecReading {
   const { spec, sketch, diagnostics } = readShape(root);
   const all = sortDiagnostics([...found, ...diagnostics, ...allChecks(new Page(sketch, root))]);
-  const failed = spec === undefined || all.some((diagnostic) => diagnostic.level === 'error');
+  const errors = all.filter((diagnostic) => diagnostic.level === 'error');
+  const built =
+    spec !== undefined && errors.every(({ code }) => CONTRADICTIONS.has(code))
+      ? buildSpec(spec, root)
+      : undefined;
   return {
-    ...(failed ? {} : { spec: buildSpec(spec, root) }),
+    ...(built === undefined ? {} : errors.length === 0 ? { spec: built } : { contradicted: built }),
     tree: root,
     diagnostics: atMost(MOST_PROBLEMS, all),
   };
 }
+
+/** Errors with which a gown can still be drawn, so that what else is wrong with it is found in the same run. */
+const CONTRADICTIONS: ReadonlySet<string> = new Set(['top-misses-panel', 'tops-miss-waist']);
 
 /** Problems shown of one file. More bury the first; fewer would hide some of a bad day's work. */
 const MOST_PROBLEMS = 100;

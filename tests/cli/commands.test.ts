@@ -34,7 +34,9 @@ describe('command lines', () => {
       section('stderr', machine.stderr),
       section('written', written.map((file) => `${file}\n`).join('')),
     ];
-    await expect(outcome.join('')).toMatchFileSnapshot(join(given, 'expected.txt'));
+    // The hash of what a spec says changes with every key that specs learn.
+    const stable = outcome.join('').replace(/content [0-9a-f]{8}/g, 'content ········');
+    await expect(stable).toMatchFileSnapshot(join(given, 'expected.txt'));
   });
 });
 
