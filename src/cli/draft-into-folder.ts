@@ -2,7 +2,8 @@ import { join, parse, resolve } from 'node:path';
 import { plainText } from '../diagnostics/plain-text.ts';
 import type { LayEffort } from '../lay-plans/plan-lays.ts';
 import { chosenPieces } from '../outputs/pattern-files.ts';
-import { type DraftedGown, type DraftOutputs, draftOutputs } from '../pipeline.ts';
+import { type DraftedGown, type Drafting, type DraftOutputs, draftOutputs, draftSpec } from '../pipeline.ts';
+import { toileSpec } from '../workroom/toile-spec.ts';
 import { askedLength } from './asked-length.ts';
 import { askedPaper } from './asked-paper.ts';
 import { ExitStatus } from './exit-status.ts';
@@ -24,6 +25,7 @@ export interface DraftFlags {
   readonly gores?: readonly string[];
   readonly layer?: readonly string[];
   readonly sheet?: readonly string[];
+  readonly toile?: boolean;
   readonly projector?: boolean;
   readonly audit?: boolean;
   readonly every?: string;
@@ -39,9 +41,9 @@ export async function draftIntoFolder(
   machine: Machine,
 ): Promise<ExitStatus> {
   const paper = askedPaper(flags.paper);
-  const drafting = readGown(file, machine);
+  const drafting = draftingOf(file, flags, machine);
   let { diagnostics } = drafting;
-  const folder = flags.out ?? join('out', nameOf(file));
+  const folder = flags.out ?? join('out', `${nameOf(file)}${flags.toile ? '-toile' : ''}`);
   let files: string[] = [];
   if (drafting.gown !== undefined && !hasErrors(diagnostics)) {
     const outputs = await outputsOf(
@@ -64,6 +66,12 @@ export async function draftIntoFolder(
     machine.out(files.map((name) => `${plainText(join(folder, name))}\n`).join(''));
   }
   return hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
+}
+
+function draftingOf(file: string, flags: DraftFlags, machine: Machine): Drafting {
+  const drafting = readGown(file, machine);
+  if (!flags.toile || drafting.gown === undefined || hasErrors(drafting.diagnostics)) return drafting;
+  return draftSpec(toileSpec(drafting.gown.spec));
 }
 
 async function outputsOf(

@@ -1,18 +1,24 @@
+import { resolve } from 'node:path';
 import { sortDiagnostics } from '../diagnostics/place.ts';
-import type { Amount } from '../workroom/money.ts';
-import { amountText } from '../workroom/money.ts';
-import type { Pricing } from '../workroom/pricing.ts';
-import { notInPrice, quoteText } from '../workroom/quote-text.ts';
-import { english, type Words } from '../workroom/words/english.ts';
+import { clientFile } from '../outputs/paper-files.ts';
+import { deskPaperOf } from '../outputs/pattern-files.ts';
+import { quoteReport } from '../workroom/quote-report.ts';
+import { quoteText } from '../workroom/quote-text.ts';
+import { english } from '../workroom/words/english.ts';
 import { workroom } from '../workroom/workroom.ts';
+import { askedPaper } from './asked-paper.ts';
 import { ExitStatus } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
 import type { Machine } from './machine.ts';
+import { fontBytes } from './package-files.ts';
 import { planGownLays } from './plan-gown-lays.ts';
 import { hasErrors, printFindings } from './print-findings.ts';
 import { readGown } from './read-gown.ts';
+import { writeNewFile } from './write-new-file.ts';
 
 export interface QuoteFlags {
+  readonly out?: string;
+  readonly paper?: string;
   readonly json?: boolean;
 }
 
@@ -27,33 +33,17 @@ export async function quoteGown(file: string, flags: QuoteFlags, machine: Machin
   const { lays, diagnostics: laid } = await planGownLays(gown, 'quick', machine);
   const { facts } = workroom(gown, lays);
   const diagnostics = sortDiagnostics([...found, ...laid]);
-  const words = english(gown.spec.units);
+  if (flags.out !== undefined) {
+    const paper = deskPaperOf(gown, askedPaper(flags.paper)?.name);
+    const { bytes } = await clientFile(gown, facts, diagnostics, { paper, font: fontBytes });
+    writeNewFile(resolve(machine.folder, flags.out), bytes, flags.out);
+  }
   if (flags.json) {
-    const quote = quoteJson(facts.pricing, words);
-    machine.out(
-      `${JSON.stringify({ gown: gown.spec.gown, ...quote, findings: findingsJson(diagnostics) }, null, 2)}\n`,
-    );
+    const report = quoteReport(gown.spec, facts.pricing) ?? null;
+    machine.out(`${JSON.stringify({ quote: report, findings: findingsJson(diagnostics) }, null, 2)}\n`);
   } else {
     printFindings(diagnostics, machine);
-    machine.out(quoteText(gown.spec, facts.pricing, words));
+    machine.out(quoteText(gown.spec, facts.pricing, english(gown.spec.units)));
   }
   return hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
-}
-
-/** Amounts are text with their decimals, so that no script reads them as binary fractions. */
-function quoteJson(pricing: Pricing, words: Words): object {
-  const { quote } = pricing;
-  if (quote === undefined) return { quote: null };
-  const amounts = { net: quote.net, tax: quote.tax, total: quote.total };
-  return {
-    quote: {
-      currency: quote.currency ?? null,
-      ...Object.fromEntries(Object.entries(amounts).map(([name, amount]) => [name, amountText(amount)])),
-      stages: quote.stages.map(({ name, amount }: { name: string; amount: Amount }) => ({
-        name,
-        amount: amountText(amount),
-      })),
-      notInPrice: notInPrice(pricing, words),
-    },
-  };
 }

@@ -4,7 +4,7 @@ import type { FlowedPages } from '../render/page-flow.ts';
 import { clientPages } from '../render/papers/client-pages.ts';
 import { jobSheet } from '../render/papers/job-sheet.ts';
 import type { LayFigure, PaperInput } from '../render/papers/paper-input.ts';
-import { writePdf } from '../render/write-pdf.ts';
+import { type PdfFile, writePdf } from '../render/write-pdf.ts';
 import type { Paper } from '../sheets/paper.ts';
 import { chalkCsv } from '../workroom/chalk-csv.ts';
 import { chalkTables } from '../workroom/chalk-tables.ts';
@@ -32,36 +32,62 @@ export async function paperFiles(
   diagnostics: readonly Diagnostic[],
   options: PaperOptions,
 ): Promise<PaperFiles> {
-  const { spec, content, measures, cut, drafts } = gown;
-  const chalk = chalkTables(cut.pieces, spec.units, options.every);
-  const input: PaperInput = {
+  const input = paperInput(gown, workroom, lays, diagnostics, options);
+  const job = await written(input, 'job sheet', jobSheet(input), options);
+  const client = await written(input, 'for the client', clientPages(input), options);
+  return {
+    files: new Map<string, string | Uint8Array>([
+      [`job-sheet-${options.paper.name}.pdf`, job.bytes],
+      [`client-${options.paper.name}.pdf`, client.bytes],
+      ['chalk.csv', chalkCsv(input.chalk)],
+    ]),
+    missingGlyphs: [...new Set([...job.missingGlyphs, ...client.missingGlyphs])],
+  };
+}
+
+/** The client's pages alone. */
+export function clientFile(
+  gown: DraftedGown,
+  workroom: Workroom,
+  diagnostics: readonly Diagnostic[],
+  options: PaperOptions,
+): Promise<PdfFile> {
+  const input = paperInput(gown, workroom, [], diagnostics, options);
+  return written(input, 'for the client', clientPages(input), options);
+}
+
+function paperInput(
+  { spec, content, measures, cut, drafts }: DraftedGown,
+  workroom: Workroom,
+  lays: readonly LayFigure[],
+  diagnostics: readonly Diagnostic[],
+  { paper, every }: PaperOptions,
+): PaperInput {
+  return {
     spec,
     content,
     measures,
     cutPieces: cut.pieces,
     workroom,
     silhouette: silhouetteOf(drafts.gown, workroom.skirt, workroom.closure),
-    chalk,
+    chalk: chalkTables(cut.pieces, spec.units, every),
     lays,
     diagnostics,
     words: english(spec.units),
-    paper: options.paper,
+    paper,
   };
-  const write = (title: string, flowed: FlowedPages) =>
-    writePdf(flowed.pages, {
-      title: `${spec.gown}: ${title}`,
-      subject: `spec format ${spec.format}, content ${content}`,
-      bookmarks: flowed.bookmarks,
-      ...(options.font === undefined ? {} : { font: options.font }),
-    });
-  const job = await write('job sheet', jobSheet(input));
-  const client = await write('for the client', clientPages(input));
-  return {
-    files: new Map<string, string | Uint8Array>([
-      [`job-sheet-${options.paper.name}.pdf`, job.bytes],
-      [`client-${options.paper.name}.pdf`, client.bytes],
-      ['chalk.csv', chalkCsv(chalk)],
-    ]),
-    missingGlyphs: [...new Set([...job.missingGlyphs, ...client.missingGlyphs])],
-  };
+}
+
+function written(
+  { spec, content }: PaperInput,
+  title: string,
+  { pages, bookmarks }: FlowedPages,
+  { font }: PaperOptions,
+): Promise<PdfFile> {
+  return writePdf(pages, {
+    title: `${spec.gown}: ${title}`,
+    subject: `spec format ${spec.format}, content ${content}`,
+    bookmarks,
+    ...(font === undefined ? {} : { font }),
+  });
 }

@@ -117,7 +117,17 @@ describe('quote', () => {
       0n,
     );
     expect(due).toBe(cents(quote.total));
-    expect(quote.notInPrice).toEqual([]);
+    expect([quote.withoutPrice, quote.withoutLength]).toEqual([[], []]);
+  });
+
+  it("writes the client's pages where asked, and never over another file", async () => {
+    const flags = ['quote', 'priced.yaml', '-o', 'quote.pdf', '--paper', 'a4'];
+    expect(await ending(flags)).toMatchObject({ status: 0 });
+    expect(readFileSync(join(folder, 'quote.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
+    expect(await ending(flags)).toMatchObject({
+      status: 3,
+      stderr: expect.stringContaining('is left as it is'),
+    });
   });
 
   it('without prices says so', async () => {

@@ -12,6 +12,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   spec: ['diagnostics', 'geometry'],
   gown: ['spec', 'diagnostics', 'geometry'],
   draft: ['gown', 'spec', 'diagnostics', 'geometry'],
+  fittings: ['draft', 'gown', 'spec', 'diagnostics', 'geometry'],
   truing: ['draft', 'gown', 'spec', 'diagnostics', 'geometry'],
   allowances: ['draft', 'gown', 'spec', 'diagnostics', 'geometry'],
   'lay-plans': ['allowances', 'draft', 'gown', 'spec', 'diagnostics', 'geometry'],

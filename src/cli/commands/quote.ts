@@ -10,6 +10,8 @@ export const addQuote: AddCommand = (program, machine, end) => {
       "Prints the client's price: cloth at the lengths that the lays say to buy, trims, notions and work, what falls due when, and what counts as a change. Your own reckoning, with overhead and margin, is in the job sheet.",
     )
     .argument('<spec>', 'the gown spec')
+    .option('-o, --out <file>', "also write the client's pages as PDF into this new file")
+    .option('--paper <size>', 'of those pages, in place of the paper in the spec')
     .option('--json', 'print the quote as JSON')
     .action(async (file: string, flags: QuoteFlags) => {
       const { quoteGown } = await import('../quote-gown.ts');
