@@ -9,7 +9,7 @@ describe('every example and template is true', () => {
   for (const folder of ['examples/', 'templates/']) {
     for (const file of readdirSync(new URL(folder, root)).sort()) {
       if (!file.endsWith('.yaml')) continue;
-      it(`${folder}${file}`, async () => {
+      it(`${folder}${file}`, { timeout: 60_000 }, async () => {
         const yaml = readFileSync(new URL(folder + file, root), 'utf8');
         const { svg, report, files } = await draftedTrue(yaml);
         expectTrue(svg, report, yaml);

@@ -12,7 +12,7 @@ const NO_LENGTH = 0.01;
 /** Gowns in which the random ones once found something wrong; the first line of each says what. */
 describe('tight places', () => {
   for (const file of readdirSync(folder).sort()) {
-    it(file.replace('.yaml', '').replaceAll('-', ' '), async () => {
+    it(file.replace('.yaml', '').replaceAll('-', ' '), { timeout: 60_000 }, async () => {
       const yaml = readFileSync(new URL(file, folder), 'utf8');
       const { svg, report } = await draftedTrue(yaml);
       for (const piece of readPattern(svg).pieces) {
