@@ -117,11 +117,11 @@ function usualPaper({ units }: DraftedGown['spec']): string {
 
 export function sheetPlan(gown: DraftedGown, paper: Paper, options: PatternOptions = {}): SheetPlan {
   const { spec } = gown;
-  const margin = spec.paper?.margin ?? PRINTER_MARGIN;
+  const margins = spec.paper?.margin ?? PRINTER_MARGINS;
   const measured = spec.paper?.measured;
   return layOutSheets(chosenPieces(gown, options), {
     paper,
-    margins: { left: margin, right: margin, top: margin, bottom: margin },
+    margins,
     lap: spec.paper?.lap ?? 0,
     endsOnly: options.endsOnly ?? false,
     layersApart: options.layersApart ?? false,
@@ -145,7 +145,7 @@ export function chosenPieces(
 }
 
 /** What printers leave white at most, mm; the contract's own figure. */
-const PRINTER_MARGIN = 10;
+const PRINTER_MARGINS = { left: 10, right: 10, top: 10, bottom: 10 };
 /** Side of the printed test square, mm. */
 const TEST_LENGTH = 100;
 

@@ -68,5 +68,10 @@ function labourOf(labour: NonNullable<ShapedSpec['labour']>): LabourSpec {
 
 function paperOf(paper: NonNullable<ShapedSpec['paper']>): PaperSpec {
   const { margin = USUAL_PAPER_MARGIN, lap = 0 } = paper;
-  return { ...paper, margin, lap };
+  const usual = USUAL_PAPER_MARGIN;
+  const margins =
+    typeof margin === 'number'
+      ? { left: margin, right: margin, top: margin, bottom: margin }
+      : { left: usual, right: usual, top: usual, bottom: usual, ...margin };
+  return { ...paper, margin: margins, lap };
 }

@@ -324,18 +324,25 @@ export interface BustleSpec {
   readonly notes?: string;
 }
 
+/** What was pinned at one fitting; applied in order, each on what the one before left. */
 export interface FittingSpec {
   readonly date: string;
   readonly layer?: string;
+  /** Pinned on this side of her only. */
+  readonly side?: 'left' | 'right';
+  /** How far the edge goes up, by station, mm; negative is down. `all-round` for every station that is not named. */
   readonly hem?: Readonly<Record<string, number>>;
   readonly waist?: Readonly<Record<string, number>>;
   readonly seams?: readonly {
     readonly seam: string;
+    /** Below the waist seam, along the seam. */
     readonly from: number;
     readonly to: number;
+    /** On each side of the seam; negative lets out. */
     readonly takeIn: number;
     readonly side?: 'left' | 'right' | 'both';
   }[];
+  /** Pins at the hem: how far along it from a station towards the back, and how far up. */
   readonly levelled?: readonly { readonly from: string; readonly along: number; readonly up: number }[];
   readonly notes?: string;
 }
@@ -383,7 +390,13 @@ export interface DatesSpec {
 export interface PaperSpec {
   readonly size?: string;
   readonly measured?: { readonly across: number; readonly down: number };
-  readonly margin: number;
+  /** What the printer leaves white at each edge, mm. */
+  readonly margin: {
+    readonly left: number;
+    readonly right: number;
+    readonly top: number;
+    readonly bottom: number;
+  };
   readonly lap: number;
   readonly notes?: string;
 }

@@ -29,11 +29,13 @@ export const bustle = section({
   notes: optional(notes()),
 });
 
-const alterations = () => optional(named(length(BOUNDS.alter)));
+const alterations = () =>
+  optional(named(length(BOUNDS.alter)), 'By station, or all-round: how far the edge goes up; negative is down');
 
 export const fitting = section({
   date: date(),
   layer: optional(name()),
+  side: optional(oneOf('left', 'right'), 'Pinned on this side only'),
   hem: alterations(),
   waist: alterations(),
   seams: optional(
@@ -42,7 +44,7 @@ export const fitting = section({
         seam: station(),
         from: length(BOUNDS.down),
         to: length(BOUNDS.down),
-        'take-in': length(BOUNDS.alter),
+        'take-in': described(length(BOUNDS.alter), 'On each side of the seam; negative lets out'),
         side: optional(oneOf('left', 'right', 'both')),
       }),
     ),
@@ -96,7 +98,18 @@ export const paper = section({
     section({ across: length(BOUNDS.testSquare, 'mm'), down: length(BOUNDS.testSquare, 'mm') }),
     'What the 10 cm test square measures as printed; bare numbers in mm',
   ),
-  margin: optional(length(BOUNDS.paperEdge)),
+  margin: optional(
+    z.union([
+      length(BOUNDS.paperEdge),
+      section({
+        left: optional(length(BOUNDS.paperEdge)),
+        right: optional(length(BOUNDS.paperEdge)),
+        top: optional(length(BOUNDS.paperEdge)),
+        bottom: optional(length(BOUNDS.paperEdge)),
+      }),
+    ]),
+    'What the printer leaves white: one width, or by edge',
+  ),
   lap: optional(length(BOUNDS.paperEdge)),
   notes: optional(notes()),
 });
