@@ -17,7 +17,8 @@ export function specSchema(): object {
 
 /** The keys that a section may have, by its path; none where its names are free. */
 export function keysAt(path: readonly (string | number)[]): readonly string[] {
-  return Object.keys(nodeAt(path)?.properties ?? {});
+  const node = nodeAt(path);
+  return [node, ...(node?.anyOf ?? [])].flatMap((form) => Object.keys(form?.properties ?? {}));
 }
 
 /** Whether a bare number here is a length in the file's units. */
