@@ -34,6 +34,8 @@ export interface GownDraft {
   readonly hem: EdgeProfile;
   /** Finished length at each station from the sewn edge of the bodice, mm: given or filled in. */
   readonly lengths: readonly number[];
+  /** What is cut, where that is not the pieces one by one; each with the gore that it comes from. */
+  readonly cutAs?: readonly { readonly piece: Piece; readonly gore: number }[];
 }
 
 /** The gown's own lines, nothing taken off. */
@@ -64,7 +66,14 @@ function narrowest(gown: Gown, frames: readonly GoreFrame[]): Undraftable | unde
   return { reason: 'narrows-to-nothing', gore: gown.gores[i]!.name, at: longest };
 }
 
-function pieceOf(gown: Gown, i: number, frame: GoreFrame, waist: EdgeProfile, hem: EdgeProfile): Piece {
+/** The seam-line outline of one gore, laid flat in its frame. */
+export function pieceOf(
+  gown: Gown,
+  i: number,
+  frame: GoreFrame,
+  waist: EdgeProfile,
+  hem: EdgeProfile,
+): Piece {
   const gore = gown.gores[i]!;
   const depthsAt = (station: number): [number, number] => [
     waist.valueAt(waist.ways[station]!),

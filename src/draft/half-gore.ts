@@ -13,10 +13,15 @@ export interface WidthDown {
 /**
  * One half of a gore shaped over a body, laid flat: a straight axis on the grain, and the seam beside it.
  *
- * Over a body that is no cone no flat piece keeps every length. What is sewn and measured is kept: the axis and the
- * seam have their true lengths from level to level, every level has its true width, and every level leaves the axis
- * and meets the seam squarely. Over a cone all four hold everywhere and the half gore is exactly its sector.
+ * Over a body that is no cone no flat piece keeps every length. What is sewn and measured is kept: the seam has its
+ * true length from level to level, every level has its true width, and every level leaves the axis and meets the seam
+ * squarely. Over a cone the axis has its true length as well, and the half gore is exactly its sector. Over another
+ * body either the axis is an edge or a fold, and has its true length because somebody measured it, the levels bulging
+ * a little to reach both; or it is only the middle of a gore, and every level is a circle, square to both seams.
  */
+export type Axis = 'edge' | 'middle';
+
+/** See `Axis`. */
 export interface HalfGore {
   readonly seamAt: (s: number) => Point;
   /** The seam from one slant distance to another, downwards. */
@@ -38,19 +43,19 @@ const STEEPEST = 0.985;
  * @param length how far down the seam is wanted, mm
  * @returns undefined where the width grows faster than a seam can follow
  */
-export function halfGore(width: WidthDown, length: number): HalfGore | undefined {
-  const seam = seamPlaces(width, Math.ceil(length / STEP) + 1);
+export function halfGore(width: WidthDown, length: number, axis: Axis): HalfGore | undefined {
+  const seam = seamPlaces(width, Math.ceil(length / STEP) + 1, axis);
   if (seam === undefined) return undefined;
   const pieces = smoothSeam(seam);
   const place = (s: number): Place => placeOnSeam(pieces, s);
   // One place is asked for its point, its direction and its movement in turn.
-  let last: Level | undefined;
+  let last: (Level & { readonly s: number }) | undefined;
   const levelOf = (s: number): Level => {
     if (last?.s === s) return last;
     const { piece, t } = place(s);
     const end = pointAt(piece, t);
     const along = tangentAt(piece, t);
-    last = levelTo(s, end, Math.atan2(along.x, along.y));
+    last = { s, ...levelTo(axis === 'edge' ? s : undefined, end, Math.atan2(along.x, along.y)) };
     return last;
   };
   return {
@@ -76,11 +81,11 @@ export function halfGore(width: WidthDown, length: number): HalfGore | undefined
 }
 
 /**
- * A level line: leaves the axis squarely at (0, s), and its direction turns by `turn`·τ + `bulge`·τ(1 − τ) over its
- * length. A circle where `bulge` is 0.
+ * A level line: leaves the axis squarely at (0, `from`), and its direction turns by `turn`·τ + `bulge`·τ(1 − τ) over
+ * its length. A circle where `bulge` is 0.
  */
 interface Level {
-  readonly s: number;
+  readonly from: number;
   readonly length: number;
   readonly turn: number;
   readonly bulge: number;
@@ -93,13 +98,18 @@ function levelAngle(level: Pick<Level, 'turn' | 'bulge'>, part: number): number 
 function levelPoint(level: Level, part: number): Point {
   const x = integrate((at) => Math.cos(levelAngle(level, at)), 0, part, 1);
   const rise = integrate((at) => Math.sin(levelAngle(level, at)), 0, part, 1);
-  return { x: level.length * x, y: level.s - level.length * rise };
+  return { x: level.length * x, y: level.from - level.length * rise };
 }
 
-/** The level from the axis that meets the seam squarely at `end`, where the seam runs at angle `turn`. */
-function levelTo(s: number, end: Point, turn: number): Level {
-  const bulge = bulgeFor(turn, (s - end.y) / end.x, 0);
-  return { s, length: end.x / levelReach({ turn, bulge }).across, turn, bulge };
+/**
+ * The level that meets the seam squarely at `end`, where the seam runs at angle `turn`: from a place on the axis, or
+ * from wherever the circle begins.
+ */
+function levelTo(from: number | undefined, end: Point, turn: number): Level {
+  const bulge = from === undefined ? 0 : bulgeFor(turn, (from - end.y) / end.x, 0);
+  const { across, rise } = levelReach({ turn, bulge });
+  const length = end.x / across;
+  return { from: from ?? end.y + length * rise, length, turn, bulge };
 }
 
 /** The bulge for which a level of this turn rises by `slope` times its reach: Newton, from a guess. */
@@ -152,7 +162,7 @@ const ROUNDS = 12;
 const SETTLED_BULGE = 1e-10;
 
 /** Places of the seam every STEP down: at true width along the level, each a true STEP from the one before. */
-function seamPlaces(width: WidthDown, count: number): Point[] | undefined {
+function seamPlaces(width: WidthDown, count: number, axis: Axis): Point[] | undefined {
   const s = Array.from({ length: count + 1 }, (_, i) => i * STEP);
   const turns = s.map((at) => width.slopeAt(at));
   const widths = s.map((at) => width.valueAt(at));
@@ -170,6 +180,7 @@ function seamPlaces(width: WidthDown, count: number): Point[] | undefined {
       if (Math.abs(across) > STEP * STEEPEST) return undefined;
       places.push({ x: x[i]!, y: places[i - 1]!.y + downOver(across, turns[i]! - turns[i - 1]!) });
     }
+    if (axis === 'middle') return places;
     const next = places.map((point, i) => bulgeFor(turns[i]!, (s[i]! - point.y) / point.x, bulges[i]!));
     const change = next.reduce((most, bulge, i) => Math.max(most, Math.abs(bulge - bulges[i]!)), 0);
     bulges = next;

@@ -22,6 +22,8 @@ export interface Piece {
   readonly copies?: number;
   /** The wearer's side, where the two sides differ; printed on the piece. */
   readonly side?: 'left' | 'right';
+  /** Which centre it spans, where it would lie on the fold if its two halves were alike and is drawn whole. */
+  readonly middle?: 'front' | 'back';
 }
 
 /** A mark across a cut edge, at the same distance from the waist on both pieces of the seam. */

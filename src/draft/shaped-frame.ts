@@ -20,6 +20,7 @@ export function shapedFrame(width: WidthDown, length: number, grain: ShapedGrain
   const half = halfGore(
     { valueAt: (s) => width.valueAt(s) * share, slopeAt: (s) => width.slopeAt(s) * share },
     length,
+    grain === 'centre' ? 'middle' : 'edge',
   );
   if (half === undefined) return undefined;
   // Signed part of a half: negative in front of the axis, positive behind it.

@@ -92,6 +92,7 @@ function seamsOf(draft: GownDraft): SeamMeasures[] {
     const [a, b] = [before ?? after!, after ?? before!];
     if ((before ?? a).backEdge === 'fold' && after === undefined) continue;
     if ((after ?? b).frontEdge === 'fold' && before === undefined) continue;
+    if (before?.backEdge === 'fold' && after?.frontEdge === 'fold') continue;
     const left = before === undefined ? frontCorners(after!) : backCorners(before);
     const right = after === undefined ? backCorners(before!) : frontCorners(after);
     seams.push({

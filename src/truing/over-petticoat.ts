@@ -49,17 +49,19 @@ function roundAt(draft: GownDraft, down: number): number {
   return draft.gown.closed ? widths : 2 * widths;
 }
 
-/** Length of cloth over which a surplus can be spread by steam and fingers, mm. */
-const WORKED_OVER = 50;
+/** Length of cloth over which a surplus is spread by steam and fingers, mm: from the waist to the hip (common practice). */
+const WORKED_OVER = 200;
+/** Between two stretches that are looked at, mm. */
+const STEP = 25;
 /** Lines down a gore that are held against its seams: parts of its width. */
-const LINES = [0.1, 0.25, 0.4, 0.6, 0.75, 0.9];
+const LINES = [0.1, 0.25, 0.4, 0.5, 0.6, 0.75, 0.9];
 /** Share of its length that cloth can be eased or stretched by; satin shows sooner. Common practice. */
 const EASED = 0.05;
 const EASED_ON_SATIN = 0.02;
 
 /**
- * Over a body that is no cone a flat gore keeps its seams and its grain line, and what lies between is longer or
- * shorter than the body there: past what cloth can be eased by, it puckers or pulls.
+ * Over a body that is no cone a flat gore keeps its seams, and what lies between is longer or shorter than the body
+ * there: past what cloth can be eased by, it puckers or pulls.
  */
 function puckering(spec: Spec, draft: GownDraft): Diagnostic[] {
   const satin = spec.layers.some(({ cloth }) => /satin/i.test(spec.cloths[cloth]?.weave ?? ''));
@@ -85,7 +87,7 @@ function puckering(spec: Spec, draft: GownDraft): Diagnostic[] {
 /** Where cloth is longest (+) or shortest (−) against the body, as a share of its length. */
 function mostStrained(frame: GoreFrame, from: number, to: number): { strain: number; down: number } {
   let worst = { strain: 0, down: from };
-  for (let down = from; down + WORKED_OVER <= to; down += WORKED_OVER / 2) {
+  for (let down = from; down + WORKED_OVER <= to; down += STEP) {
     for (const line of LINES) {
       const length = distance(frame.pointAt(down, line), frame.pointAt(down + WORKED_OVER, line));
       const strain = length / WORKED_OVER - 1;

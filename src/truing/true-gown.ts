@@ -49,7 +49,7 @@ function trueSeam(spec: Spec, draft: GownDraft, seam: SeamMeasures): Diagnostic[
 /** The bodice's point and a pointed train's end are corners by design. */
 function mayComeToAPoint(draft: GownDraft, station: number, edge: 'hem' | 'waist'): boolean {
   if (edge === 'waist') return draft.gown.pointedAt === station;
-  return draft.gown.train?.shape === 'pointed' && !draft.gown.closed && station === draft.pieces.length;
+  return draft.gown.train?.shape === 'pointed' && station === draft.gown.train.full;
 }
 
 function trueWaist(spec: Spec, measures: GownMeasures): Diagnostic[] {
