@@ -20,10 +20,10 @@ export const girthsOutOfOrder = (span: Span, down: string, above: string): Diagn
 });
 
 export const girthsTooFarOut = (span: Span, apart: string): Diagnostic => ({
-  ...problem('girths-too-far-out', span),
+  ...problem('girths-too-far-out', span, 'warning'),
   message: `this girth lies farther out than the one above it than ${apart} of cloth can reach`,
   why: 'along the cloth from one hoop to the next is at least as far as the difference of their radii',
-  hint: 'look at both girths; where the levels are heights, write `measured: vertical`',
+  hint: 'look at both girths; where the levels are heights, write `measured: vertical`; cloth fuller than a circle hangs in folds',
 });
 
 export const noGirthAtWaist = (span: Span): Diagnostic => ({

@@ -44,10 +44,13 @@ function checkGirths(page: Page, path: Path): Diagnostic[] {
 
 type Level = { readonly down?: number | undefined; readonly girth?: number | undefined };
 
+/** Girth for one of slant where cloth lies flat: a full circle, and a little for its rounded figures. */
+const FLAT_DISC = 2 * Math.PI * 1.01;
+
 /** The cloth from one hoop to the next is shorter than the way from the one to the other. */
 function isShelf(above: Level, level: Level): boolean {
   if (above.girth === undefined || level.girth === undefined) return false;
-  return Math.abs(level.girth - above.girth) >= 2 * Math.PI * (level.down! - above.down!);
+  return Math.abs(level.girth - above.girth) > FLAT_DISC * (level.down! - above.down!);
 }
 
 function checkWaist(page: Page, path: Path, girths: readonly Level[]): Diagnostic[] {
