@@ -25,7 +25,16 @@ export function godetParts(spec: Spec, drafts: LayerDrafts): Part[] {
   return (spec.godets ?? []).flatMap((godet) =>
     drafts.layers
       .filter((layerDraft) => hasGodet(spec, godet, layerDraft))
-      .flatMap((layerDraft) => godetPart(spec, godet, layerDraft) ?? []),
+      .flatMap((layerDraft) => godetPartsOf(spec, godet, layerDraft)),
+  );
+}
+
+/** One part, or one for each side of her where both have a seam of that name and they differ. */
+function godetPartsOf(spec: Spec, godet: GodetSpec, layerDraft: LayerDraft): Part[] {
+  const { gown } = layerDraft.draft;
+  const stations = gown.stations.slice(0, gown.closed ? -1 : undefined);
+  return stations.flatMap(({ name }, station) =>
+    name === godet.seam ? (godetPart(spec, godet, layerDraft, station) ?? []) : [],
   );
 }
 
@@ -33,7 +42,7 @@ export function godetParts(spec: Spec, drafts: LayerDrafts): Part[] {
 export function godetHems(spec: Spec, layerDraft: LayerDraft): number {
   return (spec.godets ?? [])
     .filter((godet) => hasGodet(spec, godet, layerDraft))
-    .flatMap((godet) => godetPart(spec, godet, layerDraft) ?? [])
+    .flatMap((godet) => godetPartsOf(spec, godet, layerDraft))
     .reduce(
       (sum, { piece }) => sum + (piece.cut === 'pair' ? 2 : 1) * lengthOfRun(piece.edges[2]!.curves),
       0,
@@ -63,8 +72,12 @@ function stationOf(godet: GodetSpec, draft: GownDraft): number {
  * A wedge whose two sides are as long as the seam below its point, and whose hem meets the seam's two gores at the
  * angles that let the sewn hem run straight through both of its seams.
  */
-function godetPart(spec: Spec, godet: GodetSpec, { layer, draft }: LayerDraft): Part | undefined {
-  const station = stationOf(godet, draft);
+function godetPart(
+  spec: Spec,
+  godet: GodetSpec,
+  { layer, draft }: LayerDraft,
+  station: number,
+): Part | undefined {
   const side = (draft.lengths[station] ?? 0) - godet.from;
   if (!(side > 0)) return undefined;
   const flare = (godet.width - POINT) / side;
@@ -86,6 +99,7 @@ function godetPart(spec: Spec, godet: GodetSpec, { layer, draft }: LayerDraft): 
     backEdge: after,
     grain: upright(frame.pointAt(side * 0.6, 0.5), edges),
     cut: isPaired(draft, station) ? 'pair' : 'single',
+    ...sideOf(draft, station),
   };
   const seam =
     layer.allowances[godet.seam] ??
@@ -151,6 +165,14 @@ function goresAt(draft: GownDraft, station: number): [string, string] {
   const before = gores[station - 1] ?? (closed ? gores[gores.length - 1] : gores[0]);
   const after = gores[station] ?? (closed ? gores[0] : gores[gores.length - 1]);
   return [before!.name, after!.name];
+}
+
+/** Where each side of her has a seam of this name. */
+function sideOf({ gown }: GownDraft, station: number): Pick<Piece, 'side'> {
+  const { name } = gown.stations[station]!;
+  const side = gown.gores[station]?.side;
+  const places = gown.stations.slice(0, gown.closed ? -1 : undefined).filter((other) => other.name === name);
+  return places.length > 1 && side !== undefined ? { side } : {};
 }
 
 function isPaired(draft: GownDraft, station: number): boolean {
