@@ -157,15 +157,14 @@ function levelReach(level: Pick<Level, 'turn' | 'bulge'>): {
 }
 
 /** Rounds at most in which bulges and seam settle; each gains about two digits. */
-const ROUNDS = 18;
+const ROUNDS = 36;
 /** Bulges that change less than this have settled, radians: a ten-millionth of a millimetre at the hem. */
 const SETTLED_BULGE = 1e-10;
 /**
- * Rounds in which the levels are turned square to the seam as it comes out, half of the way each: on a cone nothing
- * changes, over a bend the seam runs off a little from where the width alone would send it. More rounds would sharpen
- * the seam where the girth's curve has a kink in its bend.
+ * Rounds in which the levels are turned square to the seam as it comes out: on a cone nothing changes, over a bend the
+ * seam runs off a little from where the width alone would send it.
  */
-const SQUARING = 6;
+const SQUARING = 24;
 
 /** Places of the seam every STEP down: at true width along the level, each a true STEP from the one before. */
 function seamPlaces(width: WidthDown, count: number, axis: Axis): Point[] | undefined {
@@ -179,7 +178,7 @@ function seamPlaces(width: WidthDown, count: number, axis: Axis): Point[] | unde
     const places = placesFor(widths, turns, bulges);
     if (places === undefined) return undefined;
     const squared = round < SQUARING ? anglesAt(places) : turns;
-    turns = turns.map((turn, i) => (turn + squared[i]!) / 2);
+    turns = turns.map((turn, i) => turn + (squared[i]! - turn) * stepTowards(widths[i]!, turn));
     const next =
       axis === 'middle'
         ? bulges
@@ -189,6 +188,15 @@ function seamPlaces(width: WidthDown, count: number, axis: Axis): Point[] | unde
     if (round >= SQUARING && change < SETTLED_BULGE) return places;
   }
   return placesFor(widths, turns, bulges);
+}
+
+/**
+ * Part of the way to the squared level that one round goes. A turned level moves the seam, and the seam's places turn
+ * the level again, the more the wider it is: whole steps would make the seam wave from place to place.
+ */
+function stepTowards(width: number, turn: number): number {
+  const echo = (width * turn) / (3 * STEP);
+  return Math.min(0.5, 1 / (1 + echo * echo));
 }
 
 function placesFor(
