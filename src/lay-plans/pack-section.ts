@@ -2,6 +2,7 @@ import type { LayItem, LayShape } from './lay-items.ts';
 import type { ClothFacts } from './lay-plan.ts';
 import { NoFitTable } from './packing/no-fit-table.ts';
 import { packStrip } from './packing/pack-strip.ts';
+import type { SearchEffort } from './packing/place-search.ts';
 import type { Patience } from './packing/separation.ts';
 import type { StripPacking } from './packing/strip-problem.ts';
 import { laidWidth, type SectionStrip, SHARED_LINE, sectionStrip, shapesOf } from './section-strip.ts';
@@ -26,6 +27,9 @@ export interface PackingEffort {
 
 /** Few pieces settle or jam within this many passes; waiting longer is better spent on another start. */
 const PATIENCE: Patience = { passes: 15, strikes: 1 };
+
+/** Few tries a move: on strips of few pieces more moves were found to be worth more than better ones. */
+const SEARCH: SearchEffort = { anywhere: 10, touching: 20, nearby: 5, improved: 1 };
 
 /** Cells of a no-fit region: few, as a gown's regions are used too little to repay a fine grid. */
 const CELLS = 400;
@@ -98,6 +102,7 @@ export class SectionPacker {
       seed: this.effort.seed,
       table: this.table,
       patience: PATIENCE,
+      search: SEARCH,
       spent: (work) => (this.effort.stopped() ? 1 : work / limit),
       ...(onBetter === undefined ? {} : { onBetter: ({ length }) => onBetter(length) }),
       ...(start === undefined ? {} : { start }),

@@ -1,5 +1,6 @@
 import { Layout, type LayoutState } from './layout.ts';
 import type { NoFitTable } from './no-fit-table.ts';
+import type { SearchEffort } from './place-search.ts';
 import { Random } from './random.ts';
 import { layInRows } from './rows.ts';
 import { type Patience, type Separated, Separation } from './separation.ts';
@@ -15,12 +16,15 @@ export interface PackOptions {
   readonly start?: StripPacking;
   /** When an attempt to explore is given up; more for many items. */
   readonly patience?: Patience;
+  /** How hard each move looks for a place; harder for many items. */
+  readonly search?: SearchEffort;
   /** Regions made for the same shapes and gap before. */
   readonly table?: NoFitTable;
 }
 
 /** Share of the budget for exploring; the rest compresses. */
 const EXPLORING = 0.75;
+const SEARCH: SearchEffort = { anywhere: 10, touching: 50, nearby: 25, improved: 3 };
 const PATIENCE: Patience = { passes: 100, strikes: 3 };
 const COMPRESSING_PATIENCE: Patience = { passes: 50, strikes: 2 };
 
@@ -63,7 +67,7 @@ class StripPacker {
     this.patience = options.patience ?? PATIENCE;
     this.layout = new Layout(problem, options.table);
     this.random = new Random(options.seed);
-    this.separation = new Separation(this.layout, this.random);
+    this.separation = new Separation(this.layout, this.random, options.search ?? SEARCH);
     layInRows(this.layout);
     if (options.start !== undefined) this.startFrom(options.start);
     const area = this.layout.areas.reduce((sum, a) => sum + a, 0);

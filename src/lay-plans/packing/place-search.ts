@@ -3,13 +3,15 @@ import { Neighbours } from './neighbours.ts';
 import { shapeOf } from './no-fit-table.ts';
 import type { Random } from './random.ts';
 
-/** Places tried anywhere on the strip in one move, just touching another item, and around where the item lies. */
-const ANYWHERE = 10;
-const TOUCHING = 20;
-const NEARBY = 5;
-
-/** How many of the best are improved step by step: more were found to cost more moves than they save. */
-const IMPROVED = 1;
+/** How hard one move looks for a place. */
+export interface SearchEffort {
+  /** Places tried anywhere on the strip, just touching another item, and around where the item lies. */
+  readonly anywhere: number;
+  readonly touching: number;
+  readonly nearby: number;
+  /** How many of the best are improved step by step. */
+  readonly improved: number;
+}
 
 /** First and last step of the two rounds of improving, as shares of the item's smaller half extent. */
 const FIRST_STEP = 1 / 8;
@@ -39,8 +41,10 @@ export class PlaceSearch {
   private readonly random: Random;
   private readonly neighbours: Neighbours;
   private readonly best: Place[] = [];
+  private readonly effort: SearchEffort;
 
-  constructor(layout: Layout, random: Random) {
+  constructor(layout: Layout, random: Random, effort: SearchEffort) {
+    this.effort = effort;
     this.layout = layout;
     this.random = random;
     this.neighbours = new Neighbours(layout);
@@ -70,7 +74,7 @@ export class PlaceSearch {
 
   private drawAnywhere(item: number): void {
     const { layout, random } = this;
-    for (let i = 0; i < ANYWHERE; i++) {
+    for (let i = 0; i < this.effort.anywhere; i++) {
       const choice = this.anyChoice(item);
       const lie = layout.lieAt(item, choice);
       const width = layout.shapeHalfWidth[shapeOf(lie)]!;
@@ -83,7 +87,7 @@ export class PlaceSearch {
   private drawTouching(item: number): void {
     const { layout, random } = this;
     const { table } = layout;
-    for (let i = 0; i < TOUCHING; i++) {
+    for (let i = 0; i < this.effort.touching; i++) {
       const choice = this.anyChoice(item);
       const lie = layout.lieAt(item, choice);
       const other = random.below(layout.count);
@@ -105,7 +109,7 @@ export class PlaceSearch {
     const reachY = layout.halfHeight[item]! / 2;
     const x = layout.x[item]!;
     const y = layout.y[item]!;
-    for (let i = 0; i < NEARBY; i++) {
+    for (let i = 0; i < this.effort.nearby; i++) {
       const toX = x + random.between(-reachX, reachX);
       this.consider(item, layout.choice[item]!, layout.lie[item]!, toX, y + random.between(-reachY, reachY));
     }
@@ -120,7 +124,7 @@ export class PlaceSearch {
     const { layout, best, neighbours } = this;
     const x = layout.withinX(item, lie, freeX);
     const y = layout.withinY(lie, freeY);
-    const limit = best.length < IMPROVED ? Infinity : best[best.length - 1]!.cost;
+    const limit = best.length < this.effort.improved ? Infinity : best[best.length - 1]!.cost;
     const band = neighbours.bandAt(y);
     const from = neighbours.starts[band]!;
     const to = neighbours.starts[band + 1]!;
@@ -131,7 +135,7 @@ export class PlaceSearch {
   /** Keeps the best few, best first. */
   private offer(lie: number, choice: number, x: number, y: number, cost: number): void {
     const { best } = this;
-    if (best.length === IMPROVED) best.pop();
+    if (best.length === this.effort.improved) best.pop();
     let at = best.length;
     while (at > 0 && best[at - 1]!.cost > cost) at--;
     best.splice(at, 0, { lie, choice, x, y, cost });

@@ -1,5 +1,5 @@
 import type { Layout, LayoutState } from './layout.ts';
-import { PlaceSearch } from './place-search.ts';
+import { PlaceSearch, type SearchEffort } from './place-search.ts';
 import type { Random } from './random.ts';
 
 /** When an attempt is given up: passes without a clearly lower overlap make a strike, so many strikes end it. */
@@ -36,10 +36,10 @@ export class Separation {
   /** Weights to begin with: more for large items, so that small ones make way. */
   private readonly lightest: Float64Array;
 
-  constructor(layout: Layout, random: Random) {
+  constructor(layout: Layout, random: Random, effort: SearchEffort) {
     this.layout = layout;
     this.random = random;
-    this.search = new PlaceSearch(layout, random);
+    this.search = new PlaceSearch(layout, random, effort);
     this.depths = new Float64Array(layout.count * layout.count);
     this.lightest = weightsBySize(layout.areas);
   }
