@@ -3,7 +3,7 @@
  *
  * ```
  * spec text → Spec → Gown → Piece[] per layer → CutPiece[] → SheetPlan → Drawing → SVG, PDF
- *             read   ring    draft, true        allowances   sheets │            report.json
+ *             read   ring    draft, fit, true   allowances   sheets │            report.json
  *                                                            └──────┤
  *                                                  lay plans, workroom figures → Drawing → SVG, PDF, CSV
  * ```
@@ -23,12 +23,14 @@ import { godetParts } from './draft/godets.ts';
 import { partFindings, placeOfPart } from './draft/part-findings.ts';
 import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
+import { fitGown } from './fittings/fit-gown.ts';
 import { gownOfSpec } from './gown/gown-of-spec.ts';
 import { overskirtAsGown } from './gown/overskirt-as-gown.ts';
 import type { LaysPlanned } from './lay-plans/plan-lays.ts';
 import type { PaperOptions } from './outputs/paper-files.ts';
 import type { PatternOptions, PatternReport } from './outputs/pattern-files.ts';
 import { contentHash } from './report/content-hash.ts';
+import { fittingReport } from './report/fitting-report.ts';
 import { findingsOf, type GownReport, gownReport } from './report/gown-report.ts';
 import { overskirtReport, partReport } from './report/part-report.ts';
 import type { ReadBase } from './spec/based-on.ts';
@@ -41,7 +43,10 @@ import { workroom, workroomFindings } from './workroom/workroom.ts';
 
 /** A gown that is drafted and trued: all that the outputs are made from. */
 export interface DraftedGown {
+  /** The gown as it is sewn: where a fitting takes in the waist, the bodice is taken in with it. */
   readonly spec: Spec;
+  /** As it was read. */
+  readonly written: Spec;
   readonly content: string;
   readonly drafts: LayerDrafts;
   readonly measures: GownMeasures;
@@ -83,12 +88,16 @@ export function draft(source: Source, readBase?: ReadBase): Drafting {
 }
 
 /** The same for a spec that is read already. */
-export function draftSpec(spec: Spec): Drafting {
-  const drafts = draftLayers(gownOfSpec(spec), spec.layers);
-  if ('reason' in drafts) return { diagnostics: [cannotDraft(placeOfTrouble(spec, drafts), drafts)] };
+export function draftSpec(written: Spec): Drafting {
+  const drafted = draftLayers(gownOfSpec(written), written.layers);
+  if ('reason' in drafted) return { diagnostics: [cannotDraft(placeOfTrouble(written, drafted), drafted)] };
+  const fitted = fitGown(written, drafted);
+  const { drafts } = fitted;
+  const spec = withBodiceTakenIn(written, fitted.takenAtWaist);
   const measures = measureGown(drafts.gown);
   const parts = [...flounceParts(spec, drafts), ...tierParts(spec), ...godetParts(spec, drafts)];
   const diagnostics = [
+    ...fitted.diagnostics,
     ...trueGown(spec, drafts.gown, measures),
     ...trueOverPetticoat(spec, drafts.gown),
     ...partFindings(spec, drafts, parts),
@@ -115,9 +124,10 @@ export function draftSpec(spec: Spec): Drafting {
     ...parts.map(({ layer }) => layer),
     ...overskirts.flatMap((gown) => gown.layers),
   ];
-  const content = contentHash(spec);
+  const content = contentHash(written);
   const gown: DraftedGown = {
     spec,
+    written,
     content,
     drafts,
     measures,
@@ -127,9 +137,16 @@ export function draftSpec(spec: Spec): Drafting {
     report: gownReport(spec, content, drafts, measures, {
       parts: parts.map(partReport),
       overskirts: overskirts.map(({ report }, i) => overskirtReport(spec.overskirts![i]!, report)),
+      fittings: fitted.traces.map(fittingReport),
     }),
   };
   return { gown, diagnostics };
+}
+
+/** A seam that is taken in from the waist down runs on into the bodice. */
+function withBodiceTakenIn(spec: Spec, taken: number): Spec {
+  if (taken === 0) return spec;
+  return { ...spec, bodice: { ...spec.bodice, waistSeam: spec.bodice.waistSeam - taken } };
 }
 
 function placeOfTrouble(spec: Spec, { gore, layer }: LayersUndraftable): Span {

@@ -48,26 +48,35 @@ interface Blank {
 
 /** Every gore of every layer, gore by gore from the centre front round. */
 function goreBlanks(spec: Spec, layers: readonly LayerDraft[]): Blank[] {
+  const drafts = [...new Set(layers.map(({ draft }) => draft))];
   const notches = new Map(layers.map(({ draft }) => [draft, distancesBySeam(spec, draft)]));
   return spec.gores.flatMap((gore, index) =>
     layers
       .filter(({ layer }) => layer.gores === undefined || layer.gores.includes(gore.name))
-      .map(({ layer, draft }): Blank => {
-        const piece = draft.pieces[index]!;
-        const plan = allowancePlan(spec, layer, piece);
-        const full = topFullness(spec, layer, draft, index);
-        return {
-          piece,
-          layer,
-          plan,
-          notches: notches.get(draft)!,
-          ...(full === undefined ? {} : { full }),
-          quartered: full !== undefined && full.rule.by === 'gathers',
-          remarks: full === undefined ? [] : [fullnessRemark(full, spec.units)],
-          key: JSON.stringify([index, draft.shape, plan, full?.rule]),
-        };
-      }),
+      .flatMap(({ layer, draft }) =>
+        cutsOf(draft, index).map((piece): Blank => {
+          const plan = allowancePlan(spec, layer, piece);
+          const full = topFullness(spec, layer, draft, index);
+          return {
+            piece,
+            layer,
+            plan,
+            notches: notches.get(draft)!,
+            ...(full === undefined ? {} : { full }),
+            quartered: full !== undefined && full.rule.by === 'gathers',
+            remarks: full === undefined ? [] : [fullnessRemark(full, spec.units)],
+            key: JSON.stringify([index, drafts.indexOf(draft), piece.side, plan, full?.rule]),
+          };
+        }),
+      ),
   );
+}
+
+/** What is cut for one gore: one piece, or one for each side of her where they differ. */
+function cutsOf(draft: GownDraft, gore: number): Piece[] {
+  if (draft.cutAs === undefined) return [draft.pieces[gore]!];
+  const { name } = draft.gown.gores[gore]!;
+  return draft.cutAs.filter(({ piece }) => piece.gore === name).map(({ piece }) => piece);
 }
 
 function partBlank(spec: Spec, part: Part): Blank {

@@ -41,7 +41,8 @@ export function notchesOf(
 ): Notch[] {
   const [, back, , front] = piece.edges;
   // On the wearer's right of a gown that is drafted all round, the edge drawn first lies towards the back.
-  const firstIsDouble = piece.side === 'right';
+  const firstIsDouble = piece.side === 'right' || piece.middle === 'front';
+  const secondIsDouble = piece.middle === undefined ? !firstIsDouble : firstIsDouble;
   const marked = (name: string, seam: Curves, outwards: 1 | -1, double: boolean): Notch[] =>
     (distances.get(name) ?? []).map((distance) => ({
       edge: name,
@@ -50,7 +51,7 @@ export function notchesOf(
     }));
   return [
     ...marked(piece.frontEdge, reversedRun(front!.curves), -1, firstIsDouble),
-    ...marked(piece.backEdge, back!.curves, 1, !firstIsDouble),
+    ...marked(piece.backEdge, back!.curves, 1, secondIsDouble),
   ];
 }
 

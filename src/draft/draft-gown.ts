@@ -50,7 +50,10 @@ export function draftGown(gown: Gown, shape: LayerShape = PLAIN): GownDraft | Un
   if ('reason' in frames) return frames;
   const hem = hemProfile(gown, frames, shape);
   if (hem === undefined) return narrowest(gown, frames) ?? { reason: 'hem-does-not-settle' };
-  const lengths = gown.stations.map((_, i) => hem.valueAt(hem.ways[i]!) - waist.valueAt(waist.ways[i]!));
+  const depths = hem.ways.map((way) => hem.valueAt(way));
+  const pinched = frames.findIndex((frame, i) => frame.widthAt(Math.max(depths[i]!, depths[i + 1]!)) <= 0);
+  if (pinched >= 0) return { reason: 'narrows-to-nothing', gore: gown.gores[pinched]!.name };
+  const lengths = gown.stations.map((_, i) => depths[i]! - waist.valueAt(waist.ways[i]!));
   const short = lengths.findIndex((length) => !(length > 0));
   if (short >= 0)
     return { reason: 'hem-above-waist', gore: gown.gores[Math.min(short, gown.gores.length - 1)]!.name };

@@ -23,6 +23,7 @@ export function overskirtAsGown(spec: Spec, index: number): Spec {
     tiers: _i,
     godets: _g,
     overskirts: _o,
+    fittings: _fit,
     ...rest
   } = spec;
   const { sweep, train } = overskirt;

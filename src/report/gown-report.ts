@@ -7,6 +7,7 @@ import { lengthOfRun } from '../geometry/length.ts';
 import { wornLengths } from '../gown/worn-lengths.ts';
 import type { Spec } from '../spec/spec.ts';
 import type { GownMeasures } from '../truing/measure-gown.ts';
+import type { FittingReport } from './fitting-report.ts';
 import type { PartReport } from './part-report.ts';
 
 /** Every figure of the draft as `report.json` holds it: mm, mm², degrees. A gore on the fold is given as its half. */
@@ -18,6 +19,8 @@ export interface GownReport {
   readonly content: string;
   readonly gores: readonly {
     readonly name: string;
+    /** The wearer's side, where her two sides differ. */
+    readonly side?: 'left' | 'right';
     readonly copies: number;
     readonly onFold: boolean;
     readonly top: number;
@@ -31,6 +34,8 @@ export interface GownReport {
   readonly stations: readonly StationReport[];
   readonly seams: readonly {
     readonly name: string;
+    /** Where both sides of her have a seam of this name, and they differ. */
+    readonly side?: 'left' | 'right';
     readonly lengths: readonly [number, number];
     readonly difference: number;
     readonly hemAngle: number;
@@ -49,6 +54,8 @@ export interface GownReport {
   /** Flounces, strips and godets. */
   readonly parts: readonly PartReport[];
   readonly overskirts: readonly GownReport[];
+  /** What each fitting did, in their order. */
+  readonly fittings: readonly FittingReport[];
 }
 
 /** mm. `length` is finished, from the sewn edge of the bodice to the hem. */
@@ -75,7 +82,7 @@ export function gownReport(
   content: string,
   drafts: LayerDrafts,
   measures: GownMeasures,
-  beside: Pick<GownReport, 'parts' | 'overskirts'>,
+  beside: Pick<GownReport, 'parts' | 'overskirts' | 'fittings'>,
 ): GownReport {
   const { gown } = drafts.gown;
   const worn = wornLengths(spec);
@@ -87,6 +94,7 @@ export function gownReport(
     content,
     gores: measures.gores.map((gore, i) => ({
       name: gore.name,
+      ...(gore.side === undefined ? {} : { side: gore.side }),
       copies: gore.copies,
       onFold: gown.gores[i]!.fold !== undefined,
       top: mm(gore.top),
@@ -106,6 +114,7 @@ export function gownReport(
     })),
     seams: measures.seams.map((seam) => ({
       name: seam.name,
+      ...(seam.side === undefined ? {} : { side: seam.side }),
       lengths: [mm(seam.lengths[0]), mm(seam.lengths[1])],
       difference: mm(Math.abs(seam.lengths[0] - seam.lengths[1])),
       hemAngle: degrees(seam.hemAngle),

@@ -6,6 +6,7 @@ import type { Edge } from '../geometry/edge.ts';
 import { curvatureAt, tangentAt } from '../geometry/evaluate.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import { angleBetween } from '../geometry/point.ts';
+import type { Gown } from '../gown/gown.ts';
 import { fullnessOf } from '../gown/gown-of-layer.ts';
 
 /** Every figure of a draft, measured on its finished outlines, never taken from the numbers that drew them. */
@@ -19,6 +20,8 @@ export interface GownMeasures {
 
 export interface GoreMeasures {
   readonly name: string;
+  /** The wearer's side, where her two sides differ. */
+  readonly side?: 'left' | 'right';
   readonly copies: number;
   /** mm, of the piece as drawn: half of the gore where it lies on the fold. The top as sewn, gathered or pleated. */
   readonly top: number;
@@ -33,6 +36,8 @@ export interface GoreMeasures {
 
 export interface SeamMeasures {
   readonly name: string;
+  /** Where both sides of her have a seam of this name, and they differ. */
+  readonly side?: 'left' | 'right';
   /** Index of the station. */
   readonly station: number;
   /** The gore before the seam and the gore after it. */
@@ -65,6 +70,7 @@ function measureGore(piece: Piece, draft: GownDraft, i: number): GoreMeasures {
   const frame = draft.frames[i]!;
   return {
     name: piece.gore,
+    ...(piece.side === undefined ? {} : { side: piece.side }),
     copies: piece.cut === 'pair' ? 2 : 1,
     top: edges.waist! / fullnessOf(draft.gown.gores[i]!, draft.shape),
     hem: edges.hem!,
@@ -96,7 +102,7 @@ function seamsOf(draft: GownDraft): SeamMeasures[] {
     const left = before === undefined ? frontCorners(after!) : backCorners(before);
     const right = after === undefined ? backCorners(before!) : frontCorners(after);
     seams.push({
-      name: gown.stations[station]!.name,
+      ...seamName(gown, station),
       station,
       gores: [a.gore, b.gore],
       lengths: [left.length, right.length],
@@ -106,6 +112,14 @@ function seamsOf(draft: GownDraft): SeamMeasures[] {
     });
   }
   return seams;
+}
+
+/** On a ring of two halves that were alike once, a seam of each has the same name. */
+function seamName({ stations, closed, gores }: Gown, station: number): Pick<SeamMeasures, 'name' | 'side'> {
+  const { name } = stations[station]!;
+  const places = closed ? stations.slice(0, -1).filter((other) => other.name === name) : [];
+  const side = gores[station]?.side;
+  return { name, ...(places.length > 1 && side !== undefined ? { side } : {}) };
 }
 
 interface Corners {

@@ -111,7 +111,8 @@ function withoutTrain(draft: GownDraft): readonly number[] | undefined {
 
 function seamsAt(draft: GownDraft, station: number): number {
   const { gores, closed } = draft.gown;
-  if (closed) return 1;
+  // On a ring made of two halves a fold at the centre lies between two gores.
+  if (closed) return gores[station]?.fold === 'front' || gores[station - 1]?.fold === 'back' ? 0 : 1;
   if (station === 0) return gores[0]!.fold === 'front' ? 0 : 1;
   if (station === gores.length) return gores[gores.length - 1]!.fold === 'back' ? 0 : 1;
   return 2;

@@ -92,7 +92,7 @@ function namedElsewhere(page: Page): Named[] {
   for (const [i, fitting] of fittings.entries()) {
     for (const part of ['hem', 'waist'] as const)
       for (const name of page.keysOf('fittings', i, part))
-        places.push({ name, span: page.keyAt('fittings', i, part, name) });
+        if (name !== 'all-round') places.push({ name, span: page.keyAt('fittings', i, part, name) });
     for (const [j, level] of (fitting.levelled ?? []).entries())
       add(level.from, 'fittings', i, 'levelled', j, 'from');
   }

@@ -30,7 +30,10 @@ export const bustle = section({
 });
 
 const alterations = () =>
-  optional(named(length(BOUNDS.alter)), 'By station, or all-round: how far the edge goes up; negative is down');
+  optional(
+    named(length(BOUNDS.alter)),
+    'By station, or all-round: how far the edge goes up; negative is down',
+  );
 
 export const fitting = section({
   date: date(),
