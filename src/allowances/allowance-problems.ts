@@ -12,7 +12,7 @@ export function tooDeepForCurve(
     level: 'warning',
     span,
     message: `the ${edge} of gore ${gore} (layer ${layer}) bends tighter than its allowance of ${width.toFixed(1)} mm is wide`,
-    why: 'The cut line would fold over itself; it is drawn straight across there, so the allowance is narrower.',
+    why: 'The cut line would run back in a loop there; the loop is cut off, so the allowance is narrower at that bend.',
     hint: `Take a narrower allowance at this ${edge}, or face it.`,
   };
 }

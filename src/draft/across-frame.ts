@@ -5,16 +5,22 @@ import { FIT, LEVEL } from '../geometry/tolerances.ts';
 import { integrateAlong } from './edge-profiles.ts';
 import type { GoreFrame } from './gore-frame.ts';
 
+/** Joins of a profile nearer than this to a side are the side, mm: a piece so short would have no direction. */
+const APART = 0.05;
+
 /** An edge that crosses the gore from its front to its back: an exact arc or line where level, cubics elsewhere. */
 export function acrossFrame(frame: GoreFrame, profile: Profile, from: number, to: number): Curve[] {
-  const stops = [from, ...profile.joins.filter((join) => join > from && join < to), to];
+  const stops = [from, ...profile.joins.filter((join) => join > from + APART && join < to - APART), to];
   const level = profile.valueAt(from);
   const isLevel = [...stops, ...stops.slice(1).map((stop, k) => (stop + stops[k]!) / 2)].every(
     (way) => Math.abs(profile.slopeAt(way)) < LEVEL && Math.abs(profile.valueAt(way) - level) < LEVEL,
   );
   if (isLevel) return [...frame.levelAt(level)];
-  const fractionAt = (way: number): number =>
+  const passed = (way: number): number =>
     integrateAlong(profile, (at) => 1 / frame.widthAt(profile.valueAt(at)), from, way);
+  // One where the widths have settled on the way; over a shaped gore the edge's own length decides, not its widths.
+  const whole = passed(to);
+  const fractionAt = (way: number): number => passed(way) / whole;
   const curve = {
     pointAt: (way: number): Point => frame.pointAt(profile.valueAt(way), way === to ? 1 : fractionAt(way)),
     derivativeAt: (way: number): Point => {
@@ -23,7 +29,10 @@ export function acrossFrame(frame: GoreFrame, profile: Profile, from: number, to
       const down = frame.downAt(depth, fraction);
       const bySlant = frame.bySlant(depth, fraction);
       const slope = profile.slopeAt(way);
-      return { x: Math.cos(down) + slope * bySlant.x, y: -Math.sin(down) + slope * bySlant.y };
+      return {
+        x: Math.cos(down) / whole + slope * bySlant.x,
+        y: -Math.sin(down) / whole + slope * bySlant.y,
+      };
     },
   };
   return stops.slice(1).flatMap((stop, k) => fitCubics(curve, stops[k]!, stop, FIT));

@@ -8,18 +8,28 @@ import type { WidthDown } from './half-gore.ts';
 import { sectorFrame } from './sector-frame.ts';
 import { type ShapedGrain, shapedFrame } from './shaped-frame.ts';
 
-/** Lays every gore flat. Under a drop the width at the level waist is the one whose dropped edge is the gore's top. */
+/** Lays every gore flat. Under a drop its width is the one with which the dropped edge is the gore's top. */
 export function goreFrames(gown: Gown, waist: EdgeProfile): GoreFrame[] | Undraftable {
   const frames: GoreFrame[] = [];
   const reach = longestStation(gown) + BELOW_HEM;
   for (const [i, gore] of gown.gores.entries()) {
-    const width = levelWaistWidth(gore, waist, i);
+    const at = highestLevel(gore, waist, i);
+    const width = widthAtLevel(gore, waist, i, at);
     if (width === undefined) return { reason: 'narrows-to-nothing', gore: gore.name };
-    const frame = frameOf(gore, width, reach);
+    const frame = frameOf(gore, width, at, reach);
     if (frame === undefined) return { reason: 'widens-too-fast', gore: gore.name };
     frames.push(frame);
   }
   return frames;
+}
+
+/**
+ * The level that a gore is measured from: the highest that it reaches. Under a deep drop a full gore may have no width
+ * left as high as the level waist. Girths are given from the level waist itself.
+ */
+function highestLevel(gore: Gore, waist: EdgeProfile, i: number): number {
+  if (gore.width.kind === 'girths') return 0;
+  return Math.min(waist.valueAt(waist.ways[i]!), waist.valueAt(waist.ways[i + 1]!));
 }
 
 /** How far below the longest station a shaped gore is computed, mm: room for hems that dip between stations. */
@@ -32,13 +42,13 @@ export function longestStation(gown: Gown): number {
   );
 }
 
-/** Width at the level waist: found by making the whole gore span its stretch of the dropped edge. */
-function levelWaistWidth(gore: Gore, waist: EdgeProfile, i: number): number | undefined {
+/** Width at a level: found by making the whole gore span its stretch of the dropped edge. */
+function widthAtLevel(gore: Gore, waist: EdgeProfile, i: number, at: number): number | undefined {
   const from = waist.ways[i]!;
   const to = waist.ways[i + 1]!;
   let width = to - from;
   for (let round = 0; round < 300; round++) {
-    const down = widthDown(gore, width);
+    const down = widthDown(gore, width, at);
     const factor = integrateAlong(waist, (way) => 1 / down.valueAt(waist.valueAt(way)), from, to);
     if (!(factor > 0) || !Number.isFinite(factor)) return undefined;
     width *= factor;
@@ -47,24 +57,24 @@ function levelWaistWidth(gore: Gore, waist: EdgeProfile, i: number): number | un
   return undefined;
 }
 
-/** The gore's width as it changes down the cloth, for a given width at the level waist. */
-function widthDown(gore: Gore, width: number): WidthDown {
+/** The gore's width as it changes down the cloth, for a given width at slant distance `at`. */
+function widthDown(gore: Gore, width: number, at: number): WidthDown {
   if (gore.width.kind === 'girths') {
     return widthThrough([{ down: 0, width }, ...gore.width.levels]);
   }
-  const flare = flareOf(gore.width, width);
-  return { valueAt: (s) => width + flare * s, slopeAt: () => flare };
+  const flare = flareOf(gore.width, width, at);
+  return { valueAt: (s) => width + flare * (s - at), slopeAt: () => flare };
 }
 
-function frameOf(gore: Gore, width: number, reach: number): GoreFrame | undefined {
+function frameOf(gore: Gore, width: number, at: number, reach: number): GoreFrame | undefined {
   const rule = gore.width;
-  if (rule.kind === 'girths') return shapedFrame(widthDown(gore, width), reach, shapedGrain(gore));
-  return sectorFrame(width, ...aboutGrain(gore, flareOf(rule, width)));
+  if (rule.kind === 'girths') return shapedFrame(widthDown(gore, width, at), reach, shapedGrain(gore));
+  return sectorFrame(width, ...aboutGrain(gore, flareOf(rule, width, at)), at);
 }
 
-/** Angle of the sector whose width at the level waist is `width`. */
-function flareOf(rule: Exclude<Gore['width'], { kind: 'girths' }>, width: number): number {
-  return rule.kind === 'flare' ? rule.angle : (rule.width - width) / rule.at;
+/** Angle of the sector that is `width` wide at slant distance `at`. */
+function flareOf(rule: Exclude<Gore['width'], { kind: 'girths' }>, width: number, at: number): number {
+  return rule.kind === 'flare' ? rule.angle : (rule.width - width) / (rule.at - at);
 }
 
 function aboutGrain(gore: Gore, flare: number): [number, number] {

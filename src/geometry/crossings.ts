@@ -20,7 +20,7 @@ export function crossingsOf(a: Curve, b: Curve): Crossing[] {
   const found: Crossing[] = [];
   for (let i = 1; i < left.length; i++) {
     for (let j = 1; j < right.length; j++) {
-      const hit = chordsCross(left[i - 1]!, left[i]!, right[j - 1]!, right[j]!);
+      const hit = chordsCross(left[i - 1]!, left[i]!, right[j - 1]!, right[j]!, TOUCHING);
       if (hit === undefined) continue;
       const t = (i - 1 + hit[0]) / (left.length - 1);
       const u = (j - 1 + hit[1]) / (right.length - 1);
@@ -30,8 +30,14 @@ export function crossingsOf(a: Curve, b: Curve): Crossing[] {
   return found;
 }
 
-/** Fractions along two chords where they cross. */
-export function chordsCross(a: Point, b: Point, c: Point, d: Point): [number, number] | undefined {
+/**
+ * How far beyond its end, as a share of its length, a chord still counts: two lines that meet end to end are meant to
+ * meet, whatever the last digit says.
+ */
+const TOUCHING = 1e-9;
+
+/** Fractions along two chords where they cross; `slack` is how far beyond their ends they may. */
+export function chordsCross(a: Point, b: Point, c: Point, d: Point, slack = 0): [number, number] | undefined {
   const ab = subtract(b, a);
   const cd = subtract(d, c);
   const area = cross(ab, cd);
@@ -39,7 +45,8 @@ export function chordsCross(a: Point, b: Point, c: Point, d: Point): [number, nu
   const ac = subtract(c, a);
   const t = cross(ac, cd) / area;
   const u = cross(ac, ab) / area;
-  return t >= 0 && t <= 1 && u >= 0 && u <= 1 ? [t, u] : undefined;
+  const within = (at: number): boolean => at >= -slack && at <= 1 + slack;
+  return within(t) && within(u) ? [t, u] : undefined;
 }
 
 function refined(a: Curve, b: Curve, startT: number, startU: number): Crossing {

@@ -2,6 +2,7 @@ import type { Curve } from './curve.ts';
 import { curvatureAt, derivativeAt, pointAt, tangentAt } from './evaluate.ts';
 import { fitCubics } from './fit-cubics.ts';
 import { along, leftOf, scaled } from './point.ts';
+import { partOf } from './split.ts';
 
 /**
  * A curve moved to its left (outwards on a clockwise outline) by `distance` mm, at true distance everywhere:
@@ -39,11 +40,47 @@ export function offsetCurve(curve: Curve, distance: number, tolerance: number): 
 /** True where a curve moved to its left by `distance` would run backwards somewhere: 1 + κd comes to nothing. */
 export function bendsTighterThan(curve: Curve, distance: number): boolean {
   if (curve.kind === 'line' || distance === 0) return false;
-  const places = curve.kind === 'arc' ? 0 : 32;
-  for (let i = 0; i <= places; i++) {
-    if (1 + curvatureAt(curve, places === 0 ? 0 : i / places) * distance <= FOLDING) return true;
+  return placesOn(curve).some((t) => foldsAt(curve, distance, t));
+}
+
+/** The stretches of a curve that can be moved to its left by `distance` without running backwards, in order. */
+export function stretchesThatOffset(curve: Curve, distance: number): Curve[] {
+  const places = placesOn(curve);
+  const edges: number[] = [];
+  for (const [i, t] of places.entries()) {
+    const folds = foldsAt(curve, distance, t);
+    const before = places[i - 1];
+    if (before === undefined) {
+      if (!folds) edges.push(t);
+    } else if (folds !== foldsAt(curve, distance, before)) {
+      edges.push(turningPlace(curve, distance, before, t));
+    }
   }
-  return false;
+  if (edges.length % 2 === 1) edges.push(1);
+  return edges.flatMap((from, i) => (i % 2 === 0 ? [partOf(curve, from, edges[i + 1]!)] : []));
+}
+
+/** Looks at the bend of a curve: between two of them a hem's bend does not rise and fall again. */
+const LOOKS = 64;
+
+function placesOn(curve: Curve): number[] {
+  return curve.kind === 'cubic' ? Array.from({ length: LOOKS + 1 }, (_, i) => i / LOOKS) : [0, 1];
+}
+
+function foldsAt(curve: Curve, distance: number, t: number): boolean {
+  return 1 + curvatureAt(curve, t) * distance <= FOLDING;
+}
+
+/** Where between two places folding begins or ends; the side that does not fold. */
+function turningPlace(curve: Curve, distance: number, from: number, to: number): number {
+  const foldsFirst = foldsAt(curve, distance, from);
+  let [near, far] = [from, to];
+  for (let step = 0; step < 40; step++) {
+    const mid = (near + far) / 2;
+    if (foldsAt(curve, distance, mid) === foldsFirst) near = mid;
+    else far = mid;
+  }
+  return foldsFirst ? far : near;
 }
 
 /** Least share of its length that a stretch of curve keeps in its offset. Smaller lets needles of no width through. */
