@@ -32,6 +32,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   sheets: ['geometry', 'diagnostics'],
   audit: ['geometry', 'diagnostics'],
   report: [
+    'fittings',
     'workroom',
     'lay-plans',
     'allowances',
