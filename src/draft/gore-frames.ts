@@ -1,5 +1,7 @@
-import { SETTLED } from '../geometry/tolerances.ts';
+import { lengthOfRun } from '../geometry/length.ts';
+import { FIT, SETTLED } from '../geometry/tolerances.ts';
 import type { Gore, Gown } from '../gown/gown.ts';
+import { acrossFrame } from './across-frame.ts';
 import type { Undraftable } from './draft-gown.ts';
 import { type EdgeProfile, integrateAlong } from './edge-profiles.ts';
 import { widthThrough } from './girth-width.ts';
@@ -16,7 +18,10 @@ export function goreFrames(gown: Gown, waist: EdgeProfile): GoreFrame[] | Undraf
     const at = highestLevel(gore, waist, i);
     const width = widthAtLevel(gore, waist, i, at);
     if (width === undefined) return { reason: 'narrows-to-nothing', gore: gore.name };
-    const frame = frameOf(gore, width, at, reach);
+    const frame =
+      gore.width.kind === 'girths'
+        ? frameOfTop(gore, width, reach, waist, i)
+        : frameOf(gore, width, at, reach);
     if (frame === undefined) return { reason: 'widens-too-fast', gore: gore.name };
     frames.push(frame);
   }
@@ -55,6 +60,31 @@ function widthAtLevel(gore: Gore, waist: EdgeProfile, i: number, at: number): nu
     if (Math.abs(factor - 1) < SETTLED) return width;
   }
   return undefined;
+}
+
+/** Rounds in which a shaped gore's width at the level waist is put right by its drawn edge; each gains a digit or two. */
+const ROUNDS = 8;
+
+/**
+ * A shaped gore drawn so that its dropped edge measures its top on the flat: between its seams a shaped gore is not
+ * quite the body, so the widths alone miss it by tenths of a millimetre.
+ */
+function frameOfTop(
+  gore: Gore,
+  first: number,
+  reach: number,
+  waist: EdgeProfile,
+  i: number,
+): GoreFrame | undefined {
+  let width = first;
+  let frame = frameOf(gore, width, 0, reach);
+  for (let round = 0; round < ROUNDS && frame !== undefined; round++) {
+    const drawn = lengthOfRun(acrossFrame(frame, waist, waist.ways[i]!, waist.ways[i + 1]!));
+    if (Math.abs(drawn - gore.top) < FIT) break;
+    width *= gore.top / drawn;
+    frame = frameOf(gore, width, 0, reach);
+  }
+  return frame;
 }
 
 /** The gore's width as it changes down the cloth, for a given width at slant distance `at`. */
