@@ -15,9 +15,16 @@ export function section<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
   );
 }
 
-/** Free names, such as gores or stations, to values; the names stay as written. */
+/**
+ * Free names, such as gores or stations, to values; the names stay as written. The record has no prototype: a gore
+ * called `toString` that is not in it must not find a function there.
+ */
 export function named<Value extends z.core.$ZodType>(value: Value) {
-  return z.record(z.string(), value);
+  type Read = Record<string, z.core.output<Value>>;
+  return z.pipe(
+    z.record(z.string(), value),
+    z.transform((record): Read => Object.assign(Object.create(null), record)),
+  );
 }
 
 /** A key that may be left out, and what an editor says about it. */
