@@ -5,8 +5,8 @@ import { pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { lengthOfRun, placeOnRun } from '../geometry/length.ts';
 import { along, leftOf } from '../geometry/point.ts';
 import { fullnessOf } from '../gown/gown-of-layer.ts';
-import { lengthText } from '../spec/length-in-units.ts';
 import type { FullnessSpec, LayerSpec, Spec } from '../spec/spec.ts';
+import { tapeText } from '../spec/tape-text.ts';
 import { pleatsOf } from './pleats.ts';
 
 /** Depth of a tick on the top edge, mm. */
@@ -55,8 +55,8 @@ export function topFullness(
 
 /** What the maker does with the top, for the text on the piece. */
 export function fullnessRemark(full: TopFullness, units: Spec['units']): string {
-  const from = lengthText(Math.round(full.cut), units);
-  const to = lengthText(Math.round(full.sewn), units);
+  const from = tapeText(full.cut, units);
+  const to = tapeText(full.sewn, units);
   if (full.rule.by === 'gathers') return `gather the top from ${from} to ${to}`;
   const { count, depth } = pleatsOf(full);
   const kind = full.rule.towards === 'box' ? 'box pleat' : 'pleat';
@@ -64,5 +64,5 @@ export function fullnessRemark(full: TopFullness, units: Spec['units']): string 
     full.rule.towards === undefined || full.rule.towards === 'box'
       ? ''
       : `, towards the ${full.rule.towards}`;
-  return `pleat the top from ${from} to ${to}: ${count} ${count === 1 ? kind : `${kind}s`} ${lengthText(Math.round(depth), units)} deep${lie}`;
+  return `pleat the top from ${from} to ${to}: ${count} ${count === 1 ? kind : `${kind}s`} ${tapeText(depth, units)} deep${lie}`;
 }

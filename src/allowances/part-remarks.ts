@@ -1,13 +1,13 @@
 import type { Part } from '../draft/part.ts';
 import { tierRuns } from '../draft/tiers.ts';
 import { lengthOfRun } from '../geometry/length.ts';
-import { lengthText } from '../spec/length-in-units.ts';
 import type { Spec } from '../spec/spec.ts';
+import { tapeText } from '../spec/tape-text.ts';
 
 /** What the maker does with a flounce, a run of strips or a godet, for the text on the piece. */
 export function partRemarks(spec: Spec, part: Part): string[] {
   const { gore: name } = part.piece;
-  const say = (length: number): string => lengthText(Math.round(length), spec.units);
+  const say = (length: number): string => tapeText(length, spec.units);
   const godet = spec.godets?.find((own) => own.name === name);
   if (godet !== undefined)
     return [`let into ${godet.seam}, its point ${say(godet.from)} below the waist seam`];

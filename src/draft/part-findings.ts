@@ -1,8 +1,8 @@
 import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
 import { selfCrossing } from '../geometry/self-crossing.ts';
 import { FLAT } from '../geometry/tolerances.ts';
-import { lengthText } from '../spec/length-in-units.ts';
 import { placeOf, type Spec } from '../spec/spec.ts';
+import { tapeText } from '../spec/tape-text.ts';
 import type { LayerDrafts } from './draft-layers.ts';
 import { edgeRound } from './flounces.ts';
 import { hasGodet } from './godets.ts';
@@ -20,9 +20,9 @@ export function partFindings(spec: Spec, drafts: LayerDrafts, parts: readonly Pa
     if (lacking === undefined) return [];
     const { gown, lengths } = lacking.draft;
     const station = gown.stations.findIndex((own) => own.name === seam);
-    const length = lengthText(Math.round(lengths[station] ?? 0), spec.units);
+    const length = tapeText(lengths[station] ?? 0, spec.units);
     return [
-      godetBeyondSeam(placeOf(spec, 'godets', i, 'from'), name, seam, lengthText(from, spec.units), length),
+      godetBeyondSeam(placeOf(spec, 'godets', i, 'from'), name, seam, tapeText(from, spec.units), length),
     ];
   });
   const flounces = (spec.flounces ?? []).flatMap((flounce, i) =>

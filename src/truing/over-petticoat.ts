@@ -4,8 +4,8 @@ import type { GoreFrame } from '../draft/gore-frame.ts';
 import { distance } from '../geometry/point.ts';
 import { PETTICOAT_AGREES } from '../geometry/tolerances.ts';
 import { girthThrough, slantLevels } from '../gown/slant-levels.ts';
-import { lengthText } from '../spec/length-in-units.ts';
 import { placeOf, type Spec } from '../spec/spec.ts';
+import { tapeText } from '../spec/tape-text.ts';
 import { puckers, tighterThanPetticoat } from './petticoat-problems.ts';
 
 /** Holds a drafted skirt against the petticoat that it goes over. */
@@ -32,7 +32,7 @@ function tightness(spec: Spec, draft: GownDraft): Diagnostic[] {
     .map((down) => ({ down, needed: needed.valueAt(down), skirt: roundAt(draft, down) }))
     .filter((row) => row.needed - row.skirt > row.needed * PETTICOAT_AGREES);
   if (rows.length === 0) return [];
-  const say = (length: number): string => lengthText(Math.round(length), spec.units);
+  const say = (length: number): string => tapeText(length, spec.units);
   const worst = rows.reduce((most, row) => (row.needed - row.skirt > most.needed - most.skirt ? row : most));
   return [
     tighterThanPetticoat(
@@ -75,7 +75,7 @@ function puckering(spec: Spec, draft: GownDraft): Diagnostic[] {
     return [
       puckers(placeOf(spec, 'gores', i), {
         gore: gore.name,
-        down: lengthText(Math.round(worst.down), spec.units),
+        down: tapeText(worst.down, spec.units),
         share: worst.strain,
         most,
         satin,
