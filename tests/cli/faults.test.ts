@@ -95,7 +95,7 @@ describe('stopped at any moment', () => {
   it('each file is whole, a mixture shows, and the next run puts it right', async () => {
     const out = join(folder, 'killed');
     let caughtWriting = 0;
-    for (let round = 0; round < 6 || (caughtWriting === 0 && round < 30); round++) {
+    for (let round = 0; round < 4 || (caughtWriting === 0 && round < 30); round++) {
       rmSync(out, { recursive: true, force: true });
       cpSync(join(folder, 'out/one'), out, { recursive: true });
       writeFileSync(join(out, 'hers.txt'), 'hers');
