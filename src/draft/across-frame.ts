@@ -8,6 +8,11 @@ import type { GoreFrame } from './gore-frame.ts';
 /** Joins of a profile nearer than this to a side are the side, mm: a piece so short would have no direction. */
 const APART = 0.05;
 
+/** How far inside a stretch its slopes are taken, mm: nearer than any bend shows. */
+const INSIDE = 1e-6;
+
+type FittedLine = Parameters<typeof fitCubics>[0];
+
 /** An edge that crosses the gore from its front to its back: an exact arc or line where level, cubics elsewhere. */
 export function acrossFrame(frame: GoreFrame, profile: Profile, from: number, to: number): Curve[] {
   const stops = [from, ...profile.joins.filter((join) => join > from + APART && join < to - APART), to];
@@ -21,19 +26,20 @@ export function acrossFrame(frame: GoreFrame, profile: Profile, from: number, to
   // One where the widths have settled on the way; over a shaped gore the edge's own length decides, not its widths.
   const whole = passed(to);
   const fractionAt = (way: number): number => passed(way) / whole;
-  const curve = {
+  const between = (start: number, end: number): FittedLine => ({
     pointAt: (way: number): Point => frame.pointAt(profile.valueAt(way), way === to ? 1 : fractionAt(way)),
     derivativeAt: (way: number): Point => {
       const depth = profile.valueAt(way);
       const fraction = way === to ? 1 : fractionAt(way);
       const down = frame.downAt(depth, fraction);
       const bySlant = frame.bySlant(depth, fraction);
-      const slope = profile.slopeAt(way);
+      // At a point of the hem the slope is another on each side of it: this stretch's own counts.
+      const slope = profile.slopeAt(Math.min(end - INSIDE, Math.max(start + INSIDE, way)));
       return {
         x: Math.cos(down) / whole + slope * bySlant.x,
         y: -Math.sin(down) / whole + slope * bySlant.y,
       };
     },
-  };
-  return stops.slice(1).flatMap((stop, k) => fitCubics(curve, stops[k]!, stop, FIT));
+  });
+  return stops.slice(1).flatMap((stop, k) => fitCubics(between(stops[k]!, stop), stops[k]!, stop, FIT));
 }

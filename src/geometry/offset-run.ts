@@ -16,9 +16,9 @@ export function offsetRun(
   tolerance: number,
 ): readonly Curve[] | undefined {
   const stretches = stretchesOf(run, distance);
-  const [first, ...rest] = stretches.map((stretch) =>
-    stretch.flatMap((curve) => offsetCurve(curve, distance, tolerance) ?? []),
-  );
+  const [first, ...rest] = stretches
+    .map((stretch) => stretch.flatMap((curve) => offsetCurve(curve, distance, tolerance) ?? []))
+    .filter((stretch) => stretch.length > 0);
   if (first === undefined) return undefined;
   let curves: readonly Curve[] = first;
   for (const stretch of rest) {

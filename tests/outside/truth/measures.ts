@@ -108,7 +108,13 @@ function grainUntruths(where: string, gore: Gore, asked: GoreFacts): string[] {
   ];
 }
 
+/** Part of the flare that lies before the grain as the piece is drawn: on the wearer's right that is its back part. */
 function grainShare(asked: GoreFacts): number {
+  const share = shareInFront(asked);
+  return asked.onRight ? 1 - share : share;
+}
+
+function shareInFront(asked: GoreFacts): number {
   if (asked.fold === 'front' || asked.grain === 'front-edge') return 0;
   if (asked.fold === 'back' || asked.grain === 'back-edge') return 1;
   const flares = asked.flares;
