@@ -2,9 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../src/geometry/curve.ts';
 import { convexParts } from '../../src/lay-plans/packing/convex-parts.ts';
+import { Layout } from '../../src/lay-plans/packing/layout.ts';
 import { lieOf, NoFitTable } from '../../src/lay-plans/packing/no-fit-table.ts';
 import { packStrip } from '../../src/lay-plans/packing/pack-strip.ts';
 import { Random } from '../../src/lay-plans/packing/random.ts';
+import { settle } from '../../src/lay-plans/packing/settle.ts';
 import {
   type Attitude,
   placedOutline,
@@ -191,6 +193,25 @@ describe('packing a strip', () => {
       expect(((y - 22.5) / 20) % 1).toBeCloseTo(0, 9);
       if (i > 0) expect(((x - 50) / 10) % 1).toBeCloseTo(0, 9);
     });
+  });
+});
+
+describe('settling', () => {
+  it('pushes a row apart that no single move frees, where there is just room', () => {
+    // Five of width 20 on 100.6: each lies 0.5 into the next, and all the room is at one end.
+    const layout = new Layout(rectangles(100.6, [20, 20, 20, 20, 20], 30));
+    layout.length = 30;
+    for (let i = 0; i < 5; i++) layout.put(i, 0, 10 + 19.5 * i, 15);
+    expect(layout.overlap(0, 1)).toBeCloseTo(0.5, 2);
+    expect(settle(layout)).toBe(true);
+    expectClear(layout.problem, layout.packing());
+  });
+
+  it('gives up where there is no room', () => {
+    const layout = new Layout(rectangles(99, [20, 20, 20, 20, 20], 30));
+    layout.length = 30;
+    for (let i = 0; i < 5; i++) layout.put(i, 0, 10 + 19.5 * i, 15);
+    expect(settle(layout)).toBe(false);
   });
 });
 

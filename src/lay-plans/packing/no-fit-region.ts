@@ -28,6 +28,13 @@ export class NoFitRegion {
   private readonly nearest: Int32Array;
   private readonly segments: Float64Array;
 
+  /** Left by `depthAndWayOut`. */
+  outX = 0;
+  outY = 0;
+  /** Left by `findNearest`. */
+  private least = 0;
+  private inside = 0;
+  private nearestAt = 0;
   /** Overlap that is let pass. */
   private readonly slack: number;
 
@@ -73,6 +80,28 @@ export class NoFitRegion {
 
   /** How deep the shift lies inside, 0 outside. The shift must lie within the bounds. */
   depth(x: number, y: number): number {
+    this.findNearest(x, y);
+    return this.inside === 0 ? 0 : Math.max(0, Math.sqrt(this.least) - this.slack);
+  }
+
+  /** The same, leaving the unit vector of the shortest way out in `outX` and `outY`. */
+  depthAndWayOut(x: number, y: number): number {
+    const depth = this.depth(x, y);
+    if (depth === 0) return 0;
+    const at = this.nearestAt;
+    const tx = this.segments[at + 2]!;
+    const ty = this.segments[at + 3]!;
+    const px = x - this.segments[at]!;
+    const py = y - this.segments[at + 1]!;
+    const along = Math.min(this.segments[at + 4]!, Math.max(0, px * tx + py * ty));
+    const distance = Math.sqrt(this.least);
+    this.outX = (along * tx - px) / distance;
+    this.outY = (along * ty - py) / distance;
+    return depth;
+  }
+
+  /** The boundary segment nearest to a shift, its square distance, and whether the shift lies inside. */
+  private findNearest(x: number, y: number): void {
     const segments = this.segments;
     let column = ((x + this.halfWidth) * this.columnsPerUnit) | 0;
     let row = ((y + this.halfHeight) * this.rowsPerUnit) | 0;
@@ -82,6 +111,7 @@ export class NoFitRegion {
     const end = this.starts[cell + 1]!;
     let least = Infinity;
     let inside = 0;
+    let nearestAt = 0;
     for (let k = this.starts[cell]!; k < end; k++) {
       const at = this.nearest[k]!;
       const px = x - segments[at]!;
@@ -90,31 +120,30 @@ export class NoFitRegion {
       const ty = segments[at + 3]!;
       const length = segments[at + 4]!;
       const along = px * tx + py * ty;
+      let square: number;
+      let within: number;
       if (along < 0) {
-        const square = px * px + py * py;
-        if (square < least) {
-          least = square;
-          inside = segments[at + 5]!;
-        }
+        square = px * px + py * py;
+        within = segments[at + 5]!;
       } else if (along > length) {
         const qx = px - length * tx;
         const qy = py - length * ty;
-        const square = qx * qx + qy * qy;
-        if (square < least) {
-          least = square;
-          inside = segments[at + 6]!;
-        }
+        square = qx * qx + qy * qy;
+        within = segments[at + 6]!;
       } else {
         const outward = px * ty - py * tx;
-        const square = outward * outward;
-        if (square < least) {
-          least = square;
-          inside = outward < 0 ? 1 : 0;
-        }
+        square = outward * outward;
+        within = outward < 0 ? 1 : 0;
+      }
+      if (square < least) {
+        least = square;
+        inside = within;
+        nearestAt = at;
       }
     }
-    if (inside === 0) return 0;
-    return Math.max(0, Math.sqrt(least) - this.slack);
+    this.least = least;
+    this.inside = inside;
+    this.nearestAt = nearestAt;
   }
 
   /** For each cell the segments (as offsets) that can be nearest to a point of it; none where it lies outside. */

@@ -26,15 +26,16 @@ export interface PackOptions {
 const EXPLORING = 0.75;
 const SEARCH: SearchEffort = { anywhere: 10, touching: 50, nearby: 25, improved: 3 };
 const PATIENCE: Patience = { passes: 100, strikes: 3 };
+const CUT_PATIENCE: Patience = { passes: 40, strikes: 1 };
 const COMPRESSING_PATIENCE: Patience = { passes: 50, strikes: 2 };
 
 /** Density aimed at first, and how the strip is shortened: by this share, less after each success and failure. */
 const FIRST_DENSITY = 0.7;
 const FIRST_CUT = 0.1;
-const CUT_AFTER_SUCCESS = 0.9;
-const CUT_AFTER_FAILURE = 0.6;
-const LEAST_CUT = 0.002;
-const LEAST_CUT_AFTER_FAILURE = 0.001;
+const CUT_AFTER_SUCCESS = 1.2;
+const CUT_AFTER_FAILURE = 0.5;
+const CUT_AFTER_SWAP = 0.004;
+const LEAST_CUT = 0.001;
 
 /** Cuts of the compression, as shares of the length, from first to last. */
 const COMPRESSING_CUT = 0.0005;
@@ -59,12 +60,14 @@ class StripPacker {
   private readonly separation: Separation;
   private readonly bound: number;
   private readonly patience: Patience;
+  private readonly cutPatience: Patience;
   private best: LayoutState;
 
   constructor(problem: StripProblem, options: PackOptions) {
     this.problem = problem;
     this.options = options;
     this.patience = options.patience ?? PATIENCE;
+    this.cutPatience = options.patience ?? CUT_PATIENCE;
     this.layout = new Layout(problem, options.table);
     this.random = new Random(options.seed);
     this.separation = new Separation(this.layout, this.random, options.search ?? SEARCH);
@@ -105,26 +108,30 @@ class StripPacker {
 
   private explore(): void {
     if (this.options.start === undefined) this.scatterFirst();
-    this.layout.restore(this.best);
     let cut = FIRST_CUT;
-    let length = this.shorten(this.best.length * (1 - cut));
     let failed: Separated[] = [];
     while (!this.exploreEnds()) {
-      const result = this.separation.run(this.patience, this.exploreEnds);
+      if (cut >= LEAST_CUT) {
+        failed = [];
+        this.layout.restore(this.best);
+        this.shorten(this.best.length * (1 - cut));
+      } else {
+        // Small cuts fail too: the best is jammed as it lies, so pieces change places a little below its length.
+        if (failed.length > 0) this.layout.restore(this.oneOf(failed).state);
+        else this.layout.restore(this.best);
+        this.shorten(Math.min(this.layout.length, this.best.length * (1 - LEAST_CUT)));
+        this.swapLarge();
+      }
+      const result = this.separation.run(
+        cut >= LEAST_CUT ? this.cutPatience : this.patience,
+        this.exploreEnds,
+      );
       if (result.overlap === 0) {
         this.keep();
         failed = [];
-        cut = Math.max(LEAST_CUT, cut * CUT_AFTER_SUCCESS);
-        length = this.shorten(this.best.length * (1 - cut));
-      } else {
-        cut = Math.max(LEAST_CUT_AFTER_FAILURE, cut * CUT_AFTER_FAILURE);
-        const eased = Math.max(length, this.best.length * (1 - cut));
-        failed = eased > length ? [result] : [...failed, result];
-        length = eased;
-        this.layout.restore(this.oneOf(failed).state);
-        this.layout.length = length;
-        this.swapLarge();
-      }
+        cut = cut >= LEAST_CUT ? cut * CUT_AFTER_SUCCESS : CUT_AFTER_SWAP;
+      } else if (cut >= LEAST_CUT) cut *= CUT_AFTER_FAILURE;
+      else failed.push(result);
     }
   }
 

@@ -1,6 +1,7 @@
 import type { Layout, LayoutState } from './layout.ts';
 import { PlaceSearch, type SearchEffort } from './place-search.ts';
 import type { Random } from './random.ts';
+import { settle } from './settle.ts';
 
 /** When an attempt is given up: passes without a clearly lower overlap make a strike, so many strikes end it. */
 export interface Patience {
@@ -19,6 +20,8 @@ const GROWTH_LEAST = 1.2;
 const GROWTH_MOST = 2;
 /** A pair that lies clear grows lighter by this, down to where it began. */
 const DECAY = 0.95;
+/** Overlap small enough for settling, as a share of the items' sizes added up. */
+const SETTLES = 0.003;
 /** What counts as a clearly lower overlap. */
 const CLEARLY = 0.98;
 
@@ -33,6 +36,8 @@ export class Separation {
   private readonly random: Random;
   private readonly search: PlaceSearch;
   private readonly depths: Float64Array;
+  /** Overlap below which all items together are tried to be pushed apart. */
+  private readonly settles: number;
   /** Weights to begin with: more for large items, so that small ones make way. */
   private readonly lightest: Float64Array;
 
@@ -42,6 +47,7 @@ export class Separation {
     this.search = new PlaceSearch(layout, random, effort);
     this.depths = new Float64Array(layout.count * layout.count);
     this.lightest = weightsBySize(layout.areas);
+    this.settles = SETTLES * layout.areas.reduce((sum, area) => sum + Math.sqrt(area), 0);
   }
 
   /** Works on the layout as it lies. `stop` is asked once a pass. */
@@ -60,6 +66,10 @@ export class Separation {
         if (overlap >= best.overlap) continue;
         if (overlap < best.overlap * CLEARLY) idle = 0;
         best = { overlap, state: layout.state() };
+        if (overlap > 0 && overlap < this.settles) {
+          if (settle(layout)) return { overlap: 0, state: layout.state() };
+          layout.restore(best.state);
+        }
       }
       strikes = best.overlap < before * CLEARLY ? 0 : strikes + 1;
       layout.restore(best.state);
