@@ -10,6 +10,7 @@ import { ExitStatus } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
 import { readAtRevision } from './git-file.ts';
 import type { Machine } from './machine.ts';
+import { planGownLays } from './plan-gown-lays.ts';
 import { hasErrors, printFindings } from './print-findings.ts';
 import { basesBeside, readSource } from './read-source.ts';
 import { fileAtRevision } from './revision.ts';
@@ -18,10 +19,17 @@ import { writeNewFile } from './write-new-file.ts';
 export interface CompareFlags {
   readonly json?: boolean;
   readonly out?: string;
+  /** False with `--no-lays`. */
+  readonly lays?: boolean;
 }
 
 /** `compare`: what changed between two versions of a gown, and what it means for cloth and paper. */
-export function compareSpecs(old: string, now: string, flags: CompareFlags, machine: Machine): ExitStatus {
+export async function compareSpecs(
+  old: string,
+  now: string,
+  flags: CompareFlags,
+  machine: Machine,
+): Promise<ExitStatus> {
   const versions = [draftedSpec(old, machine), draftedSpec(now, machine)] as const;
   const [before, after] = versions.map(({ gown }) => gown);
   const failed = versions.filter(({ gown }) => gown === undefined).flatMap(({ diagnostics }) => diagnostics);
@@ -30,7 +38,7 @@ export function compareSpecs(old: string, now: string, flags: CompareFlags, mach
     else printFindings(failed, machine);
     return ExitStatus.specWrong;
   }
-  const comparison = compareGowns(before, after);
+  const comparison = await withLays(before, after, flags, machine);
   const drawing = flags.out === undefined ? undefined : writeDrawing(flags.out, comparison, machine);
   if (flags.json) machine.out(`${JSON.stringify(comparisonJson(comparison), null, 2)}\n`);
   else {
@@ -38,6 +46,23 @@ export function compareSpecs(old: string, now: string, flags: CompareFlags, mach
     if (drawing !== undefined) machine.out(`\n${plainText(drawing)}\n`);
   }
   return hasErrors(after.diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
+}
+
+/** Lays are planned only where something has changed: that is what takes long. */
+async function withLays(
+  before: NamedGown,
+  after: NamedGown,
+  { lays }: CompareFlags,
+  machine: Machine,
+): Promise<Comparison> {
+  if (lays === false || before.gown.content === after.gown.content) return compareGowns(before, after);
+  const laid: NamedGown[] = [];
+  for (const version of [before, after]) {
+    const planned = await planGownLays(version.gown, 'quick', machine);
+    const diagnostics = [...version.diagnostics, ...planned.diagnostics];
+    laid.push({ ...version, lays: planned.lays, diagnostics });
+  }
+  return compareGowns(laid[0]!, laid[1]!);
 }
 
 /** A spec from a file, or from a file at a revision, drafted; `gown` only where it can be. */

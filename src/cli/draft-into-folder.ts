@@ -1,11 +1,13 @@
 import { join, parse, resolve } from 'node:path';
 import { plainText } from '../diagnostics/plain-text.ts';
 import type { LayEffort } from '../lay-plans/plan-lays.ts';
-import { chosenPieces } from '../outputs/pattern-files.ts';
+import { chosenPieces, type PatternOptions } from '../outputs/pattern-files.ts';
+import type { SheetsSince } from '../outputs/sheets-since.ts';
 import { type DraftedGown, type Drafting, type DraftOutputs, draftOutputs, draftSpec } from '../pipeline.ts';
 import { toileSpec } from '../workroom/toile-spec.ts';
 import { askedLength } from './asked-length.ts';
 import { askedPaper } from './asked-paper.ts';
+import { draftSince, sinceText } from './draft-since.ts';
 import { ExitStatus } from './exit-status.ts';
 import { WrongCommandLine } from './fault.ts';
 import { findingsJson } from './findings-json.ts';
@@ -25,6 +27,7 @@ export interface DraftFlags {
   readonly gores?: readonly string[];
   readonly layer?: readonly string[];
   readonly sheet?: readonly string[];
+  readonly since?: string;
   readonly toile?: boolean;
   readonly projector?: boolean;
   readonly audit?: boolean;
@@ -32,6 +35,8 @@ export interface DraftFlags {
   readonly effort?: LayEffort;
   readonly replace?: boolean;
   readonly json?: boolean;
+  /** Where pieces lay in an earlier version; no option of its own. */
+  readonly places?: PatternOptions['places'];
 }
 
 /** `draft`: everything that comes of a spec, into one folder. */
@@ -45,11 +50,17 @@ export async function draftIntoFolder(
   let { diagnostics } = drafting;
   const folder = flags.out ?? join('out', `${nameOf(file)}${flags.toile ? '-toile' : ''}`);
   let files: string[] = [];
+  let since: SheetsSince | undefined;
   if (drafting.gown !== undefined && !hasErrors(diagnostics)) {
+    const asked = { ...flags, ...(paper && { paper: paper.name }) };
+    if (flags.since !== undefined && flags.toile)
+      throw new WrongCommandLine('--since: a toile is cut in one go; take --toile or --since.');
+    if (flags.since !== undefined)
+      since = draftSince(file, flags.since, drafting.gown, chosenOf(asked), machine);
     const outputs = await outputsOf(
       drafting.gown,
       diagnostics,
-      { ...flags, ...(paper && { paper: paper.name }) },
+      { ...asked, ...sinceFlags(since, flags.sheet) },
       machine,
     );
     diagnostics = outputs.diagnostics;
@@ -60,12 +71,41 @@ export async function draftIntoFolder(
     }
   }
   if (flags.json) {
-    machine.out(`${JSON.stringify({ folder, files, findings: findingsJson(diagnostics) }, null, 2)}\n`);
+    const changed = since && { again: since.again, gone: since.gone, count: since.count };
+    machine.out(
+      `${JSON.stringify({ folder, files, ...(changed && { since: changed }), findings: findingsJson(diagnostics) }, null, 2)}\n`,
+    );
   } else {
     printFindings(diagnostics, machine);
     machine.out(files.map((name) => `${plainText(join(folder, name))}\n`).join(''));
+    const again = files.find((name) => name.endsWith('-again.pdf')) ?? '';
+    if (since !== undefined && files.length > 0) machine.out(`\n${sinceText(since, flags.since!, again)}`);
   }
   return hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
+}
+
+/** What the sheets are laid out by, of all that was asked for. */
+function chosenOf({ paper, gores, layer: layers, sheets, layersApart }: DraftFlags): PatternOptions {
+  return {
+    ...(paper !== undefined && { paper }),
+    ...(gores && { gores }),
+    ...(layers && { layers }),
+    endsOnly: sheets === 'ends',
+    layersApart: layersApart ?? false,
+  };
+}
+
+/** Sheets that changed are printed like those that are asked for by their labels; all of them need no second file. */
+function sinceFlags(
+  since: SheetsSince | undefined,
+  asked: readonly string[] = [],
+): Pick<DraftFlags, 'sheet' | 'places'> {
+  if (since === undefined) return {};
+  const { again, count, places } = since;
+  return {
+    ...(places !== undefined && { places }),
+    ...(again.length > 0 && again.length < count && { sheet: [...new Set([...asked, ...again])] }),
+  };
 }
 
 function draftingOf(file: string, flags: DraftFlags, machine: Machine): Drafting {
@@ -80,7 +120,7 @@ async function outputsOf(
   flags: DraftFlags,
   machine: Machine,
 ): Promise<DraftOutputs> {
-  const { paper, gores, layer: layers, sheet: again } = flags;
+  const { paper, gores, layer: layers, sheet: again, places } = flags;
   const every = askedLength('--every', flags.every, gown.spec.units);
   const pieces = gown.cut.pieces;
   knowAll('--gores', gores, new Set(pieces.map((piece) => piece.gore)));
@@ -94,6 +134,7 @@ async function outputsOf(
     ...chosen,
     ...(paper !== undefined && { paper }),
     ...(again !== undefined && { again }),
+    ...(places !== undefined && { places }),
     ...(every !== undefined && { every }),
     endsOnly: flags.sheets === 'ends',
     layersApart: flags.layersApart ?? false,

@@ -9,7 +9,7 @@ import type { Scalar, SpecValue } from './spec-values.ts';
 
 /** A comparison as a script reads it: lengths in mm, angles in degrees, shares as fractions, money as text. */
 export function comparisonJson(comparison: Comparison): object {
-  const { old, now, pieces, findings } = comparison;
+  const { old, now, pieces, findings, sheets } = comparison;
   return {
     old: versionJson(old),
     new: versionJson(now),
@@ -29,6 +29,9 @@ export function comparisonJson(comparison: Comparison): object {
       old: layJson(was),
       new: layJson(is),
     })),
+    sheets: sheets === undefined ? [] : sheets.again,
+    sheetsGone: sheets?.gone ?? [],
+    sheetCount: sheets?.count ?? null,
     price: { old: priceJson(old), new: priceJson(now) },
     findings: {
       new: findings.added.map(findingJson),

@@ -25,6 +25,7 @@ export function comparisonText(comparison: Comparison): string {
       comparison.lays.map((change) => layLine(change, units)),
     ),
     section('Price', priceLines(comparison)),
+    section('Sheets to print again', sheetLines(comparison)),
     section('New findings', comparison.findings.added.map(findingLine)),
     section(
       'Findings with other figures',
@@ -150,6 +151,19 @@ function layLine({ layer, old, now }: LayChange, units: Units): string {
   if (old === undefined) return `${layer}: ${figure(now!)}, new`;
   if (now === undefined) return `${layer}: no lay any more (was ${figure(old)})`;
   return `${layer}: ${figure(old)} → ${figure(now)}`;
+}
+
+function sheetLines({ sheets }: Comparison): string[] {
+  if (sheets === undefined || (sheets.again.length === 0 && sheets.gone.length === 0)) return [];
+  const { again, gone, count } = sheets;
+  const all = `all ${count}: the pieces lie elsewhere on them`;
+  return [
+    ...(again.length === 0
+      ? []
+      : [again.length === count ? all : `${again.length} of ${count}: ${again.join(', ')}`]),
+    ...(gone.length === 0 ? [] : [`not used any more: ${gone.join(', ')}`]),
+    ...(again.length < count ? ['`draft --since` prints them so that they go with the old ones'] : []),
+  ];
 }
 
 function priceLines({ old, now }: Comparison): string[] {

@@ -11,9 +11,15 @@ export function pieceWords(change: PieceChange, units: Units): string[] {
   const moved = Math.hypot(x, y) >= WORTH_SAYING;
   const edges = change.edges.flatMap((edge) => wordsOfEdge(edge, change, units));
   const onlyLines = change.verdict === 're-mark' && edges.length === 0;
+  const lacks = change.edges.filter(({ left }) => left !== undefined);
+  const nearlyAll =
+    change.verdict === 'let-out' && lacks.every(({ left }) => left!.wanted - left!.least < WORTH_SAYING);
   return [
     ...(moved && change.verdict !== 'same'
       ? [`slide the new piece ${shiftWords(x, y, units)} on the old one, from waist on waist`]
+      : []),
+    ...(nearlyAll
+      ? [`${lacks.map(({ edge }) => edge).join(', ')}: all but a hair of the allowance is left`]
       : []),
     ...(onlyLines ? ['the seam line moves; next to nothing comes off'] : edges),
     ...(change.marks.includes('notches') && change.verdict !== 're-cut'

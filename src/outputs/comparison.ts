@@ -6,31 +6,42 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { CutPiece } from '../draft/piece.ts';
 import type { Curve } from '../geometry/curve.ts';
 import { translated } from '../geometry/transform.ts';
+import type { LayPlan } from '../lay-plans/lay-plan.ts';
 import type { DraftedGown } from '../pipeline.ts';
 import { type Overlay, overlayDrawing } from '../render/overlay-drawing.ts';
 import { writeSvg } from '../render/write-svg.ts';
+import { layCost } from '../report/lay-report.ts';
 import { workroom } from '../workroom/workroom.ts';
+import { paperOf } from './pattern-files.ts';
+import { sheetsSince } from './sheets-since.ts';
 
 /** A gown that was read under a name and drafted. */
 export interface NamedGown {
   readonly name: string;
   readonly gown: DraftedGown;
   readonly diagnostics: readonly Diagnostic[];
+  /** Absent where the cloth was not planned: nothing is said of what to buy then. */
+  readonly lays?: readonly LayPlan[];
 }
 
+/** Two gowns, their lays where they were planned, and the new one's sheets against the old one's. */
 export function compareGowns(old: NamedGown, now: NamedGown): Comparison {
-  return compare(versionOf(old), versionOf(now));
+  const { again, gone, count } = sheetsSince(old.gown, now.gown, paperOf(now.gown));
+  return compare(versionOf(old), versionOf(now), { again, gone, count });
 }
 
-function versionOf({ name, gown, diagnostics }: NamedGown): GownVersion {
-  const price = workroom(gown, []).facts.pricing.quote?.total;
+function versionOf({ name, gown, diagnostics, lays = [] }: NamedGown): GownVersion {
+  const price = workroom(gown, lays).facts.pricing.quote?.total;
   return {
     name,
-    spec: gown.spec,
+    spec: gown.written,
     content: gown.content,
     pieces: gown.cut.pieces,
     layers: gown.layers,
-    lays: [],
+    lays: lays.map(({ layer, cloth, length, buy }) => {
+      const cost = layCost(gown.spec, cloth, buy);
+      return { layer, cloth, length, buy, ...(cost === undefined ? {} : { cost }) };
+    }),
     ...(price === undefined ? {} : { price }),
     findings: diagnostics,
   };

@@ -6,6 +6,7 @@ import { projectorPages } from '../render/projector-pages.ts';
 import { type SheetPages, sheetPages } from '../render/sheet-pages.ts';
 import { writePdf } from '../render/write-pdf.ts';
 import { writeSvg } from '../render/write-svg.ts';
+import type { KeptPlace } from '../sheets/kept-places.ts';
 import { layOutProjector } from '../sheets/lay-out-projector.ts';
 import { layOutSheets } from '../sheets/lay-out-sheets.ts';
 import { longChecks } from '../sheets/long-checks.ts';
@@ -26,6 +27,8 @@ export interface PatternOptions {
   readonly layersApart?: boolean;
   /** Labels of sheets to print again, in a file of their own. */
   readonly again?: readonly string[];
+  /** Where the pieces lay in an earlier version, to lie there again if they still can. */
+  readonly places?: readonly KeptPlace[];
   /** A page for a projector too, each piece in each cloth a layer of it. */
   readonly projector?: boolean;
   /** Bytes of the font for names that the standard fonts cannot write. */
@@ -125,6 +128,7 @@ export function sheetPlan(gown: DraftedGown, paper: Paper, options: PatternOptio
     lap: spec.paper?.lap ?? 0,
     endsOnly: options.endsOnly ?? false,
     layersApart: options.layersApart ?? false,
+    ...(options.places === undefined ? {} : { places: options.places }),
     scale:
       measured === undefined
         ? { across: 1, down: 1 }

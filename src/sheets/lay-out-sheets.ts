@@ -9,6 +9,7 @@ import { gapsOf } from './gaps.ts';
 import { cellKey, gridSheets } from './grid-sheets.ts';
 import { hemPartners } from './hem-partners.ts';
 import { improveNest } from './improve-nest.ts';
+import { groupName, keptPositions } from './kept-places.ts';
 import { layOutRoll } from './lay-out-roll.ts';
 import { movedPiece } from './moved-piece.ts';
 import { CLEAR, LINE_REACH, nestOnGrid, type Position } from './nest-on-grid.ts';
@@ -32,9 +33,9 @@ function layOutGrid(cutPieces: readonly CutPiece[], options: SheetOptions): Shee
   const paper = { ...options.paper, height: options.paper.longest ?? options.paper.height };
   const frame = sheetFrame(paper, options.margins, options.lap);
   const cell = { width: frame.width / options.scale.across, height: frame.height / options.scale.down };
-  const groups = options.layersApart === true ? cutPieces.map((_, index) => [index]) : hemPartners(cutPieces);
+  const groups = groupsOf(cutPieces, options);
   const shown = options.endsOnly === true ? essentialRuns : everyRun;
-  const pieces = laidPieces(cutPieces, groups, cell, shown);
+  const pieces = laidPieces(cutPieces, groups, cell, shown, options.places);
   const printed = new Set(
     pieces.flatMap((piece) => [...printedCells(piece, cell, options.endsOnly === true)]),
   );
@@ -66,18 +67,30 @@ function layOutGrid(cutPieces: readonly CutPiece[], options: SheetOptions): Shee
   };
 }
 
+/** Pieces that lie on one another, as indices: the longest first. */
+export function groupsOf(
+  cutPieces: readonly CutPiece[],
+  { layersApart }: Pick<SheetOptions, 'layersApart'>,
+): number[][] {
+  return layersApart === true ? cutPieces.map((_, index) => [index]) : hemPartners(cutPieces);
+}
+
 function laidPieces(
   cutPieces: readonly CutPiece[],
   groups: readonly (readonly number[])[],
   cell: Cell,
   shown: (piece: CutPiece) => ShownRuns,
+  places: SheetOptions['places'],
 ): LaidPiece[] {
   if (groups.length === 0) return [];
   const members = groups.map((group) => group.map((index) => cutPieces[index]!));
   const shapes = members.map(([main, ...sharing]) =>
     TURNS.map((turn) => workingShape(main!, sharing, turn, shown)),
   );
-  const { positions } = improveNest(nestOnGrid(shapes, cell), shapes, cell, IMPROVEMENTS);
+  const positions =
+    places === undefined
+      ? improveNest(nestOnGrid(shapes, cell), shapes, cell, IMPROVEMENTS).positions
+      : keptPositions(places, members.map(groupName), shapes, cell);
   const moved = groups.map((_, place) =>
     members[place]!.map((piece) => movedPiece(piece, whereTo(positions[place]!))),
   );

@@ -1,3 +1,4 @@
+import type { KeptPlace } from './kept-places.ts';
 import type { Paper } from './paper.ts';
 import type { Margins } from './sheet-frame.ts';
 
@@ -19,4 +20,6 @@ export interface SheetOptions {
   readonly layersApart?: boolean;
   /** Leave out sheets that would show only straight stretches of seam and grain: she bridges them with a ruler. */
   readonly endsOnly?: boolean;
+  /** Where the pieces lay in an earlier version, to lie there again if they still can. */
+  readonly places?: readonly KeptPlace[];
 }

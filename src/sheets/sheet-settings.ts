@@ -1,3 +1,4 @@
+import type { KeptPlace } from './kept-places.ts';
 import type { Margins } from './sheet-frame.ts';
 import type { Scale, SheetOptions } from './sheet-options.ts';
 
@@ -10,6 +11,8 @@ export interface SheetSettings {
   readonly scale: Scale;
   readonly endsOnly: boolean;
   readonly layersApart: boolean;
+  /** Where pieces lay in an earlier version, whose sheets are used again. */
+  readonly places?: readonly KeptPlace[];
   /** Only these; all when absent. */
   readonly gores?: readonly string[];
   readonly layers?: readonly string[];
@@ -20,7 +23,7 @@ export function settingsText(
   options: SheetOptions,
   only: { readonly gores?: readonly string[]; readonly layers?: readonly string[] } = {},
 ): string {
-  const { paper, margins, lap, scale, endsOnly = false, layersApart = false } = options;
+  const { paper, margins, lap, scale, endsOnly = false, layersApart = false, places } = options;
   const { left, right, top, bottom } = margins;
   const settings: SheetSettings = {
     paper: paper.name,
@@ -29,6 +32,7 @@ export function settingsText(
     scale: { across: scale.across, down: scale.down },
     endsOnly,
     layersApart,
+    ...(places === undefined ? {} : { places }),
     ...(only.gores === undefined ? {} : { gores: only.gores }),
     ...(only.layers === undefined ? {} : { layers: only.layers }),
   };
@@ -50,7 +54,7 @@ const MARK = 'sheets ';
 
 function isSettings(value: unknown): value is SheetSettings {
   if (!isRecord(value)) return false;
-  const { paper, margins, lap, scale, endsOnly, layersApart, gores, layers } = value;
+  const { paper, margins, lap, scale, endsOnly, layersApart, places, gores, layers } = value;
   return (
     typeof paper === 'string' &&
     hasNumbers(margins, ['left', 'right', 'top', 'bottom'], 0, 60) &&
@@ -58,6 +62,7 @@ function isSettings(value: unknown): value is SheetSettings {
     hasNumbers(scale, ['across', 'down'], 0.9, 1.1) &&
     typeof endsOnly === 'boolean' &&
     typeof layersApart === 'boolean' &&
+    isPlaces(places) &&
     isNames(gores) &&
     isNames(layers)
   );
@@ -70,6 +75,19 @@ function hasNumbers(value: unknown, keys: readonly string[], least: number, most
       const own = value[key];
       return typeof own === 'number' && own >= least && own <= most;
     })
+  );
+}
+
+function isPlaces(value: unknown): boolean {
+  if (value === undefined) return true;
+  return (
+    Array.isArray(value) &&
+    value.every(
+      (place) =>
+        isRecord(place) &&
+        typeof place.piece === 'string' &&
+        hasNumbers(place, ['turned', 'x', 'y'], -1e5, 1e5),
+    )
   );
 }
 

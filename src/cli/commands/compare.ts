@@ -15,9 +15,10 @@ export const addCompare: AddCommand = (program, machine, end) => {
       '-o, --out <file>',
       'also draw old and new pieces over each other, as SVG, into this new file or folder',
     )
+    .option('--no-lays', 'leave out what changes in lays and cloth to buy: quicker')
     .option('--json', 'print it as JSON, lengths in mm')
     .action(async (old: string, now: string, flags: CompareFlags) => {
       const { compareSpecs } = await import('../compare-specs.ts');
-      end(compareSpecs(old, now, flags, machine));
+      end(await compareSpecs(old, now, flags, machine));
     });
 };

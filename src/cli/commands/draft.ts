@@ -28,6 +28,10 @@ export const addDraft: AddCommand = (program, machine, end) => {
     .option('--layer <names>', 'only these on the sheets', listed)
     .option('--layers-apart', 'a piece for each layer, also where only the hems differ')
     .option('--sheet <labels>', 'these sheets once more in a file of their own, such as C4', listed)
+    .option(
+      '--since <revision>',
+      'the sheets that changed since then once more in a file of their own, such as HEAD~1',
+    )
     .option('--toile', 'the same gores for a toile: calico, wide allowances; into a folder of its own')
     .option('--projector', 'a page for a projector too, with a layer for each piece and cloth')
     .option('--audit', 'read the sheets back and compare them with the draft before anything is written')

@@ -1,0 +1,47 @@
+import { plainText } from '../diagnostics/plain-text.ts';
+import { type PatternOptions, paperOf } from '../outputs/pattern-files.ts';
+import { type SheetsSince, sheetsSince } from '../outputs/sheets-since.ts';
+import { type DraftedGown, draft } from '../pipeline.ts';
+import { MachineFault } from './fault.ts';
+import { readAtRevision } from './git-file.ts';
+import type { Machine } from './machine.ts';
+import { hasErrors, printFindings } from './print-findings.ts';
+import { checkRevision } from './revision.ts';
+
+/**
+ * `--since`: which sheets show something else than those printed from the spec at a revision.
+ *
+ * @throws MachineFault where that revision cannot be read or drafted
+ */
+export function draftSince(
+  file: string,
+  revision: string,
+  now: DraftedGown,
+  options: PatternOptions,
+  machine: Machine,
+): SheetsSince {
+  checkRevision(revision);
+  const { source, diagnostics, readBase } = readAtRevision({ file, revision }, machine);
+  const drafting = source === undefined ? { diagnostics } : draft(source, readBase);
+  if (drafting.gown === undefined) {
+    printFindings(
+      drafting.diagnostics.filter((one) => hasErrors([one])),
+      machine,
+    );
+    throw new MachineFault(
+      `${plainText(file)} at ${plainText(revision)} cannot be drafted, so nothing was printed from it`,
+      'Give the revision that your sheets were printed from.',
+    );
+  }
+  return sheetsSince(drafting.gown, now, paperOf(now, options.paper), options);
+}
+
+/** In words: what to print, and what of the old paper stays. */
+export function sinceText({ again, gone, count }: SheetsSince, revision: string, file: string): string {
+  const since = `since ${plainText(revision)}`;
+  if (again.length === 0 && gone.length === 0) return `No sheet has changed ${since}.\n`;
+  const rest = gone.length === 0 ? '' : ` Throw away: ${gone.join(', ')}.`;
+  if (again.length === 0) return `Nothing to print again ${since}.${rest}\n`;
+  if (again.length === count) return `Every sheet has changed ${since}: print the whole pattern.${rest}\n`;
+  return `Print again, of ${count} sheets, the ${again.length} that changed ${since} (${plainText(file)}): ${again.join(', ')}. The others are as they were, but for the content hash.${rest}\n`;
+}

@@ -1,0 +1,30 @@
+import type { DraftedGown } from '../pipeline.ts';
+import { type ChangedSheets, changedSheets } from '../sheets/changed-sheets.ts';
+import { type KeptPlace, placesOf } from '../sheets/kept-places.ts';
+import { groupsOf } from '../sheets/lay-out-sheets.ts';
+import type { Paper } from '../sheets/paper.ts';
+import { chosenPieces, type PatternOptions, sheetPlan } from './pattern-files.ts';
+
+export interface SheetsSince extends ChangedSheets {
+  /**
+   * Where the earlier version's pieces lay: the new ones lie there again, so that its sheets can be used. Absent where
+   * the whole pattern laid anew takes no more sheets.
+   */
+  readonly places?: readonly KeptPlace[];
+}
+
+/** Which sheets show something else than those that were printed from an earlier version of the gown. */
+export function sheetsSince(
+  old: DraftedGown,
+  now: DraftedGown,
+  paper: Paper,
+  options: PatternOptions = {},
+): SheetsSince {
+  const before = sheetPlan(old, paper, options);
+  const pieces = chosenPieces(old, options);
+  const places = placesOf(before, pieces, groupsOf(pieces, { layersApart: options.layersApart ?? false }));
+  const kept = changedSheets(before, sheetPlan(now, paper, { ...options, places }));
+  if (kept.again.length === 0) return { ...kept, places };
+  const anew = changedSheets(before, sheetPlan(now, paper, options));
+  return kept.again.length < anew.again.length ? { ...kept, places } : anew;
+}
