@@ -3,8 +3,12 @@ import type { Layout } from './layout.ts';
 /** Sweeps over all pairs before settling is given up. */
 const SWEEPS = 150;
 
-/** Overlaps are pushed apart by this much more than they are deep, so that the last of them closes too. */
+/**
+ * Overlaps are pushed apart by more than they are deep: by a share, and by a share of the strip's width, without which
+ * a row against a wall comes ever nearer to lying clear and never does.
+ */
 const PUSH = 1.05;
+const PUSH_AT_LEAST = 1e-7;
 
 /** Swept on only while each so many sweeps leave at most this share of the overlap. */
 const CHECK_EVERY = 15;
@@ -45,7 +49,7 @@ function pushApart(layout: Layout): number {
       layout.work++;
       if (depth === 0) continue;
       overlap += depth;
-      const push = (depth * PUSH) / 2;
+      const push = (depth * PUSH + problem.width * PUSH_AT_LEAST) / 2;
       const pushX = region.outX * table.signX[at]! * push;
       const pushY = region.outY * table.signY[at]! * push;
       layout.put(b, layout.choice[b]!, x[b]! + pushX, y[b]! + pushY);
