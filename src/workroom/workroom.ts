@@ -19,6 +19,7 @@ import { type Skirt, skirtOf } from './skirt.ts';
 import type { Step } from './step.ts';
 import { type StripFacts, stripFacts } from './strip-facts.ts';
 import { type LayerThread, threadFacts } from './thread-facts.ts';
+import { type TrainFootprint, trainFootprint } from './train-footprint.ts';
 import { type WaistFacts, waistFacts } from './waist-facts.ts';
 import { type WeightFacts, weightFacts } from './weight-facts.ts';
 
@@ -39,6 +40,8 @@ interface WorkroomParts {
   readonly strips: readonly StripFacts[];
   readonly edging: EdgingFacts | undefined;
   readonly petticoat: PetticoatFacts | undefined;
+  /** What lies on the floor; undefined where the floor is not known or nothing reaches it. */
+  readonly footprint: TrainFootprint | undefined;
   readonly bustle: BustleFacts | undefined;
   readonly pricing: Pricing;
   readonly calendar: readonly CalendarEntry[] | undefined;
@@ -102,6 +105,7 @@ function workroomParts(
     strips,
     edging: edging.facts,
     petticoat: petticoat.facts,
+    footprint: trainFootprint(drafts.gown, bench.skirt, spec.godets),
     bustle: bustle.facts,
     pricing: priced.facts,
     calendar: dates.facts,

@@ -1,4 +1,5 @@
 import type { Block } from '../page-blocks.ts';
+import { footprintDrawing } from './footprint-drawing.ts';
 import { sideAndAbove } from './gown-drawing.ts';
 import type { PaperInput } from './paper-input.ts';
 
@@ -20,6 +21,22 @@ export function measureBlocks(input: PaperInput): Block[] {
       text: `${text.waistLine(words.length(skirt.waist), words.length(spec.bodice.waistSeam))} ${text.hemLine(words.length(skirt.hem))}`,
     },
     ...(train === undefined ? [] : [{ kind: 'figure', drawing: train, caption: text.trainFigure } as const]),
+    ...footprintBlock(input),
+  ];
+}
+
+/** What lies on the floor behind her, and how much room it takes. */
+function footprintBlock({ words, workroom, paper }: PaperInput): Block[] {
+  const { footprint } = workroom;
+  if (footprint === undefined) return [];
+  const { jobSheet: text, length } = words;
+  const drawing = footprintDrawing(footprint, { length, skirt: text.skirtOnFloor }, paper.width - 30, 80);
+  return [
+    {
+      kind: 'figure',
+      drawing,
+      caption: text.footprint(length(footprint.length), length(footprint.width)),
+    },
   ];
 }
 

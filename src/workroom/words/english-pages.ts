@@ -25,6 +25,9 @@ export function englishPages({ length, list, station, unit }: Basics) {
       waistLine: (sewn: string, bodice: string): string =>
         `The gores’ tops are ${sewn} all round, the bodice edge ${bodice}.`,
       hemLine: (hem: string): string => `The hem is ${hem} round.`,
+      skirtOnFloor: 'the skirt, on the floor',
+      footprint: (length: string, width: string): string =>
+        `The train spread flat on the floor, from above: ${length} long behind the skirt, ${width} wide.`,
       trainFigure: `From above: where the hem lies, across and along, ${unit}.`,
       cutting: 'Cutting list',
       cuttingHeads: ['piece', 'layers', 'cut', 'across × down', 'allowances'],
