@@ -1,5 +1,5 @@
-import { draft, type DraftedGown, type Drafting } from '../../src/pipeline.ts';
 import { stringify } from 'yaml';
+import { type DraftedGown, type Drafting, draft } from '../../src/pipeline.ts';
 import type { Tree } from '../outside/plain-gown.ts';
 
 /** Four gores a half with a dropped front and a train: nothing about it is level. Lengths in mm. */
@@ -7,7 +7,10 @@ export const GOWN = {
   format: 1,
   gown: 'Trial',
   units: 'mm',
-  bodice: { 'waist-seam': 720, 'drop-below-waist': { 'centre-front': 50, 'front/side-front': 40, 'side-front/side': 15 } },
+  bodice: {
+    'waist-seam': 720,
+    'drop-below-waist': { 'centre-front': 50, 'front/side-front': 40, 'side-front/side': 15 },
+  },
   gores: [
     { name: 'front', 'on-fold': true, 'half-top': 70, 'half-flare': '9deg' },
     { name: 'side-front', top: 95, flare: '14deg' },
