@@ -6,6 +6,7 @@ import { integrate } from '../geometry/integrate.ts';
 import { along, dot } from '../geometry/point.ts';
 import { FIT } from '../geometry/tolerances.ts';
 import { type AlteredSide, acrossAt, insetSide, sameSide } from './altered-side.ts';
+import { lastKept } from './last-kept.ts';
 import type { SeamInset } from './seam-inset.ts';
 
 /** The sides of a gore that are altered, each with the slant distance of the waist seam there. */
@@ -27,7 +28,7 @@ export function alteredFrame(frame: GoreFrame, edges: AlteredEdges, bottom: numb
     return insetSide(frame, side, edge.inset, { from: edge.from, top, bottom });
   };
   const sides = { front: sideOf('front'), back: sideOf('back') };
-  const levelAt = (s: number): Level => levelBetween(frame, sides, s);
+  const levelAt = lastKept((s) => levelBetween(frame, sides, s));
   const widthAt = widthTable((s) => lengthOf(levelAt(s)), top, bottom);
   const pointAt = (s: number, f: number): Point => {
     if (f === 0 || f === 1) return sides[f === 0 ? 'front' : 'back'].pointAt(s);

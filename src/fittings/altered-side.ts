@@ -2,6 +2,7 @@ import type { GoreFrame } from '../draft/gore-frame.ts';
 import type { Point } from '../geometry/curve.ts';
 import { integrate } from '../geometry/integrate.ts';
 import { along, scaled } from '../geometry/point.ts';
+import { lastKept } from './last-kept.ts';
 import type { SeamInset } from './seam-inset.ts';
 
 /** A side edge of a gore as it runs now, by its own true length: s is what it was at `from`, and grows by 1 mm a mm. */
@@ -35,7 +36,7 @@ export function insetSide(
     return along(frame.bySlant(slant, part), across, side === 'front' ? moving : -moving);
   };
   const speedAt = (slant: number): number => Math.hypot(velocityAt(slant).x, velocityAt(slant).y);
-  const slantAt = byLength(speedAt, reach);
+  const slantAt = lastKept(byLength(speedAt, reach));
   return {
     placeAt: (s) => {
       const slant = slantAt(s);

@@ -236,7 +236,7 @@ function seamTake(
   }
   const allowance = spec.allowances[seam] ?? spec.allowances.seam;
   if (allowance !== undefined && -takeIn > allowance) {
-    const own = placeOf(spec, 'fittings', index, 'seams', j, 'takeIn');
+    const own = placeOf(spec, 'fittings', index, 'seams', j, 'take-in');
     const key = spec.allowances[seam] === undefined ? 'seam' : seam;
     const other = placeOf(spec, 'allowances', key);
     diagnostics.push(problems.letOutPastAllowance(own, seam, say(-takeIn), say(allowance), other));
