@@ -2,7 +2,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { faultOf } from './fault.ts';
+import { faultOf, MachineFault } from './fault.ts';
 
 /** A starter spec that comes with the tool. */
 export interface Template {
@@ -44,7 +44,11 @@ function readPackageFile(path: string): string {
 
 /** Where the tool itself lies: the source tree and the bundle are at different depths below it. */
 function packageFolder(): string {
-  let folder = dirname(fileURLToPath(import.meta.url));
-  while (!existsSync(join(folder, 'package.json'))) folder = dirname(folder);
+  const start = dirname(fileURLToPath(import.meta.url));
+  let folder = start;
+  while (!existsSync(join(folder, 'package.json'))) {
+    if (dirname(folder) === folder) throw new MachineFault(`${start} is not the whole tool`, 'Install it again.');
+    folder = dirname(folder);
+  }
   return folder;
 }
