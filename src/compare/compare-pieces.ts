@@ -134,9 +134,9 @@ function newClothFor(was: Placed, piece: Placed, old: Spec, now: Spec): NewCloth
   const before = was.cutPiece.piece;
   const after = piece.cutPiece.piece;
   if (after.cut === 'on-fold' && before.cut === 'pair') return 'now-on-the-fold';
-  return countOf(piece) > countOf(was) && after.side === undefined && before.cut !== 'on-fold'
-    ? 'more-of-them'
-    : undefined;
+  // Left and right that were cut apart serve a pair between them.
+  const sided = was.side !== undefined || piece.side !== undefined;
+  return countOf(piece) > countOf(was) && !sided && before.cut !== 'on-fold' ? 'more-of-them' : undefined;
 }
 
 function countOf({ cutPiece: { piece } }: Placed): number {
