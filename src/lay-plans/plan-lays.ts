@@ -38,7 +38,7 @@ export interface GownToLay {
 const WORK: Readonly<Record<LayEffort, Pick<PackingEffort, 'single' | 'section'>>> = {
   quick: {
     single: (pieces) => Math.min(8e6, 1e5 * pieces * pieces),
-    section: (pieces) => Math.min(6e5, 6e3 * pieces * pieces),
+    section: (pieces) => Math.min(1.5e5, 3e3 * pieces * pieces),
   },
   thorough: {
     single: (pieces) => Math.min(8e7, 6e5 * pieces * pieces),
