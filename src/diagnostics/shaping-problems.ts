@@ -89,6 +89,13 @@ export const tierShorterThanEdge = (span: Span, tier: string, edge: string): Dia
   hint: 'let each tier be longer than the one above it; net is commonly gathered two or three to one',
 });
 
+export const childsTrain = (span: Span, waist: string): Diagnostic => ({
+  ...problem('no-quick-release', span, 'note'),
+  message: `a waist of ${waist} may be a child's, and nothing says that the overskirt comes off at one pull`,
+  why: "a train that is caught must come off; the production's risk assessment and the country's product-safety regulator decide",
+  hint: 'write `quick-release: true` and fasten it so, or `quick-release: false` where she is grown up',
+});
+
 export const foldAtOuterEdge = (span: Span, which: 'first' | 'last'): Diagnostic => ({
   ...problem('fold-at-outer-edge', span),
   message: `the ${which} gore of an overskirt is on the fold`,

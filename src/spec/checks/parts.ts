@@ -101,6 +101,7 @@ function checkOverskirt(page: Page, index: number): Diagnostic[] {
     ),
     ...checkFreeEdges(own),
     ...checkFastening(page, index),
+    ...checkRelease(page, index),
   ];
 }
 
@@ -133,6 +134,16 @@ function checkFastening(page: Page, index: number): Diagnostic[] {
       last,
     ),
   ];
+}
+
+/** Sewn waists under this are likely a child's: the smallest of women's sizes is 60 cm (EN 13402-3, from memory). */
+const CHILDS_WAIST = 600;
+
+function checkRelease(page: Page, index: number): Diagnostic[] {
+  const waist = page.sketch.bodice?.waistSeam;
+  if (waist === undefined || waist >= CHILDS_WAIST || page.has('overskirts', index, 'quick-release'))
+    return [];
+  return [problems.childsTrain(page.at('overskirts', index, 'name'), page.say(waist))];
 }
 
 /** Of the half, as the stations go. */
