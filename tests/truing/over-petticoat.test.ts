@@ -1,0 +1,81 @@
+import { describe, expect, it } from 'vitest';
+import { draft } from '../../src/pipeline.ts';
+import { level, plainGown, type Tree } from '../outside/plain-gown.ts';
+
+const found = (fields: Tree) =>
+  draft({ name: 'gown.yaml', text: plainGown({ units: 'mm', ...fields }) }).diagnostics.filter(({ code }) =>
+    ['tighter-than-petticoat', 'gore-puckers'].includes(code),
+  );
+
+const girths = [
+  { down: 0, girth: 720 },
+  { down: 200, girth: 1150 },
+  { down: 1000, girth: 2400 },
+];
+const direct = {
+  bodice: { 'waist-seam': 720 },
+  gores: ['front', 'side', 'back'].map((name) => ({ name, top: 120, hem: 420 })),
+  lengths: level(1000),
+};
+
+describe('a skirt against its petticoat', () => {
+  it('a cone of 2520 at the hem is tight at the hips and not below: said with every level', () => {
+    // 720 + 1800 × 200/1000 = 1080 at a level where the petticoat is 1150.
+    const [finding, ...more] = found({ ...direct, petticoat: { girths } });
+    expect(more).toEqual([]);
+    expect(finding!.code).toBe('tighter-than-petticoat');
+    const rows = finding!.table!.slice(1);
+    const hip = rows.find(([down]) => down === '200 mm')!;
+    expect(hip).toEqual(['200 mm', '1150 mm', '1080 mm', '-70 mm']);
+    expect(rows.some(([down]) => down === '1000 mm')).toBe(false);
+  });
+
+  it('with ease it needs more; without a petticoat nothing is said', () => {
+    const wide = {
+      ...direct,
+      gores: ['front', 'side', 'back'].map((name) => ({ name, top: 120, hem: 600 })),
+    };
+    expect(found({ ...wide, petticoat: { girths } })).toEqual([]);
+    expect(found({ ...wide, petticoat: { girths, ease: 400 } })[0]!.code).toBe('tighter-than-petticoat');
+    expect(found(wide)).toEqual([]);
+  });
+
+  it('gores that take the girths are never tight', () => {
+    const gores = ['front', 'side', 'back'].map((name) => ({ name, top: 120 }));
+    const lengths = { measured: 'finished', at: { 'centre-front': 1000, 'centre-back': 1000 } };
+    expect(found({ ...direct, gores, lengths, petticoat: { girths, ease: 30 } })).toEqual([]);
+  });
+});
+
+describe('a gore that would pucker', () => {
+  const shaped = (perHalf: number, weave: string) => ({
+    bodice: { 'waist-seam': 700 },
+    gores: Array.from({ length: perHalf }, (_, i) => ({ name: `g${i}`, top: 350 / perHalf })),
+    lengths: { measured: 'finished', at: { 'centre-front': 700, 'centre-back': 700 } },
+    petticoat: {
+      girths: [
+        { down: 0, girth: 700 },
+        { down: 100, girth: 1000 },
+        { down: 250, girth: 1020 },
+        { down: 700, girth: 1020 },
+      ],
+    },
+    cloths: { calico: { width: 3000, weave } },
+  });
+
+  it('two gores over round hips do, ten do not; satin shows it sooner (5 % and 2 %: common practice)', () => {
+    expect(found(shaped(2, 'crepe')).map(({ code }) => code)).toEqual(['gore-puckers', 'gore-puckers']);
+    expect(found(shaped(5, 'crepe'))).toEqual([]);
+    expect(found(shaped(5, 'satin')).length).toBeGreaterThan(0);
+    expect(found(shaped(2, 'crepe'))[0]!.why).toContain('common practice');
+  });
+
+  it('over a cone no gore does, however few', () => {
+    const cone = [
+      { down: 0, girth: 700 },
+      { down: 100, girth: 900 },
+      { down: 700, girth: 2100 },
+    ];
+    expect(found({ ...shaped(2, 'satin'), petticoat: { girths: cone } })).toEqual([]);
+  });
+});
