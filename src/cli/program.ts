@@ -10,6 +10,7 @@ import { addLay } from './commands/lay.ts';
 import { addMeasures } from './commands/measures.ts';
 import { addNew } from './commands/new.ts';
 import { addQuote } from './commands/quote.ts';
+import { addRead } from './commands/read.ts';
 import { addSchema } from './commands/schema.ts';
 import type { ExitStatus } from './exit-status.ts';
 import type { Machine } from './machine.ts';
@@ -23,6 +24,7 @@ const COMMANDS: readonly AddCommand[] = [
   addLay,
   addQuote,
   addCompare,
+  addRead,
   addAudit,
   addSchema,
 ];

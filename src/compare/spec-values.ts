@@ -59,7 +59,11 @@ function addList(values: Values, path: string, key: string, list: readonly unkno
   } else {
     const names = itemNames(list as readonly object[]);
     if (names.every((name) => Number.isNaN(Number(name)))) values.set(path, { kind: 'order', value: names });
-    for (const [i, item] of list.entries()) addSection(values, `${path}.${names[i]}.`, item as object);
+    for (const [i, item] of list.entries()) {
+      // An item's name is in the path of all its values.
+      const { name, ...rest } = item as { readonly name?: unknown };
+      addSection(values, `${path}.${names[i]}.`, name === names[i] ? rest : (item as object));
+    }
   }
 }
 

@@ -1,0 +1,30 @@
+import { draftLines, specLines } from '../compare/spec-lines.ts';
+import { plainText } from '../diagnostics/plain-text.ts';
+import { draft } from '../pipeline.ts';
+import { ExitStatus } from './exit-status.ts';
+import type { Machine } from './machine.ts';
+import { hasErrors } from './print-findings.ts';
+import { basesBeside, readSource } from './read-source.ts';
+
+/**
+ * `read`: a spec as what it means, a line a value. A file that cannot be read as a spec comes out as it is, and that is
+ * no failure: git asks this of every version that ever was.
+ */
+export function readAloud(file: string, machine: Machine): ExitStatus {
+  const { source } = readSource(file, machine);
+  if (source === undefined) {
+    machine.out(`${plainText(file)}: not a spec that can be read\n`);
+    return ExitStatus.done;
+  }
+  const { gown, diagnostics } = draft(source, basesBeside(file, machine));
+  const fault = diagnostics.find((one) => hasErrors([one]));
+  if (gown === undefined) {
+    const said = fault === undefined ? '' : `: ${fault.message}`;
+    machine.out(`# not a spec that can be read${plainText(said)}\n`);
+    for (const line of source.text.split(/\r?\n/)) machine.out(`${plainText(line.replaceAll('\t', '  '))}\n`);
+    return ExitStatus.done;
+  }
+  const lines = [...specLines(gown.written), ...draftLines(gown.report)];
+  machine.out(lines.map((line) => `${plainText(line)}\n`).join(''));
+  return ExitStatus.done;
+}
