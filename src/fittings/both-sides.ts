@@ -86,7 +86,7 @@ function mirroredFrame(frame: GoreFrame): GoreFrame {
 }
 
 function sided(piece: Piece, side: 'left' | 'right'): Piece {
-  return piece.cut === 'on-fold' ? piece : { ...piece, cut: 'single', side };
+  return { ...piece, side, ...(piece.cut === 'on-fold' ? {} : { cut: 'single' }) };
 }
 
 /** A piece of the left half as it is cut for the right. */

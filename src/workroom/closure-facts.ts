@@ -35,7 +35,7 @@ export function closureFacts({ spec, skirt, say }: Bench): Found<ClosureFacts | 
   const facts: ClosureFacts = {
     kind: closure.kind,
     at: closure.at,
-    side: seam?.seams === 2 ? (closure.side ?? 'left') : closure.side,
+    side: seam?.seams === 2 || seam?.side !== undefined ? (closure.side ?? 'left') : closure.side,
     starts: closure.starts,
     opening,
     stops: opening === undefined ? undefined : closure.starts + opening,

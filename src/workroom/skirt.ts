@@ -21,6 +21,8 @@ export interface Skirt {
 
 export interface SkirtStation {
   readonly name: string;
+  /** Where both sides of her have a station of this name, and they differ. */
+  readonly side?: 'left' | 'right';
   /** Seams of this name in the whole skirt; 0 on a fold. */
   readonly seams: number;
   readonly drop: number;
@@ -53,6 +55,8 @@ export interface LayerGodet {
 
 export interface LayerSeam {
   readonly name: string;
+  /** Where both sides of her have a seam of this name, and they differ. */
+  readonly side?: 'left' | 'right';
   readonly length: number;
   /** Seams of this name in the whole layer. */
   readonly copies: number;
@@ -91,11 +95,21 @@ function stationsOf(spec: Spec, draft: GownDraft): SkirtStation[] {
   const count = draft.gown.closed ? draft.gown.gores.length : draft.gown.stations.length;
   return draft.gown.stations.slice(0, count).map((station, i) => ({
     name: station.name,
+    ...sideAt(draft, i),
     seams: seamsAt(draft, i),
     drop: station.drop,
     finished: draft.lengths[i]!,
     ...(floors[i] === undefined ? {} : { floor: floors[i] }),
   }));
+}
+
+/** On a ring of two halves that were alike once, a station of each has the same name. */
+function sideAt({ gown }: GownDraft, station: number): Pick<SkirtStation, 'side'> {
+  if (!gown.closed) return {};
+  const { name } = gown.stations[station]!;
+  const places = gown.stations.slice(0, -1).filter((other) => other.name === name);
+  const side = gown.gores[station]?.side;
+  return places.length > 1 && side !== undefined ? { side } : {};
 }
 
 function heightOffFloor({ floor, finished }: SkirtStation): number | undefined {
@@ -153,7 +167,12 @@ function seamsOf(draft: GownDraft, layer: LayerSpec, layers: readonly LayerSpec[
   return gown.stations.slice(0, gown.closed ? last : last + 1).flatMap((station, i) => {
     const before = i > 0 ? i - 1 : gown.closed ? last - 1 : i;
     const after = i < last ? i : i - 1;
-    const seam = { name: station.name, length: draft.lengths[i]!, copies: seamsAt(draft, i) };
+    const seam = {
+      name: station.name,
+      ...sideAt(draft, i),
+      length: draft.lengths[i]!,
+      copies: seamsAt(draft, i),
+    };
     if (seam.copies === 0 || (!has(layer, before) && !has(layer, after))) return [];
     if (has(layer, before) && has(layer, after)) return [seam];
     const [own, lacking] = has(layer, before) ? [before, after] : [after, before];

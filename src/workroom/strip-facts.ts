@@ -35,7 +35,13 @@ export function stripFacts({ spec, skirt }: Bench): StripFacts[] {
 function edgeOf(layer: SkirtLayer, along: string): { length: number; copies: number } | undefined {
   if (along === 'hem') return { length: layer.hem, copies: 1 };
   if (along === 'waist') return { length: layer.waist, copies: 1 };
-  return layer.seams.find((seam) => seam.name === along);
+  // Where her two sides differ there is a seam of that name on each; the strips are cut to the longer one.
+  const seams = layer.seams.filter((seam) => seam.name === along);
+  if (seams.length === 0) return undefined;
+  return {
+    length: Math.max(...seams.map(({ length }) => length)),
+    copies: seams.reduce((sum, { copies }) => sum + copies, 0),
+  };
 }
 
 /** `edging.braid` is the width of a braid in the outermost hem that is faced or bagged, else in the edged layer's. */

@@ -47,12 +47,12 @@ function stationTable({ words, workroom }: PaperInput): Block {
     caption: text.lengthsCaption,
     heads: text.stationHeads,
     align: ['start', 'end', 'end', 'end', 'end'],
-    rows: workroom.skirt.stations.map(({ name, drop, finished, floor }) => {
+    rows: workroom.skirt.stations.map(({ name, side, drop, finished, floor }) => {
       const onFloor = floor === undefined ? undefined : finished - floor.length;
       const toFloor =
         floor === undefined ? '' : floor.estimated ? text.about(number(floor.length)) : number(floor.length);
       return [
-        words.station(name),
+        words.closureRows.side(name, side),
         number(drop),
         number(finished),
         toFloor,
@@ -69,18 +69,24 @@ function goreTable({ words, measures, spec, cutPieces }: PaperInput): Block {
     caption: text.goresCaption,
     heads: text.goreHeads,
     align: ['start', 'start', 'end', 'end', 'end', 'end'],
-    rows: measures.gores.map((gore) => {
+    rows: measures.gores.flatMap((gore) => {
+      const own = cutPieces.filter((piece) => piece.gore === gore.name).map(({ piece }) => piece);
+      // Of a gown whose sides differ in some gores only, the others are told once.
+      if (gore.side === 'right' && own.some(({ cut }) => cut === 'pair' || cut === 'on-fold')) return [];
       const onFold = spec.gores.find((own) => own.name === gore.name)?.onFold === true;
       const panel = spec.bodice.panels[gore.name];
-      const piece = cutPieces.find((own) => own.gore === gore.name)?.piece;
-      return [
+      const piece = own.find(({ side }) => side === gore.side) ?? own[0];
+      const cells = [
         onFold ? text.onFold(gore.name) : gore.name,
-        piece === undefined ? '' : howCut(piece, words),
+        piece === undefined
+          ? ''
+          : howCut({ ...piece, ...(gore.side && piece.middle && { side: gore.side }) }, words),
         number(gore.top),
         panel === undefined ? '' : number(onFold ? panel / 2 : panel),
         number(gore.hem),
         `${((gore.flare * 180) / Math.PI).toFixed(1)}°`,
       ];
+      return [cells];
     }),
   };
 }

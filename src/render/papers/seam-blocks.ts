@@ -15,17 +15,22 @@ export function seamBlocks(input: PaperInput): Block[] {
       caption: text.seamsCaption,
       heads: [...text.seamHeads, ...groups.map((group) => words.list(group.names)), text.notches],
       align: ['start', 'end', ...groups.map(() => 'end' as const), 'start'],
-      rows: names.map(({ name, seams }) => [
-        words.station(name),
+      rows: names.map(({ name, side, seams }) => [
+        words.closureRows.side(name, side),
         String(seams),
         ...groups.map((group) => {
-          const length = group.seams.get(name);
+          const length = group.seams.get(seamKey(name, side));
           return length === undefined ? '' : number(length);
         }),
         notchesAt(input, name),
       ]),
     },
   ];
+}
+
+/** Both sides of her may have a seam of one name. */
+function seamKey(name: string, side: 'left' | 'right' | undefined): string {
+  return side === undefined ? name : `${name} ${side}`;
 }
 
 interface LayersAlike {
@@ -37,7 +42,7 @@ interface LayersAlike {
 function layersOfOneLength(layers: PaperInput['workroom']['skirt']['layers']): LayersAlike[] {
   const groups: { names: string[]; seams: Map<string, number> }[] = [];
   for (const layer of layers) {
-    const seams = new Map(layer.seams.map((seam) => [seam.name, seam.length]));
+    const seams = new Map(layer.seams.map((seam) => [seamKey(seam.name, seam.side), seam.length]));
     const alike = groups.find((group) => sameLengths(group.seams, seams));
     if (alike === undefined) groups.push({ names: [layer.spec.name], seams });
     else alike.names.push(layer.spec.name);
