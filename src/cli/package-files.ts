@@ -47,7 +47,8 @@ function packageFolder(): string {
   const start = dirname(fileURLToPath(import.meta.url));
   let folder = start;
   while (!existsSync(join(folder, 'package.json'))) {
-    if (dirname(folder) === folder) throw new MachineFault(`${start} is not the whole tool`, 'Install it again.');
+    if (dirname(folder) === folder)
+      throw new MachineFault(`${start} is not the whole tool`, 'Install it again.');
     folder = dirname(folder);
   }
   return folder;
