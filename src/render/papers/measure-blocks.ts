@@ -77,10 +77,9 @@ function goreTable({ words, measures, spec, cutPieces }: PaperInput): Block {
       const panel = spec.bodice.panels[gore.name];
       const piece = own.find(({ side }) => side === gore.side) ?? own[0];
       const cells = [
-        onFold ? text.onFold(gore.name) : gore.name,
-        piece === undefined
-          ? ''
-          : howCut({ ...piece, ...(gore.side && piece.middle && { side: gore.side }) }, words),
+        // A middle whose halves differ is cut whole: its halves are told by her side.
+        onFold ? words.closureRows.side(text.onFold(gore.name), piece?.middle && gore.side) : gore.name,
+        piece === undefined ? '' : howCut(piece, words),
         number(gore.top),
         panel === undefined ? '' : number(onFold ? panel / 2 : panel),
         number(gore.hem),
