@@ -1,13 +1,13 @@
-import { readFileSync, statSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { faultText, isWarning } from '../audit/audit-fault.ts';
 import { plainText } from '../diagnostics/plain-text.ts';
 import { auditFile, type FileAudit } from '../outputs/audit-file.ts';
 import { ExitStatus } from './exit-status.ts';
-import { faultOf, MachineFault } from './fault.ts';
+import { MachineFault } from './fault.ts';
 import { findingsJson } from './findings-json.ts';
 import type { Machine } from './machine.ts';
 import { hasErrors, printFindings } from './print-findings.ts';
+import { readAtMost } from './read-at-most.ts';
 import { readGown } from './read-gown.ts';
 
 export interface AuditFlags {
@@ -69,17 +69,12 @@ function auditJson(audit: FileAudit): object {
 }
 
 function bytesOf(path: string, name: string): Uint8Array {
-  try {
-    if (statSync(path).size > LARGEST_PDF) {
-      throw new MachineFault(
-        `${plainText(name)} is larger than 100 MB, which no pattern is`,
-        "Give the pattern's own PDF.",
-      );
-    }
-    return readFileSync(path);
-  } catch (error) {
-    throw faultOf(error, 'read', name);
-  }
+  const bytes = readAtMost(LARGEST_PDF, path, name);
+  if (bytes.length <= LARGEST_PDF) return bytes;
+  throw new MachineFault(
+    `${plainText(name)} is larger than 100 MB, which no pattern is`,
+    "Give the pattern's own PDF.",
+  );
 }
 
 const LARGEST_PDF = 100 * 1024 * 1024;

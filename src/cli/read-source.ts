@@ -1,4 +1,4 @@
-import { closeSync, openSync, readSync, realpathSync } from 'node:fs';
+import { realpathSync } from 'node:fs';
 import { dirname, join, resolve, sep } from 'node:path';
 import type { Diagnostic, Source } from '../diagnostics/diagnostic.ts';
 import { plainText } from '../diagnostics/plain-text.ts';
@@ -6,6 +6,7 @@ import type { ReadBase } from '../spec/based-on.ts';
 import { decodeSpec, LARGEST_SPEC } from '../spec/decode-spec.ts';
 import { faultOf, MachineFault, systemCode } from './fault.ts';
 import type { Machine } from './machine.ts';
+import { readAtMost } from './read-at-most.ts';
 
 /**
  * The text of a spec, named as the user named it; or what the file is instead.
@@ -13,7 +14,7 @@ import type { Machine } from './machine.ts';
  * @throws MachineFault where it cannot be read
  */
 export function readSource(file: string, machine: Machine): { source?: Source; diagnostics: Diagnostic[] } {
-  return decodeSpec(bytesOf(resolve(machine.folder, file), file), file);
+  return decodeSpec(readAtMost(LARGEST_SPEC, resolve(machine.folder, file), file), file);
 }
 
 /**
@@ -32,7 +33,7 @@ export function basesBeside(file: string, machine: Machine): ReadBase {
         'Copy the file into the folder.',
       );
     }
-    return decodeSpec(bytesOf(real, name), name);
+    return decodeSpec(readAtMost(LARGEST_SPEC, real, name), name);
   };
 }
 
@@ -41,27 +42,6 @@ function realPath(path: string, name: string): string | undefined {
     return realpathSync(path);
   } catch (error) {
     if (['ENOENT', 'ENOTDIR'].includes(systemCode(error))) return undefined;
-    throw faultOf(error, 'read', name);
-  }
-}
-
-/** The file's bytes, but not more than tell that it is too large: a device or a pipe may never end. */
-function bytesOf(path: string, name: string): Uint8Array {
-  try {
-    const file = openSync(path, 'r');
-    try {
-      const bytes = new Uint8Array(LARGEST_SPEC + 1);
-      let length = 0;
-      let read = -1;
-      while (read !== 0 && length < bytes.length) {
-        read = readSync(file, bytes, length, bytes.length - length, null);
-        length += read;
-      }
-      return bytes.subarray(0, length);
-    } finally {
-      closeSync(file);
-    }
-  } catch (error) {
     throw faultOf(error, 'read', name);
   }
 }
