@@ -54,6 +54,7 @@ const REASONS: Readonly<Record<string, readonly [string, string]>> = {
   ENAMETOOLONG: ['the name is too long', 'Give a shorter one.'],
   ELOOP: ['its links lead round in a circle', 'Give the file itself.'],
   EINVAL: ['the name cannot be used here', 'Give another name.'],
+  ERR_INVALID_ARG_VALUE: ['the name cannot be used here', 'Give another name.'],
   EBUSY: ['another program holds it', 'Close that program and run it again.'],
   EMFILE: ['too many files are open', 'Close some programs and run it again.'],
   EIO: ['the disk reports an error', 'Try another disk.'],
