@@ -5,15 +5,13 @@ import { comparisonJson } from '../compare/comparison-json.ts';
 import { comparisonText } from '../compare/comparison-text.ts';
 import { plainText } from '../diagnostics/plain-text.ts';
 import { compareGowns, comparisonSvg, type NamedGown } from '../outputs/comparison.ts';
-import { draft } from '../pipeline.ts';
+import { draftedSpec } from './drafted-spec.ts';
 import { ExitStatus } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
-import { readAtRevision } from './git-file.ts';
 import type { Machine } from './machine.ts';
 import { planGownLays } from './plan-gown-lays.ts';
 import { hasErrors, printFindings } from './print-findings.ts';
-import { basesBeside, readSource } from './read-source.ts';
-import { fileAtRevision } from './revision.ts';
+import { versionsCutFrom } from './versions-cut-from.ts';
 import { writeNewFile } from './write-new-file.ts';
 
 export interface CompareFlags {
@@ -38,7 +36,8 @@ export async function compareSpecs(
     else printFindings(failed, machine);
     return ExitStatus.specWrong;
   }
-  const comparison = await withLays(before, after, flags, machine);
+  const cutFrom = versionsCutFrom(now, before, after, machine);
+  const comparison = await withLays(before, after, cutFrom, flags, machine);
   const drawing = flags.out === undefined ? undefined : writeDrawing(flags.out, comparison, machine);
   if (flags.json) machine.out(`${JSON.stringify(comparisonJson(comparison), null, 2)}\n`);
   else {
@@ -52,34 +51,19 @@ export async function compareSpecs(
 async function withLays(
   before: NamedGown,
   after: NamedGown,
+  cutFrom: ReadonlyMap<string, NamedGown>,
   { lays }: CompareFlags,
   machine: Machine,
 ): Promise<Comparison> {
-  if (lays === false || before.gown.content === after.gown.content) return compareGowns(before, after);
+  if (lays === false || before.gown.content === after.gown.content)
+    return compareGowns(before, after, cutFrom);
   const laid: NamedGown[] = [];
   for (const version of [before, after]) {
     const planned = await planGownLays(version.gown, 'quick', machine);
     const diagnostics = [...version.diagnostics, ...planned.diagnostics];
     laid.push({ ...version, lays: planned.lays, diagnostics });
   }
-  return compareGowns(laid[0]!, laid[1]!);
-}
-
-/** A spec from a file, or from a file at a revision, drafted; `gown` only where it can be. */
-export function draftedSpec(
-  name: string,
-  machine: Machine,
-): { readonly gown?: NamedGown; readonly diagnostics: NamedGown['diagnostics'] } {
-  const asked = fileAtRevision(name, machine);
-  const { source, diagnostics, readBase } =
-    asked === undefined
-      ? { ...readSource(name, machine), readBase: basesBeside(name, machine) }
-      : readAtRevision(asked, machine);
-  if (source === undefined) return { diagnostics };
-  const drafting = draft(source, readBase);
-  const { gown } = drafting;
-  if (gown === undefined) return { diagnostics: drafting.diagnostics };
-  return { gown: { name, gown, diagnostics: drafting.diagnostics }, diagnostics: drafting.diagnostics };
+  return compareGowns(laid[0]!, laid[1]!, cutFrom);
 }
 
 /** Into the file named, or `compare.svg` in a folder. */

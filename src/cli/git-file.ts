@@ -45,6 +45,23 @@ export function readAtRevision(asked: FileAtRevision, machine: Machine): SourceA
   };
 }
 
+/**
+ * Hashes of the commits that changed a file, the latest first.
+ *
+ * @throws MachineFault where there is no git or no repository
+ */
+export function commitsOf(file: string, most: number, machine: Machine): string[] {
+  const path = resolve(machine.folder, file);
+  const folder = nearestFolder(dirname(path));
+  const git = new Git(folder, { file, revision: 'HEAD' });
+  const inFolder = relative(folder, path).split(sep).join('/');
+  return git
+    .run(['rev-list', `--max-count=${most}`, 'HEAD', '--', inFolder])
+    .toString()
+    .split('\n')
+    .filter((line) => /^[0-9a-f]{40,64}$/.test(line));
+}
+
 /** The folder itself may be gone by now, as the file may. */
 function nearestFolder(folder: string): string {
   let at = folder;

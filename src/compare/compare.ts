@@ -1,5 +1,5 @@
 import { type ClothState, clothStates } from './cloth-state.ts';
-import { comparePieces, type PieceChanges } from './compare-pieces.ts';
+import { type CutVersion, comparePieces, type PieceChanges } from './compare-pieces.ts';
 import { type FindingChanges, findingChanges } from './finding-changes.ts';
 import type { GownVersion } from './gown-version.ts';
 import { type LayChange, layChanges } from './lay-changes.ts';
@@ -28,16 +28,47 @@ export interface Comparison {
   readonly findings: FindingChanges;
 }
 
-/** What changed between two versions of a gown, and what it means for cloth that was cut by the old one. */
-export function compare(old: GownVersion, now: GownVersion, sheets?: SheetChanges): Comparison {
+/** What a comparison may know beside the two versions. */
+export interface BesideVersions {
+  readonly sheets?: SheetChanges;
+  /** By layer: the version that its cloth was cut from, where that is neither the old nor the new one. */
+  readonly cutFrom?: ReadonlyMap<string, CutVersion & { readonly name: string }>;
+}
+
+/** What changed between two versions of a gown, and what it means for cloth that was cut by an earlier one. */
+export function compare(
+  old: GownVersion,
+  now: GownVersion,
+  { sheets, cutFrom = new Map() }: BesideVersions = {},
+): Comparison {
   return {
     old,
     now,
     spec: specChanges(old.spec, now.spec),
-    pieces: comparePieces(old, now),
-    cloth: clothStates(old, now),
+    pieces: piecesOnTable(old, now, cutFrom),
+    cloth: clothStates(old, now, cutFrom),
     lays: layChanges(old.lays, now.lays),
     ...(sheets === undefined ? {} : { sheets }),
     findings: findingChanges(old.findings, now.findings),
+  };
+}
+
+/** Each layer against the version that its cloth was cut from. */
+function piecesOnTable(
+  old: GownVersion,
+  now: GownVersion,
+  cutFrom: NonNullable<BesideVersions['cutFrom']>,
+): PieceChanges {
+  const versions = [...new Set(cutFrom.values())].map((version) => ({
+    version,
+    pieces: comparePieces(version, now),
+  }));
+  const plain = comparePieces(old, now);
+  const forLayer = (layer: string): PieceChanges =>
+    versions.find(({ version }) => version === cutFrom.get(layer))?.pieces ?? plain;
+  const all = [plain, ...versions.map(({ pieces }) => pieces)];
+  return {
+    changes: plain.changes.map((change, i) => forLayer(change.layer).changes[i]!),
+    dropped: all.flatMap((pieces) => pieces.dropped.filter(({ layer }) => forLayer(layer) === pieces)),
   };
 }

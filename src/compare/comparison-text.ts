@@ -77,6 +77,8 @@ function stateKey(state: ClothState): string {
 }
 
 function stateTitle(state: ClothState, oldName: string): string {
+  if (typeof state === 'object' && state.found !== undefined)
+    return `Cloth on the table, cut from ${state.found} (${state.cutFrom})`;
   if (typeof state === 'object')
     return `Cut from another version (${state.cutFrom}), compared with ${oldName} all the same`;
   return {

@@ -25,9 +25,17 @@ export interface NamedGown {
 }
 
 /** Two gowns, their lays where they were planned, and the new one's sheets against the old one's. */
-export function compareGowns(old: NamedGown, now: NamedGown): Comparison {
+export function compareGowns(
+  old: NamedGown,
+  now: NamedGown,
+  cutFrom: ReadonlyMap<string, NamedGown> = new Map(),
+): Comparison {
   const { again, gone, count } = sheetsSince(old.gown, now.gown, paperOf(now.gown));
-  return compare(versionOf(old), versionOf(now), { again, gone, count });
+  const known = new Map([...new Set(cutFrom.values())].map((version) => [version, versionOf(version)]));
+  return compare(versionOf(old), versionOf(now), {
+    sheets: { again, gone, count },
+    cutFrom: new Map([...cutFrom].map(([layer, version]) => [layer, known.get(version)!])),
+  });
 }
 
 function versionOf({ name, gown, diagnostics, lays = [] }: NamedGown): GownVersion {

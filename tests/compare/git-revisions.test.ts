@@ -6,7 +6,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/main.ts';
 import { RecordingMachine } from '../cli/recording-machine.ts';
 import { Repository } from './repository.ts';
-import { cone } from './versions.ts';
+import { cone, drafted } from './versions.ts';
 
 const long = cone();
 const short = cone({ lengths: { at: { 'centre-front': 980, 'centre-back': 980 } } });
@@ -96,6 +96,32 @@ describe('a spec at revisions of a real repository', () => {
     repository.commit({ 'set/base.yaml': short });
     expect(await verdicts(repository.folder, 'set/second.yaml@HEAD~1', 'set/second.yaml')).toEqual(RAISED);
     expect(await verdicts(repository.folder, 'set/second.yaml@HEAD', 'set/second.yaml')).toEqual(KEPT);
+  });
+
+  it('cloth that was cut from an earlier version still is held against that version', async () => {
+    const layers = { layers: ['lining', 'shell'].map((name) => ({ name, cloth: 'calico', hem: 'faced' })) };
+    const hem = (length: number, more = {}) =>
+      cone({ ...layers, lengths: { at: { 'centre-front': length, 'centre-back': length } }, ...more });
+    const cut = { cut: { shell: drafted(hem(1000)).content } };
+    const first = repository.commit({ 'kept.yaml': hem(1000) });
+    repository.commit({ 'kept.yaml': hem(980, cut) });
+    repository.commit({ 'kept.yaml': hem(990, cut) });
+    const { stdout } = await gorewright(
+      repository.folder,
+      'compare',
+      '--json',
+      'kept.yaml@HEAD~1',
+      'kept.yaml',
+    );
+    const pieces: { layer: string; gore: string; verdict: string; mm: number; cloth: string }[] =
+      JSON.parse(stdout).pieces;
+    const side = (layer: string) => pieces.find((piece) => piece.layer === layer && piece.gore === 'side');
+    // 10 mm longer than the version before, and 10 mm shorter than the one that the shell was cut from.
+    expect(side('lining')).toMatchObject({ verdict: 'let-out', cloth: 'not-cut' });
+    expect(side('shell')).toMatchObject({ verdict: 're-mark', mm: 10 });
+    const text = await gorewright(repository.folder, 'compare', 'kept.yaml@HEAD~1', 'kept.yaml');
+    expect(text.stdout).toContain(`Cloth on the table, cut from kept.yaml@${first.slice(0, 12)}`);
+    expect(text.stdout).toContain('Not cut yet: lining');
   });
 
   it('a wrong spec of an earlier time is told with its line, as that revision has it', async () => {
