@@ -98,5 +98,5 @@ function overlayOf(
 }
 
 function linesOf({ cutEdges, piece }: CutPiece) {
-  return { cut: cutEdges.map((edge) => edge.curves), sew: piece.edges.map((edge) => edge.curves) };
+  return { cut: [cutEdges.flatMap((edge) => edge.curves)], sew: piece.edges.map((edge) => edge.curves) };
 }

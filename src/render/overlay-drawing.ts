@@ -12,6 +12,7 @@ export interface Overlay {
   readonly title: string;
   /** What becomes of it, a line each. */
   readonly words: readonly string[];
+  /** Cut lines are whole outlines, seam lines one run an edge. */
   readonly old: { readonly cut: Runs; readonly sew: Runs };
   readonly now: { readonly cut: Runs; readonly sew: Runs };
 }
@@ -69,7 +70,7 @@ function panelOf(overlay: Overlay) {
       const path = (runs: Runs, line: LineStyle, name: string): Mark => ({
         kind: 'path',
         runs: runs.map((run) => run.map((curve) => translated(curve, shift))),
-        closed: false,
+        closed: name.endsWith('cut'),
         line,
         class: name,
       });
