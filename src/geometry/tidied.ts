@@ -1,18 +1,21 @@
 import type { Arc, Curve, Line } from './curve.ts';
-import { derivativeAt, tangentAt } from './evaluate.ts';
+import { derivativeAt, endOf, tangentAt } from './evaluate.ts';
 import { cross, distance, dot } from './point.ts';
 import { JOIN } from './tolerances.ts';
 
-/** Shortest piece worth keeping, mm: less than the rounding of a drawn coordinate. */
-const CRUMB = 1e-7;
+/** Shortest piece worth keeping, mm. Smaller ones are rounding, and have no direction once they are drawn. */
+const CRUMB = 0.01;
 
-/** A run without pieces that have no length (and so no direction), and with lines and arcs that go on made one. */
+/** A run without crumbs, and with lines and arcs that go on made one. What lay before a crumb reaches to its end. */
 export function tidied(run: readonly Curve[]): Curve[] {
   const kept: Curve[] = [];
   for (const curve of run) {
-    const speed = derivativeAt(curve, 0.5);
-    if (Math.hypot(speed.x, speed.y) < CRUMB) continue;
     const last = kept[kept.length - 1];
+    const speed = derivativeAt(curve, 0.5);
+    if (Math.hypot(speed.x, speed.y) < CRUMB) {
+      if (last !== undefined && last.kind !== 'arc') kept[kept.length - 1] = { ...last, to: endOf(curve) };
+      continue;
+    }
     const one = last === undefined ? undefined : asOne(last, curve);
     if (one === undefined) kept.push(curve);
     else kept[kept.length - 1] = one;
