@@ -11,7 +11,7 @@ import { writtenText } from './plain-text.ts';
 export function writeSvg(drawing: Drawing): string {
   const box = viewBox(drawing);
   const open =
-    `<svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="${number(drawing.width)}mm" ` +
+    `<svg xmlns="http://www.w3.org/2000/svg" stroke-linejoin="round" version="1.1" width="${number(drawing.width)}mm" ` +
     `height="${number(drawing.height)}mm" viewBox="${box}" font-family="Helvetica, Arial, sans-serif">`;
   const title = drawing.title === undefined ? [] : [`<title>${escaped(drawing.title)}</title>`];
   return [open, ...title, ...drawing.marks.flatMap((mark) => linesOf(mark)), '</svg>', ''].join('\n');
