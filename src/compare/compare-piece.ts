@@ -79,7 +79,7 @@ function leastSewn({ piece, allowances }: CutPiece, seams: readonly OutlineSampl
   return [...seams, ...beyond];
 }
 
-function withoutLeft({ left: _, ...edge }: EdgeChange): EdgeChange[] {
+function withoutLeft({ left: _left, corner: _corner, ...edge }: EdgeChange): EdgeChange[] {
   return edge.comesOff === undefined ? [] : [edge];
 }
 
@@ -130,8 +130,10 @@ function movedMarks(old: CutPiece, piece: CutPiece, shift: Point): PieceChange['
 }
 
 function sameNotches(old: CutPiece, piece: CutPiece): boolean {
-  const before = notchPlaces(old);
-  const after = notchPlaces(piece);
+  // A piece that was cut on the fold has the marks of its one drawn side on both.
+  const opened = piece.piece.middle !== undefined && old.piece.cut === 'on-fold';
+  const before = notchPlaces(old, opened);
+  const after = notchPlaces(piece, opened);
   return (
     before.length === after.length &&
     before.every(
@@ -141,8 +143,12 @@ function sameNotches(old: CutPiece, piece: CutPiece): boolean {
   );
 }
 
-function notchPlaces({ piece, notches }: CutPiece): { left: boolean; distance: number }[] {
-  return notches
-    .map(({ edge, distance }) => ({ left: edge === piece.frontEdge, distance }))
+function notchPlaces({ piece, notches }: CutPiece, opened: boolean): { left: boolean; distance: number }[] {
+  const places = notches.map(({ edge, distance }) => ({
+    left: !opened && edge === piece.frontEdge,
+    distance,
+  }));
+  return places
+    .filter((place, i) => !opened || places.findIndex(({ distance }) => distance === place.distance) === i)
     .sort((a, b) => Number(a.left) - Number(b.left) || a.distance - b.distance);
 }

@@ -81,12 +81,13 @@ function pieceJson({
   };
 }
 
-function edgeJson({ edge, from, comesOff, left }: EdgeChange): object {
+function edgeJson({ edge, from, comesOff, left, corner }: EdgeChange): object {
   return {
     edge,
     ...(from === undefined ? {} : { from }),
     ...(comesOff === undefined ? {} : { comesOff: roundedAll(comesOff) }),
     ...(left === undefined ? {} : { left: roundedAll(left) }),
+    ...(corner === undefined ? {} : { corner }),
   };
 }
 

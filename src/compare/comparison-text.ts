@@ -45,6 +45,8 @@ function section(title: string, lines: readonly string[]): string {
 
 function specLines({ path, old, now }: SpecChange, units: Units): string[] {
   if ((now ?? old)!.kind === 'note') return [`${path}: the note ${noteWords(old, now)}`];
+  // The items of a list that comes or goes as a whole are told by their own lines.
+  if ((old ?? now)!.kind === 'order' && (old === undefined || now === undefined)) return [];
   if (old === undefined) return [`${path}: ${valueWords(now!, units)}, new`];
   if (now === undefined) return [`${path}: ${valueWords(old, units)}, taken out`];
   const difference = differenceWords(old, now, units);

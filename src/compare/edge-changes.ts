@@ -32,6 +32,7 @@ export function edgeChanges(laid: LaidPiece): EdgeChange[] {
         edge: name,
         ...(comesOff === undefined ? {} : { comesOff }),
         ...(left === undefined ? {} : { left }),
+        ...(lefts[index] === undefined && left !== undefined ? { corner: true as const } : {}),
         ...(index === WAIST || index === HEM ? { from: frontEdge } : {}),
       },
     ];

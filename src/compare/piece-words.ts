@@ -58,6 +58,8 @@ function isTooLittle({ wanted, least }: NonNullable<EdgeChange['left']>): boolea
 
 function leftWords(edge: EdgeChange, left: NonNullable<EdgeChange['left']>, units: Units): string {
   const at = placeWords(edge, left.at, units);
+  if (edge.corner)
+    return `a corner of the allowance is ${edgeWords(left.wanted - left.least, units)} short, ${at}`;
   if (left.least < 0)
     return `the seam line runs ${edgeWords(-left.least, units)} outside the cloth, most ${at}`;
   return `${edgeWords(left.least, units)} of ${edgeWords(left.wanted, units)} allowance left, least ${at}`;

@@ -57,23 +57,24 @@ function addList(values: Values, path: string, key: string, list: readonly unkno
   } else if (lists.length === list.length) {
     values.set(path, { kind: 'text', value: lists.map((names) => `[${names.join(', ')}]`) });
   } else {
-    const names = itemNames(list as readonly object[]);
-    if (names.every((name) => Number.isNaN(Number(name)))) values.set(path, { kind: 'order', value: names });
+    const { key: nameKey, names } = itemNames(list as readonly object[]);
+    if (nameKey !== undefined) values.set(path, { kind: 'order', value: names });
     for (const [i, item] of list.entries()) {
-      // An item's name is in the path of all its values.
-      const { name, ...rest } = item as { readonly name?: unknown };
-      addSection(values, `${path}.${names[i]}.`, name === names[i] ? rest : (item as object));
+      // What tells an item apart is in the path of all its values.
+      const rest = Object.entries(item as object).filter(([own]) => own !== nameKey);
+      addSection(values, `${path}.${names[i]}.`, Object.fromEntries(rest));
     }
   }
 }
 
 /** A list's items by name, date, seam or whatever else tells each apart, else by their number. */
-function itemNames(list: readonly object[]): string[] {
+function itemNames(list: readonly object[]): { readonly key?: string; readonly names: readonly string[] } {
   for (const key of ['name', 'date', 'seam', 'down', 'kind']) {
     const names = list.map((item) => (item as Readonly<Record<string, unknown>>)[key]);
-    if (names.every((name) => typeof name === 'string') && new Set(names).size === names.length) return names;
+    if (names.every((name) => typeof name === 'string') && new Set(names).size === names.length)
+      return { key, names };
   }
-  return list.map((_, i) => String(i + 1));
+  return { names: list.map((_, i) => String(i + 1)) };
 }
 
 /** Sections whose keys are names that the maker chose. */

@@ -5,7 +5,9 @@ import { pieceWords } from '../compare/piece-words.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { CutPiece } from '../draft/piece.ts';
 import type { Curve } from '../geometry/curve.ts';
-import { translated } from '../geometry/transform.ts';
+import { endOf } from '../geometry/evaluate.ts';
+import { reversedRun } from '../geometry/split.ts';
+import { reflected, translated } from '../geometry/transform.ts';
 import type { LayPlan } from '../lay-plans/lay-plan.ts';
 import type { DraftedGown } from '../pipeline.ts';
 import { type Overlay, overlayDrawing } from '../render/overlay-drawing.ts';
@@ -92,11 +94,26 @@ function overlayOf(
     verdict,
     title: `${side === undefined ? gore : `${gore} ${side}`} (${layers.join(', ')}): ${verdict}`,
     words: pieceWords(change, units),
-    old: was === undefined ? { cut: [], sew: [] } : linesOf(was),
+    old: was === undefined ? { cut: [], sew: [] } : linesOf(was, piece.piece.middle !== undefined),
     now: { cut: moved(now.cut), sew: moved(now.sew) },
   };
 }
 
-function linesOf({ cutEdges, piece }: CutPiece) {
-  return { cut: [cutEdges.flatMap((edge) => edge.curves)], sew: piece.edges.map((edge) => edge.curves) };
+interface Lines {
+  readonly cut: Overlay['old']['cut'];
+  readonly sew: Overlay['old']['sew'];
 }
+
+/** @param opened both halves of a piece that was cut on the fold, for a new one that is drawn whole */
+function linesOf({ cutEdges, piece }: CutPiece, opened = false): Lines {
+  const seams = piece.edges.filter(({ name }) => !opened || name !== 'fold').map(({ curves }) => curves);
+  const fold = cutEdges.findIndex(({ name }) => name === 'fold');
+  if (!opened || fold < 0) return { cut: [cutEdges.flatMap(({ curves }) => curves)], sew: seams };
+  // Round the half from one end of the fold to the other, and back round its mirror image.
+  const half = [1, 2, 3].flatMap((step) => cutEdges[(fold + step) % cutEdges.length]!.curves);
+  const about = endOf(half[half.length - 1]!);
+  const mirrored = (run: readonly Curve[]) => reversedRun(run.map((curve) => reflected(curve, about, DOWN)));
+  return { cut: [[...half, ...mirrored(half)]], sew: [...seams, ...seams.map(mirrored)] };
+}
+
+const DOWN = { x: 0, y: 1 };

@@ -65,6 +65,7 @@ describe('what fittings mean for the cloth that was cut', () => {
     expect(change.verdict).toBe('re-mark');
     expect(change.amount).toBeCloseTo(8, 1);
     expect(change.piece.piece.middle).toBe('front');
+    expect(change.marks).toEqual(['seam-line']);
   });
 
   it('back from two sides to a pair: the worse of both sides counts', () => {
