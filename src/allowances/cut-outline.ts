@@ -8,7 +8,7 @@ import { nearestOnRun } from '../geometry/nearest.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
 import { partOf, reversedRun } from '../geometry/split.ts';
 import { tidied } from '../geometry/tidied.ts';
-import { FIT } from '../geometry/tolerances.ts';
+import { FIT, JOIN } from '../geometry/tolerances.ts';
 import { reflected } from '../geometry/transform.ts';
 import type { AllowancePlan } from './allowance-plan.ts';
 import { lengthened, mirroredBelowHem } from './mirror-hem.ts';
@@ -132,11 +132,17 @@ function hemCorner(side: Side, hem: Side, plan: AllowancePlan): HemCornerResult 
 function mirroredCorner(side: Side, hem: Side, reach: number): HemCornerResult | undefined {
   const hemLine = lengthened(firstStretch(hem.seam, reach), reach);
   const atHem = meeting(side.cut, hemLine, reach, endOf(side.cut[side.cut.length - 1]!));
-  if (atHem === undefined) return undefined;
+  // On a very steep hem the side's cut line passes the lengthened hem line by: nothing to mirror it across.
+  if (atHem === undefined || !startsOn(hemLine, atHem.after)) return undefined;
   const below = mirroredBelowHem(atHem.before, hemLine, hem.width);
   if (below === undefined) return undefined;
   const bottom = startingAt(lengthened(hem.cut, reach), endOf(below[below.length - 1]!));
   return { side: [...atHem.before, ...endingAt(below, startOf(bottom[0]!))], bottom };
+}
+
+/** Whether one run begins on another itself, not on what `meeting` lengthened it by. */
+function startsOn(run: readonly Curve[], after: readonly Curve[]): boolean {
+  return nearestOnRun(run, startOf(after[0]!)).distance <= JOIN;
 }
 
 /** The run from its nearest point to `start` on, without the lengthening at its far end. */

@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import type { CutPiece } from '../../src/draft/piece.ts';
+import { endOf, startOf } from '../../src/geometry/evaluate.ts';
 import { type LaysPlanned, planLays } from '../../src/lay-plans/plan-lays.ts';
 import { compareGowns, comparisonSvg } from '../../src/outputs/comparison.ts';
 import {
@@ -47,6 +49,7 @@ export async function trialOf(text: string, { mostSheets, lays }: Thoroughness):
     isDrafted = gown !== undefined && !hasErrors(drafting);
     if (gown !== undefined && isDrafted) faults.push(...faultsOfReport(gown.report));
     if (gown === undefined && !hasErrors(drafting)) faults.push('nothing was drafted, and no error says why');
+    if (gown !== undefined && isDrafted) faults.push(...gown.cut.pieces.flatMap(gapsOf));
     if (gown !== undefined && isDrafted && paperArea(gown) < mostSheets * SHEET) {
       isWritten = true;
       const planned = lays ? quickLays(gown) : undefined;
@@ -109,6 +112,22 @@ async function faultsOfOutputs(
       .map(({ gore, verdict }) => `compared with itself, ${gore} is ${verdict}`),
   ];
 }
+
+/** Where the lines of a piece do not run on from each other: drawn, such a gap would be closed in silence. */
+function gapsOf({ gore, piece, cutEdges }: CutPiece): string[] {
+  return [piece.edges, cutEdges].flatMap((edges) => {
+    const lines = edges.flatMap(({ name, curves }) => curves.map((curve) => ({ name, curve })));
+    return lines.flatMap(({ name, curve }, i) => {
+      const next = lines[(i + 1) % lines.length]!;
+      const [end, start] = [endOf(curve), startOf(next.curve)];
+      const gap = Math.hypot(end.x - start.x, end.y - start.y);
+      return gap <= GAP ? [] : [`${gore}: ${gap.toFixed(4)} mm between ${name} and ${next.name}`];
+    });
+  });
+}
+
+/** mm, a hundredth of what a printer can show. */
+const GAP = 0.001;
 
 function faultsOfFile(name: string, content: string | Uint8Array): string[] {
   if (typeof content !== 'string') return faultsOfPdf(content);
