@@ -56,5 +56,5 @@ function trueWaist(spec: Spec, measures: GownMeasures): Diagnostic[] {
   const { sewn } = measures.waist;
   const seam = spec.bodice.waistSeam;
   if (Math.abs(sewn - seam) <= WAIST_AGREES) return [];
-  return [topsMissBodice(placeOf(spec, 'bodice', 'waistSeam'), sewn, seam, measures)];
+  return [topsMissBodice(placeOf(spec, 'bodice', 'waist-seam'), sewn, seam, measures)];
 }
