@@ -1,3 +1,5 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { HOSTILE_TEXT } from './hostile-values.ts';
@@ -36,6 +38,15 @@ describe(`specs that something happened to (from seed ${firstSeed})`, () => {
     },
     patience,
   );
+});
+
+/** Specs that something went wrong with once, each with what it was. */
+describe('specs that once went wrong', () => {
+  const folder = join(import.meta.dirname, 'found');
+  it.each(readdirSync(folder).sort())('%s', async (file) => {
+    const { faults } = await trialOf(readFileSync(join(folder, file), 'utf8'), ALL_DRAWN);
+    expect(faults).toEqual([]);
+  });
 });
 
 describe('hostile words where any words may stand', () => {
