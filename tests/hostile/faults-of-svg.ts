@@ -26,7 +26,7 @@ const UNFIT = /(?!\n)[\p{Cc}\u202a-\u202e\u2066-\u2069\ufffe\uffff]|\p{Cs}/u;
 const ELEMENTS = new Set(['svg', 'g', 'path', 'text', 'title']);
 /** Attributes that hold words: the rest hold numbers. */
 const WORDS =
-  /^(class|data-[a-z-]+|xmlns|version|fill|stroke|font-family|font-weight|text-anchor|overflow|preserveAspectRatio)$/;
+  /^(class|data-[a-z-]+|xmlns|version|fill|stroke|stroke-linejoin|font-family|font-weight|text-anchor|overflow|preserveAspectRatio)$/;
 const NUMBERS = /^(?:[MLCAZ, ]|rotate\(|\)|mm|-?\d+(?:\.\d+)?)*$/;
 
 function faultsOfElement(element: Element, faults: string[]): void {
