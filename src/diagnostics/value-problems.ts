@@ -32,6 +32,13 @@ export const wrongKind = (span: Span, key: string, found: string, expected: stri
   hint: expected === 'a section' ? 'write its keys below it, set in, each with a value' : `write ${expected}`,
 });
 
+export const tooManyItems = (span: Span, key: string, count: number, most: number): Diagnostic => ({
+  ...problem('too-many-items', span),
+  message: `${quoted(key)} is a list of ${count} where at most ${most} can stand`,
+  why: 'so long a list is a slip of the hand, and would keep you waiting for minutes',
+  hint: 'look whether a part of it was pasted several times; what one gown cannot hold goes into a second spec',
+});
+
 export const emptyValue = (span: Span, key: string, expected: string): Diagnostic => ({
   ...problem('empty-value', span),
   message: `nothing stands after ${quoted(`${key}:`)}`,

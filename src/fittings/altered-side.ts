@@ -35,7 +35,10 @@ export function insetSide(
     const across = acrossAt(frame, slant, part);
     return along(frame.bySlant(slant, part), across, side === 'front' ? moving : -moving);
   };
-  const speedAt = (slant: number): number => Math.hypot(velocityAt(slant).x, velocityAt(slant).y);
+  const speedAt = (slant: number): number => {
+    const { x, y } = velocityAt(slant);
+    return Math.hypot(x, y);
+  };
   const slantAt = lastKept(byLength(speedAt, reach));
   return {
     placeAt: (s) => {

@@ -44,6 +44,8 @@ class Fitter {
   /** What every layer has, and what single layers have: in the order of the fittings. */
   private readonly altered = new Map<string, Alterations>();
 
+  private readonly drawn = new Map<Alterations, Map<GownDraft, Sides | Undraftable>>();
+
   constructor(
     private readonly spec: Spec,
     private readonly drafts: LayerDrafts,
@@ -109,12 +111,14 @@ class Fitter {
     return this.drafts.layers.find((one) => one.layer.name === layer)?.draft ?? this.drafts.gown;
   }
 
-  private sides(layer: string | undefined, { left, right }: Alterations): Sides | Undraftable {
+  /** What one fitting leaves the next one begins with: drawn once. */
+  private sides(layer: string | undefined, alterations: Alterations): Sides | Undraftable {
     const draft = this.draftOf(layer);
-    const one = fittedSide(draft, left, right);
-    if ('reason' in one || left === right) return 'reason' in one ? one : { left: one, right: one };
-    const other = fittedSide(draft, right, left);
-    return 'reason' in other ? other : { left: one, right: other };
+    const known = this.drawn.get(alterations)?.get(draft);
+    if (known !== undefined) return known;
+    const sides = sidesOf(draft, alterations);
+    this.drawn.set(alterations, (this.drawn.get(alterations) ?? new Map()).set(draft, sides));
+    return sides;
   }
 
   private joined(layer: string | undefined): GownDraft | undefined {
@@ -160,6 +164,13 @@ class Fitter {
     const words = allRound > 0 ? 'longer' : 'shorter';
     this.diagnostics.push(problems.waistEdgeMoved(placeOf(spec, 'fittings', index, 'waist'), by, words));
   }
+}
+
+function sidesOf(draft: GownDraft, { left, right }: Alterations): Sides | Undraftable {
+  const one = fittedSide(draft, left, right);
+  if ('reason' in one || left === right) return 'reason' in one ? one : { left: one, right: one };
+  const other = fittedSide(draft, right, left);
+  return 'reason' in other ? other : { left: one, right: other };
 }
 
 /** Less than this of a waist is not worth a word, mm. */

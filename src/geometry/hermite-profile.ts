@@ -13,9 +13,14 @@ export function hermiteProfile(
   slopes: readonly number[],
 ): Profile {
   const pieceAt = (at: number): number => {
-    let i = 0;
-    while (i < x.length - 2 && at > x[i + 1]!) i++;
-    return i;
+    let low = 0;
+    let high = x.length - 2;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (at > x[middle + 1]!) low = middle + 1;
+      else high = middle;
+    }
+    return low;
   };
   return {
     joins: x,

@@ -20,8 +20,17 @@ export function problemsOfIssue(issue: z.core.$ZodIssue, root: Written): Diagnos
     const { diagnostic, expected } = (issue.params ?? {}) as FaultAtPath;
     return diagnostic === undefined ? missingOrWrong(root, path, expected ?? 'a value') : [diagnostic];
   }
+  const written = writtenAt(root, path);
+  if (issue.code === 'too_big' && written?.kind === 'list' && written.items.length > PAIR) {
+    const most = Number(issue.maximum);
+    if (most > PAIR)
+      return [problems.tooManyItems(placeOfWritten(written), written.label, written.items.length, most)];
+  }
   return missingOrWrong(root, path, expectedBy(issue));
 }
+
+/** Items of the only list whose length is fixed. */
+const PAIR = 2;
 
 /** Of several forms, the one whose kind was written tells what is wrong with it. */
 function problemsOfUnion(issue: z.core.$ZodIssueInvalidUnion, root: Written, path: Path): Diagnostic[] {

@@ -10,6 +10,21 @@ export interface Bounds {
   readonly of: string;
 }
 
+/** Most items of a list: several times what any gown has, and few enough that a spec of nothing else is drafted in seconds. */
+export const MOST = {
+  gores: 120,
+  layers: 60,
+  parts: 60,
+  tiers: 60,
+  girths: 200,
+  trims: 200,
+  notions: 500,
+  bustlePoints: 60,
+  fittings: 24,
+  pinned: 60,
+  levelled: 200,
+} as const;
+
 const degrees = (angle: number) => (angle * Math.PI) / 180;
 
 export const BOUNDS = {

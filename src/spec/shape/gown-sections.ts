@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
-import { BOUNDS } from './bounds.ts';
-import { described, named, optional, section } from './section.ts';
+import { BOUNDS, MOST } from './bounds.ts';
+import { described, list, named, optional, section } from './section.ts';
 import { angle, count, length, share, times } from './values.ts';
 import { flag, name, notes, oneOf, station } from './words.ts';
 
@@ -60,7 +60,7 @@ export const gore = section({
 export const petticoat = section({
   measured: optional(oneOf('along', 'vertical')),
   ease: optional(length(BOUNDS.ease)),
-  girths: optional(z.array(section({ down: length(BOUNDS.down), girth: length(BOUNDS.girth) }))),
+  girths: optional(list(section({ down: length(BOUNDS.down), girth: length(BOUNDS.girth) }), MOST.girths)),
   hoop: optional(length(BOUNDS.girth), 'Girth of the lowest hoop'),
   'hoop-off-floor': optional(length(BOUNDS.offFloor)),
   notes: optional(notes()),

@@ -1,8 +1,8 @@
 import * as z from 'zod/mini';
-import { BOUNDS } from './bounds.ts';
+import { BOUNDS, MOST } from './bounds.ts';
 import { layer } from './cloth-sections.ts';
 import { allowances, gore, lengths, train } from './gown-sections.ts';
-import { described, optional, section } from './section.ts';
+import { described, list, optional, section } from './section.ts';
 import { count, length, times } from './values.ts';
 import { flag, name, notes, oneOf, station } from './words.ts';
 
@@ -29,7 +29,7 @@ export const tiers = section({
   name: name(),
   cloth: name(),
   yoke: described(length(BOUNDS.girth), 'Edge that the first tier is gathered to, all round'),
-  tiers: z.array(length(BOUNDS.sweep)),
+  tiers: list(length(BOUNDS.sweep), MOST.tiers),
   depths: z.union([length(BOUNDS.flounce), z.array(length(BOUNDS.flounce))]),
   allowances: optional(allowances),
   notes: optional(notes()),
@@ -48,11 +48,11 @@ export const overskirt = section({
   name: name(),
   from: station(),
   to: optional(station()),
-  gores: z.array(gore),
+  gores: list(gore, MOST.gores),
   sweep: optional(length(BOUNDS.sweep)),
   lengths,
   train: optional(train),
-  layers: z.array(layer),
+  layers: list(layer, MOST.layers),
   fastened: optional(oneOf('hooks', 'buttons', 'snaps', 'ties')),
   edges: optional(oneOf('bound', 'faced', 'turned'), 'How its end edges are finished'),
   'quick-release': optional(flag()),

@@ -27,6 +27,11 @@ export function named<Value extends z.core.$ZodType>(value: Value) {
   );
 }
 
+/** A list of at most so many: what is longer is a slip, and would keep the tool busy for minutes. */
+export function list<Item extends z.core.$ZodType>(item: Item, most: number) {
+  return z.array(item).check(z.maxLength(most));
+}
+
 /** A key that may be left out, and what an editor says about it. */
 export function optional<Value extends z.core.$ZodType>(value: Value, description?: string) {
   const schema = z.exactOptional(value);

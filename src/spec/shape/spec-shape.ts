@@ -1,11 +1,11 @@
 import * as z from 'zod/mini';
 import { notOneOf } from '../../diagnostics/value-problems.ts';
-import { BOUNDS } from './bounds.ts';
+import { BOUNDS, MOST } from './bounds.ts';
 import { cloths, edging, layer, notion, sewnAsOne, trim } from './cloth-sections.ts';
 import { allowances, bodice, gore, lengths, petticoat, roughCut, train } from './gown-sections.ts';
 import { leaf } from './leaf.ts';
 import { flounce, godet, overskirt, tiers } from './part-sections.ts';
-import { described, optional, section } from './section.ts';
+import { described, list, optional, section } from './section.ts';
 import { length } from './values.ts';
 import { matching, notes, oneOf, text } from './words.ts';
 import { bustle, closure, cut, dates, fitting, labour, paper } from './workroom-sections.ts';
@@ -25,27 +25,27 @@ export const specShape = section({
   without: optional(z.array(text(200)), 'Of the spec below: what this one leaves out'),
   symmetry: optional(oneOf('mirrored', 'none')),
   bodice,
-  gores: described(z.array(gore), 'From the centre front round to the centre back'),
+  gores: described(list(gore, MOST.gores), 'From the centre front round to the centre back'),
   sweep: optional(length(BOUNDS.sweep), 'Full hem all round at lengths.hem-width-at'),
   lengths,
   train: optional(train),
   allowances: optional(allowances),
   'rough-cut': optional(roughCut),
-  layers: described(z.array(layer), 'From the inside out'),
+  layers: described(list(layer, MOST.layers), 'From the inside out'),
   'sewn-as-one': optional(sewnAsOne),
   cloths,
   petticoat: optional(petticoat),
-  flounces: optional(z.array(flounce)),
-  tiers: optional(z.array(tiers)),
-  godets: optional(z.array(godet)),
-  overskirts: optional(z.array(overskirt)),
+  flounces: optional(list(flounce, MOST.parts)),
+  tiers: optional(list(tiers, MOST.parts)),
+  godets: optional(list(godet, MOST.parts)),
+  overskirts: optional(list(overskirt, MOST.parts)),
   closure: optional(closure),
   edging: optional(edging),
-  trims: optional(z.array(trim)),
+  trims: optional(list(trim, MOST.trims)),
   bustle: optional(bustle),
-  fittings: optional(z.array(fitting)),
+  fittings: optional(list(fitting, MOST.fittings)),
   labour: optional(labour),
-  notions: optional(z.array(notion)),
+  notions: optional(list(notion, MOST.notions)),
   currency: optional(matching(/^[A-Z]{3}$/, 'a currency code of ISO 4217, such as EUR')),
   dates: optional(dates),
   paper: optional(paper),

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
-import { BOUNDS } from './bounds.ts';
-import { described, named, optional, section } from './section.ts';
+import { BOUNDS, MOST } from './bounds.ts';
+import { described, list, named, optional, section } from './section.ts';
 import { count, hours, length, money, share } from './values.ts';
 import { date, flag, matching, name, notes, oneOf, station } from './words.ts';
 
@@ -22,7 +22,7 @@ export const closure = section({
 
 export const bustle = section({
   kind: oneOf('over', 'under'),
-  points: optional(z.array(section({ seam: station(), anchor: length(BOUNDS.down) }))),
+  points: optional(list(section({ seam: station(), anchor: length(BOUNDS.down) }), MOST.bustlePoints)),
   clearance: optional(length(BOUNDS.offFloor), 'Height of the bustled hem off the floor'),
   loop: optional(length(BOUNDS.trimWidth)),
   heavy: optional(flag()),
@@ -42,7 +42,7 @@ export const fitting = section({
   hem: alterations(),
   waist: alterations(),
   seams: optional(
-    z.array(
+    list(
       section({
         seam: station(),
         from: length(BOUNDS.down),
@@ -50,10 +50,11 @@ export const fitting = section({
         'take-in': described(length(BOUNDS.alter), 'On each side of the seam; negative lets out'),
         side: optional(oneOf('left', 'right', 'both')),
       }),
+      MOST.pinned,
     ),
   ),
   levelled: optional(
-    z.array(section({ from: station(), along: length(BOUNDS.down), up: length(BOUNDS.alter) })),
+    list(section({ from: station(), along: length(BOUNDS.down), up: length(BOUNDS.alter) }), MOST.levelled),
     'The hem as it was levelled: distances along it, every 7.5 cm',
   ),
   notes: optional(notes()),
