@@ -46,13 +46,24 @@ function sketchOf(plain: Plain, issues: readonly z.core.$ZodIssue[]): SketchedSp
   return {};
 }
 
-/** Takes a faulty value out of the way: an unknown key goes, a section or list becomes empty, a leaf is left out. */
+/** Items of the only list whose length is fixed; a third item makes it faulty as a whole. */
+const PAIR = 2;
+
+/**
+ * Takes a faulty value out of the way: an unknown key goes, a list that is too long ends sooner, a section or list of
+ * another kind becomes empty, a leaf is left out.
+ */
 function mend(plain: Plain, issue: z.core.$ZodIssue): void {
   const path = issue.path.map(String);
   if (issue.code === 'unrecognized_keys') {
     const section = at(plain, path);
     if (section !== undefined && !isLeaf(section))
       for (const key of issue.keys) delete (section as { [key: string]: Plain })[key];
+    return;
+  }
+  if (issue.code === 'too_big' && Number(issue.maximum) > PAIR) {
+    const list = at(plain, path);
+    if (Array.isArray(list)) list.length = Number(issue.maximum);
     return;
   }
   const parent = at(plain, path.slice(0, -1));
