@@ -5,6 +5,7 @@ import { auditFile, type FileAudit } from '../outputs/audit-file.ts';
 import { ExitStatus } from './exit-status.ts';
 import { MachineFault } from './fault.ts';
 import { findingsJson } from './findings-json.ts';
+import { jsonText } from './json-text.ts';
 import type { Machine } from './machine.ts';
 import { hasErrors, printFindings } from './print-findings.ts';
 import { readAtMost } from './read-at-most.ts';
@@ -19,12 +20,12 @@ export function auditPdf(pdf: string, file: string, flags: AuditFlags, machine: 
   const bytes = bytesOf(resolve(machine.folder, pdf), pdf);
   const { gown, diagnostics } = readGown(file, machine);
   if (gown === undefined || hasErrors(diagnostics)) {
-    if (flags.json) machine.out(`${JSON.stringify({ findings: findingsJson(diagnostics) }, null, 2)}\n`);
+    if (flags.json) machine.out(jsonText({ findings: findingsJson(diagnostics) }));
     else printFindings(diagnostics, machine);
     return ExitStatus.specWrong;
   }
   const audit = auditFile(gown, bytes);
-  if (flags.json) machine.out(`${JSON.stringify(auditJson(audit), null, 2)}\n`);
+  if (flags.json) machine.out(jsonText(auditJson(audit)));
   else {
     const { faults, figures } = auditWords(audit, pdf);
     machine.err(faults);

@@ -3,6 +3,7 @@ import { resolvedText } from '../spec/resolved-text.ts';
 import { checkTable } from './check-table.ts';
 import { ExitStatus } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
+import { jsonText } from './json-text.ts';
 import type { Machine } from './machine.ts';
 import { hasErrors, printFindings } from './print-findings.ts';
 import { readGown } from './read-gown.ts';
@@ -18,7 +19,7 @@ export function checkGown(file: string, flags: CheckFlags, machine: Machine): Ex
   if (flags.resolved) return printResolved(file, machine);
   const { gown, diagnostics } = readGown(file, machine);
   if (flags.json) {
-    machine.out(`${JSON.stringify({ ...gown?.report, findings: findingsJson(diagnostics) }, null, 2)}\n`);
+    machine.out(jsonText({ ...gown?.report, findings: findingsJson(diagnostics) }));
   } else {
     printFindings(diagnostics, machine);
     if (gown !== undefined) machine.out(checkTable(gown.report, gown.spec.units));

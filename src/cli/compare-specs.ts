@@ -8,6 +8,7 @@ import { compareGowns, comparisonSvg, type NamedGown } from '../outputs/comparis
 import { draftedSpec } from './drafted-spec.ts';
 import { ExitStatus } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
+import { jsonText } from './json-text.ts';
 import type { Machine } from './machine.ts';
 import { planGownLays } from './plan-gown-lays.ts';
 import { hasErrors, printFindings } from './print-findings.ts';
@@ -32,14 +33,14 @@ export async function compareSpecs(
   const [before, after] = versions.map(({ gown }) => gown);
   const failed = versions.filter(({ gown }) => gown === undefined).flatMap(({ diagnostics }) => diagnostics);
   if (before === undefined || after === undefined) {
-    if (flags.json) machine.out(`${JSON.stringify({ findings: findingsJson(failed) }, null, 2)}\n`);
+    if (flags.json) machine.out(jsonText({ findings: findingsJson(failed) }));
     else printFindings(failed, machine);
     return ExitStatus.specWrong;
   }
   const cutFrom = versionsCutFrom(now, before, after, machine);
   const comparison = await withLays(before, after, cutFrom, flags, machine);
   const drawing = flags.out === undefined ? undefined : writeDrawing(flags.out, comparison, machine);
-  if (flags.json) machine.out(`${JSON.stringify(comparisonJson(comparison), null, 2)}\n`);
+  if (flags.json) machine.out(jsonText(comparisonJson(comparison)));
   else {
     machine.out(comparisonText(comparison));
     if (drawing !== undefined) machine.out(`\n${plainText(drawing)}\n`);

@@ -11,6 +11,7 @@ import { draftSince, sinceText } from './draft-since.ts';
 import { ExitStatus } from './exit-status.ts';
 import { WrongCommandLine } from './fault.ts';
 import { findingsJson } from './findings-json.ts';
+import { jsonText } from './json-text.ts';
 import { knowAll } from './know-all.ts';
 import type { Machine } from './machine.ts';
 import { fontBytes } from './package-files.ts';
@@ -73,7 +74,7 @@ export async function draftIntoFolder(
   if (flags.json) {
     const changed = since && { again: since.again, gone: since.gone, count: since.count };
     machine.out(
-      `${JSON.stringify({ folder, files, ...(changed && { since: changed }), findings: findingsJson(diagnostics) }, null, 2)}\n`,
+      jsonText({ folder, files, ...(changed && { since: changed }), findings: findingsJson(diagnostics) }),
     );
   } else {
     printFindings(diagnostics, machine);

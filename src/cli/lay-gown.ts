@@ -9,6 +9,7 @@ import { lengthText } from '../workroom/length-text.ts';
 import { askedLength } from './asked-length.ts';
 import { ExitStatus } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
+import { jsonText } from './json-text.ts';
 import { knowAll } from './know-all.ts';
 import { buyingTable, layTable } from './lay-table.ts';
 import type { Machine } from './machine.ts';
@@ -49,7 +50,7 @@ export async function layGown(file: string, flags: LayFlags, machine: Machine): 
       variants.push({ supposed, spec, lays: planned.lays });
     }
   }
-  if (flags.json) machine.out(`${JSON.stringify(json(variants, diagnostics), null, 2)}\n`);
+  if (flags.json) machine.out(jsonText(json(variants, diagnostics)));
   else {
     printFindings(diagnostics, machine);
     machine.out(variants.map(text).join('\n'));

@@ -9,6 +9,7 @@ import { workroom } from '../workroom/workroom.ts';
 import { askedPaper } from './asked-paper.ts';
 import { ExitStatus } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
+import { jsonText } from './json-text.ts';
 import type { Machine } from './machine.ts';
 import { fontBytes } from './package-files.ts';
 import { planGownLays } from './plan-gown-lays.ts';
@@ -26,7 +27,7 @@ export interface QuoteFlags {
 export async function quoteGown(file: string, flags: QuoteFlags, machine: Machine): Promise<ExitStatus> {
   const { gown, diagnostics: found } = readGown(file, machine);
   if (gown === undefined || hasErrors(found)) {
-    if (flags.json) machine.out(`${JSON.stringify({ findings: findingsJson(found) }, null, 2)}\n`);
+    if (flags.json) machine.out(jsonText({ findings: findingsJson(found) }));
     else printFindings(found, machine);
     return ExitStatus.specWrong;
   }
@@ -40,7 +41,7 @@ export async function quoteGown(file: string, flags: QuoteFlags, machine: Machin
   }
   if (flags.json) {
     const report = quoteReport(gown.spec, facts.pricing) ?? null;
-    machine.out(`${JSON.stringify({ quote: report, findings: findingsJson(diagnostics) }, null, 2)}\n`);
+    machine.out(jsonText({ quote: report, findings: findingsJson(diagnostics) }));
   } else {
     printFindings(diagnostics, machine);
     machine.out(quoteText(gown.spec, facts.pricing, english(gown.spec.units)));

@@ -3,6 +3,7 @@ import { dirname, join } from 'node:path';
 import { plainText } from '../diagnostics/plain-text.ts';
 import { faultOf, MachineFault, systemCode } from './fault.ts';
 import { disk, type FileSystem } from './file-system.ts';
+import { jsonText } from './json-text.ts';
 import { LOCK_NAME, quietly, removeIfThere, takeLock, type WritingPlan } from './output-lock.ts';
 import { outputNames } from './output-names.ts';
 
@@ -69,7 +70,7 @@ function plan({ files, report }: Outputs): Output[] {
   };
   for (const [name, content] of files) add(names.get(name) ?? name, content);
   const hashes = Object.fromEntries(outputs.map(({ name, hash }) => [name, hash]));
-  add(REPORT_NAME, `${JSON.stringify({ ...report, files: hashes }, null, 2)}\n`);
+  add(REPORT_NAME, jsonText({ ...report, files: hashes }));
   return outputs;
 }
 

@@ -7,6 +7,16 @@ export function plainText(text: string): string {
   return text.replace(UNSAFE, (char) => `\\u{${(char.codePointAt(0) ?? 0).toString(16)}}`);
 }
 
+/**
+ * JSON or YAML that is laid out already, made safe on a terminal: its own line ends and tabs stay, and what is unsafe is
+ * escaped as both formats read it back. In YAML it must stand in double quotes.
+ */
+export function withEscapes(text: string): string {
+  return text.replace(UNSAFE, (char) =>
+    char === '\n' || char === '\t' ? char : `\\u${char.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
+}
+
 /** A value in a message: safe, in quotes, and never longer than a line bears. */
 export function quoted(text: string): string {
   const characters = [...text.slice(0, 2 * LONGEST_QUOTE)];

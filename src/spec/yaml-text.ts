@@ -11,6 +11,7 @@ import {
   type YAMLError,
 } from 'yaml';
 import type { Diagnostic, Source, Span } from '../diagnostics/diagnostic.ts';
+import { withEscapes } from '../diagnostics/plain-text.ts';
 import * as problems from '../diagnostics/text-problems.ts';
 import type { Written, WrittenFile, WrittenScalar } from './written.ts';
 
@@ -52,11 +53,21 @@ export function readYaml(source: Source): {
 export function writeYaml(root: Written, unitOf: (path: Path, scalar: WrittenScalar) => string): string {
   const nodeOf = (written: Written, path: Path): unknown => {
     if (written.kind === 'map')
-      return new Map([...written.entries].map(([key, value]) => [key, nodeOf(value, [...path, key])]));
+      return new Map(
+        [...written.entries].map(([key, value]) => [textValue(key), nodeOf(value, [...path, key])]),
+      );
     if (written.kind === 'list') return written.items.map((item, index) => nodeOf(item, [...path, index]));
     return plainValue(written, unitOf(path, written));
   };
-  return new Document(nodeOf(root, [])).toString({ lineWidth: 0 });
+  return withEscapes(new Document(nodeOf(root, [])).toString({ lineWidth: 0 }));
+}
+
+/** What has to be escaped can be so in double quotes only. */
+function textValue(text: string): string | Scalar<string> {
+  if (withEscapes(text) === text) return text;
+  const scalar = new Scalar(text);
+  scalar.type = Scalar.QUOTE_DOUBLE;
+  return scalar;
 }
 
 type Path = readonly (string | number)[];
@@ -64,7 +75,7 @@ type Path = readonly (string | number)[];
 /** A number keeps the digits that it was written with. */
 function plainValue({ kind, text }: WrittenScalar, unit: string): unknown {
   if (kind === 'flag') return text === 'true';
-  if (kind !== 'number' || unit !== '') return kind === 'nothing' ? null : text + unit;
+  if (kind !== 'number' || unit !== '') return kind === 'nothing' ? null : textValue(text + unit);
   const decimals = /^[+-]?\d+\.(\d+)$/.exec(text)?.[1]?.length;
   if (decimals === undefined && String(Number(text)) !== text) return text;
   const scalar = new Scalar(Number(text));
