@@ -35,7 +35,8 @@ describe('the built command line', () => {
     writeFileSync(join(folder, 'gown.yaml'), 'format: 2\n');
     const onTerminal = (set: string) =>
       inShell(
-        `export ${set}; export -f gorewright; script -qec 'bash -c "gorewright check gown.yaml"' /dev/null`,
+        // `script` asks the shell named by SHELL; one that is not bash would drop the function.
+        `export ${set} SHELL="$BASH"; export -f gorewright; script -qec 'gorewright check gown.yaml' /dev/null`,
         folder,
       ).stdout;
     expect(onTerminal('TERM=xterm')).toContain('\u001b[1;31m');
