@@ -1,9 +1,9 @@
-import { lieOf, NoFitTable, shapeOf } from './no-fit-table.ts';
+import { lieOf, NoFitTable, ROUGH_CELLS, shapeOf } from './no-fit-table.ts';
 import { halfBounds, type StripPacking, type StripProblem, signedArea } from './strip-problem.ts';
 
 /** A layout's positions, to go back to. */
 export interface LayoutState {
-  readonly length: number;
+  length: number;
   readonly x: Float64Array;
   readonly y: Float64Array;
   readonly choice: Int32Array;
@@ -31,6 +31,8 @@ export class Layout {
   readonly areas: Float64Array;
   /** Weight of each pair's overlap, symmetric, count × count. */
   readonly weights: Float64Array;
+  /** Set to 1 for an item whenever it is put down; whoever needs to know clears it. */
+  readonly moved: Uint8Array;
   /** Work done: overlaps looked up. Counted, never timed, so that the same problem gives the same packing. */
   work = 0;
   private readonly lies: readonly number[][];
@@ -50,6 +52,7 @@ export class Layout {
     this.shapeHalfHeight = Float64Array.from(bounds, ({ height }) => height);
     const areas = problem.shapes.map((outline) => Math.abs(signedArea(outline)));
     this.areas = Float64Array.from(problem.items, (item) => areas[item.attitudes[0]!.shape]!);
+    this.moved = new Uint8Array(this.count).fill(1);
     this.weights = new Float64Array(this.count * this.count).fill(1);
     this.lies = problem.items.map((item) => item.attitudes.map(lieOf));
   }
@@ -66,6 +69,7 @@ export class Layout {
   /** Puts an item down, moved the least to lie within the strip. */
   put(item: number, choice: number, x: number, y: number): void {
     const lie = this.lieAt(item, choice);
+    this.moved[item] = 1;
     this.choice[item] = choice;
     this.lie[item] = lie;
     this.halfWidth[item] = this.shapeHalfWidth[shapeOf(lie)]!;
@@ -105,8 +109,8 @@ export class Layout {
     return region.depth(dx * this.table.signX[at]!, dy * this.table.signY[at]!);
   }
 
-  /** Weighted overlap that an item would have at a place with `others[from … to)`; stops once past `limit`. */
-  costAmong(
+  /** Weighted overlap that an item would roughly have at a place with `others[from … to)`; stops once past `limit`. */
+  roughCost(
     others: Int32Array,
     from: number,
     to: number,
@@ -117,10 +121,10 @@ export class Layout {
     limit: number,
   ): number {
     const { table, weights } = this;
-    const { lies, regions } = table;
+    const { lies, roughAt, cellsPerX, cellsPerY } = table;
     const halfWidth = this.shapeHalfWidth[shapeOf(lie)]! + this.problem.gap;
     const halfHeight = this.shapeHalfHeight[shapeOf(lie)]! + this.problem.gap;
-    const row = item * this.count;
+    const pairs = item * this.count;
     let sum = 0;
     this.work++;
     for (let k = from; k < to; k++) {
@@ -132,11 +136,20 @@ export class Layout {
       const reachX = halfWidth + this.halfWidth[other]!;
       if (dx >= reachX || dx <= -reachX) continue;
       const at = this.lie[other]! * lies + lie;
-      const region = regions[at] ?? table.prepare(this.lie[other]!, lie);
-      const depth = region.depth(dx * table.signX[at]!, dy * table.signY[at]!);
+      if (roughAt[at]! < 0) table.prepare(this.lie[other]!, lie);
+      const fromLeft = dx * cellsPerX[at]! + ROUGH_CELLS / 2;
+      const fromTop = dy * cellsPerY[at]! + ROUGH_CELLS / 2;
+      const column = fromLeft >= ROUGH_CELLS ? ROUGH_CELLS - 1 : fromLeft | 0;
+      const row = fromTop >= ROUGH_CELLS ? ROUGH_CELLS - 1 : fromTop | 0;
+      const cell = roughAt[at]! + 3 * (row * ROUGH_CELLS + column);
+      const rough = table.rough;
+      const depth =
+        rough[cell]! -
+        (fromLeft - column - 0.5) * rough[cell + 1]! -
+        (fromTop - row - 0.5) * rough[cell + 2]!;
       this.work++;
       if (depth > 0) {
-        sum += depth * weights[row + other]!;
+        sum += depth * weights[pairs + other]!;
         if (sum >= limit) return sum;
       }
     }
@@ -152,6 +165,14 @@ export class Layout {
 
   state(): LayoutState {
     return { length: this.length, x: this.x.slice(), y: this.y.slice(), choice: this.choice.slice() };
+  }
+
+  /** Writes the positions over a state that nobody needs any more. */
+  keepIn(state: LayoutState): void {
+    state.length = this.length;
+    state.x.set(this.x);
+    state.y.set(this.y);
+    state.choice.set(this.choice);
   }
 
   restore(state: LayoutState): void {

@@ -1,7 +1,7 @@
 import type { Layout } from './layout.ts';
 import { shapeOf } from './no-fit-table.ts';
 
-const BANDS = 32;
+const BANDS = 12;
 
 /**
  * Which items one item could touch. Two lists, because most of the search's time would else go on items far away:

@@ -1,6 +1,6 @@
 import type { Point } from '../../geometry/curve.ts';
 import { convexSum } from './convex-sum.ts';
-import { boundaryOfUnion, contains } from './union-boundary.ts';
+import { boundaryOfUnion } from './union-boundary.ts';
 
 /** Numbers kept for a boundary segment: start x, y, unit direction x, y, length, and the ends' flags. */
 const STRIDE = 7;
@@ -23,10 +23,17 @@ export class NoFitRegion {
   private readonly rows: number;
   private readonly columnsPerUnit: number;
   private readonly rowsPerUnit: number;
-  /** Where each cell's list begins in `nearest`; an empty list is a cell wholly outside. */
+  /** Each cell's list stands in `nearest` from its start to its end. */
   private readonly starts: Int32Array;
-  private readonly nearest: Int32Array;
+  private readonly ends: Int32Array;
+  private nearest: Int32Array;
   private readonly segments: Float64Array;
+  /** 1 for a cell that lies wholly outside. */
+  private readonly outside: Uint8Array;
+  /** Depth at its middle below which a cell lies wholly outside. */
+  private readonly clear: number;
+  private readonly cellWidth: number;
+  private readonly cellHeight: number;
 
   /** Left by `depthAndWayOut`. */
   outX = 0;
@@ -53,13 +60,16 @@ export class NoFitRegion {
     this.rows = Math.max(4, Math.ceil((2 * this.halfHeight) / size));
     this.columnsPerUnit = this.columns / (2 * this.halfWidth);
     this.rowsPerUnit = this.rows / (2 * this.halfHeight);
+    this.cellWidth = 1 / this.columnsPerUnit;
+    this.cellHeight = 1 / this.rowsPerUnit;
+    const reach = Math.sqrt(this.cellWidth ** 2 + this.cellHeight ** 2) / 2;
+    this.clear = -reach - this.slack;
     this.segments = packedBoundary(sums, this.halfWidth + this.halfHeight);
-    const lists = this.listsOfCells(sums);
-    this.starts = new Int32Array(lists.length + 1);
-    lists.forEach((list, i) => {
-      this.starts[i + 1] = this.starts[i]! + list.length;
-    });
-    this.nearest = Int32Array.from(lists.flat());
+    this.starts = new Int32Array(this.columns * this.rows);
+    this.ends = new Int32Array(this.columns * this.rows);
+    this.nearest = new Int32Array(8 * this.starts.length);
+    this.listNearest(reach);
+    this.outside = this.outsideCells();
   }
 
   /** How many segments the boundary has. */
@@ -80,14 +90,13 @@ export class NoFitRegion {
 
   /** How deep the shift lies inside, 0 outside. The shift must lie within the bounds. */
   depth(x: number, y: number): number {
-    this.findNearest(x, y);
-    return this.inside === 0 ? 0 : Math.max(0, Math.sqrt(this.least) - this.slack);
+    if (this.outside[this.cellOf(x, y)] === 1) return 0;
+    return Math.max(0, this.signedDepth(x, y));
   }
 
-  /** The same, leaving the unit vector of the shortest way out in `outX` and `outY`. */
+  /** The same, leaving the unit vector of the shortest way out in `outX` and `outY`; below zero outside. */
   depthAndWayOut(x: number, y: number): number {
-    const depth = this.depth(x, y);
-    if (depth === 0) return 0;
+    const signed = this.signedDepth(x, y);
     const at = this.nearestAt;
     const tx = this.segments[at + 2]!;
     const ty = this.segments[at + 3]!;
@@ -95,20 +104,36 @@ export class NoFitRegion {
     const py = y - this.segments[at + 1]!;
     const along = Math.min(this.segments[at + 4]!, Math.max(0, px * tx + py * ty));
     const distance = Math.sqrt(this.least);
-    this.outX = (along * tx - px) / distance;
-    this.outY = (along * ty - py) / distance;
-    return depth;
+    if (distance === 0) {
+      this.outX = ty;
+      this.outY = -tx;
+    } else {
+      const sign = this.inside === 0 ? -distance : distance;
+      this.outX = (along * tx - px) / sign;
+      this.outY = (along * ty - py) / sign;
+    }
+    return signed;
+  }
+
+  private signedDepth(x: number, y: number): number {
+    this.findNearest(x, y);
+    const distance = Math.sqrt(this.least);
+    return (this.inside === 0 ? -distance : distance) - this.slack;
+  }
+
+  private cellOf(x: number, y: number): number {
+    let column = ((x + this.halfWidth) * this.columnsPerUnit) | 0;
+    let row = ((y + this.halfHeight) * this.rowsPerUnit) | 0;
+    if (column >= this.columns) column = this.columns - 1;
+    if (row >= this.rows) row = this.rows - 1;
+    return row * this.columns + column;
   }
 
   /** The boundary segment nearest to a shift, its square distance, and whether the shift lies inside. */
   private findNearest(x: number, y: number): void {
     const segments = this.segments;
-    let column = ((x + this.halfWidth) * this.columnsPerUnit) | 0;
-    let row = ((y + this.halfHeight) * this.rowsPerUnit) | 0;
-    if (column >= this.columns) column = this.columns - 1;
-    if (row >= this.rows) row = this.rows - 1;
-    const cell = row * this.columns + column;
-    const end = this.starts[cell + 1]!;
+    const cell = this.cellOf(x, y);
+    const end = this.ends[cell]!;
     let least = Infinity;
     let inside = 0;
     let nearestAt = 0;
@@ -146,46 +171,75 @@ export class NoFitRegion {
     this.nearestAt = nearestAt;
   }
 
-  /** For each cell the segments (as offsets) that can be nearest to a point of it; none where it lies outside. */
-  private listsOfCells(sums: readonly Point[][]): number[][] {
-    const lists: number[][] = [];
-    const width = 1 / this.columnsPerUnit;
-    const height = 1 / this.rowsPerUnit;
-    const reach = Math.sqrt(width * width + height * height) / 2;
-    const all = Array.from({ length: this.sides }, (_, i) => i * STRIDE);
+  /** Lists for each cell the segments (as offsets) that can be nearest to a point of it. */
+  private listNearest(reach: number): void {
+    const all = Int32Array.from({ length: this.sides }, (_, i) => i * STRIDE);
+    const candidates = new Int32Array(this.sides);
+    const distances = new Float64Array(this.sides);
+    let length = 0;
     for (let top = 0; top < this.rows; top += BLOCK) {
       for (let left = 0; left < this.columns; left += BLOCK) {
-        const x = (left + BLOCK / 2) * width - this.halfWidth;
-        const y = (top + BLOCK / 2) * height - this.halfHeight;
-        const candidates = this.within(all, x, y, reach * BLOCK).near;
+        const x = (left + BLOCK / 2) * this.cellWidth - this.halfWidth;
+        const y = (top + BLOCK / 2) * this.cellHeight - this.halfHeight;
+        const count = this.within(all, all.length, x, y, reach * BLOCK, distances, candidates, 0);
         for (let row = top; row < Math.min(top + BLOCK, this.rows); row++) {
           for (let column = left; column < Math.min(left + BLOCK, this.columns); column++) {
-            const middle = {
-              x: (column + 0.5) * width - this.halfWidth,
-              y: (row + 0.5) * height - this.halfHeight,
-            };
-            const { near, least } = this.within(candidates, middle.x, middle.y, reach);
-            const outside = least > reach && !sums.some((sum) => contains(sum, middle));
-            lists[row * this.columns + column] = outside ? [] : near;
+            if (length + count > this.nearest.length) this.nearest = longer(this.nearest, length + count);
+            const cell = row * this.columns + column;
+            const middleX = (column + 0.5) * this.cellWidth - this.halfWidth;
+            const middleY = (row + 0.5) * this.cellHeight - this.halfHeight;
+            this.starts[cell] = length;
+            length += this.within(
+              candidates,
+              count,
+              middleX,
+              middleY,
+              reach,
+              distances,
+              this.nearest,
+              length,
+            );
+            this.ends[cell] = length;
           }
         }
       }
     }
-    return lists;
+    this.nearest = this.nearest.slice(0, length);
   }
 
-  /** Which segments may be nearest to some point within `reach` of a place, and the least distance. */
+  private outsideCells(): Uint8Array {
+    const outside = new Uint8Array(this.columns * this.rows);
+    for (let row = 0; row < this.rows; row++) {
+      for (let column = 0; column < this.columns; column++) {
+        const x = (column + 0.5) * this.cellWidth - this.halfWidth;
+        const depth = this.signedDepth(x, (row + 0.5) * this.cellHeight - this.halfHeight);
+        outside[row * this.columns + column] = depth < this.clear ? 1 : 0;
+      }
+    }
+    return outside;
+  }
+
+  /** Puts those of `count` segments that may be nearest to some point within `reach` of a place into a list; how many. */
   private within(
-    segments: readonly number[],
+    segments: Int32Array,
+    count: number,
     x: number,
     y: number,
     reach: number,
-  ): { near: number[]; least: number } {
-    const distances = segments.map((at) => this.distanceTo(at, x, y));
+    distances: Float64Array,
+    into: Int32Array,
+    from: number,
+  ): number {
     let least = Infinity;
-    for (const distance of distances) if (distance < least) least = distance;
+    for (let i = 0; i < count; i++) {
+      const distance = this.distanceTo(segments[i]!, x, y);
+      distances[i] = distance;
+      if (distance < least) least = distance;
+    }
     const limit = least + 2 * reach * (1 + 1e-9);
-    return { near: segments.filter((_, i) => distances[i]! <= limit), least };
+    let to = from;
+    for (let i = 0; i < count; i++) if (distances[i]! <= limit) into[to++] = segments[i]!;
+    return to - from;
   }
 
   private distanceTo(at: number, x: number, y: number): number {
@@ -198,6 +252,12 @@ export class NoFitRegion {
     const qy = py - along * ty;
     return Math.sqrt(qx * qx + qy * qy);
   }
+}
+
+function longer(list: Int32Array, least: number): Int32Array {
+  const copy = new Int32Array(2 * least);
+  copy.set(list);
+  return copy;
 }
 
 function packedBoundary(sums: readonly Point[][], size: number): Float64Array {

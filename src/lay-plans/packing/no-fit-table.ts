@@ -9,6 +9,9 @@ const FLIPS = 4;
 /** Usual number of cells in the grid of a region: more make lists shorter and the making longer; flat from 600 to 4000. */
 const CELLS = 1024;
 
+/** Cells a side of a rough grid: small, so that all grids together stay near the processor. */
+export const ROUGH_CELLS = 16;
+
 /**
  * No-fit regions of every pair of shapes in every attitude, each made when first asked for. Flipping both shapes
  * flips the region, and swapping them turns it by half, so few are really made. A shape in an attitude is a
@@ -20,6 +23,13 @@ export class NoFitTable {
   readonly regions: (NoFitRegion | undefined)[];
   readonly signX: Int8Array;
   readonly signY: Int8Array;
+  /** Rough depths of all regions, three numbers a cell: depth at its middle, and how it lessens across and
+   * down a cell; where a pair's grid begins in it, and cells for a unit of shift. */
+  rough = new Float32Array(0);
+  readonly roughAt: Int32Array;
+  readonly cellsPerX: Float64Array;
+  readonly cellsPerY: Float64Array;
+  private readonly grids = new Map<NoFitRegion, number>();
   private readonly parts: Point[][][];
   private readonly made = new Map<number, NoFitRegion>();
   private readonly gap: number;
@@ -32,6 +42,9 @@ export class NoFitTable {
     this.regions = new Array(this.lies * this.lies).fill(undefined);
     this.signX = new Int8Array(this.lies * this.lies);
     this.signY = new Int8Array(this.lies * this.lies);
+    this.roughAt = new Int32Array(this.lies * this.lies).fill(-1);
+    this.cellsPerX = new Float64Array(this.lies * this.lies);
+    this.cellsPerY = new Float64Array(this.lies * this.lies);
     this.parts = shapes.map((outline) => {
       const middle = middleOfBounds(outline);
       return convexParts(outline.map((point) => ({ x: point.x - middle.x, y: point.y - middle.y })));
@@ -52,7 +65,38 @@ export class NoFitTable {
     this.signX[at] = ((flip & 1) !== 0) !== swapped ? -1 : 1;
     this.signY[at] = ((flip & 2) !== 0) !== swapped ? -1 : 1;
     this.regions[at] = region;
+    this.cellsPerX[at] = (this.signX[at]! * ROUGH_CELLS) / (2 * region.halfWidth);
+    this.cellsPerY[at] = (this.signY[at]! * ROUGH_CELLS) / (2 * region.halfHeight);
+    this.roughAt[at] = this.gridOf(region);
     return region;
+  }
+
+  private gridOf(region: NoFitRegion): number {
+    const known = this.grids.get(region);
+    if (known !== undefined) return known;
+    const size = 3 * ROUGH_CELLS * ROUGH_CELLS;
+    const start = this.grids.size * size;
+    this.grids.set(region, start);
+    if (start + size > this.rough.length) {
+      const longer = new Float32Array(2 * (start + size));
+      longer.set(this.rough);
+      this.rough = longer;
+    }
+    for (let row = 0; row < ROUGH_CELLS; row++) {
+      for (let column = 0; column < ROUGH_CELLS; column++) {
+        const width = (2 * region.halfWidth) / ROUGH_CELLS;
+        const height = (2 * region.halfHeight) / ROUGH_CELLS;
+        const depth = region.depthAndWayOut(
+          (column + 0.5) * width - region.halfWidth,
+          (row + 0.5) * height - region.halfHeight,
+        );
+        this.rough.set(
+          [depth, region.outX * width, region.outY * height],
+          start + 3 * (row * ROUGH_CELLS + column),
+        );
+      }
+    }
+    return start;
   }
 
   private region(a: number, b: number, flip: number): NoFitRegion {

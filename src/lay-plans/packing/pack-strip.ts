@@ -4,6 +4,7 @@ import type { SearchEffort } from './place-search.ts';
 import { Random } from './random.ts';
 import { layInRows } from './rows.ts';
 import { type Patience, type Separated, Separation } from './separation.ts';
+import { settle } from './settle.ts';
 import type { StripPacking, StripProblem } from './strip-problem.ts';
 
 export interface PackOptions {
@@ -25,9 +26,8 @@ export interface PackOptions {
 /** Share of the budget for exploring; the rest compresses. */
 const EXPLORING = 0.75;
 const SEARCH: SearchEffort = { anywhere: 10, touching: 50, nearby: 25, improved: 3 };
-const PATIENCE: Patience = { passes: 100, strikes: 3 };
+const PATIENCE: Patience = { passes: 50, strikes: 2 };
 const CUT_PATIENCE: Patience = { passes: 40, strikes: 1 };
-const COMPRESSING_PATIENCE: Patience = { passes: 50, strikes: 2 };
 
 /** Density aimed at first, and how the strip is shortened: by this share, less after each success and failure. */
 const FIRST_DENSITY = 0.7;
@@ -36,6 +36,10 @@ const CUT_AFTER_SUCCESS = 1.2;
 const CUT_AFTER_FAILURE = 0.5;
 const CUT_AFTER_SWAP = 0.004;
 const LEAST_CUT = 0.001;
+/** How often a jammed search goes on from an attempt that failed and not from the best; and the lengthening tried on what
+ * failed by little, as multiples of its overlap. */
+const FROM_FAILED = 0.5;
+const STRETCHES = [1, 4, 16];
 
 /** Cuts of the compression, as shares of the length, from first to last. */
 const COMPRESSING_CUT = 0.0005;
@@ -117,7 +121,8 @@ class StripPacker {
         this.shorten(this.best.length * (1 - cut));
       } else {
         // Small cuts fail too: the best is jammed as it lies, so pieces change places a little below its length.
-        if (failed.length > 0) this.layout.restore(this.oneOf(failed).state);
+        if (failed.length > 0 && this.random.unit() < FROM_FAILED)
+          this.layout.restore(this.oneOf(failed).state);
         else this.layout.restore(this.best);
         this.shorten(Math.min(this.layout.length, this.best.length * (1 - LEAST_CUT)));
         this.swapLarge();
@@ -126,7 +131,7 @@ class StripPacker {
         cut >= LEAST_CUT ? this.cutPatience : this.patience,
         this.exploreEnds,
       );
-      if (result.overlap === 0) {
+      if (result.overlap === 0 || this.fitsStretched(result)) {
         this.keep();
         failed = [];
         cut = cut >= LEAST_CUT ? cut * CUT_AFTER_SUCCESS : CUT_AFTER_SWAP;
@@ -139,6 +144,22 @@ class StripPacker {
   private scatterFirst(): void {
     this.scatter(Math.min(this.best.length, this.bound / FIRST_DENSITY));
     if (this.separation.run(this.patience, this.exploreEnds).overlap === 0) this.keep();
+  }
+
+  /** Whether a little more length frees what hardly overlaps; still shorter than the best. */
+  private fitsStretched({ overlap, state }: Separated): boolean {
+    const { layout } = this;
+    for (const times of STRETCHES) {
+      const longer = state.length + overlap * times;
+      if (longer >= this.best.length * (1 - LAST_CUT)) return false;
+      layout.restore(state);
+      layout.length = longer;
+      for (let i = 0; i < layout.count; i++) {
+        layout.put(i, layout.choice[i]!, layout.x[i]!, (layout.y[i]! * longer) / state.length);
+      }
+      if (settle(layout)) return true;
+    }
+    return false;
   }
 
   /** One of the failed attempts, more likely one with little overlap. */
@@ -198,7 +219,7 @@ class StripPacker {
       const share = Math.max(0, (this.options.spent(layout.work) - EXPLORING) / (1 - EXPLORING));
       layout.restore(this.best);
       this.shorten(this.best.length * (1 - COMPRESSING_CUT * (1 - share) - LAST_CUT));
-      if (this.separation.run(COMPRESSING_PATIENCE, this.compressEnds).overlap === 0) this.keep();
+      if (this.separation.run(PATIENCE, this.compressEnds).overlap === 0) this.keep();
     }
   }
 }

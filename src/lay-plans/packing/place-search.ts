@@ -1,3 +1,4 @@
+import { CornerDescent, type Place } from './corner-descent.ts';
 import type { Layout } from './layout.ts';
 import { Neighbours } from './neighbours.ts';
 import { shapeOf } from './no-fit-table.ts';
@@ -13,22 +14,6 @@ export interface SearchEffort {
   readonly improved: number;
 }
 
-/** First and last step of the two rounds of improving, as shares of the item's smaller half extent. */
-const FIRST_STEP = 1 / 8;
-const MIDDLE_STEP = 1 / 256;
-const LAST_STEP = 1 / 65536;
-
-/** How far improving may wander, in first steps: what lies farther is not looked at. */
-const WANDER = 6;
-
-interface Place {
-  lie: number;
-  choice: number;
-  x: number;
-  y: number;
-  cost: number;
-}
-
 /**
  * Looks for the place of least weighted overlap for one item while all others stay: places drawn at random, the
  * best of them improved by a pattern search whose steps grow on success and halve on failure.
@@ -40,36 +25,48 @@ export class PlaceSearch {
   private readonly layout: Layout;
   private readonly random: Random;
   private readonly neighbours: Neighbours;
-  private readonly best: Place[] = [];
+  private readonly descent: CornerDescent;
+  private readonly best: Place[];
+  private readonly here = noPlace();
+  private kept = 0;
   private readonly effort: SearchEffort;
 
   constructor(layout: Layout, random: Random, effort: SearchEffort) {
     this.effort = effort;
+    this.best = Array.from({ length: effort.improved }, noPlace);
     this.layout = layout;
     this.random = random;
     this.neighbours = new Neighbours(layout);
+    this.descent = new CornerDescent(layout, this.neighbours);
   }
 
   /** Moves the item to the best place found, if it is better than where it lies. */
   move(item: number): void {
-    const { layout } = this;
-    const lie = layout.lie[item]!;
-    const x = layout.x[item]!;
-    const y = layout.y[item]!;
-    this.neighbours.fillNear(item, lie, x, y, 0);
-    const current = this.costNear(item, lie, x, y, Infinity);
+    const { layout, here } = this;
+    here.lie = layout.lie[item]!;
+    here.choice = layout.choice[item]!;
+    here.x = layout.x[item]!;
+    here.y = layout.y[item]!;
+    this.descent.price(item, here);
+    const current = here.cost;
     if (current === 0) return;
-    this.best.length = 0;
-    this.offer(lie, layout.choice[item]!, x, y, current);
+    let best = here;
+    this.descent.descend(item, here);
+    this.kept = 0;
+    if (here.cost > 0) this.draw(item);
+    for (let i = 0; i < this.kept && best.cost > 0; i++) {
+      const place = this.best[i]!;
+      this.descent.descend(item, place);
+      if (place.cost < best.cost) best = place;
+    }
+    if (best.cost < current) layout.put(item, best.choice, best.x, best.y);
+  }
+
+  private draw(item: number): void {
     this.neighbours.fillBands(item);
     this.drawAnywhere(item);
     this.drawTouching(item);
     this.drawNearby(item);
-    const size = Math.min(layout.halfWidth[item]!, layout.halfHeight[item]!);
-    for (const place of this.best) this.improve(item, place, size * FIRST_STEP, size * MIDDLE_STEP);
-    const best = this.best.reduce((a, b) => (b.cost < a.cost ? b : a));
-    if (best.cost > 0) this.improve(item, best, size * MIDDLE_STEP, size * LAST_STEP);
-    if (best.cost < current) layout.put(item, best.choice, best.x, best.y);
   }
 
   private drawAnywhere(item: number): void {
@@ -124,64 +121,29 @@ export class PlaceSearch {
     const { layout, best, neighbours } = this;
     const x = layout.withinX(item, lie, freeX);
     const y = layout.withinY(lie, freeY);
-    const limit = best.length < this.effort.improved ? Infinity : best[best.length - 1]!.cost;
+    const limit = this.kept < best.length ? Infinity : best[best.length - 1]!.cost;
     const band = neighbours.bandAt(y);
     const from = neighbours.starts[band]!;
     const to = neighbours.starts[band + 1]!;
-    const cost = layout.costAmong(neighbours.items, from, to, item, lie, x, y, limit);
+    const cost = layout.roughCost(neighbours.items, from, to, item, lie, x, y, limit);
     if (cost < limit) this.offer(lie, choice, x, y, cost);
   }
 
-  /** Keeps the best few, best first. */
+  /** Keeps the best few, best first; the worst is written over. */
   private offer(lie: number, choice: number, x: number, y: number, cost: number): void {
     const { best } = this;
-    if (best.length === this.effort.improved) best.pop();
-    let at = best.length;
-    while (at > 0 && best[at - 1]!.cost > cost) at--;
-    best.splice(at, 0, { lie, choice, x, y, cost });
-  }
-
-  /** Pattern search along x, y and the diagonals, from steps of `from` down to `to`. */
-  private improve(item: number, place: Place, from: number, to: number): void {
-    const reach = from * WANDER;
-    const home = { x: place.x, y: place.y };
-    const free = this.layout.problem.items[item]!.middleAt === undefined;
-    this.neighbours.fillNear(item, place.lie, home.x, home.y, reach);
-    let stepX = free ? from : 0;
-    let stepY = from;
-    while ((stepX > to || stepY > to) && place.cost > 0) {
-      const axis = free ? this.random.below(4) : 1;
-      const dx = axis === 1 ? 0 : stepX;
-      const dy = axis === 0 ? 0 : axis === 3 ? -stepY : stepY;
-      const better =
-        this.step(item, place, home, reach, dx, dy) || this.step(item, place, home, reach, -dx, -dy);
-      const factor = better ? 1.1 : axis < 2 ? 0.5 : Math.SQRT1_2;
-      if (axis !== 1) stepX *= factor;
-      if (axis !== 0) stepY *= factor;
-    }
-  }
-
-  private step(
-    item: number,
-    place: Place,
-    home: { readonly x: number; readonly y: number },
-    reach: number,
-    dx: number,
-    dy: number,
-  ): boolean {
-    const x = this.layout.withinX(item, place.lie, place.x + dx);
-    const y = this.layout.withinY(place.lie, place.y + dy);
-    if (Math.abs(x - home.x) > reach || Math.abs(y - home.y) > reach) return false;
-    const cost = this.costNear(item, place.lie, x, y, place.cost);
-    if (cost >= place.cost) return false;
+    let at = this.kept < best.length ? this.kept++ : best.length - 1;
+    const place = best[at]!;
+    for (; at > 0 && best[at - 1]!.cost > cost; at--) best[at] = best[at - 1]!;
+    best[at] = place;
+    place.lie = lie;
+    place.choice = choice;
     place.x = x;
     place.y = y;
     place.cost = cost;
-    return true;
   }
+}
 
-  private costNear(item: number, lie: number, x: number, y: number, limit: number): number {
-    const { near, nearCount } = this.neighbours;
-    return this.layout.costAmong(near, 0, nearCount, item, lie, x, y, limit);
-  }
+function noPlace(): Place {
+  return { lie: 0, choice: 0, x: 0, y: 0, cost: Infinity };
 }

@@ -36,6 +36,9 @@ export class Separation {
   private readonly random: Random;
   private readonly search: PlaceSearch;
   private readonly depths: Float64Array;
+  /** Pairs i < j, as i · count + j, that overlap, and those weighed more than they begin with. */
+  private readonly overlapping: number[] = [];
+  private readonly heavy: number[] = [];
   /** Overlap below which all items together are tried to be pushed apart. */
   private readonly settles: number;
   /** Weights to begin with: more for large items, so that small ones make way. */
@@ -54,28 +57,32 @@ export class Separation {
   run(patience: Patience, stop: () => boolean): Separated {
     const { layout } = this;
     layout.weights.set(this.lightest);
+    layout.moved.fill(1);
+    this.heavy.length = 0;
     let overlap = this.measure();
-    let best: Separated = { overlap, state: layout.state() };
+    const state = layout.state();
+    let least = overlap;
     let strikes = 0;
-    while (best.overlap > 0 && strikes < patience.strikes && !stop()) {
-      const before = best.overlap;
+    while (least > 0 && strikes < patience.strikes && !stop()) {
+      const before = least;
       for (let idle = 0; overlap > 0 && idle < patience.passes && !stop(); idle++) {
         this.pass();
         overlap = this.measure();
         this.reweigh();
-        if (overlap >= best.overlap) continue;
-        if (overlap < best.overlap * CLEARLY) idle = 0;
-        best = { overlap, state: layout.state() };
+        if (overlap >= least) continue;
+        if (overlap < least * CLEARLY) idle = 0;
+        least = overlap;
+        layout.keepIn(state);
         if (overlap > 0 && overlap < this.settles) {
           if (settle(layout)) return { overlap: 0, state: layout.state() };
-          layout.restore(best.state);
+          layout.restore(state);
         }
       }
-      strikes = best.overlap < before * CLEARLY ? 0 : strikes + 1;
-      layout.restore(best.state);
+      strikes = least < before * CLEARLY ? 0 : strikes + 1;
+      layout.restore(state);
       overlap = this.measure();
     }
-    return best;
+    return { overlap: least, state };
   }
 
   private pass(): void {
@@ -86,45 +93,63 @@ export class Separation {
 
   private overlappingItems(): number[] {
     const { count } = this.layout;
-    const items: number[] = [];
-    for (let i = 0; i < count; i++) {
-      for (let j = 0; j < count; j++) {
-        if (this.depths[i * count + j]! > 0) {
-          items.push(i);
-          break;
-        }
-      }
+    const among = new Uint8Array(count);
+    for (const at of this.overlapping) {
+      among[at % count] = 1;
+      among[Math.floor(at / count)] = 1;
     }
+    const items: number[] = [];
+    for (let i = 0; i < count; i++) if (among[i] === 1) items.push(i);
     return items;
   }
 
-  /** All pairs' depths, and their sum. */
+  /** The pairs' depths that moves have changed, and the sum of all. */
   private measure(): number {
     const { layout, depths } = this;
+    const { count, moved } = layout;
     let sum = 0;
-    for (let i = 0; i < layout.count; i++) {
-      for (let j = i + 1; j < layout.count; j++) {
-        const depth = layout.overlap(i, j);
-        depths[i * layout.count + j] = depth;
-        depths[j * layout.count + i] = depth;
-        sum += depth;
+    this.overlapping.length = 0;
+    for (let i = 0; i < count; i++) {
+      for (let j = i + 1; j < count; j++) {
+        const at = i * count + j;
+        if (moved[i] === 1 || moved[j] === 1) depths[at] = layout.overlap(i, j);
+        const depth = depths[at]!;
+        if (depth > 0) {
+          sum += depth;
+          this.overlapping.push(at);
+        }
       }
     }
-    layout.work += layout.count * layout.count;
+    moved.fill(0);
+    layout.work += count * count;
     return sum;
   }
 
   private reweigh(): void {
-    const { depths, lightest } = this;
+    const { depths, lightest, overlapping } = this;
     const { weights } = this.layout;
     let most = 0;
-    for (const depth of depths) if (depth > most) most = depth;
+    for (const at of overlapping) most = Math.max(most, depths[at]!);
     if (most === 0) return;
-    for (let k = 0; k < weights.length; k++) {
-      const depth = depths[k]!;
-      if (depth > 0) weights[k]! *= GROWTH_LEAST + (GROWTH_MOST - GROWTH_LEAST) * (depth / most);
-      else weights[k] = Math.max(lightest[k]!, weights[k]! * DECAY);
+    let kept = 0;
+    for (const at of this.heavy) {
+      if (depths[at]! > 0) continue;
+      const weight = weights[at]! * DECAY;
+      const light = weight <= lightest[at]!;
+      this.weigh(at, light ? lightest[at]! : weight);
+      if (!light) this.heavy[kept++] = at;
     }
+    this.heavy.length = kept;
+    for (const at of overlapping) {
+      this.weigh(at, weights[at]! * (GROWTH_LEAST + (GROWTH_MOST - GROWTH_LEAST) * (depths[at]! / most)));
+      this.heavy.push(at);
+    }
+  }
+
+  private weigh(at: number, weight: number): void {
+    const { weights, count } = this.layout;
+    weights[at] = weight;
+    weights[(at % count) * count + Math.floor(at / count)] = weight;
   }
 }
 

@@ -47,7 +47,7 @@ function pushApart(layout: Layout): number {
       const at = lie[a]! * table.lies + lie[b]!;
       const depth = region.depthAndWayOut(dx * table.signX[at]!, dy * table.signY[at]!);
       layout.work++;
-      if (depth === 0) continue;
+      if (depth <= 0) continue;
       overlap += depth;
       const push = (depth * PUSH + problem.width * PUSH_AT_LEAST) / 2;
       const pushX = region.outX * table.signX[at]! * push;
