@@ -1,4 +1,4 @@
 #!/usr/bin/env node
-import { run } from '../dist/main.js';
+import { compiledProgram } from './program.js';
 
-process.exitCode = await run(process.argv.slice(2));
+process.exitCode = await compiledProgram().run(process.argv.slice(2));

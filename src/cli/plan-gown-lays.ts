@@ -9,7 +9,7 @@ import type { Machine } from './machine.ts';
 import { Progress } from './progress.ts';
 
 /** Beside the bundle; from the source tree, where there is none, layers are planned in this thread. */
-const WORKER = new URL('./lay-worker.js', import.meta.url);
+const WORKER = new URL('./lay-worker.cjs', import.meta.url);
 
 /**
  * Plans every layer's cloth, several layers at a time, with a line of progress on a terminal. The lays are the same
