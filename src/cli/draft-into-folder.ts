@@ -18,7 +18,7 @@ import { fontBytes } from './package-files.ts';
 import { planGownLays } from './plan-gown-lays.ts';
 import { hasErrors, printFindings } from './print-findings.ts';
 import { readGown } from './read-gown.ts';
-import { writeOutputs } from './write-outputs.ts';
+import { refuseUnwritable, writeOutputs } from './write-outputs.ts';
 
 export interface DraftFlags {
   readonly out?: string;
@@ -58,6 +58,8 @@ export async function draftIntoFolder(
       throw new WrongCommandLine('--since: a toile is cut in one go; take --toile or --since.');
     if (flags.since !== undefined)
       since = draftSince(file, flags.since, drafting.gown, chosenOf(asked), machine);
+    const path = resolve(machine.folder, folder);
+    refuseUnwritable(path, folder);
     const outputs = await outputsOf(
       drafting.gown,
       diagnostics,
@@ -66,10 +68,8 @@ export async function draftIntoFolder(
     );
     diagnostics = outputs.diagnostics;
     if (flags.audit && !(await passesAudit(drafting.gown, outputs, machine))) return ExitStatus.specWrong;
-    if (!hasErrors(diagnostics)) {
-      const path = resolve(machine.folder, folder);
+    if (!hasErrors(diagnostics))
       files = writeOutputs(path, outputs, { replace: flags.replace ?? false, shown: folder });
-    }
   }
   if (flags.json) {
     const changed = since && { again: since.again, gone: since.gone, count: since.count };

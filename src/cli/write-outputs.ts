@@ -1,5 +1,6 @@
 import { createHash, randomBytes } from 'node:crypto';
-import { dirname, join } from 'node:path';
+import { accessSync, constants } from 'node:fs';
+import { dirname, join, sep } from 'node:path';
 import { plainText } from '../diagnostics/plain-text.ts';
 import { faultOf, MachineFault, systemCode } from './fault.ts';
 import { disk, type FileSystem } from './file-system.ts';
@@ -51,6 +52,21 @@ export function writeOutputs(folder: string, outputs: Outputs, options: WriteOpt
     throw faultOf(error, 'write into', options.shown ?? folder);
   }
   return planned.map((output) => output.name);
+}
+
+/**
+ * Refuses a folder that could not be made or written into as things stand, before the cloth is planned in vain.
+ *
+ * @throws MachineFault with one clear line
+ */
+export function refuseUnwritable(folder: string, shown: string): void {
+  try {
+    const outermost = missingFolders(folder, disk)[0];
+    const parent = outermost === undefined ? folder : dirname(outermost);
+    accessSync(`${parent}${sep}.`, constants.W_OK | constants.X_OK);
+  } catch (error) {
+    throw faultOf(error, 'write into', shown);
+  }
 }
 
 interface Output {

@@ -13,7 +13,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { MachineFault } from '../../src/cli/fault.ts';
 import { LOCK_NAME } from '../../src/cli/output-lock.ts';
-import { type Outputs, writeOutputs } from '../../src/cli/write-outputs.ts';
+import { type Outputs, refuseUnwritable, writeOutputs } from '../../src/cli/write-outputs.ts';
 import { FailingDisk } from './failing-disk.ts';
 
 const OLD = outputs({ 'pattern.svg': 'old pattern', 'lay-shell.svg': 'old lay', 'chalk.csv': 'same' });
@@ -129,6 +129,24 @@ describe('a folder that cannot be written', () => {
     expect(() => writeOutputs(join(folder, 'a', 'b', 'c'.repeat(256)), tooLong)).toThrow(
       'the name is too long',
     );
+    expect(readdirSync(folder)).toEqual([]);
+  });
+});
+
+describe('a folder is refused before anything is planned', () => {
+  it('where its path leads through a file, however deep', () => {
+    const folder = freshFolder();
+    writeFileSync(join(folder, 'notes'), 'hers');
+    for (const path of ['notes', 'notes/out', 'notes/a/b/c'])
+      expect(() => refuseUnwritable(join(folder, path), path)).toThrow(
+        new RegExp(`^cannot write into ${path}: `),
+      );
+  });
+
+  it('and not where it is there, or can be made; nothing is made yet', () => {
+    const folder = freshFolder();
+    refuseUnwritable(folder, 'out');
+    refuseUnwritable(join(folder, 'a/b/c'), 'a/b/c');
     expect(readdirSync(folder)).toEqual([]);
   });
 });
