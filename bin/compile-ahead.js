@@ -1,7 +1,7 @@
 // Run by the build: keeps the compiled code of a check beside the bundle, since half of a command's start would else go
 // into compiling. Another version of Node does not take it, and compiles the bundle as usual.
-import { writeFileSync } from 'node:fs';
-import { COMPILED, compiledProgram } from './program.js';
+const { writeFileSync } = require('node:fs');
+const { COMPILED, compiledProgram } = require('./program.js');
 
 const quiet = {
   folder: process.cwd(),
@@ -14,6 +14,7 @@ const quiet = {
 };
 
 const { run, compiled } = compiledProgram();
-const status = await run(['check', ...process.argv.slice(2)], quiet);
-if (status !== 0) throw new Error(`the spec to compile for does not pass its check (${status})`);
-writeFileSync(COMPILED, compiled());
+run(['check', ...process.argv.slice(2)], quiet).then((status) => {
+  if (status !== 0) throw new Error(`the spec to compile for does not pass its check (${status})`);
+  writeFileSync(COMPILED, compiled());
+});

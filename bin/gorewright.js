@@ -1,4 +1,8 @@
 #!/usr/bin/env node
-import { compiledProgram } from './program.js';
+const { compiledProgram } = require('./program.js');
 
-process.exitCode = await compiledProgram().run(process.argv.slice(2));
+compiledProgram()
+  .run(process.argv.slice(2))
+  .then((status) => {
+    process.exitCode = status;
+  });
