@@ -34,11 +34,18 @@ export function sheetMap(plan: SheetPlan, box: Box): Mark[] {
       textMark(sheet.label, { x: corner.x + 0.4, y: corner.y + sheet.height * scale - 0.6 }, size),
     ];
   });
+  // Labels stand at the foot of each row: what is written half-way up it crosses none.
+  const aboveLabels = (y: number): number => {
+    const row = plan.sheets.find((sheet) => sheet.y <= y && y < sheet.y + sheet.height);
+    return row === undefined ? y : row.y + row.height / 2;
+  };
   const outlines = plan.pieces.flatMap(({ cutPiece, liesOn }): Mark[] => {
     const curves = cutPiece.cutEdges.flatMap((edge) => edge.curves);
     const run = polygonRun(flattenedRun(curves, 0.3 / scale).map(at));
     const outline: Mark = { kind: 'path', runs: [run], closed: true, line: { width: 0.35 } };
-    return liesOn === undefined ? [outline, nameMark(cutPiece, curves, at, scale, box)] : [outline];
+    return liesOn === undefined
+      ? [outline, nameMark(cutPiece, curves, at, scale, box, aboveLabels)]
+      : [outline];
   });
   return [...cells, ...outlines];
 }
@@ -52,20 +59,21 @@ function sheetTextSize(label: string, width: number): number {
   return (0.8 * width) / textWidth(label, 1);
 }
 
-/** The piece's name across its middle, small enough for the piece's width there, and within the map. */
+/** The piece's name across its middle, half-way up a row of sheets, small enough for the piece's width there, and within the map. */
 function nameMark(
   cutPiece: CutPiece,
   curves: readonly Curve[],
   at: (point: Point) => Point,
   scale: number,
   map: Box,
+  rowAt: (y: number) => number,
 ): Mark {
   const name = pieceName(cutPiece);
   const box = boundsOfCurves(curves);
   const room = 0.55 * (box.right - box.left) * scale;
   const size = Math.min(3.4, Math.max(1.6, room / textWidth(name, 1, true)));
   const width = textWidth(name, size, true);
-  const middle = at(cutPiece.labelAt);
-  const x = Math.max(map.x, Math.min(middle.x - width / 2, map.x + map.width - width));
+  const middle = at({ x: cutPiece.labelAt.x, y: rowAt(cutPiece.labelAt.y) });
+  const x = Math.max(map.x + 0.6, Math.min(middle.x - width / 2, map.x + map.width - width));
   return textMark(name, { x, y: middle.y }, size, { bold: true });
 }
