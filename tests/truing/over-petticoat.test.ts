@@ -30,6 +30,46 @@ describe('a skirt against its petticoat', () => {
     expect(rows.some(([down]) => down === '1000 mm')).toBe(false);
   });
 
+  it('is looked at eight times between two levels and at the hem, and speaks of the worst', () => {
+    const { table, message } = found({ ...direct, petticoat: { girths } })[0]!;
+    const [head, ...rows] = table!;
+    expect(head).toEqual(['below the waist', 'petticoat with ease', 'skirt', 'to spare']);
+    const read = rows.map((row) => row.map((cell) => Number.parseFloat(cell)));
+    const places = [...Array(8)].flatMap((_, k) => [(k * 200) / 8, 200 + (k * 800) / 8]);
+    let worst = read[0]!;
+    for (const row of read) {
+      const [down, needed, skirt, spare] = row as [number, number, number, number];
+      expect(down).toBeGreaterThan(0);
+      expect(places).toContain(down);
+      // A cone: 720 at the waist, 2520 a metre below.
+      expect(skirt).toBeCloseTo(720 + 1.8 * down, 0);
+      expect(Math.abs(spare - (skirt - needed))).toBeLessThanOrEqual(1);
+      if (spare < worst[3]!) worst = row;
+    }
+    const [down, needed, skirt] = worst;
+    expect(message).toBe(
+      `${down} mm below the waist the skirt is ${skirt} mm round and the petticoat with its ease ${needed} mm`,
+    );
+  });
+
+  it('is not looked at below its hem, nor above the edge of a bodice that comes down', () => {
+    const longer = [...girths.slice(0, 2), { down: 1400, girth: 4000 }];
+    const rows = (fields: Tree) =>
+      found({ ...direct, ...fields }).flatMap(({ table }) =>
+        table!.slice(1).map(([down]) => Number.parseFloat(down!)),
+      );
+    const all = rows({ petticoat: { girths: longer } });
+    expect(Math.max(...all)).toBe(1000);
+    const dropped = rows({
+      petticoat: { girths: longer },
+      bodice: {
+        'waist-seam': 720,
+        'drop-below-waist': { 'centre-front': 60, 'front/side': 60, 'side/back': 60, 'centre-back': 60 },
+      },
+    });
+    expect(Math.min(...dropped)).toBe(75);
+  });
+
   it('with ease it needs more; without a petticoat nothing is said', () => {
     const wide = {
       ...direct,
@@ -68,6 +108,22 @@ describe('a gore that would pucker', () => {
     expect(found(shaped(5, 'crepe'))).toEqual([]);
     expect(found(shaped(5, 'satin')).length).toBeGreaterThan(0);
     expect(found(shaped(2, 'crepe'))[0]!.why).toContain('common practice');
+  });
+
+  it('says by how much, where, and what will be seen', () => {
+    const { message, why } = found(shaped(2, 'crepe'))[0]!;
+    const [, share, way, down] =
+      /^gore g0 is ([\d.]+) % (longer|shorter) than the body between its seams, (\d+) mm below/.exec(
+        message,
+      )!;
+    // From 350/2 at the waist to 250 a gore 100 mm below: each seam slants by 37.5 mm in 100, so it is some 7 % longer
+    // than the middle; where the seams then turn straight down the middle is short against them by more than cloth gives.
+    expect(Number(share)).toBeGreaterThan(5);
+    expect(Number(share)).toBeLessThan(30);
+    expect(way).toBe('shorter');
+    expect(why).toContain('its seams pucker');
+    expect(Number(down)).toBeGreaterThanOrEqual(100);
+    expect(Number(down)).toBeLessThanOrEqual(250);
   });
 
   it('over a cone no gore does, however few', () => {

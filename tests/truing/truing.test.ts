@@ -91,6 +91,46 @@ describe('truing finds what was spoiled by a known amount', () => {
     );
   });
 
+  it('says the angle in degrees and the tops by name', () => {
+    const { spec, drafts, measures } = drafted();
+    const seams = measures.seams.map((seam) => ({ ...seam, hemAngle: Math.PI + Math.PI / 360 }));
+    const [broken] = trueGown(spec, drafts.gown, { ...measures, seams });
+    expect(broken!.message).toContain('the two angles add to 180.5° instead of 180°');
+    const [missed] = trueGown(spec, drafts.gown, { ...measures, waist: { ...measures.waist, sewn: 730 } });
+    expect(missed!.table).toEqual([
+      ['gore', 'top (mm)'],
+      ['front', '180.0'],
+      ['back', '180.0'],
+    ]);
+  });
+
+  it('a hem that meets a seam far from square is a warning, at 45° and not below', () => {
+    const { spec, drafts, measures } = drafted();
+    const at = (degrees: number) => {
+      const seams = measures.seams.map((seam) => ({ ...seam, offSquare: (-degrees * Math.PI) / 180 }));
+      return trueGown(spec, drafts.gown, { ...measures, seams }).map(({ code, message }) => [code, message]);
+    };
+    expect(at(45 - 0.1)).toEqual([]);
+    expect(at(45 + 0.1)).toHaveLength(measures.seams.length);
+    expect(at(45 + 0.1)[0]).toEqual([
+      'hem-far-from-square',
+      `the hem meets seam centre-front ${(45 + 0.1).toFixed(1)}° off square`,
+    ]);
+  });
+
+  it("a corner of the waist is let be at the bodice's point only", () => {
+    const { spec, drafts, measures } = drafted();
+    const seams = measures.seams.map((seam) => ({ ...seam, waistAngle: 3 }));
+    const broken = (point: { pointedAt?: number }) =>
+      trueGown(
+        spec,
+        { ...drafts.gown, gown: { ...drafts.gown.gown, ...point } },
+        { ...measures, seams },
+      ).filter(({ code }) => code === 'waist-not-smooth').length;
+    expect(broken({})).toBe(seams.length);
+    expect(broken({ pointedAt: 0 })).toBe(seams.length - 1);
+  });
+
   it('tops that miss the waist seam by more than a specialist allows', () => {
     const { spec, drafts, measures } = drafted();
     const at = (sewn: number) =>
