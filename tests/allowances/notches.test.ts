@@ -39,6 +39,18 @@ describe('notch distances', () => {
     );
   });
 
+  it('begin 12 cm down or a fifth of the shortest seam, each seam 2.5 cm lower than the one before where there is room', () => {
+    expect(notchDistances([1000, 1000, 900])).toEqual([
+      [120, 570],
+      [145, 595],
+      [170, 620],
+    ]);
+    expect(notchDistances([200, 220])).toEqual([[40], [65]]);
+    // Twenty-four seams of 70 cm share 42 cm of it: every 1.75 cm.
+    const many = notchDistances(Array.from({ length: 24 }, () => 700));
+    for (const [seam, [own]] of many.entries()) expect(own).toBeCloseTo(120 + 17.5 * seam, 9);
+  });
+
   it('come every 40 to 50 cm or so of seam (common practice): a metre has two or three', () => {
     for (const own of notchDistances([1000, 1000, 1000, 1000])) expect([2, 3]).toContain(own.length);
   });
