@@ -22,7 +22,7 @@ export function clothStates(
   const recorded = Object.keys(cut).length > 0;
   return new Map(
     now.layers.map(({ name }): [string, ClothState] => {
-      const hash = cut[name]?.toLowerCase();
+      const hash = cut[name];
       if (hash === undefined) return [name, recorded ? 'not-cut' : 'not-recorded'];
       if (isSameHash(hash, old.content)) return [name, 'cut-from-old'];
       if (isSameHash(hash, now.content)) return [name, 'cut-from-new'];
@@ -32,9 +32,10 @@ export function clothStates(
   );
 }
 
-/** By layer: the hash that it was cut from. */
+/** By layer: the hash that it was cut from, in small letters. */
 export function recordedCuts(old: Spec, now: Spec): Readonly<Record<string, string>> {
-  return { ...old.cut, ...now.cut };
+  const cut = Object.entries({ ...old.cut, ...now.cut });
+  return Object.fromEntries(cut.map(([layer, hash]) => [layer, hash.toLowerCase()]));
 }
 
 /** A spec may record fewer or more digits than are printed. */

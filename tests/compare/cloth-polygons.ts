@@ -1,10 +1,9 @@
 import { Clipper, ClipType, EndType, FillRule, JoinType, type Path64, type Paths64 } from 'clipper2-ts';
 import type { Curve } from '../../src/geometry/curve.ts';
+import { at, type Place } from '../fittings/sampled.ts';
 
 /** Outlines as another library sees them: whole units of a tenth of a micrometre, curves sampled by their own formulas. */
 const UNITS_PER_MM = 10_000;
-
-type Place = { x: number; y: number };
 
 export function polygonOf(curves: readonly Curve[], shift: Place = { x: 0, y: 0 }): Path64 {
   return curves.flatMap((curve) =>
@@ -64,25 +63,4 @@ function grown(paths: Paths64, by: number): Paths64 {
 function samples(curve: Curve): Place[] {
   const count = curve.kind === 'line' ? 1 : 100;
   return Array.from({ length: count }, (_, i) => at(curve, i / count));
-}
-
-function at(curve: Curve, t: number): Place {
-  if (curve.kind === 'arc') {
-    const angle = curve.start + curve.sweep * t;
-    return {
-      x: curve.centre.x + curve.radius * Math.cos(angle),
-      y: curve.centre.y + curve.radius * Math.sin(angle),
-    };
-  }
-  const axis = (key: 'x' | 'y') => {
-    if (curve.kind === 'line') return curve.from[key] * (1 - t) + curve.to[key] * t;
-    const s = 1 - t;
-    return (
-      s * s * s * curve.from[key] +
-      3 * s * s * t * curve.control1[key] +
-      3 * s * t * t * curve.control2[key] +
-      t * t * t * curve.to[key]
-    );
-  };
-  return { x: axis('x'), y: axis('y') };
 }

@@ -5,6 +5,15 @@ import { drafting, fitted } from './fitted.ts';
 
 const on = (entry: Tree): Tree => ({ date: '2027-03-01', ...entry });
 
+/** Four gores all the way round, each side with its own. */
+const RING: Tree = {
+  symmetry: 'none',
+  bodice: { 'waist-seam': 400 },
+  gores: ['a', 'b', 'c', 'd'].map((name) => ({ name, top: 100, flare: '10deg' })),
+  lengths: { at: { 'd/a': 900, 'a/b': 900, 'b/c': 900, 'c/d': 900 } },
+  train: undefined,
+};
+
 /** The finding of a code, as it is printed. */
 function told(code: string, fittings: readonly Tree[], fields: Tree = {}): string {
   const { diagnostics } = drafting({ ...fields, fittings });
@@ -74,14 +83,7 @@ describe('a fitting that contradicts the shape is told with both lines', () => {
   });
 
   it('a side on a gown whose sides have gores of their own', () => {
-    const ring = {
-      symmetry: 'none',
-      bodice: { 'waist-seam': 400 },
-      gores: ['a', 'b', 'c', 'd'].map((name) => ({ name, top: 100, flare: '10deg' })),
-      lengths: { at: { 'd/a': 900, 'a/b': 900, 'b/c': 900, 'c/d': 900 } },
-      train: undefined,
-    };
-    expect(told('fitting-side-of-ring', [on({ side: 'left', hem: { 'a/b': 5 } })], ring)).toContain(
+    expect(told('fitting-side-of-ring', [on({ side: 'left', hem: { 'a/b': 5 } })], RING)).toContain(
       '(symmetry: none)',
     );
   });
@@ -107,16 +109,9 @@ describe('what the waist needs is told', () => {
 });
 
 it('a ring all the way round is fitted at its own seams', () => {
-  const ring = {
-    symmetry: 'none',
-    bodice: { 'waist-seam': 400 },
-    gores: ['a', 'b', 'c', 'd'].map((name) => ({ name, top: 100, flare: '10deg' })),
-    lengths: { at: { 'd/a': 900, 'a/b': 900, 'b/c': 900, 'c/d': 900 } },
-    train: undefined,
-  };
   const { report } = fitted(
     [on({ hem: { 'a/b': 10 }, seams: [{ seam: 'd/a', from: 50, to: 400, 'take-in': 4 }] })],
-    ring,
+    RING,
   );
   expect(report.stations.map(({ length }) => Math.round(length * 100) / 100)).toEqual([900, 890, 900, 900]);
   for (const seam of report.seams) {

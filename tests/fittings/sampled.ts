@@ -65,7 +65,8 @@ function towards(from: Place, to: Place): Place {
   return { x: (to.x - from.x) / size, y: (to.y - from.y) / size };
 }
 
-function at(curve: Curve, t: number): Place {
+/** The point of a curve at a share of its parameter. */
+export function at(curve: Curve, t: number): Place {
   if (curve.kind === 'arc') {
     const angle = curve.start + curve.sweep * t;
     return {

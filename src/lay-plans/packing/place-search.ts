@@ -16,7 +16,7 @@ export interface SearchEffort {
 
 /**
  * Looks for the place of least weighted overlap for one item while all others stay: places drawn at random, the
- * best of them improved by a pattern search whose steps grow on success and halve on failure.
+ * best of them improved from crossing to crossing of the no-fit lines.
  * After J. Gardeyn, G. Vanden Berghe and T. Wauters, "An open-source heuristic to reboot 2D nesting research",
  * 2025, arXiv 2509.13329, with exact penetration depths in place of their estimate and draws along the no-fit
  * boundaries, where every tight place lies.

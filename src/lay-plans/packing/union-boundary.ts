@@ -42,7 +42,7 @@ export function boundaryOfUnion(polygons: readonly Point[][], size: number): Bou
 }
 
 /** Whether a point lies in a convex polygon, edges included. */
-export function contains(ring: readonly Point[], point: Point): boolean {
+function contains(ring: readonly Point[], point: Point): boolean {
   for (let i = 0; i < ring.length; i++) {
     const a = ring[i]!;
     const b = ring[(i + 1) % ring.length]!;
