@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import type { Point } from '../../src/geometry/curve.ts';
 import { convexParts } from '../../src/lay-plans/packing/convex-parts.ts';
 import { Layout } from '../../src/lay-plans/packing/layout.ts';
-import { lieOf, NoFitTable } from '../../src/lay-plans/packing/no-fit-table.ts';
+import { Neighbours } from '../../src/lay-plans/packing/neighbours.ts';
+import { lieOf, NoFitTable, ROUGH_CELLS } from '../../src/lay-plans/packing/no-fit-table.ts';
 import { packStrip } from '../../src/lay-plans/packing/pack-strip.ts';
 import { Random } from '../../src/lay-plans/packing/random.ts';
 import { settle } from '../../src/lay-plans/packing/settle.ts';
@@ -193,6 +194,63 @@ describe('packing a strip', () => {
       expect(((y - 22.5) / 20) % 1).toBeCloseTo(0, 9);
       if (i > 0) expect(((x - 50) / 10) % 1).toBeCloseTo(0, 9);
     });
+  });
+});
+
+describe('neighbours of an item, among more than one word of bits holds', () => {
+  const random = new Random(5);
+  const sides = Array.from({ length: 70 }, () => ({
+    width: random.between(20, 160),
+    height: random.between(20, 160),
+  }));
+  const layout = new Layout({
+    width: 1000,
+    shapes: sides.map(({ width, height }) => rectangle(width, height)),
+    items: sides.map((_, shape) => ({ attitudes: [{ shape, mirrored: false, turned: false }] })),
+    gap: 0,
+  });
+  layout.length = 800;
+  sides.forEach((_, i) => {
+    layout.put(i, 0, random.between(0, 1000), random.between(0, 800));
+  });
+  const neighbours = new Neighbours(layout);
+  const places = Array.from({ length: 50 }, () => ({
+    item: random.below(70),
+    x: random.between(0, 1000),
+    y: random.between(0, 800),
+  }));
+  /** How deep a rectangle at the place lies in another, by their sides. */
+  const depth = ({ item, x, y }: (typeof places)[number], other: number): number =>
+    Math.min(
+      (sides[item]!.width + sides[other]!.width) / 2 - Math.abs(x - layout.x[other]!),
+      (sides[item]!.height + sides[other]!.height) / 2 - Math.abs(y - layout.y[other]!),
+    );
+  const others = (item: number) => Array.from(sides.keys()).filter((other) => other !== item);
+
+  it.each([0, 30])('are all that it could touch within %s', (reach) => {
+    for (const place of places) {
+      neighbours.about(place.item);
+      neighbours.fillNear(layout.lie[place.item]!, place.x, place.y, reach);
+      const near = Array.from(neighbours.near.subarray(0, neighbours.nearCount)).sort((a, b) => a - b);
+      expect(near).toEqual(others(place.item).filter((other) => depth(place, other) > -reach));
+    }
+  });
+
+  it('cost about what they overlap', () => {
+    let dearest = 0;
+    for (const place of places) {
+      neighbours.about(place.item);
+      const deep = others(place.item).filter((other) => depth(place, other) > 0);
+      const cost = deep.reduce((sum, other) => sum + depth(place, other), 0);
+      // A cell's plane is true at its middle: off it, by no more than half the cell each way.
+      const most = deep
+        .map((other) => [sides[place.item]!, sides[other]!] as const)
+        .reduce((sum, [own, its]) => sum + own.width + its.width + own.height + its.height, 0);
+      dearest = Math.max(dearest, cost);
+      const rough = neighbours.roughCost(layout.lie[place.item]!, place.x, place.y, Infinity);
+      expect(Math.abs(rough - cost)).toBeLessThanOrEqual(most / ROUGH_CELLS / 2);
+    }
+    expect(dearest).toBeGreaterThan(100);
   });
 });
 

@@ -55,28 +55,24 @@ export class CornerDescent {
     this.weight = new Float64Array(most);
   }
 
-  /** Fills in what the place costs. */
-  price(item: number, place: Place): void {
-    this.neighbours.fillNear(item, place.lie, place.x, place.y, 0);
-    place.cost = this.look(item, place.lie, place.x, place.y, Infinity);
-  }
-
-  descend(item: number, place: Place): void {
+  /** Betters the place. What it cost before. */
+  descend(item: number, place: Place): number {
     const { layout } = this;
     const { halfWidth, halfHeight } = this.halves(place.lie);
     const size = Math.min(halfWidth, halfHeight);
     const home = { x: place.x, y: place.y };
     const wander = size * WANDER;
-    this.neighbours.fillNear(item, place.lie, home.x, home.y, wander);
-    place.cost = this.look(item, place.lie, place.x, place.y, Infinity);
+    this.neighbours.fillNear(place.lie, home.x, home.y, wander);
+    const before = this.look(item, place.lie, place.x, place.y, Infinity);
+    place.cost = before;
     let reach = size * FIRST_REACH;
     for (let step = 0; step < STEPS && place.cost > 0 && reach > size * LEAST_REACH; step++) {
       this.addWalls(item, place, halfWidth, halfHeight, reach);
       this.bestCrossing(place.cost, reach);
-      if (this.foreseen > place.cost * FORESEEN) return;
+      if (this.foreseen > place.cost * FORESEEN) return before;
       const x = layout.withinX(item, place.lie, place.x + this.stepX);
       const y = layout.withinY(place.lie, place.y + this.stepY);
-      if (Math.abs(x - home.x) > wander || Math.abs(y - home.y) > wander) return;
+      if (Math.abs(x - home.x) > wander || Math.abs(y - home.y) > wander) return before;
       const cost = this.look(item, place.lie, x, y, place.cost);
       if (cost < place.cost) {
         place.x = x;
@@ -87,6 +83,7 @@ export class CornerDescent {
         this.look(item, place.lie, place.x, place.y, Infinity);
       }
     }
+    return before;
   }
 
   private halves(lie: number): { halfWidth: number; halfHeight: number } {

@@ -1,4 +1,4 @@
-import { lieOf, NoFitTable, ROUGH_CELLS, shapeOf } from './no-fit-table.ts';
+import { lieOf, NoFitTable, shapeOf } from './no-fit-table.ts';
 import { halfBounds, type StripPacking, type StripProblem, signedArea } from './strip-problem.ts';
 
 /** A layout's positions, to go back to. */
@@ -107,53 +107,6 @@ export class Layout {
     const region = this.table.prepare(this.lie[a]!, this.lie[b]!);
     const at = this.lie[a]! * this.table.lies + this.lie[b]!;
     return region.depth(dx * this.table.signX[at]!, dy * this.table.signY[at]!);
-  }
-
-  /** Weighted overlap that an item would roughly have at a place with `others[from … to)`; stops once past `limit`. */
-  roughCost(
-    others: Int32Array,
-    from: number,
-    to: number,
-    item: number,
-    lie: number,
-    x: number,
-    y: number,
-    limit: number,
-  ): number {
-    const { table, weights } = this;
-    const { lies, roughAt, cellsPerX, cellsPerY } = table;
-    const halfWidth = this.shapeHalfWidth[shapeOf(lie)]! + this.problem.gap;
-    const halfHeight = this.shapeHalfHeight[shapeOf(lie)]! + this.problem.gap;
-    const pairs = item * this.count;
-    let sum = 0;
-    this.work++;
-    for (let k = from; k < to; k++) {
-      const other = others[k]!;
-      const dy = y - this.y[other]!;
-      const reachY = halfHeight + this.halfHeight[other]!;
-      if (dy >= reachY || dy <= -reachY) continue;
-      const dx = x - this.x[other]!;
-      const reachX = halfWidth + this.halfWidth[other]!;
-      if (dx >= reachX || dx <= -reachX) continue;
-      const at = this.lie[other]! * lies + lie;
-      if (roughAt[at]! < 0) table.prepare(this.lie[other]!, lie);
-      const fromLeft = dx * cellsPerX[at]! + ROUGH_CELLS / 2;
-      const fromTop = dy * cellsPerY[at]! + ROUGH_CELLS / 2;
-      const column = fromLeft >= ROUGH_CELLS ? ROUGH_CELLS - 1 : fromLeft | 0;
-      const row = fromTop >= ROUGH_CELLS ? ROUGH_CELLS - 1 : fromTop | 0;
-      const cell = roughAt[at]! + 3 * (row * ROUGH_CELLS + column);
-      const rough = table.rough;
-      const depth =
-        rough[cell]! -
-        (fromLeft - column - 0.5) * rough[cell + 1]! -
-        (fromTop - row - 0.5) * rough[cell + 2]!;
-      this.work++;
-      if (depth > 0) {
-        sum += depth * weights[pairs + other]!;
-        if (sum >= limit) return sum;
-      }
-    }
-    return sum;
   }
 
   /** Length really used. */

@@ -23,8 +23,8 @@ export class NoFitTable {
   readonly regions: (NoFitRegion | undefined)[];
   readonly signX: Int8Array;
   readonly signY: Int8Array;
-  /** Rough depths of all regions, three numbers a cell: depth at its middle, and how it lessens across and
-   * down a cell; where a pair's grid begins in it, and cells for a unit of shift. */
+  /** Rough depths of all regions, a plane in three numbers for each cell: depth at the grid's corner, and how it grows
+   * a cell across and down; where a pair's grid begins in it, and cells for a unit of shift. */
   rough = new Float32Array(0);
   readonly roughAt: Int32Array;
   readonly cellsPerX: Float64Array;
@@ -90,8 +90,10 @@ export class NoFitTable {
           (column + 0.5) * width - region.halfWidth,
           (row + 0.5) * height - region.halfHeight,
         );
+        const across = -region.outX * width;
+        const down = -region.outY * height;
         this.rough.set(
-          [depth, region.outX * width, region.outY * height],
+          [depth - across * (column + 0.5) - down * (row + 0.5), across, down],
           start + 3 * (row * ROUGH_CELLS + column),
         );
       }

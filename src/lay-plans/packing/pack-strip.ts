@@ -26,7 +26,7 @@ export interface PackOptions {
 /** Share of the budget for exploring; the rest compresses. */
 const EXPLORING = 0.75;
 const SEARCH: SearchEffort = { anywhere: 10, touching: 50, nearby: 25, improved: 3 };
-const PATIENCE: Patience = { passes: 50, strikes: 2 };
+const PATIENCE: Patience = { passes: 100, strikes: 3 };
 const CUT_PATIENCE: Patience = { passes: 40, strikes: 1 };
 
 /** Density aimed at first, and how the strip is shortened: by this share, less after each success and failure. */

@@ -47,11 +47,10 @@ export class PlaceSearch {
     here.choice = layout.choice[item]!;
     here.x = layout.x[item]!;
     here.y = layout.y[item]!;
-    this.descent.price(item, here);
-    const current = here.cost;
+    this.neighbours.about(item);
+    const current = this.descent.descend(item, here);
     if (current === 0) return;
     let best = here;
-    this.descent.descend(item, here);
     this.kept = 0;
     if (here.cost > 0) this.draw(item);
     for (let i = 0; i < this.kept && best.cost > 0; i++) {
@@ -63,7 +62,6 @@ export class PlaceSearch {
   }
 
   private draw(item: number): void {
-    this.neighbours.fillBands(item);
     this.drawAnywhere(item);
     this.drawTouching(item);
     this.drawNearby(item);
@@ -76,27 +74,29 @@ export class PlaceSearch {
       const lie = layout.lieAt(item, choice);
       const width = layout.shapeHalfWidth[shapeOf(lie)]!;
       const height = layout.shapeHalfHeight[shapeOf(lie)]!;
-      const x = random.between(width, layout.problem.width - width);
-      this.consider(item, choice, lie, x, random.between(height, layout.length - height));
+      const x = layout.withinX(item, lie, random.between(width, layout.problem.width - width));
+      const y = layout.withinY(lie, random.between(height, layout.length - height));
+      this.consider(choice, lie, x, y);
     }
   }
 
   private drawTouching(item: number): void {
     const { layout, random } = this;
-    const { table } = layout;
+    const { table, count } = layout;
     for (let i = 0; i < this.effort.touching; i++) {
-      const choice = this.anyChoice(item);
-      const lie = layout.lieAt(item, choice);
-      const other = random.below(layout.count);
+      const pick = random.below(layout.choices(item) * count);
+      const choice = Math.floor(pick / count);
+      const other = pick - choice * count;
       if (other === item) continue;
+      const lie = layout.lieAt(item, choice);
       const region = table.prepare(layout.lie[other]!, lie);
       const at = layout.lie[other]! * table.lies + lie;
-      const side = random.below(region.sides);
-      const share = random.unit();
-      const x = layout.x[other]! + region.touchingX(side, share) * table.signX[at]!;
-      const y = layout.y[other]! + region.touchingY(side, share) * table.signY[at]!;
+      const along = random.unit() * region.sides;
+      const side = Math.floor(along);
+      const x = layout.x[other]! + region.touchingX(side, along - side) * table.signX[at]!;
+      const y = layout.y[other]! + region.touchingY(side, along - side) * table.signY[at]!;
       if (x !== layout.withinX(item, lie, x) || y !== layout.withinY(lie, y)) continue;
-      this.consider(item, choice, lie, x, y);
+      this.consider(choice, lie, x, y);
     }
   }
 
@@ -104,11 +104,12 @@ export class PlaceSearch {
     const { layout, random } = this;
     const reachX = layout.halfWidth[item]! / 2;
     const reachY = layout.halfHeight[item]! / 2;
-    const x = layout.x[item]!;
-    const y = layout.y[item]!;
+    const choice = layout.choice[item]!;
+    const lie = layout.lie[item]!;
     for (let i = 0; i < this.effort.nearby; i++) {
-      const toX = x + random.between(-reachX, reachX);
-      this.consider(item, layout.choice[item]!, layout.lie[item]!, toX, y + random.between(-reachY, reachY));
+      const x = layout.withinX(item, lie, layout.x[item]! + random.between(-reachX, reachX));
+      const y = layout.withinY(lie, layout.y[item]! + random.between(-reachY, reachY));
+      this.consider(choice, lie, x, y);
     }
   }
 
@@ -117,15 +118,10 @@ export class PlaceSearch {
     return choices === 1 ? 0 : this.random.below(choices);
   }
 
-  private consider(item: number, choice: number, lie: number, freeX: number, freeY: number): void {
-    const { layout, best, neighbours } = this;
-    const x = layout.withinX(item, lie, freeX);
-    const y = layout.withinY(lie, freeY);
+  private consider(choice: number, lie: number, x: number, y: number): void {
+    const { best } = this;
     const limit = this.kept < best.length ? Infinity : best[best.length - 1]!.cost;
-    const band = neighbours.bandAt(y);
-    const from = neighbours.starts[band]!;
-    const to = neighbours.starts[band + 1]!;
-    const cost = layout.roughCost(neighbours.items, from, to, item, lie, x, y, limit);
+    const cost = this.neighbours.roughCost(lie, x, y, limit);
     if (cost < limit) this.offer(lie, choice, x, y, cost);
   }
 

@@ -105,19 +105,29 @@ export class Separation {
 
   /** The pairs' depths that moves have changed, and the sum of all. */
   private measure(): number {
-    const { layout, depths } = this;
+    const { layout, depths, overlapping } = this;
     const { count, moved } = layout;
     let sum = 0;
-    this.overlapping.length = 0;
-    for (let i = 0; i < count; i++) {
-      for (let j = i + 1; j < count; j++) {
-        const at = i * count + j;
-        if (moved[i] === 1 || moved[j] === 1) depths[at] = layout.overlap(i, j);
-        const depth = depths[at]!;
-        if (depth > 0) {
-          sum += depth;
-          this.overlapping.push(at);
-        }
+    let kept = 0;
+    for (const at of overlapping) {
+      if (moved[at % count] === 1 || moved[Math.floor(at / count)] === 1) depths[at] = 0;
+      else {
+        sum += depths[at]!;
+        overlapping[kept++] = at;
+      }
+    }
+    overlapping.length = kept;
+    for (let a = 0; a < count; a++) {
+      if (moved[a] === 0) continue;
+      for (let b = 0; b < count; b++) {
+        if (b === a || (moved[b] === 1 && b < a)) continue;
+        const first = Math.min(a, b);
+        const depth = layout.overlap(first, a + b - first);
+        if (depth <= 0) continue;
+        const at = first * count + (a + b - first);
+        depths[at] = depth;
+        overlapping.push(at);
+        sum += depth;
       }
     }
     moved.fill(0);
