@@ -109,6 +109,14 @@ describe('the same spec', () => {
     expectSame(made);
   });
 
+  it.skipIf(process.env.OTHER_NODE === undefined)(
+    'gives the same bytes under another version of Node',
+    () => {
+      const script = `gorewright() { "$OTHER_NODE" '${projectFile('bin/gorewright.js')}' "$@"; }\n${filled(`${DRAFT} && ${OTHERS}`, 'same.yaml -o made')}`;
+      expectSame(filesOf(folder, 'other', script));
+    },
+  );
+
   /** What is printed names the files as they were asked for, so it is left out. */
   function expectSame(made: Map<string, Buffer>): void {
     for (const [name, bytes] of made)
