@@ -41,9 +41,9 @@ export class CornerDescent {
   private lines = 0;
   private walls = 0;
   /** Best crossing found. */
-  private stepX = 0;
-  private stepY = 0;
-  private foreseen = 0;
+  private stepX = Number.NaN;
+  private stepY = Number.NaN;
+  private foreseen = Number.NaN;
 
   constructor(layout: Layout, neighbours: Neighbours) {
     this.layout = layout;

@@ -12,6 +12,9 @@ export interface LayoutState {
 /**
  * Items lying on the strip, overlapping or not. Plain arrays, because the search reads them millions of times a
  * second. An item's `lie` is its shape and flip as `NoFitTable` numbers them.
+ *
+ * Here and around, what will be fractional begins as `NaN` or `Infinity` and what counts stays whole: a field that
+ * turns from one to the other throws away the code compiled for it, a tenth of a short search.
  */
 export class Layout {
   readonly problem: StripProblem;

@@ -19,8 +19,8 @@ export class Neighbours {
   private readonly words: number;
   private readonly columns: Int32Array;
   private readonly rows: Int32Array;
-  private columnsPerUnit = 1;
-  private rowsPerUnit = 1;
+  private columnsPerUnit = Number.NaN;
+  private rowsPerUnit = Number.NaN;
 
   constructor(layout: Layout) {
     this.layout = layout;

@@ -36,10 +36,10 @@ export class NoFitRegion {
   private readonly cellHeight: number;
 
   /** Left by `depthAndWayOut`. */
-  outX = 0;
-  outY = 0;
+  outX = Number.NaN;
+  outY = Number.NaN;
   /** Left by `findNearest`. */
-  private least = 0;
+  private least = Number.NaN;
   private inside = 0;
   private nearestAt = 0;
   /** Overlap that is let pass. */

@@ -141,5 +141,5 @@ export class PlaceSearch {
 }
 
 function noPlace(): Place {
-  return { lie: 0, choice: 0, x: 0, y: 0, cost: Infinity };
+  return { lie: 0, choice: 0, x: Number.NaN, y: Number.NaN, cost: Infinity };
 }

@@ -56,6 +56,6 @@ function pushApart(layout: Layout): number {
       layout.put(a, layout.choice[a]!, x[a]! - pushX, y[a]! - pushY);
     }
   }
-  layout.work += (count * count) / 8;
+  layout.work += (count * count) >> 3;
   return overlap;
 }
