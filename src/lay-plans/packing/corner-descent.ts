@@ -69,10 +69,10 @@ export class CornerDescent {
     for (let step = 0; step < STEPS && place.cost > 0 && reach > size * LEAST_REACH; step++) {
       this.addWalls(item, place, halfWidth, halfHeight, reach);
       this.bestCrossing(place.cost, reach);
-      if (this.foreseen > place.cost * FORESEEN) return before;
+      if (this.foreseen > place.cost * FORESEEN) break;
       const x = layout.withinX(item, place.lie, place.x + this.stepX);
       const y = layout.withinY(place.lie, place.y + this.stepY);
-      if (Math.abs(x - home.x) > wander || Math.abs(y - home.y) > wander) return before;
+      if (Math.abs(x - home.x) > wander || Math.abs(y - home.y) > wander) break;
       const cost = this.look(item, place.lie, x, y, place.cost);
       if (cost < place.cost) {
         place.x = x;

@@ -15,6 +15,9 @@ export class Neighbours {
   nearCount = 0;
   private readonly layout: Layout;
   private item = 0;
+  /** The most that each item reaches from its middle in any of its attitudes, gap and all. */
+  private readonly widest: Float64Array;
+  private readonly tallest: Float64Array;
   /** Words of 32 bits for a row or column. */
   private readonly words: number;
   private readonly columns: Int32Array;
@@ -25,6 +28,11 @@ export class Neighbours {
   constructor(layout: Layout) {
     this.layout = layout;
     this.near = new Int32Array(layout.count);
+    const most = (halves: Float64Array, item: number) =>
+      Math.max(...layout.problem.items[item]!.attitudes.map(({ shape }) => halves[shape]!)) +
+      layout.problem.gap;
+    this.widest = Float64Array.from(layout.areas, (_, item) => most(layout.shapeHalfWidth, item));
+    this.tallest = Float64Array.from(layout.areas, (_, item) => most(layout.shapeHalfHeight, item));
     this.words = Math.ceil(layout.count / 32);
     this.columns = new Int32Array((CELLS + 1) * this.words);
     this.rows = new Int32Array((CELLS + 1) * this.words);
@@ -34,8 +42,8 @@ export class Neighbours {
   about(item: number): void {
     const { layout, columns, rows, words } = this;
     const { count, problem } = layout;
-    const height = this.tallest(item);
-    const width = this.widest(item);
+    const width = this.widest[item]!;
+    const height = this.tallest[item]!;
     this.item = item;
     this.columnsPerUnit = CELLS / problem.width;
     this.rowsPerUnit = CELLS / layout.length;
@@ -122,25 +130,6 @@ export class Neighbours {
 
   private row(y: number): number {
     return Math.max(0, Math.min(CELLS - 1, (y * this.rowsPerUnit) | 0));
-  }
-
-  /** The most that the item reaches across from its middle, in any of its attitudes. */
-  private widest(item: number): number {
-    const { layout } = this;
-    let width = 0;
-    for (let choice = 0; choice < layout.choices(item); choice++) {
-      width = Math.max(width, layout.shapeHalfWidth[shapeOf(layout.lieAt(item, choice))]!);
-    }
-    return width + layout.problem.gap;
-  }
-
-  private tallest(item: number): number {
-    const { layout } = this;
-    let height = 0;
-    for (let choice = 0; choice < layout.choices(item); choice++) {
-      height = Math.max(height, layout.shapeHalfHeight[shapeOf(layout.lieAt(item, choice))]!);
-    }
-    return height + layout.problem.gap;
   }
 }
 
