@@ -1,9 +1,8 @@
 import type { LayItem, LayShape } from './lay-items.ts';
 import type { ClothFacts } from './lay-plan.ts';
+import type { Patience, SearchEffort } from './packing/layout.ts';
 import { NoFitTable } from './packing/no-fit-table.ts';
 import { packStrip } from './packing/pack-strip.ts';
-import type { SearchEffort } from './packing/place-search.ts';
-import type { Patience } from './packing/separation.ts';
 import type { StripPacking } from './packing/strip-problem.ts';
 import { laidWidth, type SectionStrip, SHARED_LINE, sectionStrip, shapesOf } from './section-strip.ts';
 import type { Section } from './ways.ts';

@@ -3,11 +3,8 @@ import { describe, expect, it } from 'vitest';
 import type { Point } from '../../src/geometry/curve.ts';
 import { convexParts } from '../../src/lay-plans/packing/convex-parts.ts';
 import { Layout } from '../../src/lay-plans/packing/layout.ts';
-import { Neighbours } from '../../src/lay-plans/packing/neighbours.ts';
-import { lieOf, NoFitTable, ROUGH_CELLS } from '../../src/lay-plans/packing/no-fit-table.ts';
+import { NoFitTable } from '../../src/lay-plans/packing/no-fit-table.ts';
 import { packStrip } from '../../src/lay-plans/packing/pack-strip.ts';
-import { Random } from '../../src/lay-plans/packing/random.ts';
-import { settle } from '../../src/lay-plans/packing/settle.ts';
 import {
   type Attitude,
   placedOutline,
@@ -16,6 +13,9 @@ import {
   signedArea,
 } from '../../src/lay-plans/packing/strip-problem.ts';
 import { commonArea, moved, rectangle } from './polygons.ts';
+
+/** Cells a side of the rough grid of a no-fit region. */
+const ROUGH_CELLS = 16;
 
 const AS_DRAWN: Attitude = { shape: 0, mirrored: false, turned: false };
 
@@ -151,9 +151,7 @@ describe('packing a strip', () => {
   });
 
   it('overlaps nothing, keeps inside and uses each item once, by another library', () => {
-    const random = new Random(7);
-    for (let trial = 0; trial < 4; trial++) {
-      const shapes = Array.from({ length: 3 }, () => randomStar(random));
+    for (const shapes of fc.sample(fc.array(star, { minLength: 3, maxLength: 3 }), { numRuns: 4, seed: 7 })) {
       const items = Array.from({ length: 9 }, (_, i) => ({
         attitudes: [false, true].map((turned) => ({ shape: i % 3, mirrored: i > 5, turned })),
       }));
@@ -198,56 +196,65 @@ describe('packing a strip', () => {
 });
 
 describe('neighbours of an item, among more than one word of bits holds', () => {
-  const random = new Random(5);
-  const sides = Array.from({ length: 70 }, () => ({
-    width: random.between(20, 160),
-    height: random.between(20, 160),
-  }));
-  const layout = new Layout({
+  const within = (most: number) => fc.double({ min: 0, max: most, noNaN: true });
+  const side = fc.double({ min: 20, max: 160, noNaN: true });
+  const [laid = []] = fc.sample(
+    fc.array(fc.record({ width: side, height: side, x: within(1000), y: within(800) }), {
+      minLength: 70,
+      maxLength: 70,
+      size: 'max',
+    }),
+    { numRuns: 1, seed: 5, unbiased: true },
+  );
+  const places = fc.sample(fc.record({ item: fc.nat(69), x: within(1000), y: within(800) }), {
+    numRuns: 50,
+    seed: 5,
+    unbiased: true,
+  });
+  const problem: StripProblem = {
     width: 1000,
-    shapes: sides.map(({ width, height }) => rectangle(width, height)),
-    items: sides.map((_, shape) => ({ attitudes: [{ shape, mirrored: false, turned: false }] })),
+    shapes: laid.map(({ width, height }) => rectangle(width, height)),
+    items: laid.map((_, shape) => ({ attitudes: [{ ...AS_DRAWN, shape }] })),
     gap: 0,
-  });
+  };
+  const table = new NoFitTable(problem.shapes, problem.gap);
+  const layout = new Layout(problem, 1, table);
   layout.length = 800;
-  sides.forEach((_, i) => {
-    layout.put(i, 0, random.between(0, 1000), random.between(0, 800));
+  laid.forEach(({ x, y }, i) => {
+    layout.put(i, 0, x, y);
   });
-  const neighbours = new Neighbours(layout);
-  const places = Array.from({ length: 50 }, () => ({
-    item: random.below(70),
-    x: random.between(0, 1000),
-    y: random.between(0, 800),
-  }));
   /** How deep a rectangle at the place lies in another, by their sides. */
   const depth = ({ item, x, y }: (typeof places)[number], other: number): number =>
     Math.min(
-      (sides[item]!.width + sides[other]!.width) / 2 - Math.abs(x - layout.x[other]!),
-      (sides[item]!.height + sides[other]!.height) / 2 - Math.abs(y - layout.y[other]!),
+      (laid[item]!.width + laid[other]!.width) / 2 - Math.abs(x - layout.x(other)),
+      (laid[item]!.height + laid[other]!.height) / 2 - Math.abs(y - layout.y(other)),
     );
-  const others = (item: number) => Array.from(sides.keys()).filter((other) => other !== item);
+  const others = (item: number) => Array.from(laid.keys()).filter((other) => other !== item);
 
   it.each([0, 30])('are all that it could touch within %s', (reach) => {
+    let found = 0;
     for (const place of places) {
-      neighbours.about(place.item);
-      neighbours.fillNear(layout.lie[place.item]!, place.x, place.y, reach);
-      const near = Array.from(neighbours.near.subarray(0, neighbours.nearCount)).sort((a, b) => a - b);
-      expect(near).toEqual(others(place.item).filter((other) => depth(place, other) > -reach));
+      const count = table.code.near(place.item, place.x, place.y, reach);
+      const near = Array.from({ length: count }, (_, i) => table.code.nearAt(i));
+      expect(near.sort((a, b) => a - b)).toEqual(
+        others(place.item).filter((other) => depth(place, other) > -reach),
+      );
+      found += count;
     }
+    expect(found).toBeGreaterThan(100);
   });
 
   it('cost about what they overlap', () => {
     let dearest = 0;
     for (const place of places) {
-      neighbours.about(place.item);
       const deep = others(place.item).filter((other) => depth(place, other) > 0);
       const cost = deep.reduce((sum, other) => sum + depth(place, other), 0);
       // A cell's plane is true at its middle: off it, by no more than half the cell each way.
       const most = deep
-        .map((other) => [sides[place.item]!, sides[other]!] as const)
+        .map((other) => [laid[place.item]!, laid[other]!] as const)
         .reduce((sum, [own, its]) => sum + own.width + its.width + own.height + its.height, 0);
       dearest = Math.max(dearest, cost);
-      const rough = neighbours.roughCost(layout.lie[place.item]!, place.x, place.y, Infinity);
+      const rough = table.code.roughCost(place.item, place.x, place.y);
       expect(Math.abs(rough - cost)).toBeLessThanOrEqual(most / ROUGH_CELLS / 2);
     }
     expect(dearest).toBeGreaterThan(100);
@@ -257,37 +264,38 @@ describe('neighbours of an item, among more than one word of bits holds', () => 
 describe('settling', () => {
   it('pushes a row apart that no single move frees, where there is just room', () => {
     // Five of width 20 on 100.6: each lies 0.5 into the next, and all the room is at one end.
-    const layout = new Layout(rectangles(100.6, [20, 20, 20, 20, 20], 30));
+    const layout = new Layout(rectangles(100.6, [20, 20, 20, 20, 20], 30), 1);
     layout.length = 30;
     for (let i = 0; i < 5; i++) layout.put(i, 0, 10 + 19.5 * i, 15);
     expect(layout.overlap(0, 1)).toBeCloseTo(0.5, 2);
-    expect(settle(layout)).toBe(true);
+    expect(layout.settle()).toBe(true);
     expectClear(layout.problem, layout.packing());
   });
 
   it('gives up where there is no room', () => {
-    const layout = new Layout(rectangles(99, [20, 20, 20, 20, 20], 30));
+    const layout = new Layout(rectangles(99, [20, 20, 20, 20, 20], 30), 1);
     layout.length = 30;
     for (let i = 0; i < 5; i++) layout.put(i, 0, 10 + 19.5 * i, 15);
-    expect(settle(layout)).toBe(false);
+    expect(layout.settle()).toBe(false);
   });
 });
 
 it('draws the same random numbers on any machine', () => {
-  const random = new Random(1);
-  const drawn = Array.from({ length: 1000 }, () => random.unit());
+  const layout = new Layout(rectangles(100, [50], 50), 1);
+  const drawn = Array.from({ length: 1000 }, () => layout.unit());
   expect(drawn.every((value) => value >= 0 && value < 1)).toBe(true);
   expect(drawn.reduce((sum, value) => sum + value, 0) / 1000).toBeCloseTo(0.5, 1);
   expect(new Set(drawn).size).toBeGreaterThan(995);
 });
 
+/** How deep B, shifted from A, lies in it, on a strip that holds both wherever they lie. */
 function depthOf(problem: StripProblem, a: Attitude, b: Attitude, by: Point): number {
-  const table = new NoFitTable(problem.shapes, problem.gap);
-  const [fixed, moving] = [lieOf(a), lieOf(b)];
-  const region = table.prepare(fixed, moving);
-  if (Math.abs(by.x) >= region.halfWidth || Math.abs(by.y) >= region.halfHeight) return 0;
-  const at = fixed * table.lies + moving;
-  return region.depth(by.x * table.signX[at]!, by.y * table.signY[at]!);
+  const items = [{ attitudes: [a] }, { attitudes: [b] }];
+  const layout = new Layout({ ...problem, width: 1000, items }, 1);
+  layout.length = 1000;
+  layout.put(0, 0, 500, 500);
+  layout.put(1, 0, 500 + by.x, 500 + by.y);
+  return layout.overlap(0, 1);
 }
 
 function rectangles(width: number, widths: readonly number[], height: number): StripProblem {
@@ -297,13 +305,6 @@ function rectangles(width: number, widths: readonly number[], height: number): S
     items: widths.map((_, shape) => ({ attitudes: [{ shape, mirrored: false, turned: false }] })),
     gap: -1e-3,
   };
-}
-
-function randomStar(random: Random): Point[] {
-  return Array.from({ length: 8 }, (_, i) => {
-    const radius = random.between(25, 80);
-    return { x: Math.cos((i * Math.PI) / 4) * radius, y: Math.sin((i * Math.PI) / 4) * radius };
-  });
 }
 
 function packed(problem: StripProblem, work: number): StripPacking {

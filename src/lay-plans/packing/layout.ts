@@ -1,134 +1,165 @@
-import { lieOf, NoFitTable, shapeOf } from './no-fit-table.ts';
+import { lieOf, NoFitTable } from './no-fit-table.ts';
+import type { SearchCode } from './search-code.ts';
 import { halfBounds, type StripPacking, type StripProblem, signedArea } from './strip-problem.ts';
+
+/** How hard one move looks for a place. */
+export interface SearchEffort {
+  /** Places tried anywhere on the strip, just touching another item, and around where the item lies. */
+  readonly anywhere: number;
+  readonly touching: number;
+  readonly nearby: number;
+  /** How many of the best are improved step by step. */
+  readonly improved: number;
+}
+
+/** When an attempt is given up: passes without a clearly lower overlap make a strike, so many strikes end it. */
+export interface Patience {
+  readonly passes: number;
+  readonly strikes: number;
+}
 
 /** A layout's positions, to go back to. */
 export interface LayoutState {
-  length: number;
+  readonly length: number;
   readonly x: Float64Array;
   readonly y: Float64Array;
   readonly choice: Int32Array;
 }
 
+/** Usual effort of a move: for many small items. */
+const SEARCH: SearchEffort = { anywhere: 10, touching: 50, nearby: 25, improved: 3 };
+
 /**
- * Items lying on the strip, overlapping or not. Plain arrays, because the search reads them millions of times a
- * second. An item's `lie` is its shape and flip as `NoFitTable` numbers them.
- *
- * Here and around, what will be fractional begins as `NaN` or `Infinity` and what counts stays whole: a field that
- * turns from one to the other throws away the code compiled for it, a tenth of a short search.
+ * Items lying on the strip, overlapping or not, as the search has them. A table has one layout at a time: the one
+ * that was made last.
  */
 export class Layout {
   readonly problem: StripProblem;
-  readonly table: NoFitTable;
   readonly count: number;
-  length = Infinity;
-  readonly x: Float64Array;
-  readonly y: Float64Array;
-  /** Which of its attitudes an item has. */
-  readonly choice: Int32Array;
-  readonly lie: Int32Array;
-  /** Half bounds as the item lies. */
-  readonly halfWidth: Float64Array;
-  readonly halfHeight: Float64Array;
-  readonly shapeHalfWidth: Float64Array;
-  readonly shapeHalfHeight: Float64Array;
-  readonly areas: Float64Array;
-  /** Weight of each pair's overlap, symmetric, count × count. */
-  readonly weights: Float64Array;
-  /** Set to 1 for an item whenever it is put down; whoever needs to know clears it. */
-  readonly moved: Uint8Array;
-  /** Work done: overlaps looked up. Counted, never timed, so that the same problem gives the same packing. */
-  work = 0;
-  private readonly lies: readonly number[][];
+  readonly areas: readonly number[];
+  private readonly table: NoFitTable;
+  private readonly code: SearchCode;
+  private readonly halfHeights: readonly number[];
+  private readonly halfWidths: readonly number[];
 
-  constructor(problem: StripProblem, table = new NoFitTable(problem.shapes, problem.gap)) {
+  constructor(
+    problem: StripProblem,
+    seed: number,
+    table = new NoFitTable(problem.shapes, problem.gap),
+    effort = SEARCH,
+  ) {
+    const { shapes, items, repeat } = problem;
+    const bounds = shapes.map(halfBounds);
+    const areas = shapes.map((outline) => Math.abs(signedArea(outline)));
+    const lies = items.flatMap(({ attitudes }) => attitudes.map(lieOf));
     this.problem = problem;
+    this.count = items.length;
+    this.areas = items.map((item) => areas[item.attitudes[0]!.shape]!);
+    this.halfWidths = bounds.map(({ width }) => width);
+    this.halfHeights = bounds.map(({ height }) => height);
     this.table = table;
-    this.count = problem.items.length;
-    this.x = new Float64Array(this.count);
-    this.y = new Float64Array(this.count);
-    this.choice = new Int32Array(this.count);
-    this.lie = new Int32Array(this.count);
-    this.halfWidth = new Float64Array(this.count);
-    this.halfHeight = new Float64Array(this.count);
-    const bounds = problem.shapes.map(halfBounds);
-    this.shapeHalfWidth = Float64Array.from(bounds, ({ width }) => width);
-    this.shapeHalfHeight = Float64Array.from(bounds, ({ height }) => height);
-    const areas = problem.shapes.map((outline) => Math.abs(signedArea(outline)));
-    this.areas = Float64Array.from(problem.items, (item) => areas[item.attitudes[0]!.shape]!);
-    this.moved = new Uint8Array(this.count).fill(1);
-    this.weights = new Float64Array(this.count * this.count).fill(1);
-    this.lies = problem.items.map((item) => item.attitudes.map(lieOf));
+    this.code = table.code;
+    this.code.beginLayout(items.length, lies.length, shapes.length, problem.width, problem.gap);
+    bounds.forEach(({ width, height }, shape) => {
+      this.code.setShape(shape, width, height, repeat?.anchors[shape] ?? 0);
+    });
+    let start = 0;
+    items.forEach(({ attitudes, middleAt = Number.NaN }, item) => {
+      this.code.setItem(item, start, start + attitudes.length, this.areas[item]!, middleAt);
+      start += attitudes.length;
+    });
+    lies.forEach((lie, at) => {
+      this.code.setLie(at, lie);
+    });
+    if (repeat !== undefined)
+      this.code.setPattern(repeat.across?.step ?? 0, repeat.across?.origin ?? 0, repeat.down ?? 0);
+    this.code.beginSearch(seed, effort.anywhere, effort.touching, effort.nearby, effort.improved);
+  }
+
+  get length(): number {
+    return this.code.getLength();
+  }
+
+  set length(length: number) {
+    this.code.setLength(length);
+  }
+
+  /** Work done: overlaps looked up. Counted, never timed, so that the same problem gives the same packing. */
+  get work(): number {
+    return this.code.work();
+  }
+
+  x(item: number): number {
+    return this.code.xOf(item);
+  }
+
+  y(item: number): number {
+    return this.code.yOf(item);
+  }
+
+  /** Which of its attitudes an item has. */
+  choice(item: number): number {
+    return this.code.choiceOf(item);
   }
 
   /** How many attitudes an item may choose from. */
   choices(item: number): number {
-    return this.lies[item]!.length;
+    return this.problem.items[item]!.attitudes.length;
   }
 
-  lieAt(item: number, choice: number): number {
-    return this.lies[item]![choice]!;
+  /** Half bounds as the item lies. */
+  halfWidth(item: number): number {
+    return this.halfWidths[this.problem.items[item]!.attitudes[this.choice(item)]!.shape]!;
+  }
+
+  halfHeight(item: number): number {
+    return this.halfHeights[this.problem.items[item]!.attitudes[this.choice(item)]!.shape]!;
   }
 
   /** Puts an item down, moved the least to lie within the strip. */
   put(item: number, choice: number, x: number, y: number): void {
-    const lie = this.lieAt(item, choice);
-    this.moved[item] = 1;
-    this.choice[item] = choice;
-    this.lie[item] = lie;
-    this.halfWidth[item] = this.shapeHalfWidth[shapeOf(lie)]!;
-    this.halfHeight[item] = this.shapeHalfHeight[shapeOf(lie)]!;
-    this.x[item] = this.withinX(item, lie, x);
-    this.y[item] = this.withinY(lie, y);
-  }
-
-  /** The nearest x at which the item may lie. */
-  withinX(item: number, lie: number, x: number): number {
-    const half = this.shapeHalfWidth[shapeOf(lie)]!;
-    const { repeat, width, items } = this.problem;
-    const middleAt = items[item]!.middleAt;
-    if (middleAt !== undefined) return middleAt;
-    if (repeat?.across === undefined) return Math.max(half, Math.min(width - half, x));
-    const anchor = repeat.anchors[shapeOf(lie)]! * ((lie & 1) === 0 ? 1 : -1);
-    return onSteps(x, repeat.across.origin - anchor, repeat.across.step, half, width - half);
-  }
-
-  /** The nearest y at which it may lie. */
-  withinY(lie: number, y: number): number {
-    const half = this.shapeHalfHeight[shapeOf(lie)]!;
-    const down = this.problem.repeat?.down;
-    if (down === undefined) return Math.max(half, Math.min(this.length - half, y));
-    return onSteps(y, half, down, half, Math.max(half, this.length - half));
+    this.code.put(item, choice, x, y);
   }
 
   /** How deep two items lie in each other. */
   overlap(a: number, b: number): number {
-    const dx = this.x[b]! - this.x[a]!;
-    const dy = this.y[b]! - this.y[a]!;
-    const { gap } = this.problem;
-    if (Math.abs(dx) >= this.halfWidth[a]! + this.halfWidth[b]! + gap) return 0;
-    if (Math.abs(dy) >= this.halfHeight[a]! + this.halfHeight[b]! + gap) return 0;
-    const region = this.table.prepare(this.lie[a]!, this.lie[b]!);
-    const at = this.lie[a]! * this.table.lies + this.lie[b]!;
-    return region.depth(dx * this.table.signX[at]!, dy * this.table.signY[at]!);
+    return this.code.overlap(a, b);
+  }
+
+  /**
+   * Moves overlapping items until none is left or patience is; the layout with the least overlap is left, and that
+   * overlap told. `stopped` is asked once a pass, with the work done so far.
+   */
+  separate({ passes, strikes }: Patience, stopped: (work: number) => boolean): number {
+    this.table.isStopped = stopped;
+    return this.code.separate(passes, strikes);
+  }
+
+  /** Pushes all items that overlap a little apart at once. Whether all lie clear; if not, it is somewhat changed. */
+  settle(): boolean {
+    return this.code.settle() === 1;
+  }
+
+  /** A random number of the search's, from 0 up to, not including, 1. */
+  unit(): number {
+    return this.code.unit();
   }
 
   /** Length really used. */
   used(): number {
     let used = 0;
-    for (let i = 0; i < this.count; i++) used = Math.max(used, this.y[i]! + this.halfHeight[i]!);
+    for (let i = 0; i < this.count; i++) used = Math.max(used, this.y(i) + this.halfHeight(i));
     return used;
   }
 
   state(): LayoutState {
-    return { length: this.length, x: this.x.slice(), y: this.y.slice(), choice: this.choice.slice() };
-  }
-
-  /** Writes the positions over a state that nobody needs any more. */
-  keepIn(state: LayoutState): void {
-    state.length = this.length;
-    state.x.set(this.x);
-    state.y.set(this.y);
-    state.choice.set(this.choice);
+    const items = Array.from({ length: this.count }, (_, item) => item);
+    return {
+      length: this.length,
+      x: Float64Array.from(items, (item) => this.x(item)),
+      y: Float64Array.from(items, (item) => this.y(item)),
+      choice: Int32Array.from(items, (item) => this.choice(item)),
+    };
   }
 
   restore(state: LayoutState): void {
@@ -138,19 +169,10 @@ export class Layout {
 
   packing(): StripPacking {
     const placements = this.problem.items.map((item, i) => ({
-      attitude: item.attitudes[this.choice[i]!]!,
-      x: this.x[i]!,
-      y: this.y[i]!,
+      attitude: item.attitudes[this.choice(i)]!,
+      x: this.x(i),
+      y: this.y(i),
     }));
     return { length: this.used(), placements };
   }
-}
-
-/** The nearest of `from`, `from ± step`, … between two limits; the limit itself where none lies between them. */
-function onSteps(value: number, from: number, step: number, least: number, most: number): number {
-  const slack = step * 1e-9;
-  const first = Math.ceil((least - slack - from) / step);
-  const last = Math.floor((most + slack - from) / step);
-  if (first > last) return Math.max(least, Math.min(most, value));
-  return from + step * Math.max(first, Math.min(last, Math.round((value - from) / step)));
 }

@@ -1,7 +1,9 @@
 import type { Point } from '../../geometry/curve.ts';
 import { convexParts } from './convex-parts.ts';
-import { NoFitRegion } from './no-fit-region.ts';
+import { convexSum } from './convex-sum.ts';
+import { type SearchCode, searchCode } from './search-code.ts';
 import { type Attitude, middleOfBounds, signsOf } from './strip-problem.ts';
+import { boundaryOfUnion } from './union-boundary.ts';
 
 /** Ways in which one shape may lie: as drawn, x flipped, y flipped, both. Bit 0 flips x, bit 1 flips y. */
 const FLIPS = 4;
@@ -9,29 +11,21 @@ const FLIPS = 4;
 /** Usual number of cells in the grid of a region: more make lists shorter and the making longer; flat from 600 to 4000. */
 const CELLS = 1024;
 
-/** Cells a side of a rough grid: small, so that all grids together stay near the processor. */
-export const ROUGH_CELLS = 16;
+/** Numbers that the search keeps for a boundary segment, as in `search/no-fit-region.ts`. */
+const STRIDE = 7;
 
 /**
- * No-fit regions of every pair of shapes in every attitude, each made when first asked for. Flipping both shapes
- * flips the region, and swapping them turns it by half, so few are really made. A shape in an attitude is a
- * "lie", numbered by `lieOf`.
+ * No-fit regions of every pair of shapes in every attitude, each made when first asked for, and the search that uses
+ * them, which has one layout at a time. Flipping both shapes flips the region, and swapping them turns it by half, so
+ * few are really made. A shape in an attitude is a "lie", numbered by `lieOf`.
  */
 export class NoFitTable {
-  readonly lies: number;
-  /** By fixed lie · `lies` + moving lie; made by `prepare`. Multiply a shift by the signs before asking. */
-  readonly regions: (NoFitRegion | undefined)[];
-  readonly signX: Int8Array;
-  readonly signY: Int8Array;
-  /** Rough depths of all regions, a plane in three numbers for each cell: depth at the grid's corner, and how it grows
-   * a cell across and down; where a pair's grid begins in it, and cells for a unit of shift. */
-  rough = new Float32Array(0);
-  readonly roughAt: Int32Array;
-  readonly cellsPerX: Float64Array;
-  readonly cellsPerY: Float64Array;
-  private readonly grids = new Map<NoFitRegion, number>();
+  readonly code: SearchCode;
+  /** Whether the search should end, given the work that it has done. */
+  isStopped: (work: number) => boolean = () => false;
+  private readonly lies: number;
   private readonly parts: Point[][][];
-  private readonly made = new Map<number, NoFitRegion>();
+  private readonly made = new Map<number, number>();
   private readonly gap: number;
   private readonly cells: number;
 
@@ -39,75 +33,58 @@ export class NoFitTable {
     this.cells = cells;
     this.gap = gap;
     this.lies = shapes.length * FLIPS;
-    this.regions = new Array(this.lies * this.lies).fill(undefined);
-    this.signX = new Int8Array(this.lies * this.lies);
-    this.signY = new Int8Array(this.lies * this.lies);
-    this.roughAt = new Int32Array(this.lies * this.lies).fill(-1);
-    this.cellsPerX = new Float64Array(this.lies * this.lies);
-    this.cellsPerY = new Float64Array(this.lies * this.lies);
     this.parts = shapes.map((outline) => {
       const middle = middleOfBounds(outline);
       return convexParts(outline.map((point) => ({ x: point.x - middle.x, y: point.y - middle.y })));
     });
+    this.code = searchCode({
+      makePair: (fixed, moving) => this.makePair(fixed, moving),
+      isStopped: (work) => this.isStopped(work),
+    });
+    this.code.beginPairs(this.lies);
   }
 
-  /** Region in which shifts of the moving lie overlap the fixed one. */
-  prepare(fixed: number, moving: number): NoFitRegion {
-    const at = fixed * this.lies + moving;
-    const known = this.regions[at];
-    if (known !== undefined) return known;
+  /** Hands the search the region in which shifts of the moving lie overlap the fixed one. */
+  private makePair(fixed: number, moving: number): void {
     const a = shapeOf(fixed);
     const b = shapeOf(moving);
     const relative = (fixed ^ moving) & 3;
     const swapped = a > b;
     const flip = (swapped ? moving : fixed) & 3;
     const region = swapped ? this.region(b, a, relative) : this.region(a, b, relative);
-    this.signX[at] = ((flip & 1) !== 0) !== swapped ? -1 : 1;
-    this.signY[at] = ((flip & 2) !== 0) !== swapped ? -1 : 1;
-    this.regions[at] = region;
-    this.cellsPerX[at] = (this.signX[at]! * ROUGH_CELLS) / (2 * region.halfWidth);
-    this.cellsPerY[at] = (this.signY[at]! * ROUGH_CELLS) / (2 * region.halfHeight);
-    this.roughAt[at] = this.gridOf(region);
-    return region;
+    const signX = ((flip & 1) !== 0) !== swapped ? -1 : 1;
+    const signY = ((flip & 2) !== 0) !== swapped ? -1 : 1;
+    this.code.setPair(fixed, moving, region, signX, signY);
   }
 
-  private gridOf(region: NoFitRegion): number {
-    const known = this.grids.get(region);
-    if (known !== undefined) return known;
-    const size = 3 * ROUGH_CELLS * ROUGH_CELLS;
-    const start = this.grids.size * size;
-    this.grids.set(region, start);
-    if (start + size > this.rough.length) {
-      const longer = new Float32Array(2 * (start + size));
-      longer.set(this.rough);
-      this.rough = longer;
-    }
-    for (let row = 0; row < ROUGH_CELLS; row++) {
-      for (let column = 0; column < ROUGH_CELLS; column++) {
-        const width = (2 * region.halfWidth) / ROUGH_CELLS;
-        const height = (2 * region.halfHeight) / ROUGH_CELLS;
-        const depth = region.depthAndWayOut(
-          (column + 0.5) * width - region.halfWidth,
-          (row + 0.5) * height - region.halfHeight,
-        );
-        const across = -region.outX * width;
-        const down = -region.outY * height;
-        this.rough.set(
-          [depth - across * (column + 0.5) - down * (row + 0.5), across, down],
-          start + 3 * (row * ROUGH_CELLS + column),
-        );
-      }
-    }
-    return start;
-  }
-
-  private region(a: number, b: number, flip: number): NoFitRegion {
+  private region(a: number, b: number, flip: number): number {
     const key = (a * this.parts.length + b) * FLIPS + flip;
     const known = this.made.get(key);
     if (known !== undefined) return known;
     const moving = this.parts[b]!.map((part) => flipped(part, flip));
-    const region = new NoFitRegion(this.parts[a]!, moving, this.gap, this.cells);
+    const region = this.makeRegion(this.parts[a]!, moving);
     this.made.set(key, region);
+    return region;
+  }
+
+  /**
+   * `a` and `b` in convex parts, each about the middle of its own bounds. A gap above zero grows the region; below
+   * zero so much overlap passes, as shrinking would turn short edges inside out.
+   */
+  private makeRegion(a: readonly Point[][], b: readonly Point[][]): number {
+    const { code, gap } = this;
+    const sums = a.flatMap((partOfA) => b.map((partOfB) => convexSum(partOfA, partOfB, Math.max(0, gap))));
+    const corners = sums.flat();
+    const halfWidth = Math.max(...corners.map((point) => Math.abs(point.x)));
+    const halfHeight = Math.max(...corners.map((point) => Math.abs(point.y)));
+    const boundary = boundaryOfUnion(sums, halfWidth + halfHeight);
+    const region = code.newRegion(halfWidth, halfHeight, Math.max(0, -gap), boundary.length, this.cells);
+    const segments = new Float64Array(code.memory.buffer, code.segmentsOf(region), boundary.length * STRIDE);
+    boundary.forEach(({ from, direction, length, insideAtStart, insideAtEnd }, i) => {
+      const flags = [insideAtStart ? 1 : 0, insideAtEnd ? 1 : 0];
+      segments.set([from.x, from.y, direction.x, direction.y, length, ...flags], i * STRIDE);
+    });
+    code.finishRegion(region);
     return region;
   }
 }
@@ -117,7 +94,7 @@ export function lieOf(attitude: Attitude): number {
   return attitude.shape * FLIPS + (signs.x < 0 ? 1 : 0) + (signs.y < 0 ? 2 : 0);
 }
 
-export function shapeOf(lie: number): number {
+function shapeOf(lie: number): number {
   return lie >> 2;
 }
 

@@ -1,10 +1,6 @@
-import { Layout, type LayoutState } from './layout.ts';
+import { Layout, type LayoutState, type Patience, type SearchEffort } from './layout.ts';
 import type { NoFitTable } from './no-fit-table.ts';
-import type { SearchEffort } from './place-search.ts';
-import { Random } from './random.ts';
 import { layInRows } from './rows.ts';
-import { type Patience, type Separated, Separation } from './separation.ts';
-import { settle } from './settle.ts';
 import type { StripPacking, StripProblem } from './strip-problem.ts';
 
 export interface PackOptions {
@@ -23,9 +19,14 @@ export interface PackOptions {
   readonly table?: NoFitTable;
 }
 
+/** An attempt that failed: the layout with the least overlap met, and that overlap. */
+interface Failed {
+  readonly overlap: number;
+  readonly state: LayoutState;
+}
+
 /** Share of the budget for exploring; the rest compresses. */
 const EXPLORING = 0.75;
-const SEARCH: SearchEffort = { anywhere: 10, touching: 50, nearby: 25, improved: 3 };
 const PATIENCE: Patience = { passes: 100, strikes: 3 };
 const CUT_PATIENCE: Patience = { passes: 40, strikes: 1 };
 
@@ -60,8 +61,6 @@ class StripPacker {
   private readonly problem: StripProblem;
   private readonly options: PackOptions;
   private readonly layout: Layout;
-  private readonly random: Random;
-  private readonly separation: Separation;
   private readonly bound: number;
   private readonly patience: Patience;
   private readonly cutPatience: Patience;
@@ -72,13 +71,12 @@ class StripPacker {
     this.options = options;
     this.patience = options.patience ?? PATIENCE;
     this.cutPatience = options.patience ?? CUT_PATIENCE;
-    this.layout = new Layout(problem, options.table);
-    this.random = new Random(options.seed);
-    this.separation = new Separation(this.layout, this.random, options.search ?? SEARCH);
+    this.layout = new Layout(problem, options.seed, options.table, options.search);
     layInRows(this.layout);
     if (options.start !== undefined) this.startFrom(options.start);
     const area = this.layout.areas.reduce((sum, a) => sum + a, 0);
-    this.bound = Math.max(area / problem.width, ...Array.from(this.layout.halfHeight, (half) => 2 * half));
+    const heights = problem.items.map((_, item) => 2 * this.layout.halfHeight(item));
+    this.bound = Math.max(area / problem.width, ...heights);
     this.best = this.layout.state();
   }
 
@@ -89,11 +87,11 @@ class StripPacker {
     return this.layout.packing();
   }
 
-  private readonly exploreEnds = () => this.ends(EXPLORING);
-  private readonly compressEnds = () => this.ends(1);
+  private readonly exploreEnds = (work: number) => this.ends(EXPLORING, work);
+  private readonly compressEnds = (work: number) => this.ends(1, work);
 
-  private ends(share: number): boolean {
-    return this.best.length <= this.bound * (1 + REACHED) || this.options.spent(this.layout.work) >= share;
+  private ends(share: number, work: number): boolean {
+    return this.best.length <= this.bound * (1 + REACHED) || this.options.spent(work) >= share;
   }
 
   private startFrom(packing: StripPacking): void {
@@ -113,25 +111,24 @@ class StripPacker {
   private explore(): void {
     if (this.options.start === undefined) this.scatterFirst();
     let cut = FIRST_CUT;
-    let failed: Separated[] = [];
-    while (!this.exploreEnds()) {
+    let failed: Failed[] = [];
+    while (!this.exploreEnds(this.layout.work)) {
       if (cut >= LEAST_CUT) {
         failed = [];
         this.layout.restore(this.best);
         this.shorten(this.best.length * (1 - cut));
       } else {
         // Small cuts fail too: the best is jammed as it lies, so pieces change places a little below its length.
-        if (failed.length > 0 && this.random.unit() < FROM_FAILED)
+        if (failed.length > 0 && this.layout.unit() < FROM_FAILED)
           this.layout.restore(this.oneOf(failed).state);
         else this.layout.restore(this.best);
         this.shorten(Math.min(this.layout.length, this.best.length * (1 - LEAST_CUT)));
         this.swapLarge();
       }
-      const result = this.separation.run(
-        cut >= LEAST_CUT ? this.cutPatience : this.patience,
-        this.exploreEnds,
-      );
-      if (result.overlap === 0 || this.fitsStretched(result)) {
+      const patience = cut >= LEAST_CUT ? this.cutPatience : this.patience;
+      const overlap = this.layout.separate(patience, this.exploreEnds);
+      const result = { overlap, state: this.layout.state() };
+      if (overlap === 0 || this.fitsStretched(result)) {
         this.keep();
         failed = [];
         cut = cut >= LEAST_CUT ? cut * CUT_AFTER_SUCCESS : CUT_AFTER_SWAP;
@@ -143,11 +140,11 @@ class StripPacker {
   /** A quick try from anywhere: dense strips are reached at once, and others lose little. */
   private scatterFirst(): void {
     this.scatter(Math.min(this.best.length, this.bound / FIRST_DENSITY));
-    if (this.separation.run(this.patience, this.exploreEnds).overlap === 0) this.keep();
+    if (this.layout.separate(this.patience, this.exploreEnds) === 0) this.keep();
   }
 
   /** Whether a little more length frees what hardly overlaps; still shorter than the best. */
-  private fitsStretched({ overlap, state }: Separated): boolean {
+  private fitsStretched({ overlap, state }: Failed): boolean {
     const { layout } = this;
     for (const times of STRETCHES) {
       const longer = state.length + overlap * times;
@@ -155,17 +152,17 @@ class StripPacker {
       layout.restore(state);
       layout.length = longer;
       for (let i = 0; i < layout.count; i++) {
-        layout.put(i, layout.choice[i]!, layout.x[i]!, (layout.y[i]! * longer) / state.length);
+        layout.put(i, state.choice[i]!, state.x[i]!, (state.y[i]! * longer) / state.length);
       }
-      if (settle(layout)) return true;
+      if (layout.settle()) return true;
     }
     return false;
   }
 
   /** One of the failed attempts, more likely one with little overlap. */
-  private oneOf(failed: Separated[]): Separated {
+  private oneOf(failed: Failed[]): Failed {
     failed.sort((a, b) => a.overlap - b.overlap);
-    const at = Math.floor(Math.abs(this.random.normal()) * 0.25 * failed.length);
+    const at = Math.floor(Math.abs(this.normal()) * 0.25 * failed.length);
     return failed[Math.min(failed.length - 1, at)]!;
   }
 
@@ -177,49 +174,59 @@ class StripPacker {
   }
 
   private scatter(length: number): void {
-    const { layout, random } = this;
+    const { layout, problem } = this;
     layout.length = length;
     for (let i = 0; i < layout.count; i++) {
-      const choice = random.below(layout.choices(i));
-      layout.put(i, choice, random.unit() * this.problem.width, random.unit() * length);
+      const choice = Math.floor(layout.unit() * layout.choices(i));
+      layout.put(i, choice, layout.unit() * problem.width, layout.unit() * length);
     }
   }
 
-  /** Cuts a stretch out of the strip at a random place; what lay beyond moves up. The new length. */
-  private shorten(length: number): number {
+  /** Cuts a stretch out of the strip at a random place; what lay beyond moves up. */
+  private shorten(length: number): void {
     const { layout } = this;
     const shorter = Math.max(length, this.bound);
     const by = layout.length - shorter;
-    const cut = this.random.between(0, layout.length);
+    const cut = layout.unit() * layout.length;
     layout.length = shorter;
     for (let i = 0; i < layout.count; i++) {
-      const y = layout.y[i]!;
-      layout.put(i, layout.choice[i]!, layout.x[i]!, y > cut ? y - by : y);
+      const y = layout.y(i);
+      layout.put(i, layout.choice(i), layout.x(i), y > cut ? y - by : y);
     }
-    return shorter;
   }
 
   /** Two large items of different shape change places. */
   private swapLarge(): void {
-    const { layout, random } = this;
+    const { layout } = this;
     const order = Array.from(layout.areas.keys()).sort((a, b) => layout.areas[b]! - layout.areas[a]!);
     const large = order.slice(0, Math.max(2, Math.ceil(order.length / 2)));
-    const a = large[random.below(large.length)]!;
+    const a = this.anyOf(large);
     const others = large.filter((i) => layout.areas[i] !== layout.areas[a]);
     if (others.length === 0) return;
-    const b = others[random.below(others.length)]!;
-    const [x, y] = [layout.x[a]!, layout.y[a]!];
-    layout.put(a, layout.choice[a]!, layout.x[b]!, layout.y[b]!);
-    layout.put(b, layout.choice[b]!, x, y);
+    const b = this.anyOf(others);
+    const [x, y] = [layout.x(a), layout.y(a)];
+    layout.put(a, layout.choice(a), layout.x(b), layout.y(b));
+    layout.put(b, layout.choice(b), x, y);
+  }
+
+  private anyOf(items: readonly number[]): number {
+    return items[Math.floor(this.layout.unit() * items.length)]!;
+  }
+
+  /** Roughly normal, mean 0 and deviation 1: twelve draws summed, so that no logarithm is needed. */
+  private normal(): number {
+    let sum = -6;
+    for (let i = 0; i < 12; i++) sum += this.layout.unit();
+    return sum;
   }
 
   private compress(): void {
     const { layout } = this;
-    while (!this.compressEnds()) {
+    while (!this.compressEnds(this.layout.work)) {
       const share = Math.max(0, (this.options.spent(layout.work) - EXPLORING) / (1 - EXPLORING));
       layout.restore(this.best);
       this.shorten(this.best.length * (1 - COMPRESSING_CUT * (1 - share) - LAST_CUT));
-      if (this.separation.run(PATIENCE, this.compressEnds).overlap === 0) this.keep();
+      if (layout.separate(PATIENCE, this.compressEnds) === 0) this.keep();
     }
   }
 }

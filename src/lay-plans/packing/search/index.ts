@@ -1,0 +1,130 @@
+/**
+ * The innermost part of the search for a lay, in AssemblyScript: TypeScript's syntax, compiled to WebAssembly, where
+ * every number says its kind (`i32` whole, `f64` fractional, `f32` in short, `v128` four at once). It needs no warming
+ * up and gives the same bits on every machine. What is exported here is all that its host, `../layout.ts` and
+ * `../no-fit-table.ts`, may ask; everything is begun in the order below.
+ */
+import { layout } from './layout';
+import { neighbours } from './neighbours';
+import { pairs } from './no-fit-pairs';
+import { NoFitRegion } from './no-fit-region';
+import { search } from './place-search';
+import { random } from './random';
+import { separation } from './separation';
+import { settle as settleAll } from './settle';
+
+// Regions stay while one layout after another is begun.
+
+export function beginPairs(lies: i32): void {
+  pairs.begin(lies);
+}
+
+/** A region, to be `finishRegion`ed once its segments are written where `segmentsOf` says. */
+export function newRegion(halfWidth: f64, halfHeight: f64, slack: f64, sides: i32, cells: i32): NoFitRegion {
+  return new NoFitRegion(halfWidth, halfHeight, slack, sides, cells);
+}
+
+export function segmentsOf(region: NoFitRegion): usize {
+  return changetype<usize>(region.segments);
+}
+
+export function finishRegion(region: NoFitRegion): void {
+  region.finish();
+}
+
+export function setPair(fixed: i32, moving: i32, region: NoFitRegion, signX: f64, signY: f64): void {
+  pairs.set(fixed, moving, region, signX, signY);
+}
+
+// A layout: its shapes and items, then the search for it.
+
+export function beginLayout(items: i32, lies: i32, shapes: i32, width: f64, gap: f64): void {
+  layout.begin(items, lies, shapes, width, gap);
+}
+
+export function setShape(shape: i32, halfWidth: f64, halfHeight: f64, anchor: f64): void {
+  layout.setShape(shape, halfWidth, halfHeight, anchor);
+}
+
+export function setItem(item: i32, start: i32, end: i32, area: f64, middle: f64): void {
+  layout.setItem(item, start, end, area, middle);
+}
+
+export function setLie(at: i32, lie: i32): void {
+  layout.setLie(at, lie);
+}
+
+export function setPattern(across: f64, origin: f64, down: f64): void {
+  layout.setPattern(across, origin, down);
+}
+
+export function beginSearch(seed: i32, anywhere: i32, touching: i32, nearby: i32, improved: i32): void {
+  random.seed(seed);
+  neighbours.begin();
+  search.begin(anywhere, touching, nearby, improved);
+  separation.begin();
+}
+
+// The search.
+
+export function separate(passes: i32, strikes: i32): f64 {
+  return separation.run(passes, strikes);
+}
+
+export function settle(): bool {
+  return settleAll();
+}
+
+export function put(item: i32, choice: i32, x: f64, y: f64): void {
+  layout.put(item, choice, x, y);
+}
+
+export function xOf(item: i32): f64 {
+  return layout.x[item];
+}
+
+export function yOf(item: i32): f64 {
+  return layout.y[item];
+}
+
+export function choiceOf(item: i32): i32 {
+  return layout.choice[item];
+}
+
+export function overlap(a: i32, b: i32): f64 {
+  return layout.overlap(a, b);
+}
+
+export function getLength(): f64 {
+  return layout.length;
+}
+
+export function setLength(length: f64): void {
+  layout.length = length;
+}
+
+export function work(): f64 {
+  return layout.work;
+}
+
+export function unit(): f64 {
+  return random.unit();
+}
+
+// Its parts, for tests.
+
+/** How many others the item could touch within reach of a place; which, `nearAt` says. */
+export function near(item: i32, x: f64, y: f64, reach: f64): i32 {
+  neighbours.about(item);
+  neighbours.fillNear(layout.lie[item], x, y, reach);
+  return neighbours.nearCount;
+}
+
+export function nearAt(index: i32): i32 {
+  return neighbours.near[index];
+}
+
+export function roughCost(item: i32, x: f64, y: f64): f64 {
+  neighbours.about(item);
+  return neighbours.roughCost(layout.lie[item], x, y, f32.MAX_VALUE) as f64;
+}

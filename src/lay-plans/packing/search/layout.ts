@@ -1,0 +1,183 @@
+import { pairs } from './no-fit-pairs';
+
+/**
+ * Items lying on the strip, overlapping or not. An item's `lie` is its shape and how that is flipped, as the host
+ * numbers them: bit 0 flips x, bit 1 flips y, the shape stands above.
+ */
+class Layout {
+  count: i32 = 0;
+  width: f64 = 0;
+  length: f64 = Infinity;
+  gap: f64 = 0;
+  x: StaticArray<f64> = new StaticArray<f64>(0);
+  y: StaticArray<f64> = new StaticArray<f64>(0);
+  /** Which of its attitudes an item has. */
+  choice: StaticArray<i32> = new StaticArray<i32>(0);
+  lie: StaticArray<i32> = new StaticArray<i32>(0);
+  /** Half bounds as the item lies. */
+  halfWidth: StaticArray<f64> = new StaticArray<f64>(0);
+  halfHeight: StaticArray<f64> = new StaticArray<f64>(0);
+  /** Places and half bounds once more, x and y side by side in short, for what is only roughly asked. */
+  places: StaticArray<f32> = new StaticArray<f32>(0);
+  halves: StaticArray<f32> = new StaticArray<f32>(0);
+  areas: StaticArray<f64> = new StaticArray<f64>(0);
+  /** Weight of each pair's overlap, symmetric, count × count. */
+  weights: StaticArray<f64> = new StaticArray<f64>(0);
+  /** 1 for an item that has been put down since this was last cleared. */
+  moved: StaticArray<u8> = new StaticArray<u8>(0);
+  /** Work done: overlaps looked up. Counted, never timed, so that the same problem gives the same packing. */
+  work: f64 = 0;
+
+  private shapeHalfWidth: StaticArray<f64> = new StaticArray<f64>(0);
+  private shapeHalfHeight: StaticArray<f64> = new StaticArray<f64>(0);
+  /** By shape: what is put on the pattern across the strip. */
+  private anchors: StaticArray<f64> = new StaticArray<f64>(0);
+  /** An item's lies stand in `lies` from its start on. */
+  private lies: StaticArray<i32> = new StaticArray<i32>(0);
+  private starts: StaticArray<i32> = new StaticArray<i32>(0);
+  /** Where an item's middle must lie across the strip; `NaN` where it is free. */
+  private middles: StaticArray<f64> = new StaticArray<f64>(0);
+  /** A pattern's steps, 0 where there is none, and where one across begins. */
+  private across: f64 = 0;
+  private origin: f64 = 0;
+  private down: f64 = 0;
+
+  begin(count: i32, lies: i32, shapes: i32, width: f64, gap: f64): void {
+    this.count = count;
+    this.width = width;
+    this.gap = gap;
+    this.length = Infinity;
+    this.work = 0;
+    this.across = 0;
+    this.down = 0;
+    this.x = new StaticArray<f64>(count);
+    this.y = new StaticArray<f64>(count);
+    this.choice = new StaticArray<i32>(count);
+    this.lie = new StaticArray<i32>(count);
+    this.halfWidth = new StaticArray<f64>(count);
+    this.halfHeight = new StaticArray<f64>(count);
+    this.places = new StaticArray<f32>(2 * count);
+    this.halves = new StaticArray<f32>(2 * count);
+    this.areas = new StaticArray<f64>(count);
+    this.weights = new StaticArray<f64>(count * count);
+    this.weights.fill(1);
+    this.moved = new StaticArray<u8>(count);
+    this.lies = new StaticArray<i32>(lies);
+    this.starts = new StaticArray<i32>(count + 1);
+    this.middles = new StaticArray<f64>(count);
+    this.shapeHalfWidth = new StaticArray<f64>(shapes);
+    this.shapeHalfHeight = new StaticArray<f64>(shapes);
+    this.anchors = new StaticArray<f64>(shapes);
+  }
+
+  setShape(shape: i32, halfWidth: f64, halfHeight: f64, anchor: f64): void {
+    this.shapeHalfWidth[shape] = halfWidth;
+    this.shapeHalfHeight[shape] = halfHeight;
+    this.anchors[shape] = anchor;
+  }
+
+  setPattern(across: f64, origin: f64, down: f64): void {
+    this.across = across;
+    this.origin = origin;
+    this.down = down;
+  }
+
+  /** Items in order; `middle` is `NaN` where the item may lie anywhere across. */
+  setItem(item: i32, start: i32, end: i32, area: f64, middle: f64): void {
+    this.starts[item] = start;
+    this.starts[item + 1] = end;
+    this.areas[item] = area;
+    this.middles[item] = middle;
+  }
+
+  setLie(at: i32, lie: i32): void {
+    this.lies[at] = lie;
+  }
+
+  /** How many attitudes an item may choose from. */
+  choices(item: i32): i32 {
+    return this.starts[item + 1] - this.starts[item];
+  }
+
+  lieAt(item: i32, choice: i32): i32 {
+    return this.lies[this.starts[item] + choice];
+  }
+
+  halfWidthOf(lie: i32): f64 {
+    return this.shapeHalfWidth[lie >> 2];
+  }
+
+  halfHeightOf(lie: i32): f64 {
+    return this.shapeHalfHeight[lie >> 2];
+  }
+
+  /** Whether the item's middle may lie in one place only across the strip. */
+  isHeld(item: i32): bool {
+    return !isNaN(this.middles[item]);
+  }
+
+  /** Puts an item down, moved the least to lie within the strip. */
+  put(item: i32, choice: i32, x: f64, y: f64): void {
+    const lie = this.lieAt(item, choice);
+    const halfWidth = this.halfWidthOf(lie);
+    const halfHeight = this.halfHeightOf(lie);
+    const withinX = this.withinX(item, lie, x);
+    const withinY = this.withinY(lie, y);
+    this.moved[item] = 1;
+    this.choice[item] = choice;
+    this.lie[item] = lie;
+    this.halfWidth[item] = halfWidth;
+    this.halfHeight[item] = halfHeight;
+    this.x[item] = withinX;
+    this.y[item] = withinY;
+    this.halves[2 * item] = halfWidth as f32;
+    this.halves[2 * item + 1] = halfHeight as f32;
+    this.places[2 * item] = withinX as f32;
+    this.places[2 * item + 1] = withinY as f32;
+  }
+
+  /** The nearest x at which the item may lie. */
+  withinX(item: i32, lie: i32, x: f64): f64 {
+    const half = this.halfWidthOf(lie);
+    const middle = this.middles[item];
+    if (!isNaN(middle)) return middle;
+    const most = this.width - half;
+    if (this.across === 0) return held(x, half, most);
+    const anchor = (lie & 1) === 0 ? this.anchors[lie >> 2] : -this.anchors[lie >> 2];
+    return onSteps(x, this.origin - anchor, this.across, half, most);
+  }
+
+  /** The nearest y at which it may lie. */
+  withinY(lie: i32, y: f64): f64 {
+    const half = this.halfHeightOf(lie);
+    const most = this.length - half;
+    if (this.down === 0) return held(y, half, most);
+    return onSteps(y, half, this.down, half, most > half ? most : half);
+  }
+
+  /** How deep two items lie in each other. */
+  overlap(a: i32, b: i32): f64 {
+    const dx = this.x[b] - this.x[a];
+    const dy = this.y[b] - this.y[a];
+    if (abs(dx) >= this.halfWidth[a] + this.halfWidth[b] + this.gap) return 0;
+    if (abs(dy) >= this.halfHeight[a] + this.halfHeight[b] + this.gap) return 0;
+    const pair = pairs.get(this.lie[a], this.lie[b]);
+    return pair.region.depth(dx * pair.signX, dy * pair.signY);
+  }
+}
+
+function held(value: f64, least: f64, most: f64): f64 {
+  const low = value < most ? value : most;
+  return low > least ? low : least;
+}
+
+/** The nearest of `from`, `from ± step`, … between two limits; the limit itself where none lies between them. */
+function onSteps(value: f64, from: f64, step: f64, least: f64, most: f64): f64 {
+  const slack = step * 1e-9;
+  const first = Math.ceil((least - slack - from) / step);
+  const last = Math.floor((most + slack - from) / step);
+  if (first > last) return held(value, least, most);
+  return from + step * held(Math.floor((value - from) / step + 0.5), first, last);
+}
+
+export const layout = new Layout();

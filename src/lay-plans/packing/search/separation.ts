@@ -1,0 +1,227 @@
+import { layout } from './layout';
+import { neighbours } from './neighbours';
+import { search } from './place-search';
+import { random } from './random';
+import { settle } from './settle';
+
+/** Asked of the host once a pass, with the work done so far. */
+declare function isStopped(work: f64): bool;
+
+/** A pass makes an overlapping pair heavier by these factors, the most for the pair that overlaps most. */
+const GROWTH_LEAST: f64 = 1.2;
+const GROWTH_MOST: f64 = 2;
+/** A pair that lies clear grows lighter by this, down to where it began. */
+const DECAY: f64 = 0.95;
+/** Overlap small enough for settling, as a share of the items' sizes added up. */
+const SETTLES: f64 = 0.003;
+/** What counts as a clearly lower overlap. */
+const CLEARLY: f64 = 0.98;
+
+/**
+ * Guided local search: overlapping items are moved one at a time to their places of least weighted overlap; pairs
+ * that stay in each other grow heavier, so that no pair is left stuck (J. Egeblad, B. Nielsen, A. Odgaard, "Fast
+ * neighborhood search for two- and three-dimensional nesting problems", 2007; S. Umetani et al., "Solving the
+ * irregular strip packing problem via guided local search for overlap minimization", 2009).
+ */
+class Separation {
+  /** Of pairs i < j, as i · count + j. */
+  private depths: StaticArray<f64> = new StaticArray<f64>(0);
+  /** Pairs that overlap, and those weighed more than they begin with. */
+  private overlapping: StaticArray<i32> = new StaticArray<i32>(0);
+  private overlaps: i32 = 0;
+  private heavy: StaticArray<i32> = new StaticArray<i32>(0);
+  private heavies: i32 = 0;
+  /** Weights to begin with: more for large items, so that small ones make way. */
+  private lightest: StaticArray<f64> = new StaticArray<f64>(0);
+  /** Overlap below which all items together are tried to be pushed apart. */
+  private settles: f64 = 0;
+  /** Items to be moved in a pass. */
+  private items: StaticArray<i32> = new StaticArray<i32>(0);
+  private among: StaticArray<u8> = new StaticArray<u8>(0);
+  /** The layout with the least overlap met. */
+  private leastX: StaticArray<f64> = new StaticArray<f64>(0);
+  private leastY: StaticArray<f64> = new StaticArray<f64>(0);
+  private leastChoice: StaticArray<i32> = new StaticArray<i32>(0);
+
+  /** To be called once all items are known. */
+  begin(): void {
+    const count = layout.count;
+    this.depths = new StaticArray<f64>(count * count);
+    this.overlapping = new StaticArray<i32>(count * count);
+    this.heavy = new StaticArray<i32>(count * count);
+    this.overlaps = 0;
+    this.heavies = 0;
+    this.items = new StaticArray<i32>(count);
+    this.among = new StaticArray<u8>(count);
+    this.leastX = new StaticArray<f64>(count);
+    this.leastY = new StaticArray<f64>(count);
+    this.leastChoice = new StaticArray<i32>(count);
+    this.lightest = weightsBySize();
+    let sizes: f64 = 0;
+    for (let i = 0; i < count; i++) sizes += Math.sqrt(layout.areas[i]);
+    this.settles = SETTLES * sizes;
+  }
+
+  /**
+   * Works on the layout as it lies and leaves the one with the least overlap met; that overlap, 0 when all lie clear.
+   * Given up when so many passes without a clearly lower overlap have been followed by so many such strikes.
+   */
+  run(passes: i32, mostStrikes: i32): f64 {
+    this.forget();
+    let overlap = this.measure();
+    let least = overlap;
+    let strikes = 0;
+    this.keepLeast();
+    while (least > 0 && strikes < mostStrikes && !isStopped(layout.work)) {
+      const before = least;
+      for (let idle = 0; overlap > 0 && idle < passes && !isStopped(layout.work); idle++) {
+        this.pass();
+        overlap = this.measure();
+        this.reweigh();
+        if (overlap >= least) continue;
+        if (overlap < least * CLEARLY) idle = 0;
+        least = overlap;
+        this.keepLeast();
+        if (overlap > 0 && overlap < this.settles) {
+          if (settle()) return 0;
+          this.restoreLeast();
+        }
+      }
+      strikes = least < before * CLEARLY ? 0 : strikes + 1;
+      this.restoreLeast();
+      overlap = this.measure();
+    }
+    return least;
+  }
+
+  /** Nothing is known of where items lie, and no pair is heavier than it begins. */
+  private forget(): void {
+    const count = layout.count;
+    for (let k = 0; k < this.overlaps; k++) this.depths[this.overlapping[k]] = 0;
+    this.overlaps = 0;
+    this.heavies = 0;
+    layout.moved.fill(1);
+    for (let i = 0; i < count; i++) {
+      for (let j = 0; j <= i; j++) this.weigh(j * count + i, this.lightest[j * count + i]);
+    }
+  }
+
+  private pass(): void {
+    const count = this.listOverlapping();
+    const items = this.items;
+    for (let i = count - 1; i > 0; i--) {
+      const j = random.below(i + 1);
+      const item = items[i];
+      items[i] = items[j];
+      items[j] = item;
+    }
+    for (let i = 0; i < count; i++) search.move(items[i]);
+  }
+
+  /** Items that overlap another, in their order; how many. */
+  private listOverlapping(): i32 {
+    this.among.fill(0);
+    for (let k = 0; k < this.overlaps; k++) {
+      const at = this.overlapping[k];
+      this.among[at % layout.count] = 1;
+      this.among[at / layout.count] = 1;
+    }
+    let count = 0;
+    for (let i = 0; i < layout.count; i++) if (this.among[i] === 1) this.items[count++] = i;
+    return count;
+  }
+
+  /** The pairs' depths that moves have changed, and the sum of all. */
+  private measure(): f64 {
+    const count = layout.count;
+    const moved = layout.moved;
+    let sum: f64 = 0;
+    let kept = 0;
+    for (let k = 0; k < this.overlaps; k++) {
+      const at = this.overlapping[k];
+      if (moved[at % count] === 1 || moved[at / count] === 1) this.depths[at] = 0;
+      else {
+        sum += this.depths[at];
+        this.overlapping[kept++] = at;
+      }
+    }
+    for (let a = 0; a < count; a++) {
+      if (moved[a] === 0) continue;
+      for (let b = 0; b < count; b++) {
+        if (b === a || (moved[b] === 1 && b < a)) continue;
+        const first = min(a, b);
+        const depth = layout.overlap(first, a + b - first);
+        if (depth <= 0) continue;
+        const at = first * count + (a + b - first);
+        this.depths[at] = depth;
+        this.overlapping[kept++] = at;
+        sum += depth;
+      }
+    }
+    this.overlaps = kept;
+    moved.fill(0);
+    layout.work += (count * count) as f64;
+    return sum;
+  }
+
+  private reweigh(): void {
+    const depths = this.depths;
+    let most: f64 = 0;
+    for (let k = 0; k < this.overlaps; k++) most = max(most, depths[this.overlapping[k]]);
+    if (most === 0) return;
+    let kept = 0;
+    for (let k = 0; k < this.heavies; k++) {
+      const at = this.heavy[k];
+      if (depths[at] > 0) continue;
+      const weight = layout.weights[at] * DECAY;
+      const light = weight <= this.lightest[at];
+      this.weigh(at, light ? this.lightest[at] : weight);
+      if (!light) this.heavy[kept++] = at;
+    }
+    for (let k = 0; k < this.overlaps; k++) {
+      const at = this.overlapping[k];
+      const growth = GROWTH_LEAST + (GROWTH_MOST - GROWTH_LEAST) * (depths[at] / most);
+      this.weigh(at, layout.weights[at] * growth);
+      this.heavy[kept++] = at;
+    }
+    this.heavies = kept;
+  }
+
+  private weigh(at: i32, weight: f64): void {
+    const back = (at % layout.count) * layout.count + at / layout.count;
+    layout.weights[at] = weight;
+    layout.weights[back] = weight;
+    neighbours.weigh(at, back, weight);
+  }
+
+  private keepLeast(): void {
+    for (let i = 0; i < layout.count; i++) {
+      this.leastX[i] = layout.x[i];
+      this.leastY[i] = layout.y[i];
+      this.leastChoice[i] = layout.choice[i];
+    }
+  }
+
+  private restoreLeast(): void {
+    for (let i = 0; i < layout.count; i++) {
+      layout.put(i, this.leastChoice[i], this.leastX[i], this.leastY[i]);
+    }
+  }
+}
+
+/** The fourth root of each pair's areas multiplied, by square roots, which every machine rounds alike. */
+function weightsBySize(): StaticArray<f64> {
+  const areas = layout.areas;
+  const count = layout.count;
+  let mean: f64 = 0;
+  for (let i = 0; i < count; i++) mean += areas[i] / (count as f64);
+  const weights = new StaticArray<f64>(count * count);
+  for (let i = 0; i < count; i++) {
+    for (let j = 0; j < count; j++) {
+      weights[i * count + j] = Math.sqrt(Math.sqrt((areas[i] / mean) * (areas[j] / mean)));
+    }
+  }
+  return weights;
+}
+
+export const separation = new Separation();

@@ -1,0 +1,16 @@
+/** Compiled by the build; inlined wherever it is imported. */
+declare module '*.wasm' {
+  const bytes: Uint8Array<ArrayBuffer>;
+  export default bytes;
+}
+
+/** As much of the standard's interface as is used here; Node's types leave it out. */
+declare namespace WebAssembly {
+  class Module {
+    constructor(bytes: Uint8Array<ArrayBuffer>);
+  }
+  class Instance {
+    constructor(module: Module, imports: Record<string, Record<string, (...args: number[]) => unknown>>);
+    readonly exports: unknown;
+  }
+}
