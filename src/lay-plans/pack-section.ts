@@ -28,7 +28,7 @@ export interface PackingEffort {
 const PATIENCE: Patience = { passes: 15, strikes: 1 };
 
 /** Few tries a move: on strips of few pieces more moves were found to be worth more than better ones. */
-const SEARCH: SearchEffort = { anywhere: 10, touching: 20, nearby: 5, improved: 1 };
+const SEARCH: SearchEffort = { anywhere: 10, touching: 20, nearby: 3, improved: 2 };
 
 /** Cells of a no-fit region: few, as a gown's regions are used too little to repay a fine grid. */
 const CELLS = 400;

@@ -37,8 +37,8 @@ export interface GownToLay {
 /** Work of the search for a strip, by the pieces laid on it: counted in overlaps looked up, never in time. */
 const WORK: Readonly<Record<LayEffort, Pick<PackingEffort, 'single' | 'section'>>> = {
   quick: {
-    single: (pieces) => Math.min(3e6, 5e4 * pieces * pieces),
-    section: (pieces) => Math.min(5e4, 1.5e3 * pieces * pieces),
+    single: (pieces) => Math.min(8e6, 1.2e5 * pieces * pieces),
+    section: (pieces) => Math.min(7e4, 2e3 * pieces * pieces),
   },
   thorough: {
     single: (pieces) => Math.min(8e7, 6e5 * pieces * pieces),

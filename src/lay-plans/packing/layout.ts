@@ -27,7 +27,7 @@ export interface LayoutState {
 }
 
 /** Usual effort of a move: for many small items. */
-const SEARCH: SearchEffort = { anywhere: 10, touching: 50, nearby: 25, improved: 3 };
+const SEARCH: SearchEffort = { anywhere: 10, touching: 100, nearby: 10, improved: 3 };
 
 /**
  * Items lying on the strip, overlapping or not, as the search has them. A table has one layout at a time: the one

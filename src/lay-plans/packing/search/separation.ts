@@ -209,7 +209,7 @@ class Separation {
   }
 }
 
-/** The fourth root of each pair's areas multiplied, by square roots, which every machine rounds alike. */
+/** The square root of each pair's areas multiplied, as a share of the mean. */
 function weightsBySize(): StaticArray<f64> {
   const areas = layout.areas;
   const count = layout.count;
@@ -218,7 +218,7 @@ function weightsBySize(): StaticArray<f64> {
   const weights = new StaticArray<f64>(count * count);
   for (let i = 0; i < count; i++) {
     for (let j = 0; j < count; j++) {
-      weights[i * count + j] = Math.sqrt(Math.sqrt((areas[i] / mean) * (areas[j] / mean)));
+      weights[i * count + j] = Math.sqrt((areas[i] / mean) * (areas[j] / mean));
     }
   }
   return weights;
