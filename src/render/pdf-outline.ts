@@ -15,16 +15,18 @@ export interface OutlineItem extends Bookmark {
 
 export function outlineItems(bookmarks: readonly Bookmark[]): OutlineItem[] {
   const parents = bookmarks.map((_, index) => parentOf(bookmarks, index));
+  const children = new Map<number | undefined, number[]>();
+  const places = parents.map((parent, index) => {
+    const siblings = children.get(parent) ?? [];
+    children.set(parent, siblings);
+    return siblings.push(index) - 1;
+  });
   return bookmarks.map((bookmark, index) => {
-    const siblings = indicesWhere(parents, (parent) => parent === parents[index]);
-    const place = siblings.indexOf(index);
+    const siblings = children.get(parents[index])!;
+    const place = places[index]!;
     const neighbours = { parent: parents[index], previous: siblings[place - 1], next: siblings[place + 1] };
     const known = Object.entries(neighbours).filter(([, value]) => value !== undefined);
-    return {
-      ...bookmark,
-      ...Object.fromEntries(known),
-      children: indicesWhere(parents, (parent) => parent === index),
-    };
+    return { ...bookmark, ...Object.fromEntries(known), children: children.get(index) ?? [] };
   });
 }
 
@@ -33,8 +35,4 @@ function parentOf(bookmarks: readonly Bookmark[], index: number): number | undef
     if (bookmarks[before]!.level < bookmarks[index]!.level) return before;
   }
   return undefined;
-}
-
-function indicesWhere<T>(list: readonly T[], holds: (value: T) => boolean): number[] {
-  return list.flatMap((value, index) => (holds(value) ? [index] : []));
 }
