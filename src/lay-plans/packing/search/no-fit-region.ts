@@ -13,9 +13,10 @@ const BLOCK = 8;
 /** Added to a number of fewer than 51 bits, this leaves the nearest whole number in its lowest bits. */
 const WHOLE_BITS: f64 = 6755399441055744;
 
-/** Between calls while a grid is made. */
+/** Used again for each grid that is made: nothing here is ever freed. */
 let distances = new StaticArray<f64>(0);
 let candidates = new StaticArray<i32>(0);
+let lists = new StaticArray<i32>(0);
 
 /**
  * Where one shape may not lie beside another: the region of shifts of B, relative to A, at which the two overlap
@@ -51,7 +52,7 @@ export class NoFitRegion {
   /** Each cell's list stands in `nearest` from its start to its end. */
   private readonly starts: StaticArray<i32>;
   private readonly ends: StaticArray<i32>;
-  private nearest: StaticArray<i32>;
+  private nearest: StaticArray<i32> = new StaticArray<i32>(0);
   /** 1 for a cell that lies wholly outside. */
   private readonly outside: StaticArray<u8>;
 
@@ -71,7 +72,6 @@ export class NoFitRegion {
     this.rough = new StaticArray<f32>(PLANE * ROUGH_CELLS * ROUGH_CELLS);
     this.starts = new StaticArray<i32>(columns * rows);
     this.ends = new StaticArray<i32>(columns * rows);
-    this.nearest = new StaticArray<i32>(8 * columns * rows);
     this.outside = new StaticArray<u8>(columns * rows);
   }
 
@@ -196,17 +196,18 @@ export class NoFitRegion {
         const count = this.within(all, this.sides, x, y, reach * (BLOCK as f64), candidates, 0);
         for (let row = top; row < min(top + BLOCK, this.rows); row++) {
           for (let column = left; column < min(left + BLOCK, this.columns); column++) {
-            if (length + count > this.nearest.length) this.nearest = longer(this.nearest, length + count);
+            if (length + count > lists.length) lists = longer(lists, length + count);
             const cell = row * this.columns + column;
             const middleX = (column + 0.5) * cellWidth - this.halfWidth;
             const middleY = (row + 0.5) * cellHeight - this.halfHeight;
             this.starts[cell] = length;
-            length += this.within(candidates, count, middleX, middleY, reach, this.nearest, length);
+            length += this.within(candidates, count, middleX, middleY, reach, lists, length);
             this.ends[cell] = length;
           }
         }
       }
     }
+    this.nearest = lists.slice<StaticArray<i32>>(0, length);
   }
 
   private markOutside(cellWidth: f64, cellHeight: f64, reach: f64): void {
