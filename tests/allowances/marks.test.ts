@@ -34,13 +34,14 @@ describe('marks for godets', () => {
     { name: 'long', seam: 'front/side', from: 400, width: 300 },
     { name: 'short', seam: 'side/back', from: 530, width: 300 },
   ];
-  const { pieces } = drafted({ ...STRAIGHT, godets });
-  const without = drafted(STRAIGHT).pieces;
+  const withGodets = () => drafted({ ...STRAIGHT, godets }).pieces;
+  const without = () => drafted(STRAIGHT).pieces;
 
   it.each([
     ['front/side', 'front', 'side', [400, 650]],
     ['side/back', 'side', 'back', [530, 715]],
   ])('%s: where the seam opens, and half-way down (common practice), on both gores', (edge, a, b, points) => {
+    const pieces = withGodets();
     for (const gore of [a, b]) {
       for (const point of points) {
         const near = marksOn(pieces, gore, edge).map((mark) => Math.abs(mark - point));
@@ -56,10 +57,10 @@ describe('marks for godets', () => {
       [530, 715],
     ];
     seams.forEach((edge, i) => {
-      const clear = marksOn(without, 'side', edge).filter((mark) =>
+      const clear = marksOn(without(), 'side', edge).filter((mark) =>
         points[i]!.every((point) => Math.abs(mark - point) > 13.5),
       );
-      const marks = marksOn(pieces, 'side', edge);
+      const marks = marksOn(withGodets(), 'side', edge);
       expect(marks).toHaveLength(clear.length + 2);
       [...clear, ...points[i]!]
         .sort((p, q) => p - q)
@@ -70,7 +71,7 @@ describe('marks for godets', () => {
   });
 
   it('take the place of a mark that they fall on', () => {
-    const [first = Number.NaN] = marksOn(without, 'front', 'front/side');
+    const [first = Number.NaN] = marksOn(without(), 'front', 'front/side');
     const moved = drafted({
       ...STRAIGHT,
       godets: [{ name: 'high', seam: 'front/side', from: first + 5, width: 300 }],
