@@ -1,0 +1,116 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { lengthened, mirroredBelowHem } from '../../src/allowances/mirror-hem.ts';
+import type { Arc, Curve, Line, Point } from '../../src/geometry/curve.ts';
+import { endOf, pointAt, startOf } from '../../src/geometry/evaluate.ts';
+
+/** What a fitted line may miss by, mm: a tenth of the width of a chalk line and less. */
+const NEAR = 0.02;
+
+/** A hem all round a circle about the origin: across it, a point at radius r goes to 2R − r on its own ray. */
+const round = (radius: number): Arc => ({
+  kind: 'arc',
+  centre: { x: 0, y: 0 },
+  radius,
+  start: Math.PI,
+  sweep: -Math.PI,
+});
+
+const line = (from: Point, to: Point): Line => ({ kind: 'line', from, to });
+
+/** The line through the lowest point of the hem, so far off square, from so far above. */
+function sideOf(radius: number, offSquare: number, length: number): Line {
+  const foot = { x: 0, y: radius };
+  const top = { x: -length * Math.sin(offSquare), y: radius - length * Math.cos(offSquare) };
+  return line(top, foot);
+}
+
+const sampled = (run: readonly Curve[], steps: number): Point[] =>
+  run.flatMap((curve) => Array.from({ length: steps + 1 }, (_, i) => pointAt(curve, i / steps)));
+
+const fromOrigin = ({ x, y }: Point): number => Math.hypot(x, y);
+
+/** Mirrored back across the circle. */
+function back(point: Point, radius: number): Point {
+  const r = fromOrigin(point);
+  return { x: (point.x * (2 * radius - r)) / r, y: (point.y * (2 * radius - r)) / r };
+}
+
+function fromLine(point: Point, { from, to }: Line): number {
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  return Math.abs((to.x - from.x) * (point.y - from.y) - (to.y - from.y) * (point.x - from.x)) / length;
+}
+
+describe('a side mirrored below a turned hem', () => {
+  it('across a round hem, lies on the side when it is turned up, and ends at the depth of the allowance', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 300, max: 4000, noNaN: true }),
+        fc.double({ min: -0.9, max: 0.9, noNaN: true }),
+        fc.double({ min: 5, max: 90, noNaN: true }),
+        (radius, offSquare, depth) => {
+          const side = sideOf(radius, offSquare, 250);
+          const mirrored = mirroredBelowHem([side], [round(radius)], depth)!;
+          for (const point of sampled(mirrored, 40)) {
+            expect(fromLine(back(point, radius), side)).toBeLessThan(NEAR);
+            expect(fromOrigin(point)).toBeGreaterThan(radius - NEAR);
+            expect(fromOrigin(point)).toBeLessThan(radius + depth + NEAR);
+          }
+          const first = startOf(mirrored[0]!);
+          expect(Math.hypot(first.x, first.y - radius)).toBeLessThan(NEAR);
+          expect(fromOrigin(endOf(mirrored.at(-1)!))).toBeGreaterThan(radius + depth - NEAR);
+        },
+      ),
+    );
+  });
+
+  it('goes on past a joint of the side', () => {
+    const whole = sideOf(1000, 0.3, 250);
+    const joint = { x: whole.to.x * 0.9 + whole.from.x * 0.1, y: whole.to.y * 0.9 + whole.from.y * 0.1 };
+    const parts = [line(whole.from, joint), line(joint, whole.to)];
+    const mirrored = mirroredBelowHem(parts, [round(1000)], 60)!;
+    expect(mirrored.length).toBeGreaterThan(1);
+    for (const point of sampled(mirrored, 40)) expect(fromLine(back(point, 1000), whole)).toBeLessThan(NEAR);
+    expect(fromOrigin(endOf(mirrored.at(-1)!))).toBeCloseTo(1060, 1);
+  });
+
+  it('has no image where the side is shorter than the allowance is deep', () => {
+    expect(mirroredBelowHem([sideOf(1000, 0, 40)], [round(1000)], 60)).toBeUndefined();
+    expect(mirroredBelowHem([sideOf(1000, 0, 70)], [round(1000)], 60)).toBeDefined();
+  });
+
+  it('across a straight hem, leans back by as much as the side leans', () => {
+    const hem = [line({ x: -500, y: 0 }, { x: 500, y: 0 })];
+    const mirrored = mirroredBelowHem([line({ x: -30, y: -100 }, { x: 0, y: 0 })], hem, 40)!;
+    const end = endOf(mirrored.at(-1)!);
+    expect(end.x).toBeCloseTo(-12, 2);
+    expect(end.y).toBeCloseTo(40, 2);
+  });
+});
+
+describe('a hem lengthened to mirror across', () => {
+  const quarter: Arc = { kind: 'arc', centre: { x: 0, y: 0 }, radius: 800, start: 2, sweep: -0.8 };
+
+  it('runs on round its own bend, as far as it is asked, at both ends', () => {
+    const [before, , after] = lengthened([quarter], 200);
+    for (const point of sampled([before!, after!], 40)) expect(fromOrigin(point)).toBeCloseTo(800, 6);
+    const angle = ({ x, y }: Point) => Math.atan2(y, x);
+    expect(angle(startOf(before!)) - 2).toBeCloseTo(200 / 800, 6);
+    expect(angle(endOf(before!))).toBeCloseTo(2, 6);
+    expect(1.2 - angle(endOf(after!))).toBeCloseTo(200 / 800, 6);
+  });
+
+  it('runs on straight where it would come back on itself, and where it is straight', () => {
+    const tight: Arc = { ...quarter, radius: 100 };
+    const level = line({ x: 0, y: 10 }, { x: 300, y: 10 });
+    for (const [hem, end, out] of [
+      [tight, pointAt(tight, 1), { x: Math.sin(1.2), y: -Math.cos(1.2) }],
+      [level, { x: 300, y: 10 }, { x: 1, y: 0 }],
+    ] as const) {
+      const after = lengthened([hem], 200).at(-1)!;
+      const far = endOf(after);
+      expect(far.x).toBeCloseTo(end.x + 200 * out.x, 6);
+      expect(far.y).toBeCloseTo(end.y + 200 * out.y, 6);
+    }
+  });
+});
