@@ -89,12 +89,15 @@ describe('a side mirrored below a turned hem', () => {
 });
 
 describe('a hem lengthened to mirror across', () => {
-  const quarter: Arc = { kind: 'arc', centre: { x: 0, y: 0 }, radius: 800, start: 2, sweep: -0.8 };
+  const centre = { x: 500, y: -300 };
+  const quarter: Arc = { kind: 'arc', centre, radius: 800, start: 2, sweep: -0.8 };
+  const offCentre = ({ x, y }: Point): Point => ({ x: x - centre.x, y: y - centre.y });
 
   it('runs on round its own bend, as far as it is asked, at both ends', () => {
     const [before, , after] = lengthened([quarter], 200);
-    for (const point of sampled([before!, after!], 40)) expect(fromOrigin(point)).toBeCloseTo(800, 6);
-    const angle = ({ x, y }: Point) => Math.atan2(y, x);
+    for (const point of sampled([before!, after!], 40))
+      expect(fromOrigin(offCentre(point))).toBeCloseTo(800, 6);
+    const angle = (point: Point) => Math.atan2(offCentre(point).y, offCentre(point).x);
     expect(angle(startOf(before!)) - 2).toBeCloseTo(200 / 800, 6);
     expect(angle(endOf(before!))).toBeCloseTo(2, 6);
     expect(1.2 - angle(endOf(after!))).toBeCloseTo(200 / 800, 6);
