@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { fullnessRemark, quarterNotches, type TopFullness } from '../../src/allowances/fullness-marks.ts';
 import type { CutPiece, Piece } from '../../src/draft/piece.ts';
-import { pointAt } from '../../src/geometry/evaluate.ts';
 import { draft } from '../../src/pipeline.ts';
+import { distanceTo, edgeOf, sampled } from '../fittings/sampled.ts';
 import { plainGown, type Tree } from '../outside/plain-gown.ts';
 
 /** Three gores with seams of 900 mm; invented. */
@@ -87,11 +87,9 @@ describe('a rough cut', () => {
     const { pieces } = drafted({ ...STRAIGHT, 'rough-cut': { side: 30 } });
     const side = pieces.find(({ gore }) => gore === 'side')!;
     const trim = side.marks.find(({ name }) => name === 'hem-trim')!;
-    const hem = side.piece.edges
-      .find(({ name }) => name === 'hem')!
-      .curves.flatMap((curve) => sampled(curve));
-    for (const point of trim.curves.flatMap((curve) => sampled(curve, 20))) {
-      const distance = Math.min(...hem.map(({ x, y }) => Math.hypot(x - point.x, y - point.y)));
+    const hem = sampled(edgeOf(side.piece, 'hem'));
+    for (const point of sampled(trim.curves, 20)) {
+      const distance = distanceTo(hem, point);
       expect(distance).toBeGreaterThan(9.99);
       expect(distance).toBeLessThan(10.02);
     }
@@ -205,7 +203,3 @@ describe('what is said of a full top', () => {
     expect(fullnessRemark(full(rule, cut, sewn), 'cm')).toBe(words);
   });
 });
-
-function sampled(curve: Parameters<typeof pointAt>[0], steps = 2000): { x: number; y: number }[] {
-  return Array.from({ length: steps + 1 }, (_, i) => pointAt(curve, i / steps));
-}

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lengthened, mirroredBelowHem } from '../../src/allowances/mirror-hem.ts';
-import type { Arc, Curve, Line, Point } from '../../src/geometry/curve.ts';
+import type { Arc, Line, Point } from '../../src/geometry/curve.ts';
 import { endOf, pointAt, startOf } from '../../src/geometry/evaluate.ts';
+import { distanceTo, sampled } from '../fittings/sampled.ts';
 
 /** What a fitted line may miss by, mm: a tenth of the width of a chalk line and less. */
 const NEAR = 0.02;
@@ -25,20 +26,12 @@ function sideOf(radius: number, offSquare: number, length: number): Line {
   return line(top, foot);
 }
 
-const sampled = (run: readonly Curve[], steps: number): Point[] =>
-  run.flatMap((curve) => Array.from({ length: steps + 1 }, (_, i) => pointAt(curve, i / steps)));
-
 const fromOrigin = ({ x, y }: Point): number => Math.hypot(x, y);
 
 /** Mirrored back across the circle. */
 function back(point: Point, radius: number): Point {
   const r = fromOrigin(point);
   return { x: (point.x * (2 * radius - r)) / r, y: (point.y * (2 * radius - r)) / r };
-}
-
-function fromLine(point: Point, { from, to }: Line): number {
-  const length = Math.hypot(to.x - from.x, to.y - from.y);
-  return Math.abs((to.x - from.x) * (point.y - from.y) - (to.y - from.y) * (point.x - from.x)) / length;
 }
 
 describe('a side mirrored below a turned hem', () => {
@@ -52,7 +45,7 @@ describe('a side mirrored below a turned hem', () => {
           const side = sideOf(radius, offSquare, 250);
           const mirrored = mirroredBelowHem([side], [round(radius)], depth)!;
           for (const point of sampled(mirrored, 40)) {
-            expect(fromLine(back(point, radius), side)).toBeLessThan(NEAR);
+            expect(distanceTo([side.from, side.to], back(point, radius))).toBeLessThan(NEAR);
             expect(fromOrigin(point)).toBeGreaterThan(radius - NEAR);
             expect(fromOrigin(point)).toBeLessThan(radius + depth + NEAR);
           }
@@ -70,7 +63,8 @@ describe('a side mirrored below a turned hem', () => {
     const parts = [line(whole.from, joint), line(joint, whole.to)];
     const mirrored = mirroredBelowHem(parts, [round(1000)], 60)!;
     expect(mirrored.length).toBeGreaterThan(1);
-    for (const point of sampled(mirrored, 40)) expect(fromLine(back(point, 1000), whole)).toBeLessThan(NEAR);
+    for (const point of sampled(mirrored, 40))
+      expect(distanceTo([whole.from, whole.to], back(point, 1000))).toBeLessThan(NEAR);
     expect(fromOrigin(endOf(mirrored.at(-1)!))).toBeCloseTo(1060, 1);
   });
 

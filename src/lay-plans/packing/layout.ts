@@ -1,6 +1,12 @@
 import { lieOf, NoFitTable } from './no-fit-table.ts';
 import type { SearchCode } from './search-code.ts';
-import { halfBounds, type StripPacking, type StripProblem, signedArea } from './strip-problem.ts';
+import {
+  type Attitude,
+  halfBounds,
+  type StripPacking,
+  type StripProblem,
+  signedArea,
+} from './strip-problem.ts';
 
 /** How hard one move looks for a place. */
 export interface SearchEffort {
@@ -107,13 +113,17 @@ export class Layout {
     return this.problem.items[item]!.attitudes.length;
   }
 
+  private attitude(item: number): Attitude {
+    return this.problem.items[item]!.attitudes[this.choice(item)]!;
+  }
+
   /** Half bounds as the item lies. */
   halfWidth(item: number): number {
-    return this.halfWidths[this.problem.items[item]!.attitudes[this.choice(item)]!.shape]!;
+    return this.halfWidths[this.attitude(item).shape]!;
   }
 
   halfHeight(item: number): number {
-    return this.halfHeights[this.problem.items[item]!.attitudes[this.choice(item)]!.shape]!;
+    return this.halfHeights[this.attitude(item).shape]!;
   }
 
   /** Puts an item down, moved the least to lie within the strip. */
@@ -153,12 +163,11 @@ export class Layout {
   }
 
   state(): LayoutState {
-    const items = Array.from({ length: this.count }, (_, item) => item);
     return {
       length: this.length,
-      x: Float64Array.from(items, (item) => this.x(item)),
-      y: Float64Array.from(items, (item) => this.y(item)),
-      choice: Int32Array.from(items, (item) => this.choice(item)),
+      x: Float64Array.from(this.areas, (_, item) => this.x(item)),
+      y: Float64Array.from(this.areas, (_, item) => this.y(item)),
+      choice: Int32Array.from(this.areas, (_, item) => this.choice(item)),
     };
   }
 
@@ -168,8 +177,8 @@ export class Layout {
   }
 
   packing(): StripPacking {
-    const placements = this.problem.items.map((item, i) => ({
-      attitude: item.attitudes[this.choice(i)]!,
+    const placements = this.problem.items.map((_, i) => ({
+      attitude: this.attitude(i),
       x: this.x(i),
       y: this.y(i),
     }));

@@ -11,9 +11,6 @@ const FLIPS = 4;
 /** Usual number of cells in the grid of a region: more make lists shorter and the making longer; flat from 600 to 4000. */
 const CELLS = 1024;
 
-/** Numbers that the search keeps for a boundary segment, as in `search/no-fit-region.ts`. */
-const STRIDE = 7;
-
 /**
  * No-fit regions of every pair of shapes in every attitude, each made when first asked for, and the search that uses
  * them, which has one layout at a time. Flipping both shapes flips the region, and swapping them turns it by half, so
@@ -79,10 +76,9 @@ export class NoFitTable {
     const halfHeight = Math.max(...corners.map((point) => Math.abs(point.y)));
     const boundary = boundaryOfUnion(sums, halfWidth + halfHeight);
     const region = code.newRegion(halfWidth, halfHeight, Math.max(0, -gap), boundary.length, this.cells);
-    const segments = new Float64Array(code.memory.buffer, code.segmentsOf(region), boundary.length * STRIDE);
-    boundary.forEach(({ from, direction, length, insideAtStart, insideAtEnd }, i) => {
-      const flags = [insideAtStart ? 1 : 0, insideAtEnd ? 1 : 0];
-      segments.set([from.x, from.y, direction.x, direction.y, length, ...flags], i * STRIDE);
+    boundary.forEach(({ from, direction, length, insideAtStart, insideAtEnd }, side) => {
+      const insideAtEnds = (insideAtStart ? 1 : 0) + (insideAtEnd ? 2 : 0);
+      code.setSide(region, side, from.x, from.y, direction.x, direction.y, length, insideAtEnds);
     });
     code.finishRegion(region);
     return region;

@@ -222,7 +222,7 @@ class StripPacker {
 
   private compress(): void {
     const { layout } = this;
-    while (!this.compressEnds(this.layout.work)) {
+    while (!this.compressEnds(layout.work)) {
       const share = Math.max(0, (this.options.spent(layout.work) - EXPLORING) / (1 - EXPLORING));
       layout.restore(this.best);
       this.shorten(this.best.length * (1 - COMPRESSING_CUT * (1 - share) - LAST_CUT));

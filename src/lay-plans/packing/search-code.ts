@@ -2,10 +2,18 @@ import bytes from './search.wasm';
 
 /** What the innermost part of the search, `search/index.ts`, lets its host ask; a flag is 0 or 1. */
 export interface SearchCode {
-  readonly memory: { readonly buffer: ArrayBuffer };
   beginPairs(lies: number): void;
   newRegion(halfWidth: number, halfHeight: number, slack: number, sides: number, cells: number): number;
-  segmentsOf(region: number): number;
+  setSide(
+    region: number,
+    side: number,
+    x: number,
+    y: number,
+    directionX: number,
+    directionY: number,
+    length: number,
+    insideAtEnds: number,
+  ): void;
   finishRegion(region: number): void;
   setPair(fixed: number, moving: number, region: number, signX: number, signY: number): void;
   beginLayout(items: number, lies: number, shapes: number, width: number, gap: number): void;

@@ -11,7 +11,6 @@ import { NoFitRegion } from './no-fit-region';
 import { search } from './place-search';
 import { random } from './random';
 import { separation } from './separation';
-import { settle as settleAll } from './settle';
 
 // Regions stay while one layout after another is begun.
 
@@ -19,13 +18,23 @@ export function beginPairs(lies: i32): void {
   pairs.begin(lies);
 }
 
-/** A region, to be `finishRegion`ed once its segments are written where `segmentsOf` says. */
+/** A region, to be `finishRegion`ed once its sides are set. */
 export function newRegion(halfWidth: f64, halfHeight: f64, slack: f64, sides: i32, cells: i32): NoFitRegion {
   return new NoFitRegion(halfWidth, halfHeight, slack, sides, cells);
 }
 
-export function segmentsOf(region: NoFitRegion): usize {
-  return changetype<usize>(region.segments);
+/** A segment of the boundary; whether what lies beyond its start and its end is inside, in bits 0 and 1. */
+export function setSide(
+  region: NoFitRegion,
+  side: i32,
+  x: f64,
+  y: f64,
+  directionX: f64,
+  directionY: f64,
+  length: f64,
+  insideAtEnds: i32,
+): void {
+  region.setSide(side, x, y, directionX, directionY, length, insideAtEnds);
 }
 
 export function finishRegion(region: NoFitRegion): void {
@@ -67,12 +76,10 @@ export function beginSearch(seed: i32, anywhere: i32, touching: i32, nearby: i32
 
 // The search.
 
+export { settle } from './settle';
+
 export function separate(passes: i32, strikes: i32): f64 {
   return separation.run(passes, strikes);
-}
-
-export function settle(): bool {
-  return settleAll();
 }
 
 export function put(item: i32, choice: i32, x: f64, y: f64): void {

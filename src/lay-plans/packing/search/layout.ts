@@ -1,3 +1,4 @@
+import { held } from './held';
 import { pairs } from './no-fit-pairs';
 
 /**
@@ -17,9 +18,10 @@ class Layout {
   /** Half bounds as the item lies. */
   halfWidth: StaticArray<f64> = new StaticArray<f64>(0);
   halfHeight: StaticArray<f64> = new StaticArray<f64>(0);
-  /** Places and half bounds once more, x and y side by side in short, for what is only roughly asked. */
+  /** Places, half bounds and weights once more, in short, x and y side by side, for what is only roughly asked. */
   places: StaticArray<f32> = new StaticArray<f32>(0);
   halves: StaticArray<f32> = new StaticArray<f32>(0);
+  shortWeights: StaticArray<f32> = new StaticArray<f32>(0);
   areas: StaticArray<f64> = new StaticArray<f64>(0);
   /** Weight of each pair's overlap, symmetric, count × count. */
   weights: StaticArray<f64> = new StaticArray<f64>(0);
@@ -61,6 +63,8 @@ class Layout {
     this.areas = new StaticArray<f64>(count);
     this.weights = new StaticArray<f64>(count * count);
     this.weights.fill(1);
+    this.shortWeights = new StaticArray<f32>(count * count);
+    this.shortWeights.fill(1);
     this.moved = new StaticArray<u8>(count);
     this.lies = new StaticArray<i32>(lies);
     this.starts = new StaticArray<i32>(count + 1);
@@ -116,6 +120,15 @@ class Layout {
     return !isNaN(this.middles[item]);
   }
 
+  /** Weighs a pair's overlap; `at` is one's number · count + the other's. */
+  weigh(at: i32, weight: f64): void {
+    const back = (at % this.count) * this.count + at / this.count;
+    this.weights[at] = weight;
+    this.weights[back] = weight;
+    this.shortWeights[at] = weight as f32;
+    this.shortWeights[back] = weight as f32;
+  }
+
   /** Puts an item down, moved the least to lie within the strip. */
   put(item: i32, choice: i32, x: f64, y: f64): void {
     const lie = this.lieAt(item, choice);
@@ -152,7 +165,7 @@ class Layout {
     const half = this.halfHeightOf(lie);
     const most = this.length - half;
     if (this.down === 0) return held(y, half, most);
-    return onSteps(y, half, this.down, half, most > half ? most : half);
+    return onSteps(y, half, this.down, half, max(most, half));
   }
 
   /** How deep two items lie in each other. */
@@ -164,11 +177,6 @@ class Layout {
     const pair = pairs.get(this.lie[a], this.lie[b]);
     return pair.region.depth(dx * pair.signX, dy * pair.signY);
   }
-}
-
-function held(value: f64, least: f64, most: f64): f64 {
-  const low = value < most ? value : most;
-  return low > least ? low : least;
 }
 
 /** The nearest of `from`, `from ± step`, … between two limits; the limit itself where none lies between them. */

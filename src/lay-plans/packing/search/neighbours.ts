@@ -31,8 +31,6 @@ class Neighbours {
   private rows: StaticArray<i32> = new StaticArray<i32>(0);
   private columnsPerUnit: f32 = 0;
   private rowsPerUnit: f32 = 0;
-  /** The weights of pairs, in short. */
-  private weights: StaticArray<f32> = new StaticArray<f32>(0);
 
   /** To be called once all items are known. */
   begin(): void {
@@ -41,8 +39,6 @@ class Neighbours {
     this.near = new StaticArray<i32>(count);
     this.columns = new StaticArray<i32>((CELLS + 1) * this.words);
     this.rows = new StaticArray<i32>((CELLS + 1) * this.words);
-    this.weights = new StaticArray<f32>(count * count);
-    this.weights.fill(1);
     this.widest = new StaticArray<f64>(count);
     this.tallest = new StaticArray<f64>(count);
     for (let item = 0; item < count; item++) {
@@ -52,12 +48,6 @@ class Neighbours {
         this.tallest[item] = max(this.tallest[item], layout.halfHeightOf(lie) + layout.gap);
       }
     }
-  }
-
-  /** The weight of a pair, as a · count + b and as b · count + a. */
-  weigh(at: i32, back: i32, weight: f64): void {
-    this.weights[at] = weight as f32;
-    this.weights[back] = weight as f32;
   }
 
   /** Makes ready for an item: to be called again once any other has moved. */
@@ -83,10 +73,12 @@ class Neighbours {
   fillNear(lie: i32, x: f64, y: f64, reach: f64): void {
     const width = layout.halfWidthOf(lie) + layout.gap + reach;
     const height = layout.halfHeightOf(lie) + layout.gap + reach;
-    const left = this.column(x - reach);
-    const right = this.column(x + reach);
-    const top = this.row(y - reach);
-    const bottom = this.row(y + reach);
+    const first = this.cells(beside((x - reach) as f32, (y - reach) as f32));
+    const last = this.cells(beside((x + reach) as f32, (y + reach) as f32));
+    const left = i32x4.extract_lane(first, 0);
+    const right = i32x4.extract_lane(last, 0);
+    const top = i32x4.extract_lane(first, 1);
+    const bottom = i32x4.extract_lane(last, 1);
     const words = this.words;
     let count = 0;
     for (let word = 0; word < words; word++) {
@@ -119,7 +111,7 @@ class Neighbours {
   private summed(entries: usize, place: v128, column: usize, row: usize, limit: f32): f32 {
     const lies = changetype<usize>(layout.lie);
     const places = changetype<usize>(layout.places);
-    const weights = changetype<usize>(this.weights) + ((this.item * layout.count) << 2);
+    const weights = changetype<usize>(layout.shortWeights) + ((this.item * layout.count) << 2);
     const words = this.words;
     let sum: f32 = 0;
     for (let word = 0; word < words; word++, column += 4, row += 4) {
@@ -182,14 +174,6 @@ class Neighbours {
   /** Bytes before the words of a row or column. */
   private wordsTo(cell: i32): usize {
     return ((cell * this.words) << 2) as usize;
-  }
-
-  private column(x: f64): i32 {
-    return max(0, min(CELLS - 1, (x * (this.columnsPerUnit as f64)) as i32));
-  }
-
-  private row(y: f64): i32 {
-    return max(0, min(CELLS - 1, (y * (this.rowsPerUnit as f64)) as i32));
   }
 }
 

@@ -1,5 +1,7 @@
+import { held } from './held';
+
 /** Numbers kept for a boundary segment: start x, y, unit direction x, y, length, and the ends' flags. */
-export const STRIDE = 7;
+const STRIDE = 7;
 
 /** Cells a side of a rough grid: small, so that all grids together stay near the processor. */
 export const ROUGH_CELLS = 16;
@@ -30,8 +32,7 @@ export class NoFitRegion {
   readonly halfWidth: f64;
   readonly halfHeight: f64;
   readonly sides: i32;
-  /** Written by the host, then `finish`ed. */
-  readonly segments: StaticArray<f64>;
+  private readonly segments: StaticArray<f64>;
   /** Rough depths, a plane for each cell: how depth grows a cell across and down, and its value at the first cell's middle. */
   readonly rough: StaticArray<f32>;
 
@@ -75,7 +76,18 @@ export class NoFitRegion {
     this.outside = new StaticArray<u8>(columns * rows);
   }
 
-  /** Makes the grids, once the segments stand. */
+  setSide(side: i32, x: f64, y: f64, directionX: f64, directionY: f64, length: f64, insideAtEnds: i32): void {
+    const at = side * STRIDE;
+    this.segments[at] = x;
+    this.segments[at + 1] = y;
+    this.segments[at + 2] = directionX;
+    this.segments[at + 3] = directionY;
+    this.segments[at + 4] = length;
+    this.segments[at + 5] = (insideAtEnds & 1) as f64;
+    this.segments[at + 6] = (insideAtEnds >> 1) as f64;
+  }
+
+  /** Makes the grids, once all sides are set. */
   finish(): void {
     const cellWidth = 1 / this.columnsPerUnit;
     const cellHeight = 1 / this.rowsPerUnit;
@@ -112,7 +124,7 @@ export class NoFitRegion {
     const ty = segments[at + 3];
     const px = x - segments[at];
     const py = y - segments[at + 1];
-    const along = held(px * tx + py * ty, segments[at + 4]);
+    const along = held(px * tx + py * ty, 0, segments[at + 4]);
     const distance = Math.sqrt(this.least);
     if (distance === 0) {
       this.outX = ty;
@@ -265,17 +277,11 @@ export class NoFitRegion {
     const py = y - segments[at + 1];
     const tx = segments[at + 2];
     const ty = segments[at + 3];
-    const along = held(px * tx + py * ty, segments[at + 4]);
+    const along = held(px * tx + py * ty, 0, segments[at + 4]);
     const qx = px - along * tx;
     const qy = py - along * ty;
     return Math.sqrt(qx * qx + qy * qy);
   }
-}
-
-/** A distance along a segment, held to where it begins and ends. */
-function held(along: f64, length: f64): f64 {
-  const low = along < length ? along : length;
-  return low > 0 ? low : 0;
 }
 
 /** The whole number below a small one that is not negative; on a border of cells either does. */

@@ -1,5 +1,4 @@
 import { layout } from './layout';
-import { neighbours } from './neighbours';
 import { search } from './place-search';
 import { random } from './random';
 import { settle } from './settle';
@@ -102,7 +101,7 @@ class Separation {
     this.heavies = 0;
     layout.moved.fill(1);
     for (let i = 0; i < count; i++) {
-      for (let j = 0; j <= i; j++) this.weigh(j * count + i, this.lightest[j * count + i]);
+      for (let j = 0; j <= i; j++) layout.weigh(j * count + i, this.lightest[j * count + i]);
     }
   }
 
@@ -175,23 +174,16 @@ class Separation {
       if (depths[at] > 0) continue;
       const weight = layout.weights[at] * DECAY;
       const light = weight <= this.lightest[at];
-      this.weigh(at, light ? this.lightest[at] : weight);
+      layout.weigh(at, light ? this.lightest[at] : weight);
       if (!light) this.heavy[kept++] = at;
     }
     for (let k = 0; k < this.overlaps; k++) {
       const at = this.overlapping[k];
       const growth = GROWTH_LEAST + (GROWTH_MOST - GROWTH_LEAST) * (depths[at] / most);
-      this.weigh(at, layout.weights[at] * growth);
+      layout.weigh(at, layout.weights[at] * growth);
       this.heavy[kept++] = at;
     }
     this.heavies = kept;
-  }
-
-  private weigh(at: i32, weight: f64): void {
-    const back = (at % layout.count) * layout.count + at / layout.count;
-    layout.weights[at] = weight;
-    layout.weights[back] = weight;
-    neighbours.weigh(at, back, weight);
   }
 
   private keepLeast(): void {
