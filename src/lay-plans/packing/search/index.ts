@@ -4,8 +4,9 @@
  * up and gives the same bits on every machine. What is exported here is all that its host, `../layout.ts` and
  * `../no-fit-table.ts`, may ask; everything is begun in the order below.
  */
+import { drawnPlaces } from './drawn-places';
 import { layout } from './layout';
-import { neighbours } from './neighbours';
+import { beside, neighbours } from './neighbours';
 import { pairs } from './no-fit-pairs';
 import { NoFitRegion } from './no-fit-region';
 import { search } from './place-search';
@@ -133,5 +134,8 @@ export function nearAt(index: i32): i32 {
 
 export function roughCost(item: i32, x: f64, y: f64): f64 {
   neighbours.about(item);
-  return neighbours.roughCost(layout.lie[item], x, y, f32.MAX_VALUE) as f64;
+  drawnPlaces.count = 0;
+  drawnPlaces.add(beside(x as f32, y as f32), layout.choice[item], true);
+  drawnPlaces.price(item, f32.MAX_VALUE);
+  return drawnPlaces.costAt(0) as f64;
 }

@@ -72,6 +72,7 @@ class Layout {
     this.shapeHalfWidth = new StaticArray<f64>(shapes);
     this.shapeHalfHeight = new StaticArray<f64>(shapes);
     this.anchors = new StaticArray<f64>(shapes);
+    pairs.forget();
   }
 
   setShape(shape: i32, halfWidth: f64, halfHeight: f64, anchor: f64): void {
@@ -120,6 +121,11 @@ class Layout {
     return !isNaN(this.middles[item]);
   }
 
+  /** Whether the item may lie anywhere on the strip. */
+  isFree(item: i32): bool {
+    return this.across === 0 && this.down === 0 && !this.isHeld(item);
+  }
+
   /** Weighs a pair's overlap; `at` is one's number · count + the other's. */
   weigh(at: i32, weight: f64): void {
     const back = (at % this.count) * this.count + at / this.count;
@@ -136,6 +142,7 @@ class Layout {
     const halfHeight = this.halfHeightOf(lie);
     const withinX = this.withinX(item, lie, x);
     const withinY = this.withinY(lie, y);
+    pairs.meet(lie);
     this.moved[item] = 1;
     this.choice[item] = choice;
     this.lie[item] = lie;

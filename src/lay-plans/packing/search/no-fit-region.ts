@@ -9,6 +9,9 @@ export const ROUGH_CELLS = 16;
 /** Numbers for a cell of it, the last unused: four are read at once. */
 const PLANE = 4;
 
+/** Numbers for a side in short: its start, and the way from there to its end. */
+const SHORT_SIDE = 4;
+
 /** Cells whose candidate segments are looked up together when the grid is made: this many a side. */
 const BLOCK = 8;
 
@@ -35,6 +38,8 @@ export class NoFitRegion {
   private readonly segments: StaticArray<f64>;
   /** Rough depths, a plane for each cell: how depth grows a cell across and down, and its value at the first cell's middle. */
   readonly rough: StaticArray<f32>;
+  /** The boundary in short. */
+  readonly shortSides: StaticArray<f32>;
 
   /** Left by `depthAndWayOut`. */
   outX: f64 = 0;
@@ -71,6 +76,7 @@ export class NoFitRegion {
     this.rowsPerUnit = (rows as f64) / (2 * halfHeight);
     this.segments = new StaticArray<f64>(sides * STRIDE);
     this.rough = new StaticArray<f32>(PLANE * ROUGH_CELLS * ROUGH_CELLS);
+    this.shortSides = new StaticArray<f32>(SHORT_SIDE * sides);
     this.starts = new StaticArray<i32>(columns * rows);
     this.ends = new StaticArray<i32>(columns * rows);
     this.outside = new StaticArray<u8>(columns * rows);
@@ -85,6 +91,10 @@ export class NoFitRegion {
     this.segments[at + 4] = length;
     this.segments[at + 5] = (insideAtEnds & 1) as f64;
     this.segments[at + 6] = (insideAtEnds >> 1) as f64;
+    this.shortSides[side * SHORT_SIDE] = x as f32;
+    this.shortSides[side * SHORT_SIDE + 1] = y as f32;
+    this.shortSides[side * SHORT_SIDE + 2] = (directionX * length) as f32;
+    this.shortSides[side * SHORT_SIDE + 3] = (directionY * length) as f32;
   }
 
   /** Makes the grids, once all sides are set. */
@@ -95,17 +105,6 @@ export class NoFitRegion {
     this.listNearest(cellWidth, cellHeight, reach);
     this.markOutside(cellWidth, cellHeight, reach);
     this.fillRough();
-  }
-
-  /** The point at a share of a boundary segment: a shift at which the two just touch. */
-  touchingX(side: i32, share: f64): f64 {
-    const at = side * STRIDE;
-    return this.segments[at] + share * this.segments[at + 4] * this.segments[at + 2];
-  }
-
-  touchingY(side: i32, share: f64): f64 {
-    const at = side * STRIDE;
-    return this.segments[at + 1] + share * this.segments[at + 4] * this.segments[at + 3];
   }
 
   /** How deep the shift lies inside, 0 outside. The shift must lie within the bounds. */
@@ -282,6 +281,11 @@ export class NoFitRegion {
     const qy = py - along * ty;
     return Math.sqrt(qx * qx + qy * qy);
   }
+}
+
+/** How many sides stand in short at an address. */
+export function sidesAt(address: usize): i32 {
+  return changetype<StaticArray<f32>>(address).length / SHORT_SIDE;
 }
 
 /** The whole number below a small one that is not negative; on a border of cells either does. */

@@ -1,7 +1,9 @@
 import { descent, Place } from './corner-descent';
+import { drawnPlaces } from './drawn-places';
 import { layout } from './layout';
-import { neighbours } from './neighbours';
-import { pairs } from './no-fit-pairs';
+import { beside, neighbours } from './neighbours';
+import { ENTRY_SHIFT, pairs, SIDES_AT } from './no-fit-pairs';
+import { sidesAt } from './no-fit-region';
 import { random } from './random';
 
 /** How far about where it lies an item is tried, as a share of its half extents. */
@@ -23,13 +25,15 @@ class PlaceSearch {
   private best: StaticArray<Place> = new StaticArray<Place>(0);
   private kept: i32 = 0;
   private readonly here: Place = new Place();
-
   begin(anywhere: i32, touching: i32, nearby: i32, improved: i32): void {
     this.anywhere = anywhere;
     this.touching = touching;
     this.nearby = nearby;
     this.best = new StaticArray<Place>(improved);
     for (let i = 0; i < improved; i++) this.best[i] = new Place();
+    let choices = 0;
+    for (let item = 0; item < layout.count; item++) choices = max(choices, layout.choices(item));
+    drawnPlaces.begin(anywhere + touching + nearby, choices);
     descent.begin();
   }
 
@@ -55,67 +59,112 @@ class PlaceSearch {
   }
 
   private draw(item: i32): void {
-    for (let i = 0; i < this.anywhere; i++) this.drawAnywhere(item);
-    for (let i = 0; i < this.touching; i++) this.drawTouching(item);
-    for (let i = 0; i < this.nearby; i++) this.drawNearby(item);
+    const choices = layout.choices(item);
+    this.drawNearby(item);
+    this.consider(item);
+    for (let choice = 0; choice < choices; choice++) {
+      const lie = layout.lieAt(item, choice);
+      this.drawTouching(item, choice, lie, shareOf(this.touching, choice, choices));
+      this.drawAnywhere(item, choice, lie, shareOf(this.anywhere, choice, choices));
+      this.consider(item);
+    }
     layout.work += (this.anywhere + this.touching + this.nearby) as f64;
   }
 
-  private drawAnywhere(item: i32): void {
-    const choice = random.below(layout.choices(item));
-    const lie = layout.lieAt(item, choice);
-    const width = layout.halfWidthOf(lie);
-    const height = layout.halfHeightOf(lie);
-    const x = layout.withinX(item, lie, random.between(width, layout.width - width));
-    const y = layout.withinY(lie, random.between(height, layout.length - height));
-    this.consider(choice, lie, x, y);
-  }
-
-  private drawTouching(item: i32): void {
-    const pick = random.below(layout.choices(item) * layout.count);
-    const choice = pick / layout.count;
-    const other = pick - choice * layout.count;
-    if (other === item) return;
-    const lie = layout.lieAt(item, choice);
-    const pair = pairs.known(layout.lie[other], lie);
-    const along = random.unit() * (pair.region.sides as f64);
-    const side = along as i32;
-    const share = along - (side as f64);
-    const x = layout.x[other] + pair.region.touchingX(side, share) * pair.signX;
-    const y = layout.y[other] + pair.region.touchingY(side, share) * pair.signY;
-    if (x !== layout.withinX(item, lie, x) || y !== layout.withinY(lie, y)) return;
-    this.consider(choice, lie, x, y);
-  }
-
+  /** Around where the item lies, as it lies. */
   private drawNearby(item: i32): void {
+    const lie = layout.lie[item];
     const reachX = layout.halfWidth[item] * NEARBY;
     const reachY = layout.halfHeight[item] * NEARBY;
-    const lie = layout.lie[item];
-    const x = layout.withinX(item, lie, layout.x[item] + random.between(-reachX, reachX));
-    const y = layout.withinY(lie, layout.y[item] + random.between(-reachY, reachY));
-    this.consider(layout.choice[item], lie, x, y);
+    const x = layout.x[item] - reachX;
+    const y = layout.y[item] - reachY;
+    const low = lowest(lie);
+    const high = highest(lie);
+    for (let i = 0; i < this.nearby; i++) {
+      const place = beside((x + 2 * reachX * random.unit()) as f32, (y + 2 * reachY * random.unit()) as f32);
+      drawnPlaces.add(f32x4.pmax(low, f32x4.pmin(place, high)), layout.choice[item], true);
+    }
   }
 
-  private consider(choice: i32, lie: i32, x: f64, y: f64): void {
+  private drawAnywhere(item: i32, choice: i32, lie: i32, count: i32): void {
+    const low = lowest(lie);
+    const room = f32x4.sub(highest(lie), low);
+    for (let i = 0; i < count; i++) {
+      const share = beside(random.unit() as f32, random.unit() as f32);
+      drawnPlaces.add(f32x4.add(low, f32x4.mul(room, share)), choice, true);
+    }
+  }
+
+  /**
+   * Just touching another item, on the boundary of their no-fit region. One random number chooses the item, the side
+   * and the point of it: each takes the leading part of what the last has left.
+   */
+  private drawTouching(item: i32, choice: i32, lie: i32, count: i32): void {
+    const entries = pairs.roughOf(lie);
+    const low = lowest(lie);
+    const high = highest(lie);
+    const others = layout.count as u64;
+    for (let i = 0; i < count; i++) {
+      const pick = (random.bits() as u64) * others;
+      const other = (pick >>> 32) as i32;
+      const entry = entries + (layout.lie[other] << ENTRY_SHIFT);
+      const sides = load<usize>(entry, SIDES_AT);
+      const along = (pick & 0xffffffff) * (sidesAt(sides) as u64);
+      const side = v128.load(sides + ((along >>> 32) << 4) as usize);
+      const share = f32x4.splat(((along as u32) as f32) / 4294967296);
+      const touching = f32x4.add(side, f32x4.mul(v128.shuffle<f32>(side, side, 2, 3, 2, 3), share));
+      const flips = v128.and(v128.load64_zero(entry), f32x4.splat(-0.0));
+      const place = f32x4.add(
+        v128.load64_zero(changetype<usize>(layout.places) + (other << 3)),
+        v128.xor(touching, flips),
+      );
+      const within = v128.and(f32x4.ge(place, low), f32x4.le(place, high));
+      drawnPlaces.add(place, choice, (i64x2.extract_lane(within, 0) === -1) & (other !== item));
+    }
+  }
+
+  /** Keeps the best few of the places drawn. */
+  private consider(item: i32): void {
     const most = this.best.length;
     const limit = this.kept < most ? f32.MAX_VALUE : (this.best[most - 1].cost as f32);
-    const cost = neighbours.roughCost(lie, x, y, limit);
-    if (cost < limit) this.offer(choice, lie, x, y, cost as f64);
+    drawnPlaces.price(item, limit);
+    for (let k = 0; k < drawnPlaces.count; k++) {
+      const cost = drawnPlaces.costAt(k);
+      if (this.kept < most || (cost as f64) < this.best[most - 1].cost) this.offer(item, k, cost);
+    }
+    drawnPlaces.count = 0;
   }
 
   /** Keeps the best few, best first; the worst is written over. */
-  private offer(choice: i32, lie: i32, x: f64, y: f64, cost: f64): void {
+  private offer(item: i32, drawn: i32, cost: f32): void {
     const best = this.best;
     let at = this.kept < best.length ? this.kept++ : best.length - 1;
     const place = best[at];
-    for (; at > 0 && best[at - 1].cost > cost; at--) best[at] = best[at - 1];
+    for (; at > 0 && best[at - 1].cost > (cost as f64); at--) best[at] = best[at - 1];
     best[at] = place;
-    place.choice = choice;
-    place.lie = lie;
-    place.x = x;
-    place.y = y;
+    place.choice = drawnPlaces.choiceAt(drawn);
+    place.lie = layout.lieAt(item, place.choice);
+    place.x = layout.withinX(item, place.lie, drawnPlaces.xAt(drawn));
+    place.y = layout.withinY(place.lie, drawnPlaces.yAt(drawn));
     place.cost = cost;
   }
+}
+
+/** How many of `count` draws fall to one of several choices. */
+function shareOf(count: i32, choice: i32, choices: i32): i32 {
+  return (count * (choice + 1)) / choices - (count * choice) / choices;
+}
+
+/** Where the middle of what lies so may come, in short. */
+function lowest(lie: i32): v128 {
+  return beside(layout.halfWidthOf(lie) as f32, layout.halfHeightOf(lie) as f32);
+}
+
+function highest(lie: i32): v128 {
+  return beside(
+    (layout.width - layout.halfWidthOf(lie)) as f32,
+    (layout.length - layout.halfHeightOf(lie)) as f32,
+  );
 }
 
 export const search = new PlaceSearch();

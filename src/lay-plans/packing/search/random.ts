@@ -19,19 +19,16 @@ class Random {
 
   /** From 0 up to, not including, 1. */
   unit(): f64 {
-    return (this.next() as f64) / 4294967296.0;
+    return (this.bits() as f64) / 4294967296.0;
   }
 
   /** A whole number from 0 up to, not including, `count`. */
   below(count: i32): i32 {
-    return (((this.next() as u64) * (count as u64)) >> 32) as i32;
+    return (((this.bits() as u64) * (count as u64)) >> 32) as i32;
   }
 
-  between(low: f64, high: f64): f64 {
-    return low + this.unit() * (high - low);
-  }
-
-  private next(): u32 {
+  /** 32 random bits. */
+  bits(): u32 {
     const result = rotl<i32>(this.b * 5, 7) * 9;
     const shifted = this.b << 9;
     this.c ^= this.a;
