@@ -1,5 +1,5 @@
 import { layout } from './layout';
-import { beside, neighbours } from './neighbours';
+import { neighbours, WHOLE, WHOLE_BITS } from './neighbours';
 import { CELLS_AT, ENTRY_SHIFT, pairs } from './no-fit-pairs';
 import { ROUGH_CELLS } from './no-fit-region';
 
@@ -13,10 +13,6 @@ const COLUMN_AT = 24;
 const ROW_AT = 28;
 const CHOICE: u8 = 2;
 const COST: u8 = 3;
-
-/** Added to a short number of fewer than 23 bits, this leaves the nearest whole one in its lowest bits. */
-const WHOLE: f32 = 12582912;
-const WHOLE_BITS: i32 = 0x4b400000;
 
 /** The middle of a grid's first cell, from its corner, taken off a place in cells from the grid's middle. */
 const FIRST_MIDDLE: f32 = ((ROUGH_CELLS / 2) as f32) - 0.5;

@@ -20,20 +20,27 @@ class Neighbours {
   /** The most that each item reaches from its middle in any of its attitudes, gap and all. */
   private widest: StaticArray<f64> = new StaticArray<f64>(0);
   private tallest: StaticArray<f64> = new StaticArray<f64>(0);
-  /** Words of 64 bits for a row or column. */
+  /** Words of 64 bits for a row or column: a power of two, so that shifting finds them; and the shift to their bytes. */
   words: i32 = 0;
+  private wordShift: i32 = 0;
   private columns: StaticArray<i64> = new StaticArray<i64>(0);
   private rows: StaticArray<i64> = new StaticArray<i64>(0);
-  private columnsPerUnit: f32 = 0;
-  private rowsPerUnit: f32 = 0;
+  /** Clear between moves. */
+  private columnEnds: StaticArray<i64> = new StaticArray<i64>(0);
+  private rowEnds: StaticArray<i64> = new StaticArray<i64>(0);
+  /** Columns and rows for a unit of length, twice over. */
+  private cellsPerUnit: v128 = f32x4.splat(0);
 
   /** To be called once all items are known. */
   begin(): void {
     const count = layout.count;
-    this.words = (count + 63) >> 6;
+    for (this.words = 1; this.words * 64 < count; ) this.words *= 2;
+    this.wordShift = 3 + ctz(this.words);
     this.near = new StaticArray<i32>(count);
     this.columns = new StaticArray<i64>((CELLS + 1) * this.words);
     this.rows = new StaticArray<i64>((CELLS + 1) * this.words);
+    this.columnEnds = new StaticArray<i64>((CELLS + 1) * this.words);
+    this.rowEnds = new StaticArray<i64>((CELLS + 1) * this.words);
     this.widest = new StaticArray<f64>(count);
     this.tallest = new StaticArray<f64>(count);
     for (let item = 0; item < count; item++) {
@@ -48,39 +55,35 @@ class Neighbours {
   /** Makes ready for an item: to be called again once any other has moved. */
   about(item: i32): void {
     this.item = item;
-    this.columnsPerUnit = ((CELLS as f64) / layout.width) as f32;
-    this.rowsPerUnit = ((CELLS as f64) / layout.length) as f32;
+    const columnsPerUnit = (((CELLS - 1) as f64) / layout.width) as f32;
+    const rowsPerUnit = (((CELLS - 1) as f64) / layout.length) as f32;
+    this.cellsPerUnit = f32x4(columnsPerUnit, rowsPerUnit, columnsPerUnit, rowsPerUnit);
     for (let choice = 0; choice < layout.choices(item); choice++) pairs.makeAll(layout.lieAt(item, choice));
-    this.columns.fill(0);
-    this.rows.fill(0);
     this.markEnds(item);
-    // Each bit stands so far at the first cell and past the last: summed up, it stands in all between.
-    const columns = this.columns;
-    const rows = this.rows;
-    const words = this.words;
-    for (let at = words; at < columns.length; at++) {
-      columns[at] ^= columns[at - words];
-      rows[at] ^= rows[at - words];
-    }
+    this.sumUp();
   }
 
   /** Lists what the item could touch while its middle stays within `reach` of a place. */
   fillNear(lie: i32, x: f64, y: f64, reach: f64): void {
     const width = layout.halfWidthOf(lie) + layout.gap + reach;
     const height = layout.halfHeightOf(lie) + layout.gap + reach;
-    const first = this.cells(beside((x - reach) as f32, (y - reach) as f32));
-    const last = this.cells(beside((x + reach) as f32, (y + reach) as f32));
-    const left = i32x4.extract_lane(first, 0);
-    const right = i32x4.extract_lane(last, 0);
-    const top = i32x4.extract_lane(first, 1);
-    const bottom = i32x4.extract_lane(last, 1);
+    const ends = this.cells(
+      f32x4((x - reach) as f32, (y - reach) as f32, (x + reach) as f32, (y + reach) as f32),
+    );
+    const left = i32x4.extract_lane(ends, 0);
+    const right = i32x4.extract_lane(ends, 2);
+    const top = i32x4.extract_lane(ends, 1);
+    const bottom = i32x4.extract_lane(ends, 3);
     const words = this.words;
+    const next = 1 << this.wordShift;
     let count = 0;
     for (let word = 0; word < words; word++) {
+      const columns = this.columnAt(word << 3);
+      const rows = this.rowAt(word << 3);
       let beside: i64 = 0;
       let level: i64 = 0;
-      for (let column = left; column <= right; column++) beside |= this.columns[column * words + word];
-      for (let row = top; row <= bottom; row++) level |= this.rows[row * words + word];
+      for (let column = left; column <= right; column += next) beside |= load<i64>(columns + column);
+      for (let row = top; row <= bottom; row += next) level |= load<i64>(rows + row);
       for (let bits = beside & level; bits !== 0; bits &= bits - 1) {
         const other = word * 64 + (ctz(bits) as i32);
         if (abs(y - layout.y[other]) >= height + layout.halfHeight[other]) continue;
@@ -91,48 +94,67 @@ class Neighbours {
     this.nearCount = count;
   }
 
-  /** Sets each other's bit at the first cell from which the item could touch it, and past the last. */
-  private markEnds(item: i32): void {
-    const columns = changetype<usize>(this.columns);
-    const rows = changetype<usize>(this.rows);
-    const places = changetype<usize>(layout.places);
-    const halves = changetype<usize>(layout.halves);
-    const reachX = this.widest[item] + layout.width * SHORT;
-    const reach = beside(reachX as f32, (this.tallest[item] + layout.length * SHORT) as f32);
-    for (let other = 0; other < layout.count; other++) {
-      if (other === item) continue;
-      const far = f32x4.add(reach, v128.load64_zero(halves + (other << 3)));
-      const place = v128.load64_zero(places + (other << 3));
-      const first = this.cells(f32x4.sub(place, far));
-      const last = this.cells(f32x4.add(place, far));
-      const bit = (1 as i64) << (other & 63);
-      const word = (other >> 6) << 3;
-      flip(columns + this.wordsTo(i32x4.extract_lane(first, 0)) + word, bit);
-      flip(columns + this.wordsTo(i32x4.extract_lane(last, 0) + 1) + word, bit);
-      flip(rows + this.wordsTo(i32x4.extract_lane(first, 1)) + word, bit);
-      flip(rows + this.wordsTo(i32x4.extract_lane(last, 1) + 1) + word, bit);
+  /** A bit that stands at the first cell and past the last is made to stand in all between. */
+  private sumUp(): void {
+    const size = (CELLS + 1) << this.wordShift;
+    for (let word = 0; word < this.words; word++) {
+      let beside: i64 = 0;
+      let level: i64 = 0;
+      for (let at = word << 3; at < size; at += 1 << this.wordShift) {
+        beside ^= load<i64>(changetype<usize>(this.columnEnds) + at);
+        level ^= load<i64>(changetype<usize>(this.rowEnds) + at);
+        store<i64>(this.columnAt(at), beside);
+        store<i64>(this.rowAt(at), level);
+        store<i64>(changetype<usize>(this.columnEnds) + at, 0);
+        store<i64>(changetype<usize>(this.rowEnds) + at, 0);
+      }
     }
   }
 
-  /** Column and row of a place. */
-  cells(place: v128): v128 {
-    const cells = i32x4.trunc_sat_f32x4_s(f32x4.mul(place, beside(this.columnsPerUnit, this.rowsPerUnit)));
-    return i32x4.min_s(i32x4.splat(CELLS - 1), i32x4.max_s(i32x4.splat(0), cells));
+  /** Sets each other's bit at the first cell from which the item could touch it, and past the last. */
+  private markEnds(item: i32): void {
+    const columns = changetype<usize>(this.columnEnds);
+    const rows = changetype<usize>(this.rowEnds);
+    const places = changetype<usize>(layout.places);
+    const halves = changetype<usize>(layout.halves);
+    const reachX = (this.widest[item] + layout.width * SHORT) as f32;
+    const reachY = (this.tallest[item] + layout.length * SHORT) as f32;
+    const reach = f32x4(reachX, reachY, reachX, reachY);
+    const signs = f32x4(-0.0, -0.0, 0, 0);
+    const next = (1 << this.wordShift) as usize;
+    for (let other = 0; other < layout.count; other++) {
+      if (other === item) continue;
+      const far = f32x4.add(reach, v128.load64_splat(halves + (other << 3)));
+      const place = v128.load64_splat(places + (other << 3));
+      const ends = this.cells(f32x4.add(place, v128.xor(far, signs)));
+      const bit = (1 as i64) << (other & 63);
+      const word = (other >> 6) << 3;
+      flip(columns + word + i32x4.extract_lane(ends, 0), bit);
+      flip(columns + word + i32x4.extract_lane(ends, 2) + next, bit);
+      flip(rows + word + i32x4.extract_lane(ends, 1), bit);
+      flip(rows + word + i32x4.extract_lane(ends, 3) + next, bit);
+    }
   }
 
-  columnAt(cell: i32): usize {
-    return changetype<usize>(this.columns) + this.wordsTo(cell);
+  /** Bytes before the words of the columns and rows of two places: of the nearest cells, which need not hold them. */
+  cells(places: v128): v128 {
+    const cells = f32x4.mul(places, this.cellsPerUnit);
+    const held = f32x4.pmin(f32x4.splat((CELLS - 1) as f32), f32x4.pmax(f32x4.splat(0), cells));
+    return i32x4.shl(i32x4.sub(f32x4.add(held, f32x4.splat(WHOLE)), i32x4.splat(WHOLE_BITS)), this.wordShift);
   }
 
-  rowAt(cell: i32): usize {
-    return changetype<usize>(this.rows) + this.wordsTo(cell);
+  columnAt(bytes: i32): usize {
+    return changetype<usize>(this.columns) + bytes;
   }
 
-  /** Bytes before the words of a row or column. */
-  private wordsTo(cell: i32): usize {
-    return ((cell * this.words) << 3) as usize;
+  rowAt(bytes: i32): usize {
+    return changetype<usize>(this.rows) + bytes;
   }
 }
+
+/** Added to a short number of fewer than 23 bits, this leaves the nearest whole one in its lowest bits. */
+export const WHOLE: f32 = 12582912;
+export const WHOLE_BITS: i32 = 0x4b400000;
 
 /** A place in short: x and y side by side. */
 export function beside(x: f32, y: f32): v128 {

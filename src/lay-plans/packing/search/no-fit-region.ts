@@ -1,7 +1,7 @@
 import { held } from './held';
 
-/** Numbers kept for a boundary segment: start x, y, unit direction x, y, length, and the ends' flags. */
-const STRIDE = 7;
+/** Numbers kept for a boundary segment: start x, y, unit direction x, y, length, and the ends' flags; one is free. */
+const STRIDE = 8;
 
 /** Cells a side of a rough grid: small, so that all grids together stay near the processor. */
 export const ROUGH_CELLS = 16;
@@ -116,7 +116,7 @@ export class NoFitRegion {
 
   /** The same, leaving the unit vector of the shortest way out in `outX` and `outY`; below zero outside. */
   depthAndWayOut(x: f64, y: f64): f64 {
-    const signed = this.signedDepth(x, y);
+    this.findNearest(x, y);
     const segments = this.segments;
     const at = this.nearestAt;
     const tx = segments[at + 2];
@@ -125,15 +125,16 @@ export class NoFitRegion {
     const py = y - segments[at + 1];
     const along = held(px * tx + py * ty, 0, segments[at + 4]);
     const distance = Math.sqrt(this.least);
+    const signed = this.inside ? distance : -distance;
     if (distance === 0) {
       this.outX = ty;
       this.outY = -tx;
     } else {
-      const sign = this.inside ? distance : -distance;
-      this.outX = (along * tx - px) / sign;
-      this.outY = (along * ty - py) / sign;
+      const outward = 1 / signed;
+      this.outX = (along * tx - px) * outward;
+      this.outY = (along * ty - py) * outward;
     }
-    return signed;
+    return signed - this.slack;
   }
 
   private signedDepth(x: f64, y: f64): f64 {
