@@ -36,12 +36,18 @@ class CornerDescent {
   private outY: StaticArray<f64> = new StaticArray<f64>(0);
   private depth: StaticArray<f64> = new StaticArray<f64>(0);
   private weight: StaticArray<f64> = new StaticArray<f64>(0);
+  /** The same in short. */
+  private shortOutX: StaticArray<f32> = new StaticArray<f32>(0);
+  private shortOutY: StaticArray<f32> = new StaticArray<f32>(0);
+  private shortDepth: StaticArray<f32> = new StaticArray<f32>(0);
+  private shortWeight: StaticArray<f32> = new StaticArray<f32>(0);
   private lines: i32 = 0;
   private walls: i32 = 0;
   /** Best crossing found. */
   private stepX: f64 = 0;
   private stepY: f64 = 0;
   private foreseen: f64 = 0;
+  private crossing: i32 = 0;
 
   begin(): void {
     const most = layout.count + 4;
@@ -49,6 +55,10 @@ class CornerDescent {
     this.outY = new StaticArray<f64>(most);
     this.depth = new StaticArray<f64>(most);
     this.weight = new StaticArray<f64>(most);
+    this.shortOutX = new StaticArray<f32>(most + 3);
+    this.shortOutY = new StaticArray<f32>(most + 3);
+    this.shortDepth = new StaticArray<f32>(most + 3);
+    this.shortWeight = new StaticArray<f32>(most + 3);
   }
 
   /** Betters the place of an item that `neighbours` are about. What it cost before. */
@@ -112,6 +122,8 @@ class CornerDescent {
       this.outY[lines] = region.outY * pair.signY;
       this.depth[lines] = depth + beyond;
       this.weight[lines] = weight;
+      this.setShort(lines, this.outX[lines], this.outY[lines], this.depth[lines]);
+      this.shortWeight[lines] = weight as f32;
       lines++;
     }
     this.lines = lines;
@@ -140,50 +152,108 @@ class CornerDescent {
     this.outX[at] = outX;
     this.outY[at] = outY;
     this.depth[at] = depth;
+    this.setShort(at, outX, outY, depth);
   }
 
-  /** Finds the crossing within reach that is foreseen to have the least overlap. */
+  /** Finds the crossing within reach that is foreseen to have the least overlap: first roughly, four at a time. */
   private bestCrossing(current: f64, reach: f64): void {
-    const outX = this.outX;
-    const outY = this.outY;
-    const depth = this.depth;
+    const outX = changetype<usize>(this.shortOutX);
+    const outY = changetype<usize>(this.shortOutY);
+    const depth = changetype<usize>(this.shortDepth);
     const walls = this.walls;
-    const square = reach * reach;
-    this.foreseen = current;
+    for (let pad = 0; pad < 3; pad++) this.setShort(walls + pad, 0, 0, 0);
+    const square = f32x4.splat((reach * reach) as f32);
+    let least = f32x4.splat(current as f32);
+    let crossings = i32x4.splat(-1);
     for (let i = 0; i < walls; i++) {
-      const nx = outX[i];
-      const ny = outY[i];
-      const d = depth[i];
-      if (d > 0 && d <= reach) this.consider(nx * d, ny * d);
-      for (let j = i + 1; j < walls; j++) {
-        const turn = nx * outY[j] - ny * outX[j];
-        if (turn < PARALLEL && turn > -PARALLEL) continue;
-        const dx = (d * outY[j] - ny * depth[j]) / turn;
-        const dy = (nx * depth[j] - d * outX[j]) / turn;
-        if (dx * dx + dy * dy <= square) this.consider(dx, dy);
+      const nx = v128.load32_splat(outX + (i << 2));
+      const ny = v128.load32_splat(outY + (i << 2));
+      const d = v128.load32_splat(depth + (i << 2));
+      for (let j = i & ~3; j < walls; j += 4) {
+        const mx = v128.load(outX + (j << 2));
+        const my = v128.load(outY + (j << 2));
+        const e = v128.load(depth + (j << 2));
+        const turn = f32x4.sub(f32x4.mul(nx, my), f32x4.mul(ny, mx));
+        const dx = f32x4.div(f32x4.sub(f32x4.mul(d, my), f32x4.mul(ny, e)), turn);
+        const dy = f32x4.div(f32x4.sub(f32x4.mul(nx, e), f32x4.mul(d, mx)), turn);
+        const distance = f32x4.add(f32x4.mul(dx, dx), f32x4.mul(dy, dy));
+        const crosses = v128.and(
+          f32x4.gt(f32x4.abs(turn), f32x4.splat(PARALLEL as f32)),
+          f32x4.le(distance, square),
+        );
+        const foreseen = this.foresee(dx, dy);
+        const better = v128.and(crosses, f32x4.lt(foreseen, least));
+        least = v128.bitselect(foreseen, least, better);
+        crossings = v128.bitselect(i32x4.add(i32x4.splat((i << 16) + j), LANES), crossings, better);
       }
     }
+    for (let j = 0; j < walls; j += 4) {
+      const e = v128.load(depth + (j << 2));
+      const dx = f32x4.mul(v128.load(outX + (j << 2)), e);
+      const dy = f32x4.mul(v128.load(outY + (j << 2)), e);
+      const crosses = v128.and(f32x4.gt(e, f32x4.splat(0)), f32x4.le(f32x4.mul(e, e), square));
+      const foreseen = this.foresee(dx, dy);
+      const better = v128.and(crosses, f32x4.lt(foreseen, least));
+      least = v128.bitselect(foreseen, least, better);
+      crossings = v128.bitselect(i32x4.add(i32x4.splat((j << 16) + j), i32x4.mul(LANES, i32x4.splat(0x10001))), crossings, better);
+    }
+    this.foreseen = current;
+    this.take(f32x4.extract_lane(least, 0), i32x4.extract_lane(crossings, 0));
+    this.take(f32x4.extract_lane(least, 1), i32x4.extract_lane(crossings, 1));
+    this.take(f32x4.extract_lane(least, 2), i32x4.extract_lane(crossings, 2));
+    this.take(f32x4.extract_lane(least, 3), i32x4.extract_lane(crossings, 3));
+    if (this.foreseen < current) this.cross();
   }
 
-  private consider(dx: f64, dy: f64): void {
-    const outX = this.outX;
-    const outY = this.outY;
-    const depth = this.depth;
-    const weight = this.weight;
-    const lines = this.lines;
-    const foreseen = this.foreseen;
-    let sum: f64 = 0;
-    for (let k = 0; k < lines; k++) {
-      const left = depth[k] - dx * outX[k] - dy * outY[k];
-      if (left > 0) {
-        sum += left * weight[k];
-        if (sum >= foreseen) return;
-      }
+  /** Weighted overlap at four steps, as the lines foresee it. */
+  private foresee(dx: v128, dy: v128): v128 {
+    const outX = changetype<usize>(this.shortOutX);
+    const outY = changetype<usize>(this.shortOutY);
+    const depth = changetype<usize>(this.shortDepth);
+    const weight = changetype<usize>(this.shortWeight);
+    const end = (this.lines << 2) as usize;
+    let sum = f32x4.splat(0);
+    for (let at: usize = 0; at < end; at += 4) {
+      const out = f32x4.add(
+        f32x4.mul(dx, v128.load32_splat(outX + at)),
+        f32x4.mul(dy, v128.load32_splat(outY + at)),
+      );
+      const left = f32x4.pmax(f32x4.sub(v128.load32_splat(depth + at), out), f32x4.splat(0));
+      sum = f32x4.add(sum, f32x4.mul(left, v128.load32_splat(weight + at)));
     }
-    this.foreseen = sum;
-    this.stepX = dx;
-    this.stepY = dy;
+    return sum;
+  }
+
+  private take(foreseen: f32, crossing: i32): void {
+    if ((foreseen as f64) >= this.foreseen) return;
+    this.foreseen = foreseen;
+    this.crossing = crossing;
+  }
+
+  /** The step to the best crossing, exactly. */
+  private cross(): void {
+    const i = this.crossing >> 16;
+    const j = this.crossing & 0xffff;
+    const nx = this.outX[i];
+    const ny = this.outY[i];
+    const d = this.depth[i];
+    if (i === j) {
+      this.stepX = nx * d;
+      this.stepY = ny * d;
+      return;
+    }
+    const turn = nx * this.outY[j] - ny * this.outX[j];
+    this.stepX = (d * this.outY[j] - ny * this.depth[j]) / turn;
+    this.stepY = (nx * this.depth[j] - d * this.outX[j]) / turn;
+  }
+
+  private setShort(at: i32, outX: f64, outY: f64, depth: f64): void {
+    this.shortOutX[at] = outX as f32;
+    this.shortOutY[at] = outY as f32;
+    this.shortDepth[at] = depth as f32;
   }
 }
+
+const LANES = i32x4(0, 1, 2, 3);
 
 export const descent = new CornerDescent();
