@@ -225,7 +225,7 @@ class CornerDescent {
   }
 
   private take(foreseen: f32, crossing: i32): void {
-    if ((foreseen as f64) >= this.foreseen) return;
+    if (crossing < 0 || (foreseen as f64) >= this.foreseen) return;
     this.foreseen = foreseen;
     this.crossing = crossing;
   }
