@@ -35,7 +35,6 @@ class CornerDescent {
   private outX: StaticArray<f64> = new StaticArray<f64>(0);
   private outY: StaticArray<f64> = new StaticArray<f64>(0);
   private depth: StaticArray<f64> = new StaticArray<f64>(0);
-  private weight: StaticArray<f64> = new StaticArray<f64>(0);
   /** The same in short. */
   private shortOutX: StaticArray<f32> = new StaticArray<f32>(0);
   private shortOutY: StaticArray<f32> = new StaticArray<f32>(0);
@@ -54,7 +53,6 @@ class CornerDescent {
     this.outX = new StaticArray<f64>(most);
     this.outY = new StaticArray<f64>(most);
     this.depth = new StaticArray<f64>(most);
-    this.weight = new StaticArray<f64>(most);
     this.shortOutX = new StaticArray<f32>(most + 3);
     this.shortOutY = new StaticArray<f32>(most + 3);
     this.shortDepth = new StaticArray<f32>(most + 3);
@@ -121,7 +119,6 @@ class CornerDescent {
       this.outX[lines] = region.outX * pair.signX;
       this.outY[lines] = region.outY * pair.signY;
       this.depth[lines] = depth + beyond;
-      this.weight[lines] = weight;
       this.setShort(lines, this.outX[lines], this.outY[lines], this.depth[lines]);
       this.shortWeight[lines] = weight as f32;
       lines++;

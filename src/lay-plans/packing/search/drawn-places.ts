@@ -4,23 +4,23 @@ import { CELLS_AT, ENTRY_SHIFT, pairs } from './no-fit-pairs';
 import { ROUGH_CELLS } from './no-fit-region';
 
 /**
- * A drawn place has two to this power of bytes: x, y, the choice of attitude and what the place costs so far, in 16;
- * then whom of one word it has still to be looked at with, and where its column and row of cells stand.
+ * A drawn place has two to this power of bytes: x, y and what the place costs so far, in 16; then whom of one word it
+ * has still to be looked at with, and where its column and row of cells stand.
  */
 const PLACE_SHIFT = 5;
+const COST: u8 = 2;
+const COST_AT = 8;
 const MASK_AT = 16;
 const COLUMN_AT = 24;
 const ROW_AT = 28;
-const CHOICE: u8 = 2;
-const COST: u8 = 3;
 
 /** The middle of a grid's first cell, from its corner, taken off a place in cells from the grid's middle. */
 const FIRST_MIDDLE: f32 = ((ROUGH_CELLS / 2) as f32) - 0.5;
 
 /**
- * Places drawn for one item, in short, and roughly what they cost. Nearly all are soon known to cost too much, which
- * no processor can foretell: so all go through the same steps together, each with one other item at a time, and what
- * is written is kept or written over, without a jump.
+ * Places drawn for one item in one attitude, in short, and roughly what they cost. Nearly all are soon known to cost
+ * too much, which no processor can foretell: so all go through the same steps together, each with one other item at a
+ * time, and what is written is kept or written over, without a jump.
  */
 class DrawnPlaces {
   /** How many there are; after `price`, those that cost less than the limit, in any order. */
@@ -28,45 +28,44 @@ class DrawnPlaces {
   private places: usize = 0;
   /** Those that have been looked at with all of one word. */
   private done: usize = 0;
-  /** By choice of attitude, where the rough entries of that lie stand. */
-  private entries: StaticArray<usize> = new StaticArray<usize>(0);
 
-  /** Room for so many places, and for so many attitudes of an item. */
-  begin(most: i32, choices: i32): void {
+  begin(most: i32): void {
     // One more, as what does not count is written before it is known not to.
     this.places = heap.alloc((most + 1) << PLACE_SHIFT);
     this.done = heap.alloc((most + 1) << PLACE_SHIFT);
-    this.entries = new StaticArray<usize>(choices);
     this.count = 0;
   }
 
   /** Adds a place if it counts. */
-  add(place: v128, choice: i32, counts: bool): void {
-    v128.store(this.at(this.count), i32x4.replace_lane(f32x4.replace_lane(place, COST, 0), CHOICE, choice));
+  add(place: v128, counts: bool): void {
+    v128.store(this.at(this.count), place);
     this.count += counts as i32;
   }
 
-  /** Finds what each place costs the item that `neighbours` are about; keeps what is below the limit. */
-  price(item: i32, limit: f32): void {
-    for (let choice = 0; choice < layout.choices(item); choice++) {
-      this.entries[choice] = pairs.roughOf(layout.lieAt(item, choice));
+  /** Puts each place where the item may lie, on its line or the pattern. */
+  snap(item: i32, lie: i32): void {
+    const end = this.at(this.count);
+    for (let at = this.places; at < end; at += 1 << PLACE_SHIFT) {
+      store<f32>(at, layout.withinX(item, lie, load<f32>(at) as f64) as f32);
+      store<f32>(at, layout.withinY(lie, load<f32>(at, 4) as f64) as f32, 4);
     }
-    this.findCells();
+  }
+
+  /** Finds what each place costs the item that `neighbours` are about; keeps what is below the limit. */
+  price(item: i32, lie: i32, limit: f32): void {
+    const entries = pairs.roughOf(lie);
     const weights = changetype<usize>(layout.shortWeights) + ((item * layout.count) << 2);
+    this.findCells();
     for (let word = 0; word < neighbours.words; word++) {
       let left = this.mask(word);
       while (left > 0) {
-        this.visit(left, word << 6, weights);
+        this.visit(left, word << 6, entries, weights);
         left = this.sift(left, limit);
       }
       const places = this.places;
       this.places = this.done;
       this.done = places;
     }
-  }
-
-  choiceAt(index: i32): i32 {
-    return load<i32>(this.at(index), CHOICE << 2);
   }
 
   xAt(index: i32): f64 {
@@ -78,7 +77,7 @@ class DrawnPlaces {
   }
 
   costAt(index: i32): f32 {
-    return load<f32>(this.at(index), COST << 2);
+    return load<f32>(this.at(index), COST_AT);
   }
 
   private at(index: i32): usize {
@@ -86,9 +85,11 @@ class DrawnPlaces {
   }
 
   private findCells(): void {
-    for (let k = 0; k < this.count; k++) {
-      const at = this.at(k);
-      const cells = neighbours.cells(v128.load(at));
+    const end = this.at(this.count);
+    for (let at = this.places; at < end; at += 1 << PLACE_SHIFT) {
+      const place = f32x4.replace_lane(v128.load(at), COST, 0);
+      const cells = neighbours.cells(place);
+      v128.store(at, place);
       store<usize>(at, neighbours.columnAt(i32x4.extract_lane(cells, 0)), COLUMN_AT);
       store<usize>(at, neighbours.rowAt(i32x4.extract_lane(cells, 1)), ROW_AT);
     }
@@ -120,18 +121,15 @@ class DrawnPlaces {
   }
 
   /** Looks at each place with one more of its word; how many have more to come. */
-  private visit(left: i32, first: i32, weights: usize): void {
+  private visit(left: i32, first: i32, entries: usize, weights: usize): void {
     const lies = changetype<usize>(layout.lie);
     const items = changetype<usize>(layout.places);
-    const entries = changetype<usize>(this.entries);
     const end = this.at(left);
     for (let at = this.places; at < end; at += 1 << PLACE_SHIFT) {
       const place = v128.load(at);
       const bits = load<i64>(at, MASK_AT);
       const other = first + (ctz(bits) as i32);
-      const entry =
-        load<usize>(entries + (i32x4.extract_lane(place, CHOICE) << 2)) +
-        (load<i32>(lies + (other << 2)) << ENTRY_SHIFT);
+      const entry = entries + (load<i32>(lies + (other << 2)) << ENTRY_SHIFT);
       const shift = f32x4.sub(place, v128.load64_zero(items + (other << 3)));
       const inCells = f32x4.add(f32x4.mul(shift, v128.load64_zero(entry)), f32x4.splat(FIRST_MIDDLE));
       const cell = i32x4.sub(f32x4.add(inCells, f32x4.splat(WHOLE)), i32x4.splat(WHOLE_BITS));

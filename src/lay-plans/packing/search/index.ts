@@ -135,7 +135,7 @@ export function nearAt(index: i32): i32 {
 export function roughCost(item: i32, x: f64, y: f64): f64 {
   neighbours.about(item);
   drawnPlaces.count = 0;
-  drawnPlaces.add(beside(x as f32, y as f32), layout.choice[item], true);
-  drawnPlaces.price(item, f32.MAX_VALUE);
+  drawnPlaces.add(beside(x as f32, y as f32), true);
+  drawnPlaces.price(item, layout.lie[item], f32.MAX_VALUE);
   return drawnPlaces.costAt(0) as f64;
 }

@@ -31,9 +31,7 @@ class PlaceSearch {
     this.nearby = nearby;
     this.best = new StaticArray<Place>(improved);
     for (let i = 0; i < improved; i++) this.best[i] = new Place();
-    let choices = 0;
-    for (let item = 0; item < layout.count; item++) choices = max(choices, layout.choices(item));
-    drawnPlaces.begin(anywhere + touching + nearby, choices);
+    drawnPlaces.begin(anywhere + touching + nearby);
     descent.begin();
   }
 
@@ -61,12 +59,12 @@ class PlaceSearch {
   private draw(item: i32): void {
     const choices = layout.choices(item);
     this.drawNearby(item);
-    this.consider(item);
+    this.consider(item, layout.choice[item], layout.lie[item]);
     for (let choice = 0; choice < choices; choice++) {
       const lie = layout.lieAt(item, choice);
-      this.drawTouching(item, choice, lie, shareOf(this.touching, choice, choices));
-      this.drawAnywhere(item, choice, lie, shareOf(this.anywhere, choice, choices));
-      this.consider(item);
+      this.drawTouching(item, lie, shareOf(this.touching, choice, choices));
+      this.drawAnywhere(lie, shareOf(this.anywhere, choice, choices));
+      this.consider(item, choice, lie);
     }
     layout.work += (this.anywhere + this.touching + this.nearby) as f64;
   }
@@ -82,16 +80,16 @@ class PlaceSearch {
     const high = highest(lie);
     for (let i = 0; i < this.nearby; i++) {
       const place = beside((x + 2 * reachX * random.unit()) as f32, (y + 2 * reachY * random.unit()) as f32);
-      drawnPlaces.add(f32x4.pmax(low, f32x4.pmin(place, high)), layout.choice[item], true);
+      drawnPlaces.add(f32x4.pmax(low, f32x4.pmin(place, high)), true);
     }
   }
 
-  private drawAnywhere(item: i32, choice: i32, lie: i32, count: i32): void {
+  private drawAnywhere(lie: i32, count: i32): void {
     const low = lowest(lie);
     const room = f32x4.sub(highest(lie), low);
     for (let i = 0; i < count; i++) {
       const share = beside(random.unit() as f32, random.unit() as f32);
-      drawnPlaces.add(f32x4.add(low, f32x4.mul(room, share)), choice, true);
+      drawnPlaces.add(f32x4.add(low, f32x4.mul(room, share)), true);
     }
   }
 
@@ -99,7 +97,7 @@ class PlaceSearch {
    * Just touching another item, on the boundary of their no-fit region. One random number chooses the item, the side
    * and the point of it: each takes the leading part of what the last has left.
    */
-  private drawTouching(item: i32, choice: i32, lie: i32, count: i32): void {
+  private drawTouching(item: i32, lie: i32, count: i32): void {
     const entries = pairs.roughOf(lie);
     const low = lowest(lie);
     const high = highest(lie);
@@ -119,33 +117,34 @@ class PlaceSearch {
         v128.xor(touching, flips),
       );
       const within = v128.and(f32x4.ge(place, low), f32x4.le(place, high));
-      drawnPlaces.add(place, choice, (i64x2.extract_lane(within, 0) === -1) & (other !== item));
+      drawnPlaces.add(place, (i64x2.extract_lane(within, 0) === -1) & (other !== item));
     }
   }
 
   /** Keeps the best few of the places drawn. */
-  private consider(item: i32): void {
+  private consider(item: i32, choice: i32, lie: i32): void {
     const most = this.best.length;
     const limit = this.kept < most ? f32.MAX_VALUE : (this.best[most - 1].cost as f32);
-    drawnPlaces.price(item, limit);
+    if (!layout.isFree(item)) drawnPlaces.snap(item, lie);
+    drawnPlaces.price(item, lie, limit);
     for (let k = 0; k < drawnPlaces.count; k++) {
       const cost = drawnPlaces.costAt(k);
-      if (this.kept < most || (cost as f64) < this.best[most - 1].cost) this.offer(item, k, cost);
+      if (this.kept < most || (cost as f64) < this.best[most - 1].cost) this.offer(item, choice, lie, k, cost);
     }
     drawnPlaces.count = 0;
   }
 
   /** Keeps the best few, best first; the worst is written over. */
-  private offer(item: i32, drawn: i32, cost: f32): void {
+  private offer(item: i32, choice: i32, lie: i32, drawn: i32, cost: f32): void {
     const best = this.best;
     let at = this.kept < best.length ? this.kept++ : best.length - 1;
     const place = best[at];
     for (; at > 0 && best[at - 1].cost > (cost as f64); at--) best[at] = best[at - 1];
     best[at] = place;
-    place.choice = drawnPlaces.choiceAt(drawn);
-    place.lie = layout.lieAt(item, place.choice);
-    place.x = layout.withinX(item, place.lie, drawnPlaces.xAt(drawn));
-    place.y = layout.withinY(place.lie, drawnPlaces.yAt(drawn));
+    place.choice = choice;
+    place.lie = lie;
+    place.x = layout.withinX(item, lie, drawnPlaces.xAt(drawn));
+    place.y = layout.withinY(lie, drawnPlaces.yAt(drawn));
     place.cost = cost;
   }
 }
