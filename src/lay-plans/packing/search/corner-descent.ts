@@ -11,6 +11,11 @@ export class Place {
   cost: f64 = Infinity;
 }
 
+/** A crossing is numbered by two lines, the second in so many bits; the first may be none. */
+const LINE_BITS = 15;
+const STRAIGHT = (1 << LINE_BITS) - 1;
+const FOUR = i32x4(0, 1, 2, 3);
+
 /** How far one descent may wander, and its first step's reach, as shares of the item's smaller half extent. */
 const WANDER: f64 = 1;
 const FIRST_REACH: f64 = 0.5;
@@ -46,7 +51,9 @@ class CornerDescent {
   private stepX: f64 = 0;
   private stepY: f64 = 0;
   private foreseen: f64 = 0;
-  private crossing: i32 = 0;
+  /** The least foreseen of every fourth crossing, and which that is: one line's number, then the other's. */
+  private least: v128 = f32x4.splat(0);
+  private crossings: v128 = i32x4.splat(0);
 
   begin(): void {
     const most = layout.count + 4;
@@ -152,7 +159,7 @@ class CornerDescent {
     this.setShort(at, outX, outY, depth);
   }
 
-  /** Finds the crossing within reach that is foreseen to have the least overlap: first roughly, four at a time. */
+  /** Finds the crossing within reach that is foreseen to have the least overlap: in short, four at a time. */
   private bestCrossing(current: f64, reach: f64): void {
     const outX = changetype<usize>(this.shortOutX);
     const outY = changetype<usize>(this.shortOutY);
@@ -160,46 +167,47 @@ class CornerDescent {
     const walls = this.walls;
     for (let pad = 0; pad < 3; pad++) this.setShort(walls + pad, 0, 0, 0);
     const square = f32x4.splat((reach * reach) as f32);
-    let least = f32x4.splat(current as f32);
-    let crossings = i32x4.splat(-1);
-    for (let i = 0; i < walls; i++) {
-      const nx = v128.load32_splat(outX + (i << 2));
-      const ny = v128.load32_splat(outY + (i << 2));
-      const d = v128.load32_splat(depth + (i << 2));
-      for (let j = i & ~3; j < walls; j += 4) {
-        const mx = v128.load(outX + (j << 2));
-        const my = v128.load(outY + (j << 2));
-        const e = v128.load(depth + (j << 2));
+    this.least = f32x4.splat(current as f32);
+    this.crossings = i32x4.splat(-1);
+    for (let j = 0; j < walls; j += 4) {
+      const mx = v128.load(outX + (j << 2));
+      const my = v128.load(outY + (j << 2));
+      const e = v128.load(depth + (j << 2));
+      const reached = v128.and(f32x4.gt(e, f32x4.splat(0)), f32x4.le(f32x4.mul(e, e), square));
+      this.consider(f32x4.mul(mx, e), f32x4.mul(my, e), reached, STRAIGHT, j);
+      for (let i = 0; i < min(walls, j + 4); i++) {
+        const nx = v128.load32_splat(outX + (i << 2));
+        const ny = v128.load32_splat(outY + (i << 2));
+        const d = v128.load32_splat(depth + (i << 2));
         const turn = f32x4.sub(f32x4.mul(nx, my), f32x4.mul(ny, mx));
         const dx = f32x4.div(f32x4.sub(f32x4.mul(d, my), f32x4.mul(ny, e)), turn);
         const dy = f32x4.div(f32x4.sub(f32x4.mul(nx, e), f32x4.mul(d, mx)), turn);
         const distance = f32x4.add(f32x4.mul(dx, dx), f32x4.mul(dy, dy));
-        const crosses = v128.and(
-          f32x4.gt(f32x4.abs(turn), f32x4.splat(PARALLEL as f32)),
-          f32x4.le(distance, square),
-        );
-        const foreseen = this.foresee(dx, dy);
-        const better = v128.and(crosses, f32x4.lt(foreseen, least));
-        least = v128.bitselect(foreseen, least, better);
-        crossings = v128.bitselect(i32x4.add(i32x4.splat((i << 16) + j), LANES), crossings, better);
+        const crosses = f32x4.gt(f32x4.abs(turn), f32x4.splat(PARALLEL as f32));
+        this.consider(dx, dy, v128.and(crosses, f32x4.le(distance, square)), i, j);
       }
     }
-    for (let j = 0; j < walls; j += 4) {
-      const e = v128.load(depth + (j << 2));
-      const dx = f32x4.mul(v128.load(outX + (j << 2)), e);
-      const dy = f32x4.mul(v128.load(outY + (j << 2)), e);
-      const crosses = v128.and(f32x4.gt(e, f32x4.splat(0)), f32x4.le(f32x4.mul(e, e), square));
-      const foreseen = this.foresee(dx, dy);
-      const better = v128.and(crosses, f32x4.lt(foreseen, least));
-      least = v128.bitselect(foreseen, least, better);
-      crossings = v128.bitselect(i32x4.add(i32x4.splat((j << 16) + j), i32x4.mul(LANES, i32x4.splat(0x10001))), crossings, better);
-    }
     this.foreseen = current;
-    this.take(f32x4.extract_lane(least, 0), i32x4.extract_lane(crossings, 0));
-    this.take(f32x4.extract_lane(least, 1), i32x4.extract_lane(crossings, 1));
-    this.take(f32x4.extract_lane(least, 2), i32x4.extract_lane(crossings, 2));
-    this.take(f32x4.extract_lane(least, 3), i32x4.extract_lane(crossings, 3));
-    if (this.foreseen < current) this.cross();
+    let crossing = -1;
+    for (let lane = 0; lane < 4; lane++) {
+      const foreseen = f32x4.extract_lane(this.least, 0) as f64;
+      if (foreseen < this.foreseen) {
+        this.foreseen = foreseen;
+        crossing = i32x4.extract_lane(this.crossings, 0);
+      }
+      this.least = v128.shuffle<f32>(this.least, this.least, 1, 2, 3, 0);
+      this.crossings = v128.shuffle<i32>(this.crossings, this.crossings, 1, 2, 3, 0);
+    }
+    if (crossing >= 0) this.stepTo(crossing >> LINE_BITS, crossing & ((1 << LINE_BITS) - 1));
+  }
+
+  /** Keeps those of four steps that are the best so far; they lead to where line `i` crosses `j` and the next three. */
+  private consider(dx: v128, dy: v128, counts: v128, i: i32, j: i32): void {
+    const foreseen = this.foresee(dx, dy);
+    const better = v128.and(counts, f32x4.lt(foreseen, this.least));
+    const crossings = i32x4.add(i32x4.splat((i << LINE_BITS) + j), FOUR);
+    this.least = v128.bitselect(foreseen, this.least, better);
+    this.crossings = v128.bitselect(crossings, this.crossings, better);
   }
 
   /** Weighted overlap at four steps, as the lines foresee it. */
@@ -221,27 +229,22 @@ class CornerDescent {
     return sum;
   }
 
-  private take(foreseen: f32, crossing: i32): void {
-    if (crossing < 0 || (foreseen as f64) >= this.foreseen) return;
-    this.foreseen = foreseen;
-    this.crossing = crossing;
-  }
-
-  /** The step to the best crossing, exactly. */
-  private cross(): void {
-    const i = this.crossing >> 16;
-    const j = this.crossing & 0xffff;
+  /** The step to where two lines cross, exactly; or straight out across one. */
+  private stepTo(i: i32, j: i32): void {
+    const mx = this.outX[j];
+    const my = this.outY[j];
+    const e = this.depth[j];
+    if (i === STRAIGHT) {
+      this.stepX = mx * e;
+      this.stepY = my * e;
+      return;
+    }
     const nx = this.outX[i];
     const ny = this.outY[i];
     const d = this.depth[i];
-    if (i === j) {
-      this.stepX = nx * d;
-      this.stepY = ny * d;
-      return;
-    }
-    const turn = nx * this.outY[j] - ny * this.outX[j];
-    this.stepX = (d * this.outY[j] - ny * this.depth[j]) / turn;
-    this.stepY = (nx * this.depth[j] - d * this.outX[j]) / turn;
+    const turn = nx * my - ny * mx;
+    this.stepX = (d * my - ny * e) / turn;
+    this.stepY = (nx * e - d * mx) / turn;
   }
 
   private setShort(at: i32, outX: f64, outY: f64, depth: f64): void {
@@ -250,7 +253,5 @@ class CornerDescent {
     this.shortDepth[at] = depth as f32;
   }
 }
-
-const LANES = i32x4(0, 1, 2, 3);
 
 export const descent = new CornerDescent();

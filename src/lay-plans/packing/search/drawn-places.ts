@@ -26,9 +26,10 @@ class DrawnPlaces {
   /** How many there are; after `price`, those that cost less than the limit, in any order. */
   count: i32 = 0;
   private places: usize = 0;
-  /** Those that have been looked at with all of one word. */
+  /** Those that are done with a word, while it is looked at. */
   private done: usize = 0;
 
+  /** Room for so many places. */
   begin(most: i32): void {
     // One more, as what does not count is written before it is known not to.
     this.places = heap.alloc((most + 1) << PLACE_SHIFT);
@@ -84,6 +85,7 @@ class DrawnPlaces {
     return this.places + (index << PLACE_SHIFT);
   }
 
+  /** Begins each place: no cost yet, and the column and row of cells that it stands in. */
   private findCells(): void {
     const end = this.at(this.count);
     for (let at = this.places; at < end; at += 1 << PLACE_SHIFT) {
@@ -95,7 +97,7 @@ class DrawnPlaces {
     }
   }
 
-  /** Parts the places into those with someone in a word to be looked at, how many, and those that are done with it. */
+  /** Parts the places with anyone in a word to be looked at, how many, from those that are done with it. */
   private mask(word: i32): i32 {
     const bytes = word << 3;
     let to = this.places;
@@ -120,7 +122,7 @@ class DrawnPlaces {
     return ((to - this.places) >> PLACE_SHIFT) as i32;
   }
 
-  /** Looks at each place with one more of its word; how many have more to come. */
+  /** Adds to each place's cost what one more of its word costs. */
   private visit(left: i32, first: i32, entries: usize, weights: usize): void {
     const lies = changetype<usize>(layout.lie);
     const items = changetype<usize>(layout.places);
@@ -145,6 +147,7 @@ class DrawnPlaces {
     }
   }
 
+  /** Leaves the places that cost too much; parts those with more of the word to come, how many, from those done with. */
   private sift(left: i32, limit: f32): i32 {
     let to = this.places;
     let done = this.done + (this.count << PLACE_SHIFT);

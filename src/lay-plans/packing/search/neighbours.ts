@@ -4,28 +4,32 @@ import { pairs } from './no-fit-pairs';
 /** Cells that the strip is cut into each way. */
 const CELLS = 32;
 
+/** Added to a short number of fewer than 23 bits, this leaves the nearest whole one in its lowest bits. */
+export const WHOLE: f32 = 12582912;
+export const WHOLE_BITS: i32 = 0x4b400000;
+
 /** Places in short are as exact as this share of the strip: what could touch is looked for so much further. */
 const SHORT: f64 = 1e-6;
 
 /**
- * Which of the other items one item could touch, and what a place would roughly cost it. Nearly all places that a
- * search draws are thrown away, so each must cost little: a row and a column of cells each know, in a bit for every
- * item, whom it could touch from there, and only whom both know is looked at.
+ * Which of the other items one item could touch. Nearly all places that a search draws are thrown away, so each must
+ * cost little: a row and a column of cells each know, in a bit for every item, whom it could touch from there, and only
+ * whom both know is looked at.
  */
 class Neighbours {
   /** Left by `fillNear`. */
   near: StaticArray<i32> = new StaticArray<i32>(0);
   nearCount: i32 = 0;
-  private item: i32 = 0;
   /** The most that each item reaches from its middle in any of its attitudes, gap and all. */
   private widest: StaticArray<f64> = new StaticArray<f64>(0);
   private tallest: StaticArray<f64> = new StaticArray<f64>(0);
-  /** Words of 64 bits for a row or column: a power of two, so that shifting finds them; and the shift to their bytes. */
+  /** Words of 64 bits for a row or column, a power of two; and the shift that finds their bytes. */
   words: i32 = 0;
   private wordShift: i32 = 0;
+  /** By row or column and word. */
   private columns: StaticArray<i64> = new StaticArray<i64>(0);
   private rows: StaticArray<i64> = new StaticArray<i64>(0);
-  /** Clear between moves. */
+  /** Marks of where each begins and ends, clear between moves. */
   private columnEnds: StaticArray<i64> = new StaticArray<i64>(0);
   private rowEnds: StaticArray<i64> = new StaticArray<i64>(0);
   /** Columns and rows for a unit of length, twice over. */
@@ -54,7 +58,6 @@ class Neighbours {
 
   /** Makes ready for an item: to be called again once any other has moved. */
   about(item: i32): void {
-    this.item = item;
     const columnsPerUnit = (((CELLS - 1) as f64) / layout.width) as f32;
     const rowsPerUnit = (((CELLS - 1) as f64) / layout.length) as f32;
     this.cellsPerUnit = f32x4(columnsPerUnit, rowsPerUnit, columnsPerUnit, rowsPerUnit);
@@ -92,6 +95,21 @@ class Neighbours {
       }
     }
     this.nearCount = count;
+  }
+
+  /** Bytes before the words of the columns and rows of two places: of the nearest cells, which need not hold them. */
+  cells(places: v128): v128 {
+    const cells = f32x4.mul(places, this.cellsPerUnit);
+    const held = f32x4.pmin(f32x4.splat((CELLS - 1) as f32), f32x4.pmax(f32x4.splat(0), cells));
+    return i32x4.shl(i32x4.sub(f32x4.add(held, f32x4.splat(WHOLE)), i32x4.splat(WHOLE_BITS)), this.wordShift);
+  }
+
+  columnAt(bytes: i32): usize {
+    return changetype<usize>(this.columns) + bytes;
+  }
+
+  rowAt(bytes: i32): usize {
+    return changetype<usize>(this.rows) + bytes;
   }
 
   /** A bit that stands at the first cell and past the last is made to stand in all between. */
@@ -135,26 +153,7 @@ class Neighbours {
       flip(rows + word + i32x4.extract_lane(ends, 3) + next, bit);
     }
   }
-
-  /** Bytes before the words of the columns and rows of two places: of the nearest cells, which need not hold them. */
-  cells(places: v128): v128 {
-    const cells = f32x4.mul(places, this.cellsPerUnit);
-    const held = f32x4.pmin(f32x4.splat((CELLS - 1) as f32), f32x4.pmax(f32x4.splat(0), cells));
-    return i32x4.shl(i32x4.sub(f32x4.add(held, f32x4.splat(WHOLE)), i32x4.splat(WHOLE_BITS)), this.wordShift);
-  }
-
-  columnAt(bytes: i32): usize {
-    return changetype<usize>(this.columns) + bytes;
-  }
-
-  rowAt(bytes: i32): usize {
-    return changetype<usize>(this.rows) + bytes;
-  }
 }
-
-/** Added to a short number of fewer than 23 bits, this leaves the nearest whole one in its lowest bits. */
-export const WHOLE: f32 = 12582912;
-export const WHOLE_BITS: i32 = 0x4b400000;
 
 /** A place in short: x and y side by side. */
 export function beside(x: f32, y: f32): v128 {

@@ -25,6 +25,7 @@ class PlaceSearch {
   private best: StaticArray<Place> = new StaticArray<Place>(0);
   private kept: i32 = 0;
   private readonly here: Place = new Place();
+
   begin(anywhere: i32, touching: i32, nearby: i32, improved: i32): void {
     this.anywhere = anywhere;
     this.touching = touching;
@@ -108,8 +109,8 @@ class PlaceSearch {
       const entry = entries + (layout.lie[other] << ENTRY_SHIFT);
       const sides = load<usize>(entry, SIDES_AT);
       const along = (pick & 0xffffffff) * (sidesAt(sides) as u64);
-      const side = v128.load(sides + ((along >>> 32) << 4) as usize);
-      const share = f32x4.splat(((along as u32) as f32) / 4294967296);
+      const side = v128.load((sides + ((along >>> 32) << 4)) as usize);
+      const share = f32x4.splat((along as u32 as f32) / 4294967296);
       const touching = f32x4.add(side, f32x4.mul(v128.shuffle<f32>(side, side, 2, 3, 2, 3), share));
       const flips = v128.and(v128.load64_zero(entry), f32x4.splat(-0.0));
       const place = f32x4.add(
@@ -129,7 +130,8 @@ class PlaceSearch {
     drawnPlaces.price(item, lie, limit);
     for (let k = 0; k < drawnPlaces.count; k++) {
       const cost = drawnPlaces.costAt(k);
-      if (this.kept < most || (cost as f64) < this.best[most - 1].cost) this.offer(item, choice, lie, k, cost);
+      if (this.kept < most || (cost as f64) < this.best[most - 1].cost)
+        this.offer(item, choice, lie, k, cost);
     }
     drawnPlaces.count = 0;
   }
