@@ -55,9 +55,8 @@ export class NoFitRegion {
   private readonly rows: i32;
   private readonly columnsPerUnit: f64;
   private readonly rowsPerUnit: f64;
-  /** Each cell's list stands in `nearest` from its start to its end. */
-  private readonly starts: StaticArray<i32>;
-  private readonly ends: StaticArray<i32>;
+  /** Each cell's list stands in `nearest` from one number here up to the next, side by side for each cell. */
+  private readonly spans: StaticArray<i32>;
   private nearest: StaticArray<i32> = new StaticArray<i32>(0);
   /** 1 for a cell that lies wholly outside. */
   private readonly outside: StaticArray<u8>;
@@ -77,8 +76,7 @@ export class NoFitRegion {
     this.segments = new StaticArray<f64>(sides * STRIDE);
     this.rough = new StaticArray<f32>(PLANE * ROUGH_CELLS * ROUGH_CELLS);
     this.shortSides = new StaticArray<f32>(SHORT_SIDE * sides);
-    this.starts = new StaticArray<i32>(columns * rows);
-    this.ends = new StaticArray<i32>(columns * rows);
+    this.spans = new StaticArray<i32>(2 * columns * rows);
     this.outside = new StaticArray<u8>(columns * rows);
   }
 
@@ -154,11 +152,11 @@ export class NoFitRegion {
     const segments = this.segments;
     const nearest = this.nearest;
     const cell = this.cellOf(x, y);
-    const end = this.ends[cell];
+    const end = this.spans[2 * cell + 1];
     let least: f64 = Infinity;
     let inside = false;
     let nearestAt = 0;
-    for (let k = this.starts[cell]; k < end; k++) {
+    for (let k = this.spans[2 * cell]; k < end; k++) {
       const at = nearest[k];
       const px = x - segments[at];
       const py = y - segments[at + 1];
@@ -212,9 +210,9 @@ export class NoFitRegion {
             const cell = row * this.columns + column;
             const middleX = (column + 0.5) * cellWidth - this.halfWidth;
             const middleY = (row + 0.5) * cellHeight - this.halfHeight;
-            this.starts[cell] = length;
+            this.spans[2 * cell] = length;
             length += this.within(candidates, count, middleX, middleY, reach, lists, length);
-            this.ends[cell] = length;
+            this.spans[2 * cell + 1] = length;
           }
         }
       }
