@@ -34,18 +34,25 @@ export function mirroredBelowHem(
   return undefined;
 }
 
-/** Where a line has risen to `depth` above the hem: by the secant rule, since the height grows almost evenly. */
+/**
+ * Where a line has risen to `depth` above the hem: by the secant rule, since the height grows almost evenly; where that
+ * leads out of what is known to hold the place, by halves.
+ */
 function parameterAtHeight(above: (t: number) => number, depth: number): number {
+  let low = 0;
+  let high = 1;
   let before = 0;
   let beforeHeight = above(0);
   let t = Math.min(1, depth / above(1));
-  for (let step = 0; step < 40; step++) {
+  for (let step = 0; step < 60; step++) {
     const height = above(t);
-    if (Math.abs(height - depth) < JOIN || height === beforeHeight) break;
+    if (Math.abs(height - depth) < JOIN) break;
+    if (height < depth) low = t;
+    else high = t;
     const next = t + ((depth - height) * (t - before)) / (height - beforeHeight);
     before = t;
     beforeHeight = height;
-    t = Math.min(1, Math.max(0, next));
+    t = next > low && next < high ? next : (low + high) / 2;
   }
   return t;
 }

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { TopFullness } from '../../src/allowances/fullness-marks.ts';
 import { foldPlaces, pleatMarks, pleatsOf } from '../../src/allowances/pleats.ts';
 import type { Piece } from '../../src/draft/piece.ts';
+import { evenly } from '../evenly.ts';
 
 const top = (towards: string, depth: number, cut: number, sewn: number): TopFullness =>
   ({ rule: { towards, depth }, cut, sewn }) as unknown as TopFullness;
@@ -34,9 +35,9 @@ describe('pleats that take a top in', () => {
     fc.assert(
       fc.property(
         fc.constantFrom('left', 'box'),
-        fc.double({ min: 8, max: 60, noNaN: true }),
-        fc.double({ min: 200, max: 1500, noNaN: true }),
-        fc.double({ min: 1.2, max: 3, noNaN: true }),
+        evenly(8, 60),
+        evenly(200, 1500),
+        evenly(1.2, 3),
         (towards, depth, sewn, times) => {
           const full = top(towards, depth, sewn * times, sewn);
           const { count, depth: made } = pleatsOf(full);

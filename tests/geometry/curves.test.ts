@@ -10,9 +10,10 @@ import { lengthOf, parameterAtLength } from '../../src/geometry/length.ts';
 import { nearestOnRun } from '../../src/geometry/nearest.ts';
 import { partOf, reversed } from '../../src/geometry/split.ts';
 import { placed, placedPoint, reflected, reflectedPoint } from '../../src/geometry/transform.ts';
+import { evenly } from '../evenly.ts';
 import { arcs, curves, gentleCubics, points } from './random-curves.ts';
 
-const fractions = fc.double({ min: 0, max: 1, noNaN: true });
+const fractions = evenly(0, 1);
 
 function bezier({ from, control1, control2, to }: Cubic): Bezier {
   return new Bezier([from, control1, control2, to]);
@@ -39,7 +40,7 @@ describe('cubics, against bezier-js', () => {
 
   it('bend by the turn of their direction over their way, measured on bezier-js', () => {
     fc.assert(
-      fc.property(gentleCubics, fc.double({ min: 0.01, max: 0.99, noNaN: true }), (cubic, t) => {
+      fc.property(gentleCubics, evenly(0.01, 0.99), (cubic, t) => {
         const other = bezier(cubic);
         const [a, b] = [other.derivative(t - 1e-4), other.derivative(t + 1e-4)];
         const turn = Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y);

@@ -8,6 +8,7 @@ import { hermiteProfile } from '../../src/geometry/hermite-profile.ts';
 import { monotoneSlopes } from '../../src/geometry/monotone-slopes.ts';
 import { offsetCurve } from '../../src/geometry/offset.ts';
 import { selfCrossing } from '../../src/geometry/self-crossing.ts';
+import { evenly } from '../evenly.ts';
 import { arcs, gentleCubics, lines } from './random-curves.ts';
 
 /** Nearest of very many points of the curve: no projection, nothing shared with the code under test. */
@@ -20,10 +21,7 @@ function distanceBySampling(point: Point, curve: Curve, samples = 4000): number 
   return least;
 }
 
-const distances = fc.oneof(
-  fc.double({ min: 3, max: 60, noNaN: true }),
-  fc.double({ min: -60, max: -3, noNaN: true }),
-);
+const distances = fc.oneof(evenly(3, 60), evenly(-60, -3));
 
 describe('an offset lies at its true distance everywhere', () => {
   it.each([
@@ -113,13 +111,10 @@ describe('fitted cubics', () => {
 
 describe('the smooth curve through measured stations', () => {
   const knots = fc
-    .array(
-      fc.record({ step: fc.double({ min: 1, max: 100, noNaN: true }), y: fc.integer({ min: 0, max: 300 }) }),
-      {
-        minLength: 2,
-        maxLength: 12,
-      },
-    )
+    .array(fc.record({ step: evenly(1, 100), y: fc.integer({ min: 0, max: 300 }) }), {
+      minLength: 2,
+      maxLength: 12,
+    })
     .map((list) => ({
       x: list.map((_, i) => list.slice(0, i + 1).reduce((sum, { step }) => sum + step, 0)),
       y: list.map(({ y }) => y),
@@ -142,7 +137,7 @@ describe('the smooth curve through measured stations', () => {
 
   it('its slope is the derivative of its value', () => {
     fc.assert(
-      fc.property(knots, fc.double({ min: 0.01, max: 0.99, noNaN: true }), ({ x, y }, part) => {
+      fc.property(knots, evenly(0.01, 0.99), ({ x, y }, part) => {
         const profile = hermiteProfile(x, y, monotoneSlopes(x, y, 'free', 0));
         const at = x[0]! + part * (x.at(-1)! - x[0]!);
         if (x.some((knot) => Math.abs(knot - at) < 0.01)) return;

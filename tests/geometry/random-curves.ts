@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import type { Arc, Cubic, Line, Point } from '../../src/geometry/curve.ts';
+import { evenly } from '../evenly.ts';
 
-const coordinate = fc.double({ min: -1000, max: 1000, noNaN: true });
+const coordinate = evenly(-1000, 1000);
 
 export const points: fc.Arbitrary<Point> = fc.record({ x: coordinate, y: coordinate });
 
@@ -12,23 +13,20 @@ export const lines: fc.Arbitrary<Line> = fc
 export const arcs: fc.Arbitrary<Arc> = fc.record({
   kind: fc.constant('arc' as const),
   centre: points,
-  radius: fc.double({ min: 5, max: 3000, noNaN: true }),
-  start: fc.double({ min: -7, max: 7, noNaN: true }),
-  sweep: fc.oneof(
-    fc.double({ min: 0.01, max: 6.2, noNaN: true }),
-    fc.double({ min: -6.2, max: -0.01, noNaN: true }),
-  ),
+  radius: evenly(5, 3000),
+  start: evenly(-7, 7),
+  sweep: fc.oneof(evenly(0.01, 6.2), evenly(-6.2, -0.01)),
 });
 
 /** Gentle cubics, as hems are: both handles within 60° of the chord, each a third of it long, more or less. */
 export const gentleCubics: fc.Arbitrary<Cubic> = fc
   .record({
     from: points,
-    heading: fc.double({ min: -Math.PI, max: Math.PI, noNaN: true }),
-    length: fc.double({ min: 80, max: 800, noNaN: true }),
-    first: fc.double({ min: -0.9, max: 0.9, noNaN: true }),
-    second: fc.double({ min: -0.9, max: 0.9, noNaN: true }),
-    reach: fc.double({ min: 0.2, max: 0.45, noNaN: true }),
+    heading: evenly(-Math.PI, Math.PI),
+    length: evenly(80, 800),
+    first: evenly(-0.9, 0.9),
+    second: evenly(-0.9, 0.9),
+    reach: evenly(0.2, 0.45),
   })
   .map(({ from, heading, length, first, second, reach }) => {
     const at = (origin: Point, angle: number, size: number): Point => ({

@@ -12,6 +12,7 @@ import {
   type StripProblem,
   signedArea,
 } from '../../src/lay-plans/packing/strip-problem.ts';
+import { evenly } from '../evenly.ts';
 import { commonArea, moved, rectangle } from './polygons.ts';
 
 /** Cells a side of the rough grid of a no-fit region. */
@@ -20,14 +21,12 @@ const ROUGH_CELLS = 16;
 const AS_DRAWN: Attitude = { shape: 0, mirrored: false, turned: false };
 
 /** Star-shaped about the origin, so simple whatever the radii. */
-const star = fc
-  .array(fc.double({ min: 0.2, max: 1, noNaN: true }), { minLength: 3, maxLength: 11 })
-  .map((radii) =>
-    radii.map((radius, i): Point => {
-      const angle = (2 * Math.PI * i) / radii.length;
-      return { x: Math.cos(angle) * radius * 100, y: Math.sin(angle) * radius * 60 };
-    }),
-  );
+const star = fc.array(evenly(0.2, 1), { minLength: 3, maxLength: 11 }).map((radii) =>
+  radii.map((radius, i): Point => {
+    const angle = (2 * Math.PI * i) / radii.length;
+    return { x: Math.cos(angle) * radius * 100, y: Math.sin(angle) * radius * 60 };
+  }),
+);
 
 describe('convex parts', () => {
   it('cover the polygon once', () => {
@@ -75,8 +74,8 @@ describe('convex parts', () => {
 describe('no-fit regions, against another polygon library', () => {
   const flips = fc.record({ mirrored: fc.boolean(), turned: fc.boolean() });
   const shift = fc.record({
-    x: fc.double({ min: -150, max: 150, noNaN: true }),
-    y: fc.double({ min: -90, max: 90, noNaN: true }),
+    x: evenly(-150, 150),
+    y: evenly(-90, 90),
   });
 
   it('are deep exactly where two shapes overlap, and moving that far frees them', () => {
@@ -196,8 +195,9 @@ describe('packing a strip', () => {
 });
 
 describe('neighbours of an item, among more than one word of bits holds', () => {
-  const within = (most: number) => fc.double({ min: 0, max: most, noNaN: true });
-  const side = fc.double({ min: 20, max: 160, noNaN: true });
+  // Whole numbers, as doubles are drawn by their bits: nearly all of them next to nothing.
+  const within = (most: number) => fc.integer({ min: 0, max: most * 64 }).map((units) => units / 64);
+  const side = within(140).map((more) => 20 + more);
   const [laid = []] = fc.sample(
     fc.array(fc.record({ width: side, height: side, x: within(1000), y: within(800) }), {
       minLength: 70,
@@ -244,20 +244,31 @@ describe('neighbours of an item, among more than one word of bits holds', () => 
     expect(found).toBeGreaterThan(100);
   });
 
-  it('cost about what they overlap', () => {
-    let dearest = 0;
-    for (const place of places) {
-      const deep = others(place.item).filter((other) => depth(place, other) > 0);
-      const cost = deep.reduce((sum, other) => sum + depth(place, other), 0);
-      // A cell's plane is true at its middle: off it, by no more than half the cell each way.
-      const most = deep
-        .map((other) => [laid[place.item]!, laid[other]!] as const)
+  it('make places cost about what they overlap, and those past a limit are left out', () => {
+    const item = 3;
+    const drawn = places.map((place) => {
+      const deep = others(item).filter((other) => depth({ ...place, item }, other) > 0);
+      const sides = deep
+        .map((other) => [laid[item]!, laid[other]!] as const)
         .reduce((sum, [own, its]) => sum + own.width + its.width + own.height + its.height, 0);
-      dearest = Math.max(dearest, cost);
-      const rough = table.code.roughCost(place.item, place.x, place.y);
-      expect(Math.abs(rough - cost)).toBeLessThanOrEqual(most / ROUGH_CELLS / 2);
-    }
-    expect(dearest).toBeGreaterThan(100);
+      const cost = deep.reduce((sum, other) => sum + depth({ ...place, item }, other), 0);
+      // A cell's plane is true at its middle: off it, by no more than half the cell each way.
+      return { ...place, cost, off: sides / ROUGH_CELLS / 2 };
+    });
+    const priced = (limit: number) => {
+      for (const { x, y } of drawn) table.code.addDrawn(x, y);
+      const count = table.code.price(item, limit);
+      return new Map(
+        Array.from({ length: count }, (_, i) => [table.code.drawnX(i), table.code.drawnCost(i)]),
+      );
+    };
+    const all = priced(1e30);
+    for (const { x, cost, off } of drawn) expect(Math.abs(all.get(x)! - cost)).toBeLessThanOrEqual(off);
+    const limit = [...all.values()].sort((a, b) => a - b)[drawn.length / 2]!;
+    expect(limit).toBeGreaterThan(20);
+    const below = [...all].filter(([, cost]) => cost < limit);
+    expect(new Map([...priced(limit)].sort())).toEqual(new Map(below.sort()));
+    expect(below).toHaveLength(drawn.length / 2);
   });
 });
 

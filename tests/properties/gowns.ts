@@ -44,6 +44,7 @@ export interface RandomLayer {
   readonly hemAllowance?: number;
 }
 
+// Drawn by its bits: mostly next to nothing, so that most gowns have one measure or two far from the least.
 const share = fc.double({ min: 0, max: 1, noNaN: true });
 const shares = fc.array(share, { minLength: 10, maxLength: 10 });
 

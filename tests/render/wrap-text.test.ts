@@ -2,11 +2,12 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { textWidth } from '../../src/render/text-width.ts';
 import { fitText, wrapText } from '../../src/render/wrap-text.ts';
+import { evenly } from '../evenly.ts';
 
 test('every line fits, and the lines hold the whole text', () => {
   const words = fc.array(fc.stringMatching(/^[A-Za-zα-ω0-9/()-]{1,30}$/), { maxLength: 12 });
   fc.assert(
-    fc.property(words, fc.double({ min: 12, max: 120, noNaN: true }), (list, width) => {
+    fc.property(words, evenly(12, 120), (list, width) => {
       const text = list.join(' ');
       const lines = wrapText(text, width, 3.6);
       for (const line of lines) expect(textWidth(line, 3.6)).toBeLessThanOrEqual(width + 1e-5);

@@ -9,6 +9,7 @@ import { hemPartners } from '../../src/sheets/hem-partners.ts';
 import { layOutSheets } from '../../src/sheets/lay-out-sheets.ts';
 import { longChecks } from '../../src/sheets/long-checks.ts';
 import { PAPERS, paperNamed } from '../../src/sheets/paper.ts';
+import { evenly } from '../evenly.ts';
 import { lanternGores, sectorPiece } from './sector-piece.ts';
 
 const A4 = {
@@ -40,11 +41,11 @@ function shared(a: CutPiece, b: CutPiece): number {
 }
 
 const someGore = fc.record({
-  top: fc.double({ min: 60, max: 300, noNaN: true }),
-  front: fc.double({ min: 0.01, max: 0.5, noNaN: true }),
-  back: fc.double({ min: 0.01, max: 0.5, noNaN: true }),
-  frontLength: fc.double({ min: 100, max: 1500, noNaN: true }),
-  backLength: fc.double({ min: 100, max: 1500, noNaN: true }),
+  top: evenly(60, 300),
+  front: evenly(0.01, 0.5),
+  back: evenly(0.01, 0.5),
+  frontLength: evenly(100, 1500),
+  backLength: evenly(100, 1500),
 });
 
 test('the measure of overlap sees one', () => {

@@ -11,6 +11,7 @@ import type { Gown } from '../../src/gown/gown.ts';
 import { draft } from '../../src/pipeline.ts';
 import { chalkCsv, csvCell } from '../../src/workroom/chalk-csv.ts';
 import { chalkStep, chalkTable } from '../../src/workroom/chalk-table.ts';
+import { evenly } from '../evenly.ts';
 
 const degrees = Math.PI / 180;
 
@@ -147,10 +148,10 @@ describe('a chalk table, plotted again from its own CSV', () => {
   it('does so for gowns of any measures', () => {
     fc.assert(
       fc.property(
-        fc.double({ min: 2, max: 60, noNaN: true }),
-        fc.double({ min: 2, max: 60, noNaN: true }),
-        fc.double({ min: 0, max: 1200, noNaN: true }),
-        fc.double({ min: 0, max: 100, noNaN: true }),
+        evenly(2, 60),
+        evenly(2, 60),
+        evenly(0, 1200),
+        evenly(0, 100),
         fc.integer({ min: 40, max: 250 }),
         (first, second, train, drop, every) => {
           const draft = draftGown(gown({ flares: [first, second], train, drop }));

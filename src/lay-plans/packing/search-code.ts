@@ -35,7 +35,10 @@ export interface SearchCode {
   unit(): number;
   near(item: number, x: number, y: number, reach: number): number;
   nearAt(index: number): number;
-  roughCost(item: number, x: number, y: number): number;
+  addDrawn(x: number, y: number): void;
+  price(item: number, limit: number): number;
+  drawnX(index: number): number;
+  drawnCost(index: number): number;
 }
 
 /** What it asks of its host in turn. */

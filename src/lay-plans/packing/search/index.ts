@@ -132,10 +132,23 @@ export function nearAt(index: i32): i32 {
   return neighbours.near[index];
 }
 
-export function roughCost(item: i32, x: f64, y: f64): f64 {
-  neighbours.about(item);
-  drawnPlaces.count = 0;
+export function addDrawn(x: f64, y: f64): void {
   drawnPlaces.add(beside(x as f32, y as f32), true);
-  drawnPlaces.price(item, layout.lie[item], f32.MAX_VALUE);
-  return drawnPlaces.costAt(0) as f64;
+}
+
+/** What the places added would roughly cost an item as it lies; how many cost less than the limit. */
+export function price(item: i32, limit: f64): i32 {
+  neighbours.about(item);
+  drawnPlaces.price(item, layout.lie[item], limit as f32);
+  const count = drawnPlaces.count;
+  drawnPlaces.count = 0;
+  return count;
+}
+
+export function drawnX(index: i32): f64 {
+  return drawnPlaces.xAt(index);
+}
+
+export function drawnCost(index: i32): f64 {
+  return drawnPlaces.costAt(index) as f64;
 }
