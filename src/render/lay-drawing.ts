@@ -32,6 +32,9 @@ const LEFT = 4;
 const RIGHT = 3.6;
 const BELOW = 1.5;
 
+/** A viewer that has none of the fonts asked for takes another, up to so many times as wide. */
+const OTHER_FONTS = 1.2;
+
 /**
  * A layer's lay to scale in mm of cloth: x across it, y along it, 0 0 at the cloth's corner. Each cut piece is a path
  * of class `placed`, where it lies on the flat cloth after unfolding.
@@ -39,7 +42,7 @@ const BELOW = 1.5;
 export function drawLay(plan: LayPlan, title: LayTitle, words: LayWords): Drawing {
   const view = screenView();
   const width = plan.facts.width + (LEFT + RIGHT) * view.text;
-  const head = headLines(title, plan.remarks, width - view.text, view.text);
+  const head = headLines(title, plan.remarks, (width - view.text) / OTHER_FONTS, view.text);
   const top = head.height + 1.6 * view.text;
   const corner = { x: (0.5 - LEFT) * view.text, y: -top };
   return {
