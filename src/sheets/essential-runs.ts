@@ -51,8 +51,11 @@ export function longGrain(cutPiece: CutPiece): Line {
     return [(at.x - from.x) * way.x + (at.y - from.y) * way.y];
   });
   const length = (to.x - from.x) * way.x + (to.y - from.y) * way.y;
-  const first = Math.max(...crossings.filter((place) => place < length / 2));
-  const last = Math.min(...crossings.filter((place) => place > length / 2));
+  const before = crossings.filter((place) => place < length / 2);
+  const after = crossings.filter((place) => place > length / 2);
+  // On a piece so skew that the middle of its grain line lies off it, an end may have nothing to run on to.
+  const first = before.length === 0 ? -INSET : Math.max(...before);
+  const last = after.length === 0 ? length + INSET : Math.min(...after);
   return { kind: 'line', from: along(from, way, first + INSET), to: along(from, way, last - INSET) };
 }
 

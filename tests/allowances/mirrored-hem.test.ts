@@ -38,8 +38,10 @@ function back(point: Point, radius: number): Point {
 describe('a side mirrored below a turned hem', () => {
   it('across a round hem, lies on the side when it is turned up, and ends at the depth of the allowance', () => {
     fc.assert(
-      fc.property(evenly(300, 4000), evenly(-0.75, 0.75), evenly(5, 90), (radius, offSquare, depth) => {
+      fc.property(evenly(300, 4000), evenly(-0.9, 0.9), evenly(5, 90), (radius, offSquare, depth) => {
         const side = sideOf(radius, offSquare, 250);
+        // Leaning far across a tight hem, a side of 250 may not rise as high as the allowance is deep.
+        fc.pre(radius - fromOrigin(side.from) > depth);
         const mirrored = mirroredBelowHem([side], [round(radius)], depth)!;
         for (const point of sampled(mirrored, 40)) {
           expect(distanceTo([side.from, side.to], back(point, radius))).toBeLessThan(NEAR);

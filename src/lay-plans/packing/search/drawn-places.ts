@@ -77,8 +77,8 @@ class DrawnPlaces {
     return load<f32>(this.at(index), 4) as f64;
   }
 
-  costAt(index: i32): f32 {
-    return load<f32>(this.at(index), COST_AT);
+  costAt(index: i32): f64 {
+    return load<f32>(this.at(index), COST_AT) as f64;
   }
 
   private at(index: i32): usize {

@@ -150,5 +150,5 @@ export function drawnX(index: i32): f64 {
 }
 
 export function drawnCost(index: i32): f64 {
-  return drawnPlaces.costAt(index) as f64;
+  return drawnPlaces.costAt(index);
 }

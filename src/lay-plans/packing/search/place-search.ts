@@ -130,18 +130,17 @@ class PlaceSearch {
     drawnPlaces.price(item, lie, limit);
     for (let k = 0; k < drawnPlaces.count; k++) {
       const cost = drawnPlaces.costAt(k);
-      if (this.kept < most || (cost as f64) < this.best[most - 1].cost)
-        this.offer(item, choice, lie, k, cost);
+      if (this.kept < most || cost < this.best[most - 1].cost) this.offer(item, choice, lie, k, cost);
     }
     drawnPlaces.count = 0;
   }
 
   /** Keeps the best few, best first; the worst is written over. */
-  private offer(item: i32, choice: i32, lie: i32, drawn: i32, cost: f32): void {
+  private offer(item: i32, choice: i32, lie: i32, drawn: i32, cost: f64): void {
     const best = this.best;
     let at = this.kept < best.length ? this.kept++ : best.length - 1;
     const place = best[at];
-    for (; at > 0 && best[at - 1].cost > (cost as f64); at--) best[at] = best[at - 1];
+    for (; at > 0 && best[at - 1].cost > cost; at--) best[at] = best[at - 1];
     best[at] = place;
     place.choice = choice;
     place.lie = lie;
