@@ -26,20 +26,20 @@ import { tierParts } from './draft/tiers.ts';
 import { fitGown } from './fittings/fit-gown.ts';
 import { gownOfSpec } from './gown/gown-of-spec.ts';
 import { overskirtAsGown } from './gown/overskirt-as-gown.ts';
-import type { LaysPlanned } from './lay-plans/plan-lays.ts';
-import type { PaperOptions } from './outputs/paper-files.ts';
-import type { PatternOptions, PatternReport } from './outputs/pattern-files.ts';
+import type { ReadBase } from './gown-file/based-on.ts';
+import { readSpec } from './gown-file/read-spec.ts';
+import { type LayerSpec, placeOf, type Spec } from './gown-file/spec.ts';
+import type { LaysPlanned } from './lay/plan/plan-lays.ts';
+import { workroom, workroomFindings } from './making/workroom.ts';
+import type { PaperOptions } from './publish/paper-files.ts';
+import type { PatternOptions, PatternReport } from './publish/pattern-files.ts';
 import { contentHash } from './report/content-hash.ts';
 import { fittingReport } from './report/fitting-report.ts';
 import { findingsOf, type GownReport, gownReport } from './report/gown-report.ts';
 import { overskirtReport, partReport } from './report/part-report.ts';
-import type { ReadBase } from './spec/based-on.ts';
-import { readSpec } from './spec/read-spec.ts';
-import { type LayerSpec, placeOf, type Spec } from './spec/spec.ts';
 import { type GownMeasures, measureGown } from './truing/measure-gown.ts';
 import { trueOverPetticoat } from './truing/over-petticoat.ts';
 import { trueGown } from './truing/true-gown.ts';
-import { workroom, workroomFindings } from './workroom/workroom.ts';
 
 /** A gown that is drafted and trued: all that the outputs are made from. */
 export interface DraftedGown {
@@ -176,11 +176,11 @@ export async function draftOutputs(
   options: PatternOptions & Pick<PaperOptions, 'every'> & { readonly lays?: Promise<LaysPlanned> },
 ): Promise<DraftOutputs> {
   // Loaded here: a check draws nothing, and should not wait for what draws.
-  const { deskPaperOf, patternFiles } = await import('./outputs/pattern-files.ts');
-  const { paperFiles } = await import('./outputs/paper-files.ts');
-  const { lettersMissing } = await import('./outputs/glyph-problems.ts');
+  const { deskPaperOf, patternFiles } = await import('./publish/pattern-files.ts');
+  const { paperFiles } = await import('./publish/paper-files.ts');
+  const { lettersMissing } = await import('./publish/glyph-problems.ts');
 
-  const { layFigures, layFiles } = await import('./outputs/lay-files.ts');
+  const { layFigures, layFiles } = await import('./publish/lay-files.ts');
   const { layReport } = await import('./report/lay-report.ts');
 
   // The pattern is drawn while the cloth is still being planned.

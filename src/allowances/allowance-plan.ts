@@ -1,7 +1,7 @@
 import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
 import { DEFAULT_ALLOWANCE } from '../gown/gown-of-spec.ts';
-import type { HemFinish, LayerSpec, Spec } from '../spec/spec.ts';
+import type { HemFinish, LayerSpec, Spec } from '../gown-file/spec.ts';
 
 /** What one layer's piece gets round its seam lines. */
 export interface AllowancePlan {

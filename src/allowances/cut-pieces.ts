@@ -7,7 +7,7 @@ import type { Point } from '../geometry/curve.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
 import { middle } from '../geometry/point.ts';
 import { FIT } from '../geometry/tolerances.ts';
-import type { LayerSpec, Spec } from '../spec/spec.ts';
+import type { LayerSpec, Spec } from '../gown-file/spec.ts';
 import { type AllowancePlan, allowancePlan, partPlan } from './allowance-plan.ts';
 import { cutOutline } from './cut-outline.ts';
 import { fullnessRemark, quarterNotches, type TopFullness, topFullness } from './fullness-marks.ts';

@@ -2,7 +2,7 @@ import type { LayerDraft } from '../draft/draft-layers.ts';
 import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
 import { bendsTighterThan } from '../geometry/offset.ts';
-import type { LayerSpec, Spec } from '../spec/spec.ts';
+import type { LayerSpec, Spec } from '../gown-file/spec.ts';
 import { allowancePlan, partPlan } from './allowance-plan.ts';
 
 /** An edge that bends tighter than its allowance is wide: its cut line would fold over itself. */

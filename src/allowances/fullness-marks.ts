@@ -5,8 +5,8 @@ import { pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { lengthOfRun, placeOnRun } from '../geometry/length.ts';
 import { along, leftOf } from '../geometry/point.ts';
 import { fullnessOf } from '../gown/gown-of-layer.ts';
-import type { FullnessSpec, LayerSpec, Spec } from '../spec/spec.ts';
-import { tapeText } from '../spec/tape-text.ts';
+import type { FullnessSpec, LayerSpec, Spec } from '../gown-file/spec.ts';
+import { tapeText } from '../gown-file/tape-text.ts';
 import { pleatsOf } from './pleats.ts';
 
 /** Depth of a tick on the top edge, mm. */

@@ -1,7 +1,7 @@
 import type { CutPiece } from '../draft/piece.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { overskirtEdge } from '../gown/overskirt-as-gown.ts';
-import type { OverskirtSpec } from '../spec/spec.ts';
+import type { OverskirtSpec } from '../gown-file/spec.ts';
 
 /** The pieces of an overskirt that was drafted as a gown, its free edges under their own names again. */
 export function overskirtPieces(overskirt: OverskirtSpec, pieces: readonly CutPiece[]): CutPiece[] {

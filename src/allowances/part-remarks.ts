@@ -1,8 +1,8 @@
 import type { Part } from '../draft/part.ts';
 import { tierRuns } from '../draft/tiers.ts';
 import { lengthOfRun } from '../geometry/length.ts';
-import type { Spec } from '../spec/spec.ts';
-import { tapeText } from '../spec/tape-text.ts';
+import type { Spec } from '../gown-file/spec.ts';
+import { tapeText } from '../gown-file/tape-text.ts';
 
 /** What the maker does with a flounce, a run of strips or a godet, for the text on the piece. */
 export function partRemarks(spec: Spec, part: Part): string[] {

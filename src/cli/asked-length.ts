@@ -1,5 +1,5 @@
 import { plainText } from '../diagnostics/plain-text.ts';
-import { lengthOf, parseQuantity } from '../spec/quantity.ts';
+import { lengthOf, parseQuantity } from '../gown-file/quantity.ts';
 import { WrongCommandLine } from './fault.ts';
 
 /** A length of an option in mm; a bare number is in the spec's units. */

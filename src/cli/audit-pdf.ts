@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 import { faultText, isWarning } from '../audit/audit-fault.ts';
 import { plainText } from '../diagnostics/plain-text.ts';
-import { auditFile, type FileAudit } from '../outputs/audit-file.ts';
+import { auditFile, type FileAudit } from '../publish/audit-file.ts';
 import { ExitStatus } from './exit-status.ts';
 import { MachineFault } from './fault.ts';
 import { findingsJson } from './findings-json.ts';

@@ -1,5 +1,5 @@
-import { readSpec } from '../spec/read-spec.ts';
-import { resolvedText } from '../spec/resolved-text.ts';
+import { readSpec } from '../gown-file/read-spec.ts';
+import { resolvedText } from '../gown-file/resolved-text.ts';
 import { checkTable } from './check-table.ts';
 import { ExitStatus } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';

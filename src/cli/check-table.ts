@@ -1,6 +1,6 @@
 import { plainText } from '../diagnostics/plain-text.ts';
+import type { Units } from '../gown-file/spec.ts';
 import type { GownReport } from '../report/gown-report.ts';
-import type { Units } from '../spec/spec.ts';
 import { textTable } from './text-table.ts';
 
 /** The draft's figures as a maker checks them: lengths in the spec's units, differences in mm. */

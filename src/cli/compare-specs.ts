@@ -4,7 +4,7 @@ import type { Comparison } from '../compare/compare.ts';
 import { comparisonJson } from '../compare/comparison-json.ts';
 import { comparisonText } from '../compare/comparison-text.ts';
 import { plainText } from '../diagnostics/plain-text.ts';
-import { compareGowns, comparisonSvg, type NamedGown } from '../outputs/comparison.ts';
+import { compareGowns, comparisonSvg, type NamedGown } from '../publish/comparison.ts';
 import { draftedSpec } from './drafted-spec.ts';
 import { ExitStatus } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';

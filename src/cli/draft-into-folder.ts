@@ -1,10 +1,10 @@
 import { join, parse, resolve } from 'node:path';
 import { plainText } from '../diagnostics/plain-text.ts';
-import type { LayEffort } from '../lay-plans/plan-lays.ts';
-import { chosenPieces, type PatternOptions } from '../outputs/pattern-files.ts';
-import type { SheetsSince } from '../outputs/sheets-since.ts';
+import { toileSpec } from '../gown/toile-spec.ts';
+import type { LayEffort } from '../lay/plan/plan-lays.ts';
 import { type DraftedGown, type Drafting, type DraftOutputs, draftOutputs, draftSpec } from '../pipeline.ts';
-import { toileSpec } from '../workroom/toile-spec.ts';
+import { chosenPieces, type PatternOptions } from '../publish/pattern-files.ts';
+import type { SheetsSince } from '../publish/sheets-since.ts';
 import { askedLength } from './asked-length.ts';
 import { askedPaper } from './asked-paper.ts';
 import { draftSince, sinceText } from './draft-since.ts';
@@ -152,7 +152,7 @@ async function passesAudit(
   { files, report }: DraftOutputs,
   machine: Machine,
 ): Promise<boolean> {
-  const { auditFile } = await import('../outputs/audit-file.ts');
+  const { auditFile } = await import('../publish/audit-file.ts');
   const { auditWords, hasFaults } = await import('./audit-pdf.ts');
   const name = `pattern-${report.pattern.paper}.pdf`;
   const bytes = files.get(name);

@@ -1,7 +1,7 @@
 import { plainText } from '../diagnostics/plain-text.ts';
-import { type PatternOptions, paperOf } from '../outputs/pattern-files.ts';
-import { type SheetsSince, sheetsSince } from '../outputs/sheets-since.ts';
 import { type DraftedGown, draft } from '../pipeline.ts';
+import { type PatternOptions, paperOf } from '../publish/pattern-files.ts';
+import { type SheetsSince, sheetsSince } from '../publish/sheets-since.ts';
 import { MachineFault } from './fault.ts';
 import { readAtRevision } from './git-file.ts';
 import type { Machine } from './machine.ts';

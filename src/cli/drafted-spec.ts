@@ -1,5 +1,5 @@
-import type { NamedGown } from '../outputs/comparison.ts';
 import { draft } from '../pipeline.ts';
+import type { NamedGown } from '../publish/comparison.ts';
 import { readAtRevision } from './git-file.ts';
 import type { Machine } from './machine.ts';
 import { basesBeside, readSource } from './read-source.ts';

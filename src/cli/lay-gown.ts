@@ -1,11 +1,11 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { sortDiagnostics } from '../diagnostics/place.ts';
-import type { LayPlan } from '../lay-plans/lay-plan.ts';
-import type { LayEffort } from '../lay-plans/plan-lays.ts';
+import type { ClothSpec, Spec } from '../gown-file/spec.ts';
+import type { LayPlan } from '../lay/plan/lay-plan.ts';
+import type { LayEffort } from '../lay/plan/plan-lays.ts';
 import { type DraftedGown, draftSpec } from '../pipeline.ts';
 import { layReport } from '../report/lay-report.ts';
-import type { ClothSpec, Spec } from '../spec/spec.ts';
-import { lengthText } from '../workroom/length-text.ts';
+import { lengthText } from '../words/length-text.ts';
 import { askedLength } from './asked-length.ts';
 import { ExitStatus } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';

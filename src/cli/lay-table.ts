@@ -1,9 +1,9 @@
 import { plainText } from '../diagnostics/plain-text.ts';
-import type { LayPlan, LayWay } from '../lay-plans/lay-plan.ts';
+import type { Spec } from '../gown-file/spec.ts';
+import type { LayPlan, LayWay } from '../lay/plan/lay-plan.ts';
+import { type Amount, moneyText, sumOf } from '../money/money.ts';
 import { layCost } from '../report/lay-report.ts';
-import type { Spec } from '../spec/spec.ts';
-import { lengthText } from '../workroom/length-text.ts';
-import { type Amount, moneyText, sumOf } from '../workroom/money.ts';
+import { lengthText } from '../words/length-text.ts';
 import { textTable } from './text-table.ts';
 
 /** One layer's lay: every way that was looked at, and what to know before cutting. */

@@ -1,6 +1,6 @@
-import type { LayPlan } from '../lay-plans/lay-plan.ts';
-import { type GownToLay, type LayEffort, type LaysPlanned, planLays } from '../lay-plans/plan-lays.ts';
-import { lengthText } from '../workroom/length-text.ts';
+import type { LayPlan } from '../lay/plan/lay-plan.ts';
+import { type GownToLay, type LayEffort, type LaysPlanned, planLays } from '../lay/plan/plan-lays.ts';
+import { lengthText } from '../words/length-text.ts';
 
 /** Given to a worker when it starts. */
 export interface LayWork {

@@ -1,9 +1,9 @@
 import { existsSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
-import type { GownToLay, LayEffort, LaysPlanned } from '../lay-plans/plan-lays.ts';
+import type { GownToLay, LayEffort, LaysPlanned } from '../lay/plan/plan-lays.ts';
 import type { DraftedGown } from '../pipeline.ts';
-import { lengthText } from '../workroom/length-text.ts';
+import { lengthText } from '../words/length-text.ts';
 import { type LayMessage, type LayWork, planLayer, withSources } from './lay-task.ts';
 import type { Machine } from './machine.ts';
 import { Progress } from './progress.ts';

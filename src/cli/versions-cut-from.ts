@@ -1,5 +1,5 @@
 import { isSameHash, recordedCuts } from '../compare/cloth-state.ts';
-import type { NamedGown } from '../outputs/comparison.ts';
+import type { NamedGown } from '../publish/comparison.ts';
 import { draftedSpec } from './drafted-spec.ts';
 import { MachineFault } from './fault.ts';
 import { commitsOf } from './git-file.ts';

@@ -1,5 +1,5 @@
 import type { CutPiece } from '../draft/piece.ts';
-import type { LayerSpec, Spec } from '../spec/spec.ts';
+import type { LayerSpec, Spec } from '../gown-file/spec.ts';
 import { mirroredPiece } from './cloth.ts';
 import { comparePiece, type ShapeChange } from './compare-piece.ts';
 import type { NewCloth, PieceChange, Verdict } from './piece-change.ts';

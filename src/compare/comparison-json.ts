@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { amountText } from '../workroom/money.ts';
+import { amountText } from '../money/money.ts';
 import type { ClothState } from './cloth-state.ts';
 import type { Comparison } from './compare.ts';
 import type { GownVersion } from './gown-version.ts';

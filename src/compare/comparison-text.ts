@@ -1,7 +1,7 @@
 import { plainText } from '../diagnostics/plain-text.ts';
-import type { Units } from '../spec/spec.ts';
-import { lengthText } from '../workroom/length-text.ts';
-import { moneyText } from '../workroom/money.ts';
+import type { Units } from '../gown-file/spec.ts';
+import { moneyText } from '../money/money.ts';
+import { lengthText } from '../words/length-text.ts';
 import type { ClothState } from './cloth-state.ts';
 import type { Comparison } from './compare.ts';
 import type { LayChange, LayFigures } from './lay-changes.ts';

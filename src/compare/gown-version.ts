@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Amount } from '../workroom/money.ts';
+import type { Amount } from '../money/money.ts';
 import type { CutVersion } from './compare-pieces.ts';
 import type { LayFigures } from './lay-changes.ts';
 

@@ -1,4 +1,4 @@
-import type { Amount } from '../workroom/money.ts';
+import type { Amount } from '../money/money.ts';
 
 /** What is bought for one layer. */
 export interface LayFigures {

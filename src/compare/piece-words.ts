@@ -1,5 +1,5 @@
-import type { Units } from '../spec/spec.ts';
-import { lengthText } from '../workroom/length-text.ts';
+import type { Units } from '../gown-file/spec.ts';
+import { lengthText } from '../words/length-text.ts';
 import { LEAST_ALLOWANCE } from './compare-piece.ts';
 import type { EdgeChange, NewCloth, PieceChange } from './piece-change.ts';
 import { edgeWords } from './value-words.ts';

@@ -1,4 +1,4 @@
-import type { ClothSpec } from '../spec/spec.ts';
+import type { ClothSpec } from '../gown-file/spec.ts';
 
 /**
  * Whether a piece cut from one cloth is still of the cloth that the other names. What a cloth is called, costs or is

@@ -1,4 +1,4 @@
-import type { Spec } from '../spec/spec.ts';
+import type { Spec } from '../gown-file/spec.ts';
 import { type Scalar, type SpecValue, specValues } from './spec-values.ts';
 
 /** A value that the two specs give differently; absent where one does not give it. */

@@ -1,4 +1,4 @@
-import type { Spec } from '../spec/spec.ts';
+import type { Spec } from '../gown-file/spec.ts';
 import { type SpecValue, specValues } from './spec-values.ts';
 import { valueWords } from './value-words.ts';
 

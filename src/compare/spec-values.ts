@@ -1,4 +1,4 @@
-import type { Spec } from '../spec/spec.ts';
+import type { Spec } from '../gown-file/spec.ts';
 
 /** What a value of a spec measures, and so how it is said and when two are the same. */
 export type ValueKind =

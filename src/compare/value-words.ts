@@ -1,6 +1,6 @@
-import { lengthText as inUnits } from '../spec/length-in-units.ts';
-import type { Units } from '../spec/spec.ts';
-import { lengthText } from '../workroom/length-text.ts';
+import { lengthText as inUnits } from '../gown-file/length-in-units.ts';
+import type { Units } from '../gown-file/spec.ts';
+import { lengthText } from '../words/length-text.ts';
 import type { Scalar, SpecValue } from './spec-values.ts';
 
 /** A value of a spec as the maker would write it, in her units. */

@@ -1,5 +1,5 @@
 import type { Gown, LayerShape } from '../gown/gown.ts';
-import type { LayerSpec } from '../spec/spec.ts';
+import type { LayerSpec } from '../gown-file/spec.ts';
 import { draftGown, type GownDraft, PLAIN, type Undraftable } from './draft-gown.ts';
 
 /** One layer and the draft of its seam lines. */

@@ -1,5 +1,5 @@
 import { lengthOfRun } from '../geometry/length.ts';
-import type { FlounceSpec, Spec } from '../spec/spec.ts';
+import type { FlounceSpec, Spec } from '../gown-file/spec.ts';
 import { draftGown, type GownDraft } from './draft-gown.ts';
 import type { LayerDrafts } from './draft-layers.ts';
 import { godetHems } from './godets.ts';

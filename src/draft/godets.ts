@@ -3,7 +3,7 @@ import { hermiteProfile, type Profile } from '../geometry/hermite-profile.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import { reversedRun } from '../geometry/split.ts';
 import { LEVEL } from '../geometry/tolerances.ts';
-import type { GodetSpec, LayerSpec, Spec } from '../spec/spec.ts';
+import type { GodetSpec, LayerSpec, Spec } from '../gown-file/spec.ts';
 import { acrossFrame } from './across-frame.ts';
 import type { GownDraft } from './draft-gown.ts';
 import type { LayerDraft, LayerDrafts } from './draft-layers.ts';

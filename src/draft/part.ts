@@ -1,4 +1,4 @@
-import type { LayerSpec } from '../spec/spec.ts';
+import type { LayerSpec } from '../gown-file/spec.ts';
 import type { Piece } from './piece.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { Spec, TiersSpec } from '../spec/spec.ts';
+import type { Spec, TiersSpec } from '../gown-file/spec.ts';
 import { stripsFor } from './flounces.ts';
 import { type Part, partLayer } from './part.ts';
 import { JOINS, sectorPiece } from './sector-piece.ts';

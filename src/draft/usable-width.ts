@@ -1,4 +1,4 @@
-import type { Spec } from '../spec/spec.ts';
+import type { Spec } from '../gown-file/spec.ts';
 
 /** Width of a cloth between its selvedges, mm. */
 export function usableWidth(spec: Spec, cloth: string): number {

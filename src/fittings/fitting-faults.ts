@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { placeOf } from '../spec/spec.ts';
+import { placeOf } from '../gown-file/spec.ts';
 import * as problems from './fitting-problems.ts';
 import { ALL_ROUND, type PinnedFitting } from './pinned-fitting.ts';
 

@@ -1,6 +1,6 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { lengthOfRun } from '../geometry/length.ts';
-import type { Spec } from '../spec/spec.ts';
+import type { Spec } from '../gown-file/spec.ts';
 import { isSameOutline } from './same-outline.ts';
 
 /** What one fitting did to the draft, for the report; mm. */

@@ -1,5 +1,5 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
-import type { Spec } from '../spec/spec.ts';
+import type { Spec } from '../gown-file/spec.ts';
 
 export type Side = 'left' | 'right';
 

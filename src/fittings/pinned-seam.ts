@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
-import { lengthText } from '../spec/length-in-units.ts';
-import { placeOf } from '../spec/spec.ts';
+import { lengthText } from '../gown-file/length-in-units.ts';
+import { placeOf } from '../gown-file/spec.ts';
 import type { SeamTake } from './alterations.ts';
 import * as problems from './fitting-problems.ts';
 import type { PinnedFitting } from './pinned-fitting.ts';

@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { FittingSpec } from '../spec/spec.ts';
+import type { FittingSpec } from '../gown-file/spec.ts';
 import type { Alterations, SideAlterations } from './alterations.ts';
 import { overlapFaults, sideFaults } from './fitting-faults.ts';
 import { type PinnedFitting, type Side, stationsOf, upAt } from './pinned-fitting.ts';

@@ -1,5 +1,5 @@
-import type { GoreSpec, Spec } from '../spec/spec.ts';
-import { stationsOf } from '../spec/stations.ts';
+import type { GoreSpec, Spec } from '../gown-file/spec.ts';
+import { stationsOf } from '../gown-file/stations.ts';
 import type { Gore, Gown, LengthRule, Station, Train, WidthRule } from './gown.ts';
 import { slantLevels } from './slant-levels.ts';
 import { type WornLengths, wornLengths } from './worn-lengths.ts';

@@ -1,8 +1,8 @@
 import type { Span } from '../diagnostics/diagnostic.ts';
 import { hermiteProfile } from '../geometry/hermite-profile.ts';
 import { monotoneSlopes } from '../geometry/monotone-slopes.ts';
-import type { Allowances, BodiceSpec, LengthsSpec, OverskirtSpec, Spec } from '../spec/spec.ts';
-import { endsOfOverskirt, stationsOf } from '../spec/stations.ts';
+import type { Allowances, BodiceSpec, LengthsSpec, OverskirtSpec, Spec } from '../gown-file/spec.ts';
+import { endsOfOverskirt, stationsOf } from '../gown-file/stations.ts';
 import { topOf } from './gown-of-spec.ts';
 import { wornLengths } from './worn-lengths.ts';
 

@@ -1,4 +1,4 @@
-import type { PetticoatSpec } from '../spec/spec.ts';
+import type { PetticoatSpec } from '../gown-file/spec.ts';
 import { girthThrough, heightOver, levelsAlong, steepness } from './slant-levels.ts';
 
 /** The petticoat from the side: how far down plumb a slant distance below the level waist lies, and back. mm. */

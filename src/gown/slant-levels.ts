@@ -2,7 +2,7 @@ import { hermiteProfile, type Profile } from '../geometry/hermite-profile.ts';
 import { integrate } from '../geometry/integrate.ts';
 import { monotoneSlopes } from '../geometry/monotone-slopes.ts';
 import { LEVEL_HEIGHT } from '../geometry/tolerances.ts';
-import type { PetticoatSpec } from '../spec/spec.ts';
+import type { PetticoatSpec } from '../gown-file/spec.ts';
 
 /** A girth at a slant distance below the level waist, mm. */
 export interface GirthLevel {

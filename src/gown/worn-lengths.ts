@@ -1,5 +1,5 @@
-import type { LengthsSpec, PetticoatSpec, Spec } from '../spec/spec.ts';
-import { stationsOf } from '../spec/stations.ts';
+import type { LengthsSpec, PetticoatSpec, Spec } from '../gown-file/spec.ts';
+import { stationsOf } from '../gown-file/stations.ts';
 import { petticoatProfile } from './petticoat-profile.ts';
 
 /** The lengths as the gown is made: along the cloth, over the petticoat and in the shoes that she will wear. mm. */

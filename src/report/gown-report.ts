@@ -5,7 +5,7 @@ import type { LayerDrafts } from '../draft/draft-layers.ts';
 import { godetHems } from '../draft/godets.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import { wornLengths } from '../gown/worn-lengths.ts';
-import type { Spec } from '../spec/spec.ts';
+import type { Spec } from '../gown-file/spec.ts';
 import type { GownMeasures } from '../truing/measure-gown.ts';
 import type { FittingReport } from './fitting-report.ts';
 import type { PartReport } from './part-report.ts';

@@ -1,7 +1,7 @@
-import type { LayPlan } from '../lay-plans/lay-plan.ts';
-import type { Spec } from '../spec/spec.ts';
-import { fractionOfNumber, fractionOfText, over, times } from '../workroom/fraction.ts';
-import { type Amount, amountText, moneyOf } from '../workroom/money.ts';
+import type { Spec } from '../gown-file/spec.ts';
+import type { LayPlan } from '../lay/plan/lay-plan.ts';
+import { fractionOfNumber, fractionOfText, over, times } from '../money/fraction.ts';
+import { type Amount, amountText, moneyOf } from '../money/money.ts';
 
 /** `lays[]` of `report.json`: mm; `used` as a fraction; `cost` in the spec's currency, null where there is no price. */
 export interface LayReport {

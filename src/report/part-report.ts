@@ -1,7 +1,7 @@
 import type { Part } from '../draft/part.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import { overskirtEdge } from '../gown/overskirt-as-gown.ts';
-import type { OverskirtSpec } from '../spec/spec.ts';
+import type { OverskirtSpec } from '../gown-file/spec.ts';
 import type { GownReport } from './gown-report.ts';
 
 /** A flounce, a run of strips or a godet as `report.json` holds it: mm, of one piece. */

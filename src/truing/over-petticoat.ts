@@ -4,8 +4,8 @@ import type { GoreFrame } from '../draft/gore-frame.ts';
 import { distance } from '../geometry/point.ts';
 import { PETTICOAT_AGREES } from '../geometry/tolerances.ts';
 import { girthThrough, slantLevels } from '../gown/slant-levels.ts';
-import { placeOf, type Spec } from '../spec/spec.ts';
-import { tapeText } from '../spec/tape-text.ts';
+import { placeOf, type Spec } from '../gown-file/spec.ts';
+import { tapeText } from '../gown-file/tape-text.ts';
 import { puckers, tighterThanPetticoat } from './petticoat-problems.ts';
 
 /** Holds a drafted skirt against the petticoat that it goes over. */

@@ -2,7 +2,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { selfCrossing } from '../geometry/self-crossing.ts';
 import { ANGLE_AGREES, FLAT, SEAM_AGREES, WAIST_AGREES } from '../geometry/tolerances.ts';
-import { placeOf, type Spec } from '../spec/spec.ts';
+import { placeOf, type Spec } from '../gown-file/spec.ts';
 import type { GownMeasures, SeamMeasures } from './measure-gown.ts';
 import {
   anglesDoNotClose,

@@ -6,13 +6,13 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { Clipper, FillRule, type Path64 } from 'clipper2-ts';
-import { packStrip } from '../../src/lay-plans/packing/pack-strip.ts';
+import { packStrip } from '../../src/lay/pack/pack-strip.ts';
 import {
   placedOutline,
   type StripPacking,
   type StripProblem,
   signedArea,
-} from '../../src/lay-plans/packing/strip-problem.ts';
+} from '../../src/lay/pack/strip-problem.ts';
 
 /**
  * Best densities published, per cent: J. Gardeyn, G. Vanden Berghe, T. Wauters, "An open-source heuristic to reboot

@@ -2,9 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/main.ts';
+import { toileSpec } from '../../src/gown/toile-spec.ts';
+import { readSpec } from '../../src/gown-file/read-spec.ts';
 import { draftSpec } from '../../src/pipeline.ts';
-import { readSpec } from '../../src/spec/read-spec.ts';
-import { toileSpec } from '../../src/workroom/toile-spec.ts';
 import { freshFolder, projectFile } from './gorewright.ts';
 import { RecordingMachine } from './recording-machine.ts';
 

@@ -1,7 +1,7 @@
 import { type Comparison, compare } from '../../src/compare/compare.ts';
 import type { PieceChange } from '../../src/compare/piece-change.ts';
-import { compareGowns } from '../../src/outputs/comparison.ts';
 import { type DraftedGown, draft } from '../../src/pipeline.ts';
+import { compareGowns } from '../../src/publish/comparison.ts';
 import { plainGown, type Tree } from '../outside/plain-gown.ts';
 
 export { compare };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { CutPiece } from '../../src/draft/piece.ts';
-import { planLays } from '../../src/lay-plans/plan-lays.ts';
+import { planLays } from '../../src/lay/plan/plan-lays.ts';
 import type { DraftedGown } from '../../src/pipeline.ts';
 import { polygonOf } from '../compare/cloth-polygons.ts';
 import type { Tree } from '../outside/plain-gown.ts';

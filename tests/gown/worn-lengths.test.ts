@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { gownOfSpec } from '../../src/gown/gown-of-spec.ts';
 import { wornLengths } from '../../src/gown/worn-lengths.ts';
-import { readSpec } from '../../src/spec/read-spec.ts';
+import { readSpec } from '../../src/gown-file/read-spec.ts';
 import { plainGown, type Tree } from '../outside/plain-gown.ts';
 
 const round = (radius: number) => 2 * Math.PI * radius;

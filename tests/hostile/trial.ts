@@ -2,8 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { CutPiece } from '../../src/draft/piece.ts';
 import { endOf, startOf } from '../../src/geometry/evaluate.ts';
-import { type LaysPlanned, planLays } from '../../src/lay-plans/plan-lays.ts';
-import { compareGowns, comparisonSvg } from '../../src/outputs/comparison.ts';
+import { type LaysPlanned, planLays } from '../../src/lay/plan/plan-lays.ts';
 import {
   type DraftedGown,
   type Drafting,
@@ -11,6 +10,7 @@ import {
   draft,
   draftOutputs,
 } from '../../src/pipeline.ts';
+import { compareGowns, comparisonSvg } from '../../src/publish/comparison.ts';
 import { areaOf } from '../outside/measure/path.ts';
 import { readPattern } from '../outside/measure/pattern.ts';
 import { faultsOfCsv } from './faults-of-csv.ts';

@@ -6,50 +6,37 @@ import { describe, expect, it } from 'vitest';
  * Which folder of `src` may import which: earlier products, never later ones. A folder that is not named here is a
  * new room of the house: add it to this table and to DEVELOPERS.md.
  */
+const BEFORE_DRAFT = ['gown', 'gown-file', 'diagnostics', 'geometry'];
+const BEFORE_LAYS = ['allowances', 'draft', ...BEFORE_DRAFT];
+const BEFORE_PAPERS = ['lay', 'truing', 'fittings', ...BEFORE_LAYS];
+
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   geometry: [],
   diagnostics: [],
-  spec: ['diagnostics', 'geometry'],
-  gown: ['spec', 'diagnostics', 'geometry'],
-  draft: ['gown', 'spec', 'diagnostics', 'geometry'],
-  fittings: ['draft', 'gown', 'spec', 'diagnostics', 'geometry'],
-  truing: ['draft', 'gown', 'spec', 'diagnostics', 'geometry'],
-  allowances: ['draft', 'gown', 'spec', 'diagnostics', 'geometry'],
-  'lay-plans': ['allowances', 'draft', 'gown', 'spec', 'diagnostics', 'geometry'],
-  workroom: ['lay-plans', 'allowances', 'truing', 'draft', 'gown', 'spec', 'diagnostics', 'geometry'],
-  compare: [
-    'workroom',
-    'lay-plans',
-    'allowances',
-    'truing',
-    'draft',
-    'gown',
-    'spec',
-    'diagnostics',
-    'geometry',
-  ],
-  render: ['geometry', 'diagnostics'],
+  'gown-file': ['diagnostics', 'geometry'],
+  gown: ['gown-file', 'diagnostics', 'geometry'],
+  draft: BEFORE_DRAFT,
+  fittings: ['draft', ...BEFORE_DRAFT],
+  truing: ['draft', ...BEFORE_DRAFT],
+  allowances: ['draft', ...BEFORE_DRAFT],
+  lay: BEFORE_LAYS,
+  chalk: BEFORE_LAYS,
+  dates: [],
+  making: ['money', 'dates', 'words', ...BEFORE_PAPERS],
+  money: ['making', 'words', ...BEFORE_PAPERS],
+  words: ['making', 'money', 'dates', ...BEFORE_PAPERS],
+  compare: ['making', 'money', 'words', ...BEFORE_PAPERS],
+  print: ['geometry', 'diagnostics'],
   sheets: ['geometry', 'diagnostics'],
   audit: ['geometry', 'diagnostics'],
-  report: [
-    'fittings',
-    'workroom',
-    'lay-plans',
-    'allowances',
-    'truing',
-    'draft',
-    'gown',
-    'spec',
-    'diagnostics',
-    'geometry',
-  ],
+  report: ['making', 'money', ...BEFORE_PAPERS],
 };
 
 /** From a drafted gown to files: it calls the stages that are left and the drawing of each. */
-const OUTPUTS = 'outputs';
+const OUTPUTS = 'publish';
 
 /** These draw what the stages made, or read it back: they may name its types, and never call a stage. */
-const ONLY_TYPES_OF_STAGES = ['render', 'sheets', 'audit'];
+const ONLY_TYPES_OF_STAGES = ['print', 'sheets', 'audit'];
 
 const SOURCE = join(import.meta.dirname, '../../src');
 const files = sourceFiles(SOURCE).map((path) => ({

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { specSchema } from '../../src/spec/spec-schema.ts';
+import { specSchema } from '../../src/gown-file/spec-schema.ts';
 
 /** A part of a JSON Schema, as far as it says which keys there are. */
 interface Node {

@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
 import { lineAndColumn } from '../../src/diagnostics/place.ts';
-import { patternFiles } from '../../src/outputs/pattern-files.ts';
 import { type DraftedGown, draft, draftOutputs } from '../../src/pipeline.ts';
+import { patternFiles } from '../../src/publish/pattern-files.ts';
 import type { Report } from './measure/gown.ts';
 
 /** What the tool makes of a spec's text; the only place where the outside tests touch the product. */

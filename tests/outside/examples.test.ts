@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { drafted, draftedTrue } from './drafted.ts';
 import { expectTrue } from './truth/untruths.ts';
 
-const root = new URL('../../', import.meta.url);
+const root = new URL('../..', import.meta.url);
 
 describe('every example and template is true', () => {
   for (const folder of ['examples/', 'templates/']) {

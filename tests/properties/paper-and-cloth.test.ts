@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
-import { planLays } from '../../src/lay-plans/plan-lays.ts';
-import { auditFile } from '../../src/outputs/audit-file.ts';
-import { compareGowns } from '../../src/outputs/comparison.ts';
-import { patternFiles } from '../../src/outputs/pattern-files.ts';
+import { planLays } from '../../src/lay/plan/plan-lays.ts';
 import { type DraftedGown, draft } from '../../src/pipeline.ts';
-import { faultsOf } from '../lay-plans/laid.ts';
+import { auditFile } from '../../src/publish/audit-file.ts';
+import { compareGowns } from '../../src/publish/comparison.ts';
+import { patternFiles } from '../../src/publish/pattern-files.ts';
+import { faultsOf } from '../lay/laid.ts';
 import type { Sheet } from '../outside/measure/gown.ts';
 import { samplesOf } from '../outside/measure/path.ts';
 import { readPattern } from '../outside/measure/pattern.ts';

@@ -10,7 +10,7 @@ export const addSchema: AddCommand = (program, machine, end) => {
       "Prints the JSON Schema of a gown spec. An editor that knows it offers the spec's words as you type and marks mistakes.",
     )
     .action(async () => {
-      const { specSchema } = await import('../../spec/spec-schema.ts');
+      const { specSchema } = await import('../../gown-file/spec-schema.ts');
       machine.out(`${JSON.stringify(specSchema(), null, 2)}\n`);
       end(ExitStatus.done);
     });

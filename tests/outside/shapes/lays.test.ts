@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { planLays } from '../../../src/lay-plans/plan-lays.ts';
-import { layFiles } from '../../../src/outputs/lay-files.ts';
+import { planLays } from '../../../src/lay/plan/plan-lays.ts';
 import { draft } from '../../../src/pipeline.ts';
+import { layFiles } from '../../../src/publish/lay-files.ts';
 import { polygonOf, readPath } from '../measure/path.ts';
 import { overlapOf } from '../measure/polygons.ts';
 
-const root = new URL('../../../', import.meta.url);
+const root = new URL('../../..', import.meta.url);
 
 interface Placed {
   readonly gore: string;

@@ -1,0 +1,84 @@
+import type { CutPiece } from '../draft/piece.ts';
+import { boundsOfCurves } from '../geometry/bounds.ts';
+import type { Point } from '../geometry/curve.ts';
+import type { Edge } from '../geometry/edge.ts';
+import { startOf } from '../geometry/evaluate.ts';
+import { distance } from '../geometry/point.ts';
+import type { Units } from '../gown-file/spec.ts';
+import type { ChalkDiagonal, ChalkStretch, ChalkTable } from './chalk.ts';
+import { type ChalkAxes, chainOf, chalkedAt } from './chalk-chain.ts';
+import { swingsOf } from './chalk-swings.ts';
+
+export interface ChalkOptions {
+  /** Between the levels down the grain, mm; 100 unless given. */
+  readonly every?: number;
+  /** Rounding; 1 mm unless given. */
+  readonly step?: number;
+}
+
+/** Rounding that a tape in these units can show and that keeps the worst point within 1 mm. */
+export function chalkStep(units: Units): number {
+  return units === 'in' ? 25.4 / 32 : 1;
+}
+
+/**
+ * The table of one cut piece. Joined by straight lines (or smoothly) in order, its points lie within 1 mm of the true
+ * cut and seam lines: wherever a stretch bends too much for that, more points are put in.
+ */
+export function chalkTable(cutPiece: CutPiece, options: ChalkOptions = {}): ChalkTable {
+  const { piece } = cutPiece;
+  const every = options.every ?? 100;
+  if (!(every >= 10)) throw new RangeError(`levels of a chalk table are at least 10 mm apart, not ${every}`);
+  const step = options.step ?? 1;
+  const axes = axesOf(cutPiece, every, step);
+  const sides = [piece.frontEdge, piece.backEdge];
+  const cut = chainOf(cutPiece.cutEdges, axes, { line: 'cut', sides });
+  const seam = chainOf(piece.edges, axes, { line: 'seam', sides });
+  return {
+    gore: cutPiece.gore,
+    layers: cutPiece.layers,
+    cut: piece.cut,
+    frontEdge: piece.frontEdge,
+    backEdge: piece.backEdge,
+    ...(piece.side === undefined ? {} : { side: piece.side }),
+    every,
+    step,
+    stretches: [...cut, ...seam],
+    lines: { cut: plotted(cut), seam: plotted(seam) },
+    swings: [...swingsOf(cutPiece.cutEdges, axes, 'cut'), ...swingsOf(piece.edges, axes, 'seam')],
+    diagonals: diagonalsOf(piece.edges, seam, axes),
+  };
+}
+
+function plotted(stretches: readonly ChalkStretch[]): Point[] {
+  return stretches.flatMap((stretch) => [
+    { x: stretch.from.across, y: stretch.from.down },
+    ...stretch.points.map((point) => chalkedAt(stretch, point)),
+  ]);
+}
+
+/** Down from the top of the cut line; across from the fold, or from the grain line where there is none. */
+function axesOf(cutPiece: CutPiece, every: number, step: number): ChalkAxes {
+  const { piece } = cutPiece;
+  const fold = piece.edges.find((edge) => edge.name === 'fold');
+  const top = boundsOfCurves(cutPiece.cutEdges.flatMap((edge) => edge.curves)).top;
+  return { x: fold === undefined ? piece.grain.from.x : startOf(fold.curves[0]!).x, y: top, every, step };
+}
+
+/** The two diagonals between the ends of waist and hem, measured between the true corners. */
+function diagonalsOf(
+  edges: readonly Edge[],
+  seam: readonly ChalkStretch[],
+  axes: ChalkAxes,
+): ChalkDiagonal[] {
+  const corners = edges.map((edge) => startOf(edge.curves[0]!));
+  if (corners.length !== 4) return [];
+  const letterAt = (index: number): string =>
+    seam.find((stretch) => stretch.edge === edges[index]!.name)?.from.letter ?? '';
+  const diagonal = (a: number, b: number): ChalkDiagonal => ({
+    from: letterAt(a),
+    to: letterAt(b),
+    length: Math.round(distance(corners[a]!, corners[b]!) / axes.step) * axes.step,
+  });
+  return [diagonal(0, 2), diagonal(1, 3)];
+}

@@ -1,0 +1,103 @@
+import type { CutPiece } from '../../draft/piece.ts';
+import type { Curve, Line } from '../../geometry/curve.ts';
+
+/** How cloth lies while it is cut: flat, folded along its length, or folded across it. */
+export type Fold = 'single' | 'lengthwise' | 'crosswise';
+
+/** One layer's lay: where each piece is cut from its cloth. Coordinates in mm of unfolded cloth, right side up, x across. */
+export interface LayPlan {
+  readonly layer: string;
+  readonly cloth: string;
+  readonly facts: ClothFacts;
+  /** The way taken: one fold throughout, or several in sections. */
+  readonly fold: Fold | 'sections';
+  /** The fold in words, as the table of ways names it. */
+  readonly way: string;
+  readonly sections: readonly LaySection[];
+  /** Length of cloth that the pieces take, before anything is added for buying. */
+  readonly length: number;
+  /** Share of the cloth, selvedges included, that becomes pieces. */
+  readonly used: number;
+  /** Length to buy; undefined only where nothing is cut. */
+  readonly buy: number;
+  /** In cutting order. */
+  readonly pieces: readonly PlacedPiece[];
+  /** Free rectangles, the largest first. */
+  readonly spare: readonly Rectangle[];
+  /** Every way that was looked at. */
+  readonly ways: readonly LayWay[];
+  /** What the maker must know before cutting, in whole sentences. */
+  readonly remarks: readonly string[];
+  /** Joins made in pieces that are wider than the cloth. */
+  readonly joins: readonly { readonly gore: string; readonly parts: number }[];
+  /** Whether the grain runs across the cloth. */
+  readonly railroaded: boolean;
+}
+
+/** A cloth as it lies on the table, mm. */
+export interface ClothFacts {
+  /** From edge to edge. */
+  readonly width: number;
+  /** What is not used at each side: selvedge, and edging cut off first. */
+  readonly selvedge: number;
+  readonly edgingDepth: number;
+  /** Between them. */
+  readonly usable: number;
+  readonly oneWay: boolean;
+  readonly repeatDown: number | undefined;
+  readonly repeatAcross: number | undefined;
+}
+
+/** A stretch of the lay that is folded in one way. */
+export interface LaySection {
+  readonly fold: Fold;
+  /** Along the cloth, mm. */
+  readonly from: number;
+  readonly to: number;
+  /** On one-way cloth folded crosswise: cut along the fold, the upper layer turned round in its own plane. */
+  readonly upperTurned: boolean;
+}
+
+/** One piece on the cloth. */
+export interface PlacedPiece {
+  /** Cutting order, from 1. Pieces cut through two layers at once share a number. */
+  readonly number: number;
+  readonly gore: string;
+  /** 1 … of the pieces of this gore in the layer. */
+  readonly copy: number;
+  readonly mirrored: boolean;
+  /** 0 or 180; 90 and 270 where the grain runs across the cloth. */
+  readonly turned: number;
+  /** Index into the sections. */
+  readonly section: number;
+  /** On a folded stretch: which way this ply lies while it is cut. */
+  readonly face: 'up' | 'down';
+  readonly source: CutPiece;
+  /** `1 of 2` where the gore is pieced. */
+  readonly part?: string;
+  /** Closed, in cloth coordinates. */
+  readonly outline: readonly Curve[];
+  /** Along the grain, the head last, in cloth coordinates. */
+  readonly grain: Line;
+  readonly notches: readonly Line[];
+}
+
+export interface Rectangle {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A row of the table of ways. */
+export interface LayWay {
+  readonly name: string;
+  readonly fold: Fold | 'sections';
+  /** Undefined where it cannot be cut so, and then `why` says what stands against it. */
+  readonly length: number | undefined;
+  readonly used: number | undefined;
+  readonly buy: number | undefined;
+  readonly handling: string;
+  readonly why: string | undefined;
+  readonly taken: boolean;
+}

@@ -1,0 +1,120 @@
+import type { Patience, SearchEffort } from '../pack/layout.ts';
+import { NoFitTable } from '../pack/no-fit-table.ts';
+import { packStrip } from '../pack/pack-strip.ts';
+import type { StripPacking } from '../pack/strip-problem.ts';
+import type { LayItem, LayShape } from './lay-items.ts';
+import type { ClothFacts } from './lay-plan.ts';
+import { laidWidth, type SectionStrip, SHARED_LINE, sectionStrip, shapesOf } from './section-strip.ts';
+import type { Section } from './ways.ts';
+
+/** A section with its pieces placed. */
+export interface PackedSection {
+  readonly section: Section;
+  readonly strip: SectionStrip;
+  readonly packing: StripPacking;
+  /** Length of unfolded cloth, mm: twice the lay's where two ends lie on each other. */
+  readonly length: number;
+}
+
+export interface PackingEffort {
+  readonly seed: number;
+  /** Work for a strip of so many pieces: the whole layer single, and a section of any other way. */
+  readonly single: (pieces: number) => number;
+  readonly section: (pieces: number) => number;
+  readonly stopped: () => boolean;
+}
+
+/** Few pieces settle or jam within this many passes; waiting longer is better spent on another start. */
+const PATIENCE: Patience = { passes: 15, strikes: 1 };
+
+/** Few tries a move: on strips of few pieces more moves were found to be worth more than better ones. */
+const SEARCH: SearchEffort = { anywhere: 10, touching: 20, nearby: 3, improved: 2 };
+
+/** Cells of a no-fit region: few, as a gown's regions are used too little to repay a fine grid. */
+const CELLS = 400;
+
+/** Packs the sections of one layer; what is asked twice is packed once. */
+export class SectionPacker {
+  private readonly facts: ClothFacts;
+  private readonly effort: PackingEffort;
+  private readonly shapes: readonly LayShape[];
+  private readonly table: NoFitTable;
+  private readonly packed = new Map<string, PackedSection>();
+  private readonly items: readonly LayItem[];
+
+  constructor(items: readonly LayItem[], facts: ClothFacts, effort: PackingEffort) {
+    this.items = items;
+    this.facts = facts;
+    this.effort = effort;
+    this.shapes = shapesOf(items);
+    this.table = new NoFitTable(
+      this.shapes.map(({ working }) => working),
+      -SHARED_LINE,
+      CELLS,
+    );
+  }
+
+  /** A piece of the section that the cloth is too narrow for, and the width that it takes. */
+  tooWide({ fold, items }: Section): { readonly item: LayItem; readonly width: number } | undefined {
+    const width = laidWidth(this.facts, fold) + SHARED_LINE;
+    for (const item of items) {
+      const own = fold === 'lengthwise' ? (item.half ?? item.whole) : item.whole;
+      if (own.width > width) return { item, width: own.width };
+    }
+    return undefined;
+  }
+
+  pack(section: Section, onBetter?: (length: number) => void): PackedSection {
+    const key = `${section.fold} ${section.items.map((item) => this.items.indexOf(item)).join(' ')}`;
+    const known = this.packed.get(key);
+    if (known !== undefined) return known;
+    const strip = sectionStrip(section.items, section.fold, this.facts, this.shapes);
+    const packed = this.finished(
+      section,
+      strip,
+      this.search(strip, undefined, this.isWhole(section), onBetter),
+    );
+    this.packed.set(key, packed);
+    return packed;
+  }
+
+  /** Packs again from a packing that is known to fit: never longer than it. */
+  better(section: Section, start: StripPacking, onBetter?: (length: number) => void): PackedSection {
+    const strip = sectionStrip(section.items, section.fold, this.facts, this.shapes);
+    return this.finished(section, strip, this.search(strip, start, true, onBetter));
+  }
+
+  private isWhole({ fold, items }: Section): boolean {
+    return fold === 'single' && items.length === this.items.length;
+  }
+
+  private search(
+    { problem }: SectionStrip,
+    start: StripPacking | undefined,
+    whole: boolean,
+    onBetter: ((length: number) => void) | undefined,
+  ): StripPacking {
+    const limit = whole
+      ? this.effort.single(problem.items.length)
+      : this.effort.section(problem.items.length);
+    return packStrip(problem, {
+      seed: this.effort.seed,
+      table: this.table,
+      patience: PATIENCE,
+      search: SEARCH,
+      spent: (work) => (this.effort.stopped() ? 1 : work / limit),
+      ...(onBetter === undefined ? {} : { onBetter: ({ length }) => onBetter(length) }),
+      ...(start === undefined ? {} : { start }),
+    });
+  }
+
+  private finished(section: Section, strip: SectionStrip, packing: StripPacking): PackedSection {
+    const laid = wholeRepeats(packing.length, this.facts.repeatDown);
+    return { section, strip, packing, length: section.fold === 'crosswise' ? 2 * laid : laid };
+  }
+}
+
+/** A pattern is bought in whole repeats, so that the next piece begins on it. */
+function wholeRepeats(length: number, repeat: number | undefined): number {
+  return repeat === undefined ? length : Math.ceil(length / repeat - 1e-6) * repeat;
+}

@@ -1,0 +1,120 @@
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import { type EdgingSpec, placeOf } from '../../gown-file/spec.ts';
+import type { BoughtCloth } from '../../lay/plan/lay-facts.ts';
+import type { Bench, Found } from '../findings.ts';
+import * as problems from '../problems.ts';
+import {
+  clothForEdging,
+  type EdgingPlan,
+  edgingFromOwnEdges,
+  edgingRound,
+  type ScallopHang,
+  scallopHang,
+} from './edging.ts';
+
+/** The edging of one gown: which hems it goes round and what to get. mm. */
+export interface EdgingFacts {
+  readonly name: string;
+  readonly from: EdgingSpec['from'];
+  readonly depth: number | undefined;
+  readonly repeat: number | undefined;
+  readonly start: string;
+  /** Seam that the start was taken from because the spec does not give it. */
+  readonly startAssumed: boolean;
+  readonly hems: readonly {
+    readonly layer: string;
+    readonly length: number;
+    readonly plan: EdgingPlan | undefined;
+  }[];
+  /** What goes round all of them, laid flat, and with one motif more for each join. */
+  readonly need: number;
+  readonly buy: number;
+  /** Of an edging cut off a cloth's own edges. */
+  readonly own: OwnEdges | undefined;
+  readonly scallops: ScallopHang | undefined;
+}
+
+export interface OwnEdges {
+  readonly cloth: string;
+  readonly bought: number | undefined;
+  readonly supply: number | undefined;
+  /** Length of cloth whose edges just reach. */
+  readonly clothNeeded: number;
+}
+
+export function edgingFacts(
+  { spec, skirt, say }: Bench,
+  bought: readonly BoughtCloth[],
+): Found<EdgingFacts | undefined> {
+  const edging = spec.edging;
+  if (edging === undefined) return { facts: undefined, findings: [] };
+  const findings: Diagnostic[] = [];
+  const { repeat } = edging;
+  const edged = skirt.layers.filter((layer) => layer.spec.edging === edging.name);
+  if (repeat === undefined) findings.push(problems.edgingWithoutRepeat(placeOf(spec, 'edging'), edging.name));
+  const hems = edged.map((layer) => ({
+    layer: layer.spec.name,
+    length: layer.hem,
+    plan: repeat === undefined ? undefined : edgingRound(layer.hem, layer.flare, repeat, edging.depth),
+  }));
+  const need = hems.reduce((sum, hem) => sum + (hem.plan?.length ?? hem.length), 0);
+  const buy = need + hems.length * (repeat ?? 0);
+  const own = edging.from === 'own-edges' ? ownEdges(edging, edged[0]?.spec.cloth, buy, bought) : undefined;
+  if (own?.supply !== undefined && own.supply < buy) {
+    findings.push(
+      problems.edgingShort(placeOf(spec, 'edging'), {
+        name: edging.name,
+        supply: say(own.supply),
+        need: say(buy),
+        buy: say(own.clothNeeded),
+        cloth: own.cloth,
+      }),
+    );
+  }
+  const scallops =
+    edging.scallop === undefined || skirt.offFloor === undefined
+      ? undefined
+      : scallopHang(skirt.offFloor, edging.scallop);
+  if (scallops !== undefined && Math.abs(scallops.highPoints) > 1) {
+    findings.push(
+      problems.scallopsOffFloor(
+        placeOf(spec, 'edging', 'scallop'),
+        say(scallops.highPoints),
+        say(scallops.lowPoints),
+      ),
+    );
+  }
+  const start = edging.start ?? spec.closure?.at ?? skirt.stations[skirt.stations.length - 1]!.name;
+  const facts: EdgingFacts = {
+    name: edging.name,
+    from: edging.from,
+    depth: edging.depth,
+    repeat,
+    start,
+    startAssumed: edging.start === undefined,
+    hems,
+    need,
+    buy,
+    own,
+    scallops,
+  };
+  return { facts, findings };
+}
+
+function ownEdges(
+  edging: EdgingSpec,
+  clothOfLayer: string | undefined,
+  need: number,
+  bought: readonly BoughtCloth[],
+): OwnEdges | undefined {
+  const cloth = edging.cloth ?? clothOfLayer;
+  if (cloth === undefined) return undefined;
+  const lengths = bought.filter((one) => one.cloth === cloth);
+  const length = lengths.length === 0 ? undefined : lengths.reduce((sum, one) => sum + one.buy, 0);
+  return {
+    cloth,
+    bought: length,
+    supply: length === undefined ? undefined : edgingFromOwnEdges(length),
+    clothNeeded: clothForEdging(need),
+  };
+}

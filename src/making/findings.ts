@@ -1,0 +1,27 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Spec } from '../gown-file/spec.ts';
+import { lengthText } from '../words/length-text.ts';
+import type { Skirt } from './skirt.ts';
+
+/** What every part of the workroom starts from. */
+export interface Bench {
+  readonly spec: Spec;
+  readonly skirt: Skirt;
+  /** A length in the spec's units, for a finding. */
+  readonly say: (mm: number) => string;
+}
+
+export function benchOf(spec: Spec, skirt: Skirt): Bench {
+  return { spec, skirt, say: (mm) => lengthText(mm, spec.units) };
+}
+
+/** A part of the workroom's figures, and what was found on the way. */
+export interface Found<T> {
+  readonly facts: T;
+  readonly findings: readonly Diagnostic[];
+}
+
+/** `12.5 %`. */
+export function percentText(share: number): string {
+  return `${Number((share * 100).toFixed(1))} %`;
+}

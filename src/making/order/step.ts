@@ -1,0 +1,212 @@
+import type {
+  ClothSpec,
+  FlounceSpec,
+  FullnessSpec,
+  HemFinish,
+  OverskirtSpec,
+  TiersSpec,
+  TrimSpec,
+} from '../../gown-file/spec.ts';
+
+/** Cautions that a step can carry; their words are with the rest of the papers' text. */
+export type CautionKind =
+  | 'floor-cutting'
+  | 'blades'
+  | 'needle-zip'
+  | 'needle-bone'
+  | 'many-plies'
+  | 'sequins'
+  | 'braid-heat'
+  | 'weight'
+  | 'long-hem'
+  | 'net-flame'
+  | 'pins'
+  | 'nickel';
+
+/** One step of the making: what it is, of which layers, with the figures that its sentence needs. mm. */
+export type StepWork =
+  | { readonly kind: 'test-scraps'; readonly cloths: readonly ScrapCloth[] }
+  | { readonly kind: 'shrink'; readonly cloth: string; readonly shrinkage: number }
+  | {
+      readonly kind: 'cut-own-edges';
+      readonly cloth: string;
+      readonly edging: string;
+      readonly depth: number | undefined;
+    }
+  | {
+      readonly kind: 'cut';
+      readonly layer: string;
+      readonly cloth: string;
+      readonly oneWay: boolean;
+      readonly stretch: boolean;
+      readonly slippery: boolean;
+      readonly roughCut: readonly { readonly gores: readonly string[]; readonly depth: number }[];
+    }
+  | {
+      readonly kind: 'mark';
+      readonly layers: readonly string[];
+      readonly sheers: readonly string[];
+      readonly zipEnds: { readonly at: string; readonly starts: number; readonly stops: number } | undefined;
+      readonly gaps: readonly GapMark[];
+      readonly bustle: readonly { readonly seam: string; readonly anchor: number; readonly pickUp: number }[];
+    }
+  | { readonly kind: 'stay-edges'; readonly layers: readonly string[]; readonly tapes: readonly StepStrip[] }
+  | {
+      readonly kind: 'sew-seams';
+      readonly layer: string;
+      readonly french: boolean;
+      readonly stretch: boolean;
+      readonly seams: readonly {
+        readonly name: string;
+        readonly copies: number;
+        readonly withLayer: string | undefined;
+      }[];
+      readonly openAbove: OpenSeam | undefined;
+      readonly gap: GapMark | undefined;
+      readonly godets: readonly { readonly name: string; readonly seam: string; readonly from: number }[];
+    }
+  | {
+      readonly kind: 'godet';
+      readonly layer: string;
+      readonly name: string;
+      readonly seam: string;
+      readonly copies: number;
+      readonly side: number;
+    }
+  | {
+      readonly kind: 'gather';
+      readonly layer: string;
+      readonly fullness: FullnessSpec;
+      readonly cloth: number;
+      readonly edge: number;
+    }
+  | { readonly kind: 'cut-part'; readonly name: string; readonly cloth: string; readonly strips: boolean }
+  | { readonly kind: 'tiers'; readonly tiers: TiersSpec }
+  | { readonly kind: 'flounce'; readonly flounce: FlounceSpec }
+  | { readonly kind: 'overskirt'; readonly overskirt: OverskirtSpec }
+  | {
+      readonly kind: 'finish-opening';
+      readonly at: string;
+      readonly finish: 'placket' | 'facing' | 'hook' | undefined;
+      readonly beside: 'finished' | 'laced';
+      readonly stops: number | undefined;
+    }
+  | {
+      readonly kind: 'baste-as-one';
+      readonly layers: readonly string[];
+      readonly at: string | undefined;
+      readonly stops: number | undefined;
+    }
+  | {
+      readonly kind: 'close';
+      readonly closure: 'zip' | 'lacing' | 'hooks';
+      readonly at: string;
+      readonly side: 'left' | 'right' | undefined;
+      readonly layers: readonly string[];
+      readonly starts: number;
+      readonly stops: number | undefined;
+      readonly zip: { readonly stock: number; readonly shortenBy: number } | undefined;
+    }
+  | {
+      readonly kind: 'join-waist';
+      readonly layers: readonly string[];
+      readonly plies: number;
+      readonly crossing: number;
+      readonly clearance: number | undefined;
+      readonly secondRow: number;
+      /** Layers whose edge is gathered or pleated, and layers cut smaller that are stretched to fit. */
+      readonly gathered: readonly string[];
+      readonly stretched: readonly string[];
+    }
+  | { readonly kind: 'waist-stay'; readonly length: number; readonly grams: number | undefined }
+  | { readonly kind: 'hang'; readonly bias: readonly string[] }
+  | {
+      readonly kind: 'level';
+      readonly offFloor: number | undefined;
+      readonly train: boolean;
+      readonly scallops: boolean;
+    }
+  | {
+      readonly kind: 'trim';
+      readonly layers: readonly { readonly name: string; readonly below: number; readonly shorter: number }[];
+      readonly roughCut: boolean;
+    }
+  | { readonly kind: 'strip'; readonly strip: StepStrip }
+  | {
+      readonly kind: 'hem';
+      readonly layer: string;
+      readonly finish: Exclude<HemFinish, 'bagged'>;
+      readonly length: number;
+      readonly allowance: number;
+      readonly toEase: number | undefined;
+      readonly edged: boolean;
+    }
+  | {
+      readonly kind: 'bag-hem';
+      readonly inner: string;
+      readonly outer: string;
+      readonly length: number;
+      readonly allowance: number;
+    }
+  | {
+      readonly kind: 'turn-through';
+      readonly inner: string;
+      readonly outer: string;
+      readonly gap: GapMark | undefined;
+    }
+  | {
+      readonly kind: 'edging';
+      readonly name: string;
+      readonly layer: string;
+      readonly start: string;
+      readonly repeats: number | undefined;
+      readonly ease: number | undefined;
+      readonly overlap: number | undefined;
+      readonly own: boolean;
+    }
+  | { readonly kind: 'fit'; readonly bustle: boolean }
+  | { readonly kind: 'bustle'; readonly over: boolean; readonly number: number }
+  | { readonly kind: 'fell-lining'; readonly layers: readonly string[]; readonly at: string }
+  | { readonly kind: 'finish' };
+
+export interface ScrapCloth {
+  readonly name: string;
+  readonly weave: ClothSpec['weave'];
+  readonly shrinkage: number;
+}
+
+export interface StepStrip {
+  readonly kind: TrimSpec['kind'];
+  readonly layer: string;
+  readonly along: string;
+  readonly width: number | undefined;
+  readonly length: number;
+  readonly drawnIn: number | undefined;
+}
+
+/** A stretch of seam left open to turn through; `from` below the waist seam where the spec says. */
+export interface GapMark {
+  readonly layer: string;
+  readonly at: string;
+  readonly length: number;
+  readonly from: number | undefined;
+}
+
+export interface OpenSeam {
+  readonly at: string;
+  readonly side: 'left' | 'right' | undefined;
+  readonly stops: number | undefined;
+}
+
+export type StepKind = StepWork['kind'];
+
+/** A step in its place. */
+export interface Step {
+  readonly id: string;
+  readonly number: number;
+  readonly work: StepWork;
+  readonly cautions: readonly CautionKind[];
+  /** Nothing goes on before this is seen to: a fitting, a hanging. */
+  readonly hold: boolean;
+  readonly after: readonly string[];
+}

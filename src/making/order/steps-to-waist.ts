@@ -1,0 +1,205 @@
+import type { MakingFacts, UnplacedStep } from '../making-facts.ts';
+import type { WaistGroup } from '../waist/waist-facts.ts';
+import type { CautionKind, OpenSeam } from './step.ts';
+import { gapOf, step } from './steps-on-cloth.ts';
+
+/** Plies from which common practice counts a seam as bulky. */
+const MANY_PLIES = 6;
+
+/** From the first seam to the waist stay. */
+export function bodySteps(facts: MakingFacts): UnplacedStep[] {
+  return [
+    ...seamSteps(facts),
+    ...godetSteps(facts),
+    ...gatherSteps(facts),
+    ...partSteps(facts),
+    ...openingFinish(facts),
+    ...basteSteps(facts),
+    ...closeStep(facts),
+    ...waistSteps(facts),
+    stayStep(facts),
+  ];
+}
+
+function seamSteps({ bench: { spec, skirt }, closure }: MakingFacts): UnplacedStep[] {
+  return skirt.layers.flatMap(({ spec: layer, seams, godets }) => {
+    if (seams.length === 0) return [];
+    const own = seams.some((seam) => seam.name === closure?.at);
+    const openAbove: OpenSeam | undefined =
+      closure !== undefined && own ? { at: closure.at, side: closure.side, stops: closure.stops } : undefined;
+    const neighbours = seams.flatMap((seam) => seam.withLayer ?? []);
+    const cloth = spec.cloths[layer.cloth];
+    return [
+      step(`seams:${layer.name}`, ['stay-edges', ...neighbours.map((name) => `seams:${name}`)], {
+        kind: 'sew-seams',
+        layer: layer.name,
+        french: layer.seams === 'french',
+        stretch: (cloth?.stretch ?? false) || layer.cutSmallerAcross > 0,
+        seams: seams.map(({ name, copies, withLayer }) => ({ name, copies, withLayer })),
+        openAbove,
+        gap: gapOf(layer),
+        godets: godets.map(({ name, seam, from }) => ({ name, seam, from })),
+      }),
+    ];
+  });
+}
+
+function godetSteps({ bench: { skirt } }: MakingFacts): UnplacedStep[] {
+  return skirt.layers.flatMap(({ spec: layer, godets }) =>
+    godets.map(({ name, seam, copies, side }) =>
+      step(`godet:${layer.name}:${name}`, [`seams:${layer.name}`], {
+        kind: 'godet',
+        layer: layer.name,
+        name,
+        seam,
+        copies,
+        side,
+      }),
+    ),
+  );
+}
+
+/** Layers whose waist edge is longer than what it is sewn to. */
+function gatherSteps({ bench: { spec, skirt } }: MakingFacts): UnplacedStep[] {
+  return skirt.layers.flatMap(({ spec: layer, clothAtWaist, waist, gores }) => {
+    const ofGore = spec.gores.find((gore) => gores.includes(gore.name) && gore.fullness !== undefined);
+    const fullness = layer.fullness ?? ofGore?.fullness;
+    if (fullness === undefined) return [];
+    return [
+      step(gatherId(layer.name), [`seams:${layer.name}`], {
+        kind: 'gather',
+        layer: layer.name,
+        fullness,
+        cloth: clothAtWaist,
+        edge: waist,
+      }),
+    ];
+  });
+}
+
+/** Tiers are a petticoat of their own; an overskirt is made by itself and comes to the last fitting. */
+function partSteps({ bench: { spec } }: MakingFacts): UnplacedStep[] {
+  return [
+    ...(spec.tiers ?? []).map((tiers) =>
+      step(`tiers:${tiers.name}`, [`cut:${tiers.name}`, 'mark'], { kind: 'tiers', tiers }),
+    ),
+    ...(spec.overskirts ?? []).map((overskirt) =>
+      step(`overskirt:${overskirt.name}`, ['mark'], { kind: 'overskirt', overskirt }),
+    ),
+  ];
+}
+
+/** Beside a finished or laced bodice edge the skirt's raw edges are finished before they are joined to it. */
+function openingFinish({ closure }: MakingFacts): UnplacedStep[] {
+  if (closure === undefined || closure.beside === 'sewn') return [];
+  return [
+    step(
+      'finish-opening',
+      closure.takes.map((name) => `seams:${name}`),
+      {
+        kind: 'finish-opening',
+        at: closure.at,
+        finish: closure.finish,
+        beside: closure.beside,
+        stops: closure.stops,
+      },
+    ),
+  ];
+}
+
+/** Layers that are handled as one are basted together along the waist, and along the opening where it takes them. */
+function basteSteps({ waist, closure }: MakingFacts): UnplacedStep[] {
+  return waist.groups
+    .filter((group) => group.layers.length > 1)
+    .map((group) => {
+      const takesAll = closure !== undefined && group.layers.every((name) => closure.takes.includes(name));
+      return step(
+        basteId(group),
+        group.layers.flatMap((name) => [`seams:${name}`, gatherId(name)]),
+        {
+          kind: 'baste-as-one',
+          layers: group.layers,
+          at: takesAll ? closure.at : undefined,
+          stops: takesAll ? closure.stops : undefined,
+        },
+      );
+    });
+}
+
+function closeStep({ waist, closure }: MakingFacts): UnplacedStep[] {
+  if (closure === undefined) return [];
+  const basted = waist.groups.filter((group) => group.layers.some((name) => closure.takes.includes(name)));
+  const cautions: CautionKind[] =
+    closure.kind === 'zip' ? ['needle-zip'] : closure.kind === 'hooks' ? ['nickel'] : [];
+  return [
+    step(
+      'close',
+      [...closure.takes.map((name) => `seams:${name}`), ...basted.map(basteId), 'finish-opening'],
+      {
+        kind: 'close',
+        closure: closure.kind,
+        at: closure.at,
+        side: closure.side,
+        layers: closure.takes,
+        starts: closure.starts,
+        stops: closure.stops,
+        zip: closure.zip,
+      },
+      cautions,
+    ),
+  ];
+}
+
+/** Outermost first; each next group is laid over the seam before it. */
+function waistSteps({ waist, bench: { spec } }: MakingFacts): UnplacedStep[] {
+  const layerNamed = (name: string) => spec.layers.find((layer) => layer.name === name)!;
+  const isGathered = (name: string): boolean =>
+    layerNamed(name).fullness !== undefined || spec.gores.some((gore) => gore.fullness !== undefined);
+  const isCutSmaller = (name: string): boolean => layerNamed(name).cutSmallerAcross > 0;
+  return waist.groups.map((group, index) => {
+    const before = waist.groups[index - 1];
+    const cautions: CautionKind[] = [
+      ...(waist.bonesEnd === undefined ? [] : (['needle-bone'] as const)),
+      ...(group.plies.atCrossings >= MANY_PLIES ? (['many-plies'] as const) : []),
+    ];
+    return step(
+      waistId(group),
+      [
+        ...group.layers.map((name) => `seams:${name}`),
+        basteId(group),
+        ...group.layers.map(gatherId),
+        'close',
+        ...(before ? [waistId(before)] : []),
+      ],
+      {
+        kind: 'join-waist',
+        layers: group.layers,
+        plies: group.plies.together,
+        crossing: group.plies.atCrossings,
+        clearance: waist.clearance,
+        secondRow: waist.secondRow,
+        gathered: group.layers.filter((name) => isGathered(name)),
+        stretched: group.layers.filter((name) => isCutSmaller(name)),
+      },
+      cautions,
+    );
+  });
+}
+
+function stayStep({ bench: { skirt }, waist, grams }: MakingFacts): UnplacedStep {
+  return step('waist-stay', waist.groups.map(waistId), { kind: 'waist-stay', length: skirt.waist, grams }, [
+    'weight',
+  ]);
+}
+
+function gatherId(layer: string): string {
+  return `gather:${layer}`;
+}
+
+function basteId(group: WaistGroup): string {
+  return `baste:${group.layers.join('+')}`;
+}
+
+export function waistId(group: WaistGroup): string {
+  return `waist:${group.layers.join('+')}`;
+}

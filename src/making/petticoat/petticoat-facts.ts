@@ -1,0 +1,99 @@
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import type { GownDraft } from '../../draft/draft-gown.ts';
+import { placeOf } from '../../gown-file/spec.ts';
+import type { Bench, Found } from '../findings.ts';
+import * as problems from '../problems.ts';
+import { sweepAt } from '../skirt.ts';
+import {
+  heightUnderSlant,
+  LEAST_SWEEP_TO_HOOP,
+  leastHoop,
+  type SweepOverHoop,
+  sweepOverHoop,
+  USUAL_OFF_FLOOR,
+} from './petticoat.ts';
+
+/** The skirt over its hoop, and how it is walked in. mm. */
+export interface PetticoatFacts {
+  readonly offFloor: number | undefined;
+  readonly hoop: HoopFacts | undefined;
+}
+
+export interface HoopFacts {
+  readonly round: number;
+  readonly offFloor: number;
+  /** The hoop's height was not given and taken as the hem's. */
+  readonly offFloorAssumed: boolean;
+  readonly sweep: SweepOverHoop | undefined;
+  /** Smallest that is comfortable for this gown. */
+  readonly least: number;
+  readonly withTrain: boolean;
+  /** From the level waist to the hoop at the centre front: along the cloth, and straight down. */
+  readonly slant: number | undefined;
+  readonly height: number | undefined;
+}
+
+export function petticoatFacts(
+  { spec, skirt, say }: Bench,
+  draft: GownDraft,
+): Found<PetticoatFacts | undefined> {
+  const { offFloor } = skirt;
+  const findings: Diagnostic[] = [];
+  if (offFloor !== undefined && offFloor < USUAL_OFF_FLOOR) {
+    findings.push(
+      problems.hemLow(
+        placeOf(spec, 'lengths', spec.lengths.offFloor === undefined ? 'to-floor' : 'off-floor'),
+        say(offFloor),
+        say(USUAL_OFF_FLOOR),
+      ),
+    );
+  }
+  const round = spec.petticoat?.hoop;
+  if (round === undefined) {
+    const facts = offFloor === undefined ? undefined : { offFloor, hoop: undefined };
+    return { facts, findings };
+  }
+  const hoop = hoopFacts({ spec, skirt, say }, draft, round);
+  const place = placeOf(spec, 'petticoat', 'hoop');
+  if (hoop.sweep !== undefined && !hoop.sweep.wideEnough && !isShapedToIt(draft)) {
+    findings.push(
+      problems.sweepNarrowOverHoop(place, {
+        sweep: say(hoop.sweep.sweep),
+        hoop: say(round),
+        ratio: hoop.sweep.ratio.toFixed(2),
+        least: String(LEAST_SWEEP_TO_HOOP),
+        widest: say(hoop.sweep.widestHoop),
+      }),
+    );
+  }
+  if (round < hoop.least)
+    findings.push(problems.hoopSmall(place, say(round), say(hoop.least), hoop.withTrain));
+  return { facts: { offFloor, hoop }, findings };
+}
+
+/** Gores that take the petticoat's own girths follow it closely because they are meant to. */
+function isShapedToIt(draft: GownDraft): boolean {
+  return draft.gown.gores.every((gore) => gore.width.kind === 'girths');
+}
+
+function hoopFacts({ spec, skirt }: Bench, draft: GownDraft, round: number): HoopFacts {
+  const given = spec.petticoat?.hoopOffFloor;
+  const offFloor = given ?? skirt.offFloor ?? 0;
+  const depths = skirt.stations.map((station) =>
+    station.floor === undefined ? undefined : station.drop + station.floor.length - offFloor,
+  );
+  // On a ring of different sides the last station is the first again.
+  const all = draft.gown.closed ? [...depths, depths[0]] : depths;
+  const known = all.flatMap((depth) => depth ?? []);
+  const slant = depths[0];
+  return {
+    round,
+    offFloor,
+    offFloorAssumed: given === undefined,
+    sweep: known.length === all.length ? sweepOverHoop(sweepAt(draft, known), round) : undefined,
+    least: leastHoop(spec.train !== undefined),
+    withTrain: spec.train !== undefined,
+    slant,
+    height: slant === undefined ? undefined : heightUnderSlant(slant, skirt.waist, round),
+  };
+}

@@ -1,0 +1,77 @@
+import type { Spec } from '../gown-file/spec.ts';
+import type { BoughtCloth } from '../lay/plan/lay-facts.ts';
+import { type Fraction, fractionOfText } from '../money/fraction.ts';
+import type { HoursInAll } from '../money/labour-hours.ts';
+import { type Amount, less, moneyOfText } from '../money/money.ts';
+import { type Priced, type Quote, quoteOf } from '../money/quote.ts';
+
+/** What was planned against what it came to, where the maker keeps it. */
+export interface MakingRecord {
+  readonly hours: { readonly planned: Fraction | undefined; readonly actual: Fraction | undefined };
+  readonly cloths: readonly {
+    readonly cloth: string;
+    readonly bought: number | undefined;
+    readonly used: number;
+  }[];
+  readonly spent: { readonly planned: Amount | undefined; readonly actual: Amount | undefined };
+  /** The quote again with the hours and the money that it came to. */
+  readonly revised: Quote | undefined;
+  readonly paid: Amount | undefined;
+  /** The price agreed less what was paid. */
+  readonly balance: Amount | undefined;
+}
+
+/** What the quote was made from. */
+export interface Planned {
+  readonly quote: Quote | undefined;
+  readonly priced: readonly Priced[];
+  readonly hours: HoursInAll | undefined;
+  readonly bought: readonly BoughtCloth[];
+}
+
+/** Undefined where nothing of it is kept. */
+export function recordOf(spec: Spec, planned: Planned): MakingRecord | undefined {
+  const { actual, paid } = spec.labour ?? {};
+  const { quote, hours } = planned;
+  const cloths = Object.entries(spec.cloths).flatMap(([cloth, { used }]) =>
+    used === undefined ? [] : [{ cloth, bought: boughtOf(cloth, planned.bought), used }],
+  );
+  if (actual === undefined && paid === undefined && cloths.length === 0) return undefined;
+  const money = (text: string | undefined): Amount | undefined =>
+    text === undefined ? undefined : moneyOfText(text, spec.currency);
+  const paidSoFar = money(paid);
+  return {
+    hours: {
+      planned: hours?.inAll,
+      actual: actual?.hours === undefined ? undefined : fractionOfText(actual.hours),
+    },
+    cloths,
+    spent: { planned: quote?.materials, actual: money(actual?.spent) },
+    revised: quote === undefined ? undefined : revisedQuote(spec, planned),
+    paid: paidSoFar,
+    balance: quote === undefined || paidSoFar === undefined ? undefined : less(quote.total, paidSoFar),
+  };
+}
+
+function boughtOf(cloth: string, bought: readonly BoughtCloth[]): number | undefined {
+  const own = bought.filter((one) => one.cloth === cloth);
+  return own.length === 0 ? undefined : own.reduce((sum, one) => sum + one.buy, 0);
+}
+
+/** Materials at what was spent where that is kept, else at the lengths that were used; work at the hours that it took. */
+function revisedQuote(spec: Spec, { priced, hours }: Planned): Quote {
+  const actual = spec.labour?.actual;
+  const worked = actual?.hours === undefined ? undefined : fractionOfText(actual.hours);
+  const spent: Priced[] =
+    actual?.spent === undefined
+      ? priced.map((one) => usedInstead(spec, one))
+      : [{ kind: 'notion', name: 'materials', count: 1, price: actual.spent }];
+  const hoursWorked =
+    worked === undefined ? hours : { tasks: [{ task: 'making', hours: worked }], inAll: worked, over: false };
+  return quoteOf(spent, hoursWorked, spec.labour, spec.currency);
+}
+
+function usedInstead(spec: Spec, one: Priced): Priced {
+  const used = one.kind === 'cloth' ? spec.cloths[one.name]?.used : undefined;
+  return used === undefined ? one : { ...one, length: used };
+}

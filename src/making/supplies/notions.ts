@@ -1,0 +1,56 @@
+import type { NotionSpec } from '../../gown-file/spec.ts';
+import type { BustleFacts } from '../bustle/bustle-facts.ts';
+import type { ClosureFacts } from '../closure/closure-facts.ts';
+import type { Bench } from '../findings.ts';
+import type { StripFacts } from './strip-facts.ts';
+import type { LayerThread } from './thread-facts.ts';
+
+/** One thing to have at hand before sewing. Lengths mm. */
+export type Notion =
+  | { readonly kind: 'given'; readonly notion: NotionSpec }
+  | { readonly kind: 'zip'; readonly stock: number; readonly shortenTo: number }
+  | { readonly kind: 'hook-above-zip' }
+  | { readonly kind: 'petersham'; readonly length: number }
+  | { readonly kind: 'strip'; readonly strip: StripFacts }
+  | { readonly kind: 'bustle-points'; readonly over: boolean; readonly number: number; readonly tape: number }
+  | { readonly kind: 'thread'; readonly layer: string; readonly cloth: string; readonly length: number };
+
+/** What a petersham waist stay needs beyond the waist, to turn its ends and to fasten, mm. From memory. */
+const STAY_ENDS = 60;
+
+/**
+ * What the spec lists, and what the gown's own figures ask for. A thing that the spec's list already names is not
+ * listed again.
+ */
+export function notionsFor(
+  { spec, skirt }: Bench,
+  parts: {
+    readonly closure: ClosureFacts | undefined;
+    readonly bustle: BustleFacts | undefined;
+    readonly strips: readonly StripFacts[];
+    readonly thread: readonly LayerThread[];
+  },
+): Notion[] {
+  const given = spec.notions ?? [];
+  const listed = (words: RegExp): boolean => given.some(({ name }) => words.test(name));
+  const { closure, bustle } = parts;
+  const derived: Notion[] = [];
+  if (closure?.zip !== undefined && closure.opening !== undefined && !listed(/\bzip/i)) {
+    derived.push({ kind: 'zip', stock: closure.zip.stock, shortenTo: closure.opening });
+  }
+  if (closure?.kind === 'zip' && closure.starts > 0 && !listed(/\bhooks? and (bar|eye)|\bhook-and-/i)) {
+    derived.push({ kind: 'hook-above-zip' });
+  }
+  if (!listed(/petersham|waist ?(stay|tape)/i))
+    derived.push({ kind: 'petersham', length: skirt.waist + STAY_ENDS });
+  for (const strip of parts.strips) derived.push({ kind: 'strip', strip });
+  if (bustle !== undefined && bustle.number > 0 && !listed(/bustle/i)) {
+    const tape = bustle.points.reduce((sum, point) => sum + 2 * bustle.loop * point.copies, 0);
+    derived.push({ kind: 'bustle-points', over: bustle.kind === 'over', number: bustle.number, tape });
+  }
+  for (const { layer, need } of parts.thread) {
+    const cloth = spec.layers.find((own) => own.name === layer)!.cloth;
+    derived.push({ kind: 'thread', layer, cloth, length: need.toBuy });
+  }
+  return [...given.map((notion): Notion => ({ kind: 'given', notion })), ...derived];
+}

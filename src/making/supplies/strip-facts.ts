@@ -1,0 +1,55 @@
+import type { TrimSpec } from '../../gown-file/spec.ts';
+import type { Bench } from '../findings.ts';
+import { type StripLength, stripLength } from '../hem/hem-strip.ts';
+import type { SkirtLayer } from '../skirt.ts';
+
+/** One strip: where it goes, how long, what to buy. mm. */
+export interface StripFacts {
+  readonly kind: TrimSpec['kind'];
+  readonly layer: string;
+  readonly along: string;
+  readonly width: number | undefined;
+  readonly length: StripLength;
+  /** In the shop's steps where the spec gives them. */
+  readonly buy: number;
+  readonly trim: Pick<TrimSpec, 'price' | 'pricedPer' | 'supplier' | 'colour' | 'dyeLot'>;
+}
+
+/** The spec's trims, and the horsehair braid that an edging names. */
+export function stripFacts({ spec, skirt }: Bench): StripFacts[] {
+  return [...(spec.trims ?? []), ...braidOfEdging(spec)].flatMap((trim) => {
+    const layer = skirt.layers.find((own) => own.spec.name === trim.layer);
+    const edge = layer === undefined ? undefined : edgeOf(layer, trim.along);
+    if (layer === undefined || edge === undefined) return [];
+    const length = stripLength(trim.kind, edge.length, {
+      flare: trim.along === 'hem' ? layer.flare : 0,
+      ...(trim.width === undefined ? {} : { width: trim.width }),
+      closed: trim.along === 'hem',
+    });
+    const whole = length.length * edge.copies;
+    const buy = trim.soldBy === undefined ? whole : Math.ceil(whole / trim.soldBy - 1e-9) * trim.soldBy;
+    return [{ kind: trim.kind, layer: trim.layer, along: trim.along, width: trim.width, length, buy, trim }];
+  });
+}
+
+function edgeOf(layer: SkirtLayer, along: string): { length: number; copies: number } | undefined {
+  if (along === 'hem') return { length: layer.hem, copies: 1 };
+  if (along === 'waist') return { length: layer.waist, copies: 1 };
+  // Where her two sides differ there is a seam of that name on each; the strips are cut to the longer one.
+  const seams = layer.seams.filter((seam) => seam.name === along);
+  if (seams.length === 0) return undefined;
+  return {
+    length: Math.max(...seams.map(({ length }) => length)),
+    copies: seams.reduce((sum, { copies }) => sum + copies, 0),
+  };
+}
+
+/** `edging.braid` is the width of a braid in the outermost hem that is faced or bagged, else in the edged layer's. */
+function braidOfEdging(spec: Bench['spec']): TrimSpec[] {
+  const width = spec.edging?.braid;
+  if (width === undefined) return [];
+  const layer =
+    spec.layers.findLast(({ hem }) => hem === 'faced' || hem === 'bagged') ??
+    spec.layers.find((own) => own.edging === spec.edging?.name);
+  return layer === undefined ? [] : [{ kind: 'horsehair', layer: layer.name, along: 'hem', width }];
+}

@@ -1,0 +1,100 @@
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import { placeOf } from '../../gown-file/spec.ts';
+import {
+  boneClearance,
+  LEAST_BONE_CLEARANCE,
+  type PliesAtWaist,
+  pliesAtWaist,
+  USUAL_SECOND_ROW,
+} from '../closure/closure.ts';
+import type { Bench, Found } from '../findings.ts';
+import * as problems from '../problems.ts';
+
+/** How the layers are sewn to the bodice. */
+export interface WaistFacts {
+  /** From the outside in: each group is one sewing. */
+  readonly groups: readonly WaistGroup[];
+  /** Whether the spec says how the layers are grouped. */
+  readonly grouped: boolean;
+  readonly bonesEnd: number | undefined;
+  readonly secondRow: number;
+  /** Between needle and bone, mm. */
+  readonly clearance: number | undefined;
+}
+
+export interface WaistGroup {
+  readonly layers: readonly string[];
+  readonly plies: PliesAtWaist;
+  /** The bodice's plies were counted as one because the spec does not give them. */
+  readonly bodicePliesAssumed: boolean;
+}
+
+export function waistFacts({ spec, skirt, say }: Bench): Found<WaistFacts> {
+  const names = spec.layers.map((layer) => layer.name);
+  const { bonesEnd, plies } = spec.bodice;
+  const secondRow = spec.bodice.secondRow ?? USUAL_SECOND_ROW;
+  const clearance = bonesEnd === undefined ? undefined : boneClearance(bonesEnd, secondRow);
+  const findings: Diagnostic[] = [];
+  // At or under the least; a millionth of a millimetre is rounding, not a bone.
+  if (clearance !== undefined && clearance <= LEAST_BONE_CLEARANCE + 1e-6) {
+    findings.push(
+      problems.needleNearBone(
+        placeOf(spec, 'bodice', 'bones-end'),
+        say(Math.max(0, clearance)),
+        say(LEAST_BONE_CLEARANCE),
+      ),
+    );
+  }
+  for (const [path, group] of groupsNamed(spec)) {
+    const between = layerBetween(names, group);
+    if (between !== undefined) {
+      findings.push(
+        problems.layersNotNeighbours(placeOf(spec, 'sewn-as-one', ...path), group.join(' and '), between),
+      );
+    }
+  }
+  const groups = groupsAtWaist(names, spec.sewnAsOne?.waist).map((layers) => ({
+    layers,
+    plies: pliesAtWaist(mostLayersAtOnce(skirt, layers), plies ?? 1),
+    bodicePliesAssumed: plies === undefined,
+  }));
+  const grouped = spec.sewnAsOne?.waist !== undefined || names.length === 1;
+  return { facts: { groups, grouped, bonesEnd, secondRow, clearance }, findings };
+}
+
+/** Groups from the outside in; a layer that no group names is sewn by itself, and without groups all are one. */
+function groupsAtWaist(
+  names: readonly string[],
+  given: readonly (readonly string[])[] | undefined,
+): string[][] {
+  if (given === undefined) return [[...names]];
+  const alone = names.filter((name) => !given.some((group) => group.includes(name))).map((name) => [name]);
+  const outermost = (group: readonly string[]): number =>
+    Math.max(...group.map((name) => names.indexOf(name)));
+  return [...given.map((group) => names.filter((name) => group.includes(name))), ...alone]
+    .filter((group) => group.length > 0)
+    .sort((a, b) => outermost(b) - outermost(a));
+}
+
+/** A layer that has only some of the gores shares its place with another: the most that lie on each other anywhere. */
+function mostLayersAtOnce(skirt: Bench['skirt'], layers: readonly string[]): number {
+  const own = skirt.layers.filter((layer) => layers.includes(layer.spec.name));
+  const gores = [...new Set(own.flatMap((layer) => layer.gores))];
+  return Math.max(0, ...gores.map((gore) => own.filter((layer) => layer.gores.includes(gore)).length));
+}
+
+function groupsNamed(spec: Bench['spec']): [(string | number)[], readonly string[]][] {
+  const waist = (spec.sewnAsOne?.waist ?? []).map((group, i): [(string | number)[], readonly string[]] => [
+    ['waist', i],
+    group,
+  ]);
+  const closure = spec.sewnAsOne?.closure;
+  return closure === undefined ? waist : [...waist, [['closure'], closure]];
+}
+
+/** A layer that lies between the layers of a group without belonging to it. */
+function layerBetween(names: readonly string[], group: readonly string[]): string | undefined {
+  const places = group.map((name) => names.indexOf(name)).filter((place) => place >= 0);
+  const [first, last] = [Math.min(...places), Math.max(...places)];
+  return names.find((name, place) => place > first && place < last && !group.includes(name));
+}

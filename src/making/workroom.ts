@@ -1,0 +1,136 @@
+import {
+  type CalendarEntry,
+  calendar,
+  clashesIn,
+  isMilestone,
+  USUAL_DAYS_BEFORE,
+} from '../dates/calendar.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { LayerDrafts } from '../draft/draft-layers.ts';
+import type { CutPiece } from '../draft/piece.ts';
+import { type LayerSpec, placeOf, type Spec } from '../gown-file/spec.ts';
+import type { BoughtCloth } from '../lay/plan/lay-facts.ts';
+import { type Pricing, pricing } from '../money/pricing.ts';
+import { type BustleFacts, bustleFacts } from './bustle/bustle-facts.ts';
+import { type ClosureFacts, closureFacts } from './closure/closure-facts.ts';
+import { type EdgingFacts, edgingFacts } from './edging/edging-facts.ts';
+import { type Bench, benchOf, type Found } from './findings.ts';
+import { type HemFacts, hemFacts } from './hem/hem-facts.ts';
+import { type MissingFact, missingFacts } from './missing-facts.ts';
+import { orderOfMaking } from './order/order-of-making.ts';
+import type { Step } from './order/step.ts';
+import { type PetticoatFacts, petticoatFacts } from './petticoat/petticoat-facts.ts';
+import * as problems from './problems.ts';
+import { type Skirt, skirtOf } from './skirt.ts';
+import { type Notion, notionsFor } from './supplies/notions.ts';
+import { type StripFacts, stripFacts } from './supplies/strip-facts.ts';
+import { type LayerThread, threadFacts } from './supplies/thread-facts.ts';
+import { type WeightFacts, weightFacts } from './supplies/weight-facts.ts';
+import { type TrainFootprint, trainFootprint } from './train/train-footprint.ts';
+import { type WaistFacts, waistFacts } from './waist/waist-facts.ts';
+
+/** Every figure that the papers print: worked out here, drawn elsewhere. */
+export interface Workroom extends WorkroomParts {
+  readonly weight: WeightFacts;
+  readonly thread: readonly LayerThread[];
+  readonly notions: readonly Notion[];
+  readonly order: readonly Step[];
+  readonly missing: readonly MissingFact[];
+}
+
+interface WorkroomParts {
+  readonly skirt: Skirt;
+  readonly waist: WaistFacts;
+  readonly closure: ClosureFacts | undefined;
+  readonly hems: readonly HemFacts[];
+  readonly strips: readonly StripFacts[];
+  readonly edging: EdgingFacts | undefined;
+  readonly petticoat: PetticoatFacts | undefined;
+  /** What lies on the floor; undefined where the floor is not known or nothing reaches it. */
+  readonly footprint: TrainFootprint | undefined;
+  readonly bustle: BustleFacts | undefined;
+  readonly pricing: Pricing;
+  readonly calendar: readonly CalendarEntry[] | undefined;
+}
+
+/** A drafted gown as the workroom needs it. */
+export interface WorkroomInput {
+  readonly spec: Spec;
+  readonly drafts: LayerDrafts;
+  /** Every layer that has pieces: the gown's, those that stand for a flounce or strips, and the overskirts'. */
+  readonly layers: readonly LayerSpec[];
+  readonly cut: { readonly pieces: readonly CutPiece[] };
+}
+
+/** What the workroom makes of a drafted gown and its lays. Without lays nothing is said of lengths to buy. */
+export function workroom(gown: WorkroomInput, bought: readonly BoughtCloth[]): Found<Workroom> {
+  const { spec } = gown;
+  const { bench, facts: parts, findings } = workroomParts(gown, bought);
+  const weight = weightFacts(spec, gown.layers, gown.cut.pieces);
+  const thread = threadFacts(bench, parts.waist, parts.strips, parts.edging);
+  const order = orderOfMaking({ bench, ...parts, grams: weight.inAll });
+  const facts: Workroom = {
+    ...parts,
+    weight,
+    thread,
+    notions: notionsFor(bench, { ...parts, thread }),
+    order: order.facts,
+    missing: missingFacts(bench, { ...parts, weight }),
+  };
+  return { facts, findings: [...findings, ...order.findings] };
+}
+
+/** The findings alone, for a check: nothing is cut for them. */
+export function workroomFindings(
+  gown: Omit<WorkroomInput, 'cut'>,
+  bought: readonly BoughtCloth[] = [],
+): readonly Diagnostic[] {
+  const { bench, facts, findings } = workroomParts(gown, bought);
+  return [...findings, ...orderOfMaking({ bench, ...facts, grams: undefined }).findings];
+}
+
+function workroomParts(
+  { spec, drafts, layers }: Omit<WorkroomInput, 'cut'>,
+  bought: readonly BoughtCloth[],
+): Found<WorkroomParts> & { readonly bench: Bench } {
+  const bench = benchOf(spec, skirtOf(spec, drafts.gown, drafts.layers));
+  const waist = waistFacts(bench);
+  const closure = closureFacts(bench);
+  const hems = hemFacts(bench);
+  const strips = stripFacts(bench);
+  const edging = edgingFacts(bench, bought);
+  const petticoat = petticoatFacts(bench, drafts.gown);
+  const bustle = bustleFacts(bench);
+  const priced = pricing(bench, { layers, bought, edging: edging.facts, strips });
+  const dates = calendarOf(spec);
+  const facts: WorkroomParts = {
+    skirt: bench.skirt,
+    waist: waist.facts,
+    closure: closure.facts,
+    hems: hems.facts,
+    strips,
+    edging: edging.facts,
+    petticoat: petticoat.facts,
+    footprint: trainFootprint(drafts.gown, bench.skirt, spec.godets),
+    bustle: bustle.facts,
+    pricing: priced.facts,
+    calendar: dates.facts,
+  };
+  const found = [waist, closure, hems, edging, petticoat, bustle, priced, dates];
+  return { bench, facts, findings: found.flatMap((part) => part.findings) };
+}
+
+function calendarOf(spec: Spec): Found<readonly CalendarEntry[] | undefined> {
+  const event = spec.dates?.event;
+  const before = spec.dates?.before ?? {};
+  const known = Object.keys(USUAL_DAYS_BEFORE).join(', ');
+  const findings: Diagnostic[] = Object.keys(before)
+    .filter((name) => !isMilestone(name))
+    .map((name) => problems.unknownMilestone(placeOf(spec, 'dates', 'before', name), name, known));
+  if (event === undefined) return { facts: undefined, findings };
+  const entries = calendar(event, before);
+  const clashes = clashesIn(entries).map(({ earlier, later }) =>
+    problems.calendarClash(placeOf(spec, 'dates', 'before'), earlier, later),
+  );
+  return { facts: entries, findings: [...findings, ...clashes] };
+}

@@ -1,0 +1,66 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { type LayerSpec, placeOf } from '../gown-file/spec.ts';
+import type { BoughtCloth } from '../lay/plan/lay-facts.ts';
+import type { EdgingFacts } from '../making/edging/edging-facts.ts';
+import type { Bench, Found } from '../making/findings.ts';
+import * as problems from '../making/problems.ts';
+import { type MakingRecord, recordOf } from '../making/record.ts';
+import type { Skirt } from '../making/skirt.ts';
+import type { StripFacts } from '../making/supplies/strip-facts.ts';
+import { decimalText } from './fraction.ts';
+import { type HoursInAll, hoursByTask } from './labour-hours.ts';
+import { type PricedMaterials, pricedMaterials } from './priced-materials.ts';
+import { type Quote, quoteOf } from './quote.ts';
+
+/** What the gown costs, as far as the spec's prices and hours go. */
+export interface Pricing {
+  readonly materials: PricedMaterials;
+  readonly hours: HoursInAll | undefined;
+  /** Whether the quote has work in it. */
+  readonly workCharged: boolean;
+  /** Undefined where the spec has no price at all. */
+  readonly quote: Quote | undefined;
+  readonly record: MakingRecord | undefined;
+}
+
+export function pricing(
+  { spec, skirt }: Bench,
+  parts: {
+    readonly layers: readonly LayerSpec[];
+    readonly bought: readonly BoughtCloth[];
+    readonly edging: EdgingFacts | undefined;
+    readonly strips: readonly StripFacts[];
+  },
+): Found<Pricing> {
+  const materials = pricedMaterials(spec, parts.layers, parts.bought, parts.edging, parts.strips);
+  const { labour } = spec;
+  const hours = labour === undefined ? undefined : hoursByTask(labour, sewnLengths(skirt, parts.edging));
+  const charged = labour?.rate !== undefined && hours !== undefined && hours.tasks.length > 0;
+  const quote =
+    materials.priced.length === 0 && !charged
+      ? undefined
+      : quoteOf(materials.priced, hours, labour, spec.currency);
+  const findings: Diagnostic[] =
+    hours?.over === true
+      ? [
+          problems.hoursOverTotal(
+            placeOf(spec, 'labour', 'hours'),
+            decimalText(hours.inAll, 2),
+            labour?.hours ?? '',
+          ),
+        ]
+      : [];
+  const record = recordOf(spec, { quote, priced: materials.priced, hours, bought: parts.bought });
+  return { facts: { materials, hours, workCharged: charged, quote, record }, findings };
+}
+
+/** All rows of the whole gown once, mm: what hours per metre are multiplied by. */
+function sewnLengths(skirt: Skirt, edging: EdgingFacts | undefined) {
+  const seams = skirt.layers.flatMap((layer) => layer.seams.map((seam) => seam.copies * seam.length));
+  return {
+    seams: seams.reduce((sum, length) => sum + length, 0),
+    waist: skirt.waist,
+    hems: skirt.layers.reduce((sum, layer) => sum + layer.hem, 0),
+    edging: (edging?.hems ?? []).reduce((sum, hem) => sum + hem.length, 0),
+  };
+}

@@ -1,0 +1,166 @@
+import type { Block } from '../page/page-blocks.ts';
+import { type FlowedPages, flowPages } from '../page/page-flow.ts';
+import { isForAChild } from './for-a-child.ts';
+import { frontAndBack } from './gown-drawing.ts';
+import { drawingCaption, gownLine } from './job-sheet.ts';
+import type { PaperInput } from './paper-input.ts';
+
+/** The client's pages: the drawing to approve, the quote where there are prices, the card, what a wearer must know. */
+export function clientPages(input: PaperInput): FlowedPages {
+  const { spec, words, paper } = input;
+  return flowPages(
+    [...approvalBlocks(input), ...quoteBlocks(input), ...cardBlocks(input), ...knowBlocks(input)],
+    {
+      paper,
+      headerLeft: gownLine(input),
+      headerRight: words.client.title,
+      footerLeft: `format ${spec.format} · ${input.content}`,
+    },
+  );
+}
+
+function approvalBlocks(input: PaperInput): Block[] {
+  const { words, spec, silhouette, paper } = input;
+  const { client: text } = words;
+  return [
+    { kind: 'heading', level: 1, text: spec.gown },
+    { kind: 'heading', level: 2, text: text.approve },
+    { kind: 'paragraph', text: text.approveText },
+    {
+      kind: 'figure',
+      drawing: frontAndBack(silhouette, { ...words.views, number: words.number }, paper.width - 30, 105),
+      caption: drawingCaption(input),
+    },
+    { kind: 'table', heads: text.decides, shares: [3, 4], rows: decidingRows(input) },
+    { kind: 'fields', fields: text.approved, columns: 2 },
+  ];
+}
+
+function decidingRows({ words, workroom, spec }: PaperInput): string[][] {
+  const { client: text, length, closureRows } = words;
+  const { skirt, closure } = workroom;
+  const back = skirt.stations.find((station) => station.name === 'centre-back');
+  const front = skirt.stations[0];
+  const onFloor = back?.floor === undefined ? spec.train?.onFloor : back.finished - back.floor.length;
+  return [
+    [text.waist, length(skirt.waist)],
+    ...(front === undefined ? [] : [[text.frontLength, length(front.finished)]]),
+    ...(back === undefined ? [] : [[text.backLength, length(back.finished)]]),
+    ...(onFloor === undefined || onFloor <= 0 ? [] : [[text.train, length(onFloor)]]),
+    ...(skirt.offFloor === undefined ? [] : [[text.offFloor, length(skirt.offFloor)]]),
+    [text.hem, length(skirt.hem)],
+    ...(closure === undefined
+      ? []
+      : [[text.opening, text.openingWords(closureRows.kind[closure.kind], closure.at, closure.side)]]),
+    [
+      text.layers,
+      words.list(
+        spec.layers.map((layer) =>
+          layer.name === layer.cloth ? layer.name : `${layer.name} (${layer.cloth})`,
+        ),
+      ),
+    ],
+  ];
+}
+
+/** What the client pays and when: never what the maker pays, nor what she adds. */
+function quoteBlocks({ words, workroom, spec }: PaperInput): Block[] {
+  const { quote, materials, workCharged } = workroom.pricing;
+  if (quote === undefined) return [];
+  const { client: text } = words;
+  const { fittingsIncluded: fittings, expires } = spec.labour ?? {};
+  const untaxed = quote.tax.minor === 0n;
+  const uncounted = [
+    ...materials.withoutPrice,
+    ...materials.withoutLength,
+    ...(workCharged ? [] : [words.costing.tasks.making!]),
+  ];
+  const price = [
+    ...(untaxed
+      ? []
+      : [
+          [text.net, words.money(quote.net)],
+          [text.tax(words.percentExact(quote.taxShare)), words.money(quote.tax)],
+        ]),
+    [uncounted.length === 0 ? text.total : text.totalSoFar, words.money(quote.total)],
+  ];
+  return [
+    { kind: 'page-break' },
+    { kind: 'heading', level: 2, text: text.quoteTitle },
+    { kind: 'paragraph', text: text.covers(spec.gown, fittings) },
+    {
+      kind: 'table',
+      heads: text.priceHeads,
+      align: ['start', 'end'],
+      rows: price,
+      boldRows: [price.length - 1],
+    },
+    ...(uncounted.length === 0
+      ? []
+      : [{ kind: 'paragraph', text: text.incomplete(uncounted), bold: true } as const]),
+    ...(quote.stages.length < 2
+      ? []
+      : [
+          {
+            kind: 'table',
+            heads: [text.stagesTitle, '', ''],
+            align: ['start', 'end', 'end'],
+            rows: quote.stages.map((stage) => [
+              text.stages[stage.name] ?? stage.name,
+              words.percentExact(stage.share),
+              words.money(stage.amount),
+            ]),
+          } as const,
+        ]),
+    ...(expires === undefined
+      ? []
+      : [{ kind: 'paragraph', text: text.expires(words.date(expires)) } as const]),
+    { kind: 'heading', level: 3, text: text.changesTitle },
+    ...text.changes(fittings).map((change): Block => ({ kind: 'item', text: change })),
+    { kind: 'paragraph', text: text.changesText },
+  ];
+}
+
+function cardBlocks({ words, workroom, spec }: PaperInput): Block[] {
+  const { client: text } = words;
+  const { bustle } = workroom;
+  const cloths = [...new Set(spec.layers.map((layer) => layer.cloth))];
+  return [
+    { kind: 'page-break' },
+    { kind: 'heading', level: 2, text: text.cardTitle },
+    ...text.care.map((line): Block => ({ kind: 'item', text: line })),
+    { kind: 'fields', fields: cloths.map((cloth) => text.careLabel(cloth)) },
+    ...(bustle === undefined || bustle.number === 0
+      ? []
+      : [
+          { kind: 'heading', level: 3, text: text.bustleTitle } as const,
+          ...text
+            .bustleSteps(bustle.kind === 'over', bustle.number)
+            .map((step, i): Block => ({ kind: 'item', number: String(i + 1), text: step })),
+        ]),
+  ];
+}
+
+/** Only what this gown calls for. */
+function knowBlocks({ words, workroom, spec }: PaperInput): Block[] {
+  const { client: text, wearer } = words;
+  const { weight, closure, bustle } = workroom;
+  const long = spec.train !== undefined || (workroom.skirt.offFloor ?? 0) < LONG_HEM;
+  const cautions = [
+    ...(long ? [wearer.stairs] : []),
+    ...(bustle === undefined ? [] : [wearer.dancing]),
+    wearer.flame,
+    ...(weight.inAll === undefined ? [] : [wearer.weight(words.weight(weight.inAll))]),
+    ...(closure === undefined && bustle?.kind !== 'over' ? [] : [wearer.hooks]),
+    ...(closure?.kind === 'lacing' ? [wearer.lacing] : []),
+    ...(isForAChild(spec.notes) ? [wearer.child] : []),
+    wearer.data,
+  ];
+  return [
+    { kind: 'heading', level: 2, text: text.know },
+    ...cautions.map((caution): Block => ({ kind: 'caution', lead: text.remember, text: caution })),
+  ];
+}
+
+/** A hem nearer to the floor than this is one to lift on stairs, mm. */
+const LONG_HEM = 150;

@@ -1,0 +1,129 @@
+import type { QuoteLine } from '../../money/quote.ts';
+import type { Block } from '../page/page-blocks.ts';
+import type { PaperInput } from './paper-input.ts';
+
+type Words = PaperInput['words'];
+
+/** The maker's reckoning and what it came to, on a page of its own. */
+export function costingBlocks(input: PaperInput): Block[] {
+  const { words, workroom } = input;
+  const { quote } = workroom.pricing;
+  if (quote === undefined) return [];
+  const { costing: text } = words;
+  const totals: [string, string][] = [
+    [text.materials, words.amount(quote.materials)],
+    [text.labour, words.amount(quote.labour)],
+    [text.overhead(words.percentExact(quote.overheadShare)), words.amount(quote.overhead)],
+    [text.cost, words.amount(quote.cost)],
+    [text.margin(words.percentExact(quote.marginShare)), words.amount(quote.margin)],
+    ...(quote.rounding.minor === 0n
+      ? []
+      : [[text.rounding, words.amount(quote.rounding)] as [string, string]]),
+    [text.net, words.amount(quote.net)],
+    [text.tax(words.percentExact(quote.taxShare)), words.amount(quote.tax)],
+    [text.total, words.money(quote.total)],
+  ];
+  const rows = [
+    ...quote.lines.map((line) => [
+      lineName(line, words),
+      quantity(line, words),
+      priceOf(line, words, quote.currency),
+      words.amount(line.amount),
+    ]),
+    ...totals.map(([name, amount]) => [name, '', '', amount]),
+  ];
+  return [
+    { kind: 'page-break' },
+    { kind: 'heading', level: 2, text: text.title },
+    { kind: 'paragraph', text: text.private, bold: true },
+    {
+      kind: 'table',
+      heads: text.heads,
+      align: ['start', 'end', 'end', 'end'],
+      rows,
+      boldRows: [rows.length - 1],
+    },
+    { kind: 'paragraph', text: text.spare },
+    ...recordBlocks(input),
+  ];
+}
+
+function lineName(line: QuoteLine, words: Words): string {
+  if (line.kind === 'labour') return words.costing.tasks[line.name] ?? line.name;
+  if (line.strip === undefined) return line.name;
+  return `${words.stripName(line.strip.kind)}, ${line.strip.layer}’s ${words.edge(line.strip.along)}`;
+}
+
+function quantity(line: QuoteLine, words: Words): string {
+  if (line.hours !== undefined) return words.costing.hours(words.hours(line.hours));
+  if (line.length !== undefined) return words.lengthPriced(line.length, line.pricedPer ?? 1000);
+  return String(line.count ?? 1);
+}
+
+function priceOf(line: QuoteLine, words: Words, currency: string | undefined): string {
+  const { costing: text } = words;
+  const price = words.price(line.price, currency);
+  if (line.kind === 'labour') return text.perHour(price);
+  if (line.length === undefined) return text.each(price);
+  return line.pricedPer === 914.4 ? text.perYard(price) : text.perMetre(price);
+}
+
+/** Planned against actual, where anything is kept. */
+function recordBlocks({ words, workroom }: PaperInput): Block[] {
+  const { record: text } = words;
+  const { record } = workroom.pricing;
+  if (record === undefined)
+    return [
+      { kind: 'heading', level: 2, text: text.title },
+      { kind: 'paragraph', text: text.empty },
+      { kind: 'lines', count: 6 },
+    ];
+  const rows: string[][] = [];
+  const { planned, actual } = record.hours;
+  if (actual !== undefined) {
+    rows.push([
+      text.hours,
+      planned === undefined ? '' : words.hours(planned),
+      words.hours(actual),
+      planned === undefined ? '' : words.hours(words.minus(actual, planned)),
+    ]);
+  }
+  for (const { cloth, bought, used } of record.cloths) {
+    const cells =
+      bought === undefined
+        ? ['', words.metres(used), '']
+        : [words.metres(bought), words.metres(used), words.metres(used - bought)];
+    rows.push([text.cloth(cloth), ...cells]);
+  }
+  if (record.spent.actual !== undefined) {
+    const { planned: meant, actual: spent } = record.spent;
+    rows.push([
+      text.spent,
+      meant === undefined ? '' : words.amount(meant),
+      words.amount(spent),
+      meant === undefined ? '' : words.amount(words.less(spent, meant)),
+    ]);
+  }
+  return [
+    { kind: 'heading', level: 2, text: text.title },
+    ...(rows.length === 0
+      ? []
+      : [{ kind: 'table', heads: text.heads, align: ['start', 'end', 'end', 'end'], rows } as const]),
+    ...balanceBlocks(record, words),
+  ];
+}
+
+function balanceBlocks(
+  record: NonNullable<PaperInput['workroom']['pricing']['record']>,
+  words: Words,
+): Block[] {
+  const { record: text } = words;
+  const rows: string[][] = [];
+  if (record.revised !== undefined) rows.push([text.revised, words.money(record.revised.total)]);
+  if (record.paid !== undefined) rows.push([text.paid, words.money(record.paid)]);
+  if (record.balance !== undefined) rows.push([text.balance, words.money(record.balance)]);
+  if (record.revised !== undefined && record.paid !== undefined) {
+    rows.push([text.balanceRevised, words.money(words.less(record.revised.total, record.paid))]);
+  }
+  return rows.length === 0 ? [] : [{ kind: 'table', heads: ['', ''], align: ['start', 'end'], rows }];
+}

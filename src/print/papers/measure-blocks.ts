@@ -1,0 +1,98 @@
+import type { Block } from '../page/page-blocks.ts';
+import { footprintDrawing } from './footprint-drawing.ts';
+import { sideAndAbove } from './gown-drawing.ts';
+import type { PaperInput } from './paper-input.ts';
+
+/** Stations, gores, and how the train stands. */
+export function measureBlocks(input: PaperInput): Block[] {
+  const { words, workroom, silhouette, spec, paper } = input;
+  const { jobSheet: text } = words;
+  const { skirt } = workroom;
+  const train =
+    spec.train === undefined
+      ? undefined
+      : sideAndAbove(silhouette, { ...words.views, number: words.number }, paper.width - 30, 75);
+  return [
+    { kind: 'heading', level: 2, text: text.measures },
+    stationTable(input),
+    goreTable(input),
+    {
+      kind: 'paragraph',
+      text: `${text.waistLine(words.length(skirt.waist), words.length(spec.bodice.waistSeam))} ${text.hemLine(words.length(skirt.hem))}`,
+    },
+    ...(train === undefined ? [] : [{ kind: 'figure', drawing: train, caption: text.trainFigure } as const]),
+    ...footprintBlock(input),
+  ];
+}
+
+/** What lies on the floor behind her, and how much room it takes. */
+function footprintBlock({ words, workroom, paper }: PaperInput): Block[] {
+  const { footprint } = workroom;
+  if (footprint === undefined) return [];
+  const { jobSheet: text, length } = words;
+  const drawing = footprintDrawing(footprint, { length, skirt: text.skirtOnFloor }, paper.width - 30, 80);
+  return [
+    {
+      kind: 'figure',
+      drawing,
+      caption: text.footprint(length(footprint.length), length(footprint.width)),
+    },
+  ];
+}
+
+function stationTable({ words, workroom }: PaperInput): Block {
+  const { jobSheet: text, number } = words;
+  return {
+    kind: 'table',
+    caption: text.lengthsCaption,
+    heads: text.stationHeads,
+    align: ['start', 'end', 'end', 'end', 'end'],
+    rows: workroom.skirt.stations.map(({ name, side, drop, finished, floor }) => {
+      const onFloor = floor === undefined ? undefined : finished - floor.length;
+      const toFloor =
+        floor === undefined ? '' : floor.estimated ? text.about(number(floor.length)) : number(floor.length);
+      return [
+        words.closureRows.side(name, side),
+        number(drop),
+        number(finished),
+        toFloor,
+        onFloor === undefined || onFloor <= 0 ? '' : number(onFloor),
+      ];
+    }),
+  };
+}
+
+function goreTable({ words, measures, spec, cutPieces }: PaperInput): Block {
+  const { jobSheet: text, number } = words;
+  return {
+    kind: 'table',
+    caption: text.goresCaption,
+    heads: text.goreHeads,
+    align: ['start', 'start', 'end', 'end', 'end', 'end'],
+    rows: measures.gores.flatMap((gore) => {
+      const own = cutPieces.filter((piece) => piece.gore === gore.name).map(({ piece }) => piece);
+      // Of a gown whose sides differ in some gores only, the others are told once.
+      if (gore.side === 'right' && own.some(({ cut }) => cut === 'pair' || cut === 'on-fold')) return [];
+      const onFold = spec.gores.find((own) => own.name === gore.name)?.onFold === true;
+      const panel = spec.bodice.panels[gore.name];
+      const piece = own.find(({ side }) => side === gore.side) ?? own[0];
+      const cells = [
+        // A middle whose halves differ is cut whole: its halves are told by her side.
+        onFold ? words.closureRows.side(text.onFold(gore.name), piece?.middle && gore.side) : gore.name,
+        piece === undefined ? '' : howCut(piece, words),
+        number(gore.top),
+        panel === undefined ? '' : number(onFold ? panel / 2 : panel),
+        number(gore.hem),
+        `${((gore.flare * 180) / Math.PI).toFixed(1)}°`,
+      ];
+      return [cells];
+    }),
+  };
+}
+
+/** How many and how: on the fold, as a mirrored pair, single. */
+export function howCut(piece: PaperInput['cutPieces'][number]['piece'], words: PaperInput['words']): string {
+  const { jobSheet: text } = words;
+  if (piece.cut === 'on-fold') return text.cutOnFold;
+  return piece.cut === 'pair' ? text.cutPair : text.cutSingle(piece.side, piece.copies ?? 1);
+}

@@ -1,0 +1,35 @@
+import type { ChalkTable } from '../../chalk/chalk.ts';
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import type { CutPiece } from '../../draft/piece.ts';
+import type { Spec } from '../../gown-file/spec.ts';
+import type { Silhouette } from '../../making/train/silhouette.ts';
+import type { Workroom } from '../../making/workroom.ts';
+import type { GownMeasures } from '../../truing/measure-gown.ts';
+import type { Words } from '../../words/english.ts';
+import type { Drawing } from '../drawing.ts';
+
+/** A layer's lay as it is shown in the job sheet. */
+export interface LayFigure {
+  readonly layer: string;
+  /** Undefined where nothing could be laid. */
+  readonly drawing?: Drawing;
+  /** Width, length, what to buy, how it is folded: one line or more. */
+  readonly caption: string;
+}
+
+/** All that the papers are made from: products of the stages and the words of one language. */
+export interface PaperInput {
+  readonly spec: Spec;
+  /** Names what the spec says; printed at every page's foot. */
+  readonly content: string;
+  readonly measures: GownMeasures;
+  readonly cutPieces: readonly CutPiece[];
+  readonly workroom: Workroom;
+  readonly silhouette: Silhouette;
+  readonly chalk: readonly ChalkTable[];
+  readonly lays: readonly LayFigure[];
+  readonly diagnostics: readonly Diagnostic[];
+  readonly words: Words;
+  /** mm. */
+  readonly paper: { readonly width: number; readonly height: number };
+}

@@ -1,0 +1,140 @@
+import type { Block } from '../page/page-blocks.ts';
+import type { PaperInput } from './paper-input.ts';
+
+/** Hems, strips, edging, petticoat and bustle. */
+export function trimBlocks(input: PaperInput): Block[] {
+  const { words, workroom } = input;
+  const { jobSheet: text } = words;
+  return [
+    { kind: 'heading', level: 2, text: text.hems },
+    hemTable(input),
+    ...(workroom.strips.length === 0 ? [] : [stripTable(input)]),
+    ...edgingBlocks(input),
+    ...walkingBlocks(input),
+    ...bustleBlocks(input),
+  ];
+}
+
+function hemTable({ words, workroom }: PaperInput): Block {
+  const { jobSheet: text, length, number } = words;
+  return {
+    kind: 'table',
+    heads: text.hemHeads,
+    align: ['start', 'start', 'end', 'end', 'start'],
+    rows: workroom.hems.map((hem) => [
+      hem.layer,
+      words.finishes[hem.finish],
+      number(hem.length),
+      number(hem.allowance),
+      [
+        hem.shorter > 0 ? text.shorter(length(hem.shorter)) : '',
+        hem.surplus === undefined
+          ? ''
+          : text.toEase(length(hem.surplus.toEase), words.percent(hem.surplus.share)),
+        hem.partner === undefined ? '' : text.baggedTo(hem.partner),
+      ]
+        .filter((part) => part !== '')
+        .join('; '),
+    ]),
+  };
+}
+
+function stripTable({ words, workroom }: PaperInput): Block {
+  const { jobSheet: text, number, length } = words;
+  return {
+    kind: 'table',
+    heads: text.stripHeads,
+    align: ['start', 'start', 'end', 'end', 'end'],
+    rows: workroom.strips.map((strip) => [
+      strip.width === undefined
+        ? words.stripName(strip.kind)
+        : `${words.stripName(strip.kind)}, ${length(strip.width)}`,
+      `${strip.layer}, ${words.edge(strip.along)}`,
+      number(strip.length.length),
+      number(strip.buy),
+      strip.length.drawnIn === undefined || strip.length.drawnIn === 0 ? '' : number(strip.length.drawnIn),
+    ]),
+  };
+}
+
+function edgingBlocks({ words, workroom }: PaperInput): Block[] {
+  const { edging } = workroom;
+  if (edging === undefined) return [];
+  const { edgingRows: text, length } = words;
+  const rows: string[][] = [];
+  for (const { layer, length: round, plan } of edging.hems) {
+    rows.push([text.round(layer), length(round)]);
+    if (plan === undefined) continue;
+    rows.push([text.repeats, text.repeatsText(plan.repeats, length(edging.repeat!), length(plan.length))]);
+    rows.push([text.ease, text.easeWords(length(plan.ease), length(plan.easePerRepeat))]);
+    if (plan.innerSurplus !== undefined && plan.overlapPerMotif !== undefined) {
+      rows.push([text.inner, text.innerWords(length(plan.innerSurplus), length(plan.overlapPerMotif))]);
+    }
+  }
+  rows.push([text.start, words.station(edging.start)]);
+  if (edging.repeat !== undefined) rows.push([text.buy, text.buyText(length(edging.buy))]);
+  if (edging.own?.supply !== undefined && edging.own.bought !== undefined) {
+    const { supply, cloth, bought } = edging.own;
+    rows.push([text.supply, text.supplyText(length(supply), cloth, length(bought))]);
+  }
+  if (edging.scallops !== undefined) {
+    rows.push([
+      text.scallops,
+      text.scallopsText(length(edging.scallops.lowPoints), length(edging.scallops.highPoints)),
+    ]);
+  }
+  return [
+    { kind: 'heading', level: 3, text: text.title(edging.name) },
+    { kind: 'table', heads: ['', ''], rows, shares: [2, 5] },
+  ];
+}
+
+function walkingBlocks({ words, workroom }: PaperInput): Block[] {
+  const { petticoat } = workroom;
+  if (petticoat === undefined) return [];
+  const { walkingRows: text, length } = words;
+  const rows: string[][] = [];
+  if (petticoat.offFloor !== undefined)
+    rows.push([text.offFloor, text.offFloorText(length(petticoat.offFloor))]);
+  const { hoop } = petticoat;
+  if (hoop !== undefined) {
+    rows.push([text.hoop, text.hoopText(length(hoop.round), length(hoop.offFloor))]);
+    if (hoop.sweep !== undefined) {
+      rows.push([text.sweep, text.sweepText(length(hoop.sweep.sweep), hoop.sweep.ratio.toFixed(2))]);
+    }
+    rows.push([text.least, text.leastText(length(hoop.least), hoop.withTrain)]);
+    if (hoop.slant !== undefined && hoop.height !== undefined) {
+      rows.push([text.slant, text.slantText(length(hoop.slant), length(hoop.height))]);
+    }
+  }
+  if (rows.length === 0) return [];
+  return [
+    { kind: 'heading', level: 2, text: words.jobSheet.walking },
+    { kind: 'table', heads: ['', ''], rows, shares: [2, 5] },
+  ];
+}
+
+function bustleBlocks({ words, workroom }: PaperInput): Block[] {
+  const { bustle } = workroom;
+  if (bustle === undefined || bustle.points.length === 0) return [];
+  const { jobSheet: text, number, length } = words;
+  return [
+    { kind: 'heading', level: 2, text: text.bustle },
+    {
+      kind: 'paragraph',
+      text: text.bustleLine(bustle.kind === 'over', bustle.number, length(bustle.clearance)),
+    },
+    {
+      kind: 'table',
+      caption: text.bustleCaption,
+      heads: text.bustleHeads,
+      align: ['start', 'end', 'end', 'end', 'end', 'end', 'end'],
+      rows: bustle.points.map((point) => [
+        words.station(point.seam),
+        String(point.copies),
+        ...[point.anchor, point.pickUp, point.lift, point.loopBottom, point.aboveHem].map(number),
+      ]),
+    },
+    ...(bustle.advised ? [{ kind: 'paragraph', text: text.bustleAdvised } as const] : []),
+  ];
+}

@@ -1,0 +1,84 @@
+import { boundsOfCurves } from '../../geometry/bounds.ts';
+import type { Sheet, SheetPlan } from '../../sheets/sheet-plan.ts';
+import type { Drawing, GroupMark } from '../drawing.ts';
+import { drawPiece } from './piece-drawing.ts';
+import { type PieceLabels, pieceName } from './piece-text.ts';
+
+/** The pieces of a plan as drawn, and the whole pattern: `pattern.svg` and the sheets show the same marks. */
+export interface PatternDrawing {
+  /** Each piece apart, in the pattern's coordinates: what the sheets show parts of. */
+  readonly pieces: readonly Drawing[];
+  /** Every piece once, full size, lying where the sheets show it. */
+  readonly whole: Drawing;
+}
+
+export function patternDrawing(plan: SheetPlan, labels: PieceLabels): PatternDrawing {
+  const groups = plan.pieces.map(({ cutPiece, grain, liesOn }, index) => {
+    const sharers = plan.pieces.flatMap((other, own) => (other.liesOn === (liesOn ?? index) ? [own] : []));
+    const around = { grain, windows: windowsOf(plan, index) };
+    if (liesOn !== undefined)
+      return drawPiece(cutPiece, labels, { ...around, hemOnly: 1 + sharers.indexOf(index) });
+    return drawPiece(cutPiece, labels, {
+      ...around,
+      sharing: sharers.map((own) => plan.pieces[own]!.cutPiece),
+    });
+  });
+  const width = Math.max(1, ...plan.sheets.map((sheet) => sheet.x + sheet.width));
+  const height = Math.max(1, ...plan.sheets.map((sheet) => sheet.y + sheet.height));
+  return {
+    pieces: plan.pieces.map((_, index) => pieceDrawing(plan, index, groups[index]!)),
+    whole: { x: 0, y: 0, width, height, title: `${labels.gown}: pattern`, marks: groups },
+  };
+}
+
+/** A piece by name and layers, which tell the pieces of one gore apart. */
+export function laidPieceName(plan: SheetPlan, index: number): string {
+  const { cutPiece } = plan.pieces[index]!;
+  return `${pieceName(cutPiece)} (${cutPiece.layers.join(', ')})`;
+}
+
+/** The pieces with a line on a sheet; those that lie on one another as one, with all layers. */
+export function sheetPieceNames(plan: SheetPlan, sheet: Sheet): string[] {
+  const layers = new Map<number, string[]>();
+  for (const index of sheet.pieces) {
+    const { cutPiece, liesOn = index } = plan.pieces[index]!;
+    layers.set(liesOn, [...(layers.get(liesOn) ?? []), ...cutPiece.layers]);
+  }
+  return [...layers].map(
+    ([index, names]) => `${pieceName(plan.pieces[index]!.cutPiece)} (${names.join(', ')})`,
+  );
+}
+
+/** One piece as a drawing of its own, with what is drawn of it. */
+export function pieceDrawing(plan: SheetPlan, index: number, group: GroupMark): Drawing {
+  const box = boundsOfCurves(plan.pieces[index]!.cutPiece.cutEdges.flatMap((edge) => edge.curves));
+  return {
+    x: box.left - ROUND_ABOUT,
+    y: box.top - ROUND_ABOUT,
+    width: box.right - box.left + 2 * ROUND_ABOUT,
+    height: box.bottom - box.top + 2 * ROUND_ABOUT,
+    title: laidPieceName(plan, index),
+    marks: [group],
+  };
+}
+
+/** Lines have a width, and text that found no room may stand out a little, mm. */
+const ROUND_ABOUT = 20;
+
+/** The sheets with a line of the piece, less a rim where joins and their marks lie. */
+function windowsOf(
+  plan: SheetPlan,
+  index: number,
+): { x: number; y: number; width: number; height: number }[] {
+  return plan.sheets
+    .filter((sheet) => sheet.pieces.includes(index))
+    .map(({ x, y, width, height }) => ({
+      x: x + RIM,
+      y: y + RIM,
+      width: width - 2 * RIM,
+      height: height - 2 * RIM,
+    }));
+}
+
+/** mm. */
+const RIM = 7;

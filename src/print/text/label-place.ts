@@ -1,0 +1,149 @@
+import type { Line, Point } from '../../geometry/curve.ts';
+
+/** A free rectangle for text, mm. */
+export interface LabelBox {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** What a text needs. */
+export interface FittedText {
+  readonly leastWidth: number;
+  /** Less than this, mm², is too small in any shape. */
+  readonly area: number;
+  readonly heightIn: (width: number) => number;
+  /** What else must hold. */
+  readonly accepts?: (box: LabelBox) => boolean;
+}
+
+/** An area that text must stay within, so that no join of sheets runs through a word. */
+export type Window = LabelBox;
+
+/**
+ * Where text may stand on a piece: inside the outline given as points, clear of a line (the grain), and within one of
+ * the windows. Rows of `ROW` mm, each with the widest stretch that is free.
+ */
+export class LabelRoom {
+  private readonly top: number;
+  private readonly rows: readonly (readonly [number, number] | undefined)[];
+
+  constructor(
+    outline: readonly Point[],
+    private readonly grain: Line,
+    private readonly windows: readonly Window[],
+    /** Boxes taken by other text. */
+    private readonly taken: readonly LabelBox[] = [],
+  ) {
+    const levels = outline.map((point) => point.y);
+    this.top = Math.min(...levels);
+    const count = Math.ceil((Math.max(...levels) - this.top) / ROW);
+    this.rows = Array.from({ length: count }, (_, row) =>
+      widestStretch(outline, this.top + (row + 0.5) * ROW),
+    );
+  }
+
+  /** The first box, by distance from `near`, that is large enough for the text. */
+  boxFor(near: Point, text: FittedText): LabelBox | undefined {
+    const starts = this.windows.flatMap((window) => this.startsIn(window, near));
+    for (const start of starts.sort((a, b) => a.away - b.away)) {
+      const box = this.boxFrom(start, text);
+      if (box !== undefined && text.accepts?.(box) !== false) return box;
+    }
+    return undefined;
+  }
+
+  private startsIn(window: Window, near: Point): Start[] {
+    const first = Math.max(0, Math.ceil((window.y - this.top) / ROW));
+    const end = Math.min(this.rows.length, Math.floor((window.y + window.height - this.top) / ROW));
+    const starts: Start[] = [];
+    for (let row = first; row < end; row += STEP) {
+      const away = Math.hypot(window.x + window.width / 2 - near.x, this.top + row * ROW - near.y);
+      starts.push({ window, row, end, away, side: 'left' }, { window, row, end, away, side: 'right' });
+    }
+    return starts;
+  }
+
+  /** Grows a box downwards until the text fits, or it cannot. */
+  private boxFrom({ window, row: first, end, side }: Start, text: FittedText): LabelBox | undefined {
+    let left = window.x;
+    let right = window.x + window.width;
+    for (let row = first; row < end; row++) {
+      const free = this.freeIn(row, side, left, right);
+      if (free === undefined) return undefined;
+      [left, right] = free;
+      const width = right - left;
+      const height = (row + 1 - first) * ROW;
+      if (width < text.leastWidth) return undefined;
+      if (text.area > width * height) continue;
+      const needed = text.heightIn(width);
+      if (needed <= height) return { x: left, y: this.top + first * ROW, width, height: needed };
+    }
+    return undefined;
+  }
+
+  private freeIn(
+    row: number,
+    side: 'left' | 'right',
+    left: number,
+    right: number,
+  ): [number, number] | undefined {
+    const stretch = this.rows[row];
+    if (stretch === undefined) return undefined;
+    let from = Math.max(left, stretch[0] + CLEAR);
+    let to = Math.min(right, stretch[1] - CLEAR);
+    const y = this.top + row * ROW;
+    if (this.grainCrosses(y)) {
+      const { from: a, to: b } = this.grain;
+      if (side === 'left') to = Math.min(to, Math.min(a.x, b.x) - CLEAR);
+      else from = Math.max(from, Math.max(a.x, b.x) + CLEAR);
+    }
+    for (const box of this.taken) {
+      if (y + ROW <= box.y || y >= box.y + box.height) continue;
+      if (box.x + box.width / 2 > (from + to) / 2) to = Math.min(to, box.x - CLEAR);
+      else from = Math.max(from, box.x + box.width + CLEAR);
+    }
+    return from < to ? [from, to] : undefined;
+  }
+
+  private grainCrosses(y: number): boolean {
+    const { from, to } = this.grain;
+    return Math.min(from.y, to.y) - CLEAR < y + ROW && Math.max(from.y, to.y) + CLEAR > y;
+  }
+}
+
+/** A place to try: from a row of a window down, left or right of the grain. */
+interface Start {
+  readonly window: Window;
+  readonly row: number;
+  readonly end: number;
+  readonly side: 'left' | 'right';
+  /** From where the text should be, mm. */
+  readonly away: number;
+}
+
+/** mm. Rows lower than this find little more room. */
+const ROW = 2;
+
+/** Boxes are tried from every so many rows. */
+const STEP = 3;
+
+/** Clear of lines, mm. */
+const CLEAR = 3;
+
+/** The widest stretch of a level line that lies inside an outline. */
+function widestStretch(outline: readonly Point[], y: number): readonly [number, number] | undefined {
+  const crossings: number[] = [];
+  for (const [index, from] of outline.entries()) {
+    const to = outline[(index + 1) % outline.length]!;
+    if (from.y > y !== to.y > y) crossings.push(from.x + ((y - from.y) / (to.y - from.y)) * (to.x - from.x));
+  }
+  crossings.sort((a, b) => a - b);
+  let widest: readonly [number, number] | undefined;
+  for (let index = 0; index + 1 < crossings.length; index += 2) {
+    const stretch = [crossings[index]!, crossings[index + 1]!] as const;
+    if (widest === undefined || stretch[1] - stretch[0] > widest[1] - widest[0]) widest = stretch;
+  }
+  return widest;
+}

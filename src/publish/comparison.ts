@@ -1,0 +1,119 @@
+import { type Comparison, compare } from '../compare/compare.ts';
+import type { GownVersion } from '../compare/gown-version.ts';
+import type { PieceChange } from '../compare/piece-change.ts';
+import { pieceWords } from '../compare/piece-words.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { CutPiece } from '../draft/piece.ts';
+import type { Curve } from '../geometry/curve.ts';
+import { endOf } from '../geometry/evaluate.ts';
+import { reversedRun } from '../geometry/split.ts';
+import { reflected, translated } from '../geometry/transform.ts';
+import type { LayPlan } from '../lay/plan/lay-plan.ts';
+import { workroom } from '../making/workroom.ts';
+import type { DraftedGown } from '../pipeline.ts';
+import { type Overlay, overlayDrawing } from '../print/pattern/overlay-drawing.ts';
+import { writeSvg } from '../print/svg/write-svg.ts';
+import { layCost } from '../report/lay-report.ts';
+import { paperOf } from './pattern-files.ts';
+import { sheetsSince } from './sheets-since.ts';
+
+/** A gown that was read under a name and drafted. */
+export interface NamedGown {
+  readonly name: string;
+  readonly gown: DraftedGown;
+  readonly diagnostics: readonly Diagnostic[];
+  /** Absent where the cloth was not planned: nothing is said of what to buy then. */
+  readonly lays?: readonly LayPlan[];
+}
+
+/** Two gowns, their lays where they were planned, and the new one's sheets against the old one's. */
+export function compareGowns(
+  old: NamedGown,
+  now: NamedGown,
+  cutFrom: ReadonlyMap<string, NamedGown> = new Map(),
+): Comparison {
+  const { again, gone, count } = sheetsSince(old.gown, now.gown, paperOf(now.gown));
+  const known = new Map([...new Set(cutFrom.values())].map((version) => [version, versionOf(version)]));
+  return compare(versionOf(old), versionOf(now), {
+    sheets: { again, gone, count },
+    cutFrom: new Map([...cutFrom].map(([layer, version]) => [layer, known.get(version)!])),
+  });
+}
+
+function versionOf({ name, gown, diagnostics, lays = [] }: NamedGown): GownVersion {
+  const price = workroom(gown, lays).facts.pricing.quote?.total;
+  return {
+    name,
+    spec: gown.written,
+    content: gown.content,
+    pieces: gown.cut.pieces,
+    layers: gown.layers,
+    lays: lays.map(({ layer, cloth, length, buy }) => {
+      const cost = layCost(gown.spec, cloth, buy);
+      return { layer, cloth, length, buy, ...(cost === undefined ? {} : { cost }) };
+    }),
+    ...(price === undefined ? {} : { price }),
+    findings: diagnostics,
+  };
+}
+
+/** Every piece that changes, old and new laid over each other; pieces alike in several layers are drawn once. */
+export function comparisonSvg({ pieces, old, now }: Comparison): string {
+  const changed = pieces.changes.filter(({ verdict, marks }) => verdict !== 'same' || marks.length > 0);
+  const alike = new Map<string, { change: PieceChange; layers: string[] }>();
+  for (const change of changed) {
+    const key = JSON.stringify([
+      change.gore,
+      change.side,
+      change.verdict,
+      change.piece.layers,
+      change.was?.layers,
+    ]);
+    const known = alike.get(key);
+    if (known === undefined) alike.set(key, { change, layers: [change.layer] });
+    else known.layers.push(change.layer);
+  }
+  const overlays = [...alike.values()].map(({ change, layers }) => overlayOf(change, layers, now.spec.units));
+  const title = `${now.spec.gown}: ${old.name} and ${now.name}${overlays.length === 0 ? ': no piece changes' : ''}`;
+  return writeSvg(overlayDrawing(title, overlays));
+}
+
+function overlayOf(
+  change: PieceChange,
+  layers: readonly string[],
+  units: GownVersion['spec']['units'],
+): Overlay {
+  const { gore, side, verdict, shift, was, piece } = change;
+  const back = { x: shift.x, y: shift.y };
+  const now = linesOf(piece);
+  const moved = (runs: readonly (readonly Curve[])[]) =>
+    runs.map((run) => run.map((curve) => translated(curve, back)));
+  return {
+    gore,
+    layers,
+    verdict,
+    title: `${side === undefined ? gore : `${gore} ${side}`} (${layers.join(', ')}): ${verdict}`,
+    words: pieceWords(change, units),
+    old: was === undefined ? { cut: [], sew: [] } : linesOf(was, piece.piece.middle !== undefined),
+    now: { cut: moved(now.cut), sew: moved(now.sew) },
+  };
+}
+
+interface Lines {
+  readonly cut: Overlay['old']['cut'];
+  readonly sew: Overlay['old']['sew'];
+}
+
+/** @param opened both halves of a piece that was cut on the fold, for a new one that is drawn whole */
+function linesOf({ cutEdges, piece }: CutPiece, opened = false): Lines {
+  const seams = piece.edges.filter(({ name }) => !opened || name !== 'fold').map(({ curves }) => curves);
+  const fold = cutEdges.findIndex(({ name }) => name === 'fold');
+  if (!opened || fold < 0) return { cut: [cutEdges.flatMap(({ curves }) => curves)], sew: seams };
+  // Round the half from one end of the fold to the other, and back round its mirror image.
+  const half = [1, 2, 3].flatMap((step) => cutEdges[(fold + step) % cutEdges.length]!.curves);
+  const about = endOf(half[half.length - 1]!);
+  const mirrored = (run: readonly Curve[]) => reversedRun(run.map((curve) => reflected(curve, about, DOWN)));
+  return { cut: [[...half, ...mirrored(half)]], sew: [...seams, ...seams.map(mirrored)] };
+}
+
+const DOWN = { x: 0, y: 1 };

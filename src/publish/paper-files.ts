@@ -1,0 +1,93 @@
+import { chalkCsv } from '../chalk/chalk-csv.ts';
+import { chalkTables } from '../chalk/chalk-tables.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { silhouetteOf } from '../making/train/silhouette.ts';
+import type { Workroom } from '../making/workroom.ts';
+import type { DraftedGown } from '../pipeline.ts';
+import type { FlowedPages } from '../print/page/page-flow.ts';
+import { clientPages } from '../print/papers/client-pages.ts';
+import { jobSheet } from '../print/papers/job-sheet.ts';
+import type { LayFigure, PaperInput } from '../print/papers/paper-input.ts';
+import { type PdfFile, writePdf } from '../print/pdf/write-pdf.ts';
+import type { Paper } from '../sheets/paper.ts';
+import { english } from '../words/english.ts';
+
+export interface PaperOptions {
+  readonly paper: Paper;
+  /** Between the levels of the chalk tables, mm; 10 cm or 4 in when absent. */
+  readonly every?: number;
+  readonly font?: () => Uint8Array | Promise<Uint8Array>;
+}
+
+export interface PaperFiles {
+  readonly files: ReadonlyMap<string, string | Uint8Array>;
+  readonly missingGlyphs: readonly string[];
+}
+
+/** The workroom's papers, the client's pages and the chalk tables. */
+export async function paperFiles(
+  gown: DraftedGown,
+  workroom: Workroom,
+  lays: readonly LayFigure[],
+  diagnostics: readonly Diagnostic[],
+  options: PaperOptions,
+): Promise<PaperFiles> {
+  const input = paperInput(gown, workroom, lays, diagnostics, options);
+  const job = await written(input, 'job sheet', jobSheet(input), options);
+  const client = await written(input, 'for the client', clientPages(input), options);
+  return {
+    files: new Map<string, string | Uint8Array>([
+      [`job-sheet-${options.paper.name}.pdf`, job.bytes],
+      [`client-${options.paper.name}.pdf`, client.bytes],
+      ['chalk.csv', chalkCsv(input.chalk)],
+    ]),
+    missingGlyphs: [...new Set([...job.missingGlyphs, ...client.missingGlyphs])],
+  };
+}
+
+/** The client's pages alone. */
+export function clientFile(
+  gown: DraftedGown,
+  workroom: Workroom,
+  diagnostics: readonly Diagnostic[],
+  options: PaperOptions,
+): Promise<PdfFile> {
+  const input = paperInput(gown, workroom, [], diagnostics, options);
+  return written(input, 'for the client', clientPages(input), options);
+}
+
+function paperInput(
+  { spec, content, measures, cut, drafts }: DraftedGown,
+  workroom: Workroom,
+  lays: readonly LayFigure[],
+  diagnostics: readonly Diagnostic[],
+  { paper, every }: PaperOptions,
+): PaperInput {
+  return {
+    spec,
+    content,
+    measures,
+    cutPieces: cut.pieces,
+    workroom,
+    silhouette: silhouetteOf(drafts.gown, workroom.skirt, workroom.closure),
+    chalk: chalkTables(cut.pieces, spec.units, every),
+    lays,
+    diagnostics,
+    words: english(spec.units),
+    paper,
+  };
+}
+
+function written(
+  { spec, content }: PaperInput,
+  title: string,
+  { pages, bookmarks }: FlowedPages,
+  { font }: PaperOptions,
+): Promise<PdfFile> {
+  return writePdf(pages, {
+    title: `${spec.gown}: ${title}`,
+    subject: `spec format ${spec.format}, content ${content}`,
+    bookmarks,
+    ...(font === undefined ? {} : { font }),
+  });
+}

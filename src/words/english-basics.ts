@@ -1,0 +1,95 @@
+import type { Units } from '../gown-file/spec.ts';
+import type { StripFacts } from '../making/supplies/strip-facts.ts';
+import { decimalText, type Fraction } from '../money/fraction.ts';
+import { lengthNumber, lengthText } from './length-text.ts';
+
+/** The small words that every sentence is made with, bound to the spec's units. */
+export interface Basics {
+  readonly unit: string;
+  readonly length: (mm: number) => string;
+  /** Without its unit. */
+  readonly number: (mm: number) => string;
+  /** As fine as a chalk table is rounded. */
+  readonly chalkNumber: (mm: number) => string;
+  readonly percent: (share: number) => string;
+  readonly percentExact: (share: Fraction) => string;
+  readonly weight: (grams: number) => string;
+  readonly metres: (mm: number) => string;
+  /** Rounded up, for what is bought by the reel. */
+  readonly wholeMetres: (mm: number) => string;
+  /** A length that is paid for, in the unit that its price is for. */
+  readonly lengthPriced: (mm: number, pricedPer: number) => string;
+  readonly hours: (hours: Fraction) => string;
+  /** Small measures of the trade, as a maker with this tape says them. */
+  readonly usual: {
+    readonly swatch: string;
+    readonly pins: string;
+    readonly lap: string;
+    readonly roll: string;
+  };
+  readonly list: (names: readonly string[]) => string;
+  readonly station: (name: string) => string;
+  readonly seamsOf: (name: string, copies: number) => string;
+  readonly edge: (along: string) => string;
+  readonly stripName: (kind: StripFacts['kind']) => string;
+  /** `Saturday 12 June 2027`. */
+  readonly date: (iso: string, weekday?: number) => string;
+}
+
+const WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
+const STRIPS: Readonly<Record<StripFacts['kind'], string>> = {
+  horsehair: 'horsehair braid',
+  binding: 'binding',
+  'stay-tape': 'stay tape',
+};
+
+export function englishBasics(units: Units): Basics {
+  const station = (name: string): string => name.replace(/^centre-(front|back)$/, 'centre $1');
+  return {
+    unit: units,
+    length: (mm) => lengthText(mm, units),
+    number: (mm) => lengthNumber(mm, units),
+    chalkNumber: (mm) => lengthNumber(mm, units, 32),
+    percent: (share) => `${Number((share * 100).toFixed(1))} %`,
+    percentExact: (share) => `${trimmed(decimalText({ ...share, numerator: share.numerator * 100n }, 2))} %`,
+    weight: (grams) => (grams < 1000 ? `${Math.round(grams)} g` : `${(grams / 1000).toFixed(2)} kg`),
+    metres: (mm) => (units === 'in' ? `${(mm / 914.4).toFixed(2)} yd` : `${(mm / 1000).toFixed(2)} m`),
+    wholeMetres: (mm) => (units === 'in' ? `${Math.ceil(mm / 914.4)} yd` : `${Math.ceil(mm / 1000)} m`),
+    lengthPriced: (mm, pricedPer) =>
+      pricedPer === 914.4 ? `${trimmed((mm / 914.4).toFixed(3))} yd` : `${trimmed((mm / 1000).toFixed(3))} m`,
+    hours: (hours) => trimmed(decimalText(hours, 2)),
+    usual:
+      units === 'in'
+        ? { swatch: '8 in', pins: '3 in', lap: '1/2 in', roll: '1/8 in' }
+        : { swatch: '20 cm', pins: '7.5 cm', lap: '1.3 cm', roll: '2 to 3 mm' },
+    list: (names) =>
+      names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`,
+    station,
+    seamsOf: (name, copies) => (copies === 1 ? station(name) : `${station(name)} (${copies})`),
+    edge: (along) => (along === 'hem' || along === 'waist' ? along : `${station(along)} seam`),
+    stripName: (kind) => STRIPS[kind],
+    date: (iso, weekday) => {
+      const [year, month, day] = iso.split('-').map(Number) as [number, number, number];
+      const text = `${day} ${MONTHS[month - 1]} ${year}`;
+      return weekday === undefined ? text : `${WEEKDAYS[weekday]} ${text}`;
+    },
+  };
+}
+
+function trimmed(decimal: string): string {
+  return decimal.includes('.') ? decimal.replace(/\.?0+$/, '') : decimal;
+}

@@ -1,0 +1,32 @@
+import type { Units } from '../gown-file/spec.ts';
+import type { StepWork } from '../making/order/step.ts';
+import { threadRatio } from '../making/supplies/thread.ts';
+import { minus } from '../money/fraction.ts';
+import { amountText, exactAmountText, less, moneyText } from '../money/money.ts';
+import { englishBasics } from './english-basics.ts';
+import { STEP_CAUTIONS, WEARER_CAUTIONS } from './english-cautions.ts';
+import { englishPages } from './english-pages.ts';
+import { stepText } from './english-steps.ts';
+
+/**
+ * All text of the papers, bound to the units of one spec. Another language is another file that gives the same; the
+ * compiler tells what is missing.
+ */
+export function english(units: Units) {
+  const basics = englishBasics(units);
+  return {
+    ...basics,
+    ...englishPages(basics),
+    step: (work: StepWork) => stepText(work, basics),
+    stepCautions: STEP_CAUTIONS,
+    wearer: WEARER_CAUTIONS,
+    money: moneyText,
+    amount: amountText,
+    price: exactAmountText,
+    less,
+    minus,
+    threadRatio: threadRatio(2.5).toFixed(1),
+  };
+}
+
+export type Words = ReturnType<typeof english>;

@@ -1,0 +1,1 @@
+export { tapeNumber as lengthNumber, tapeText as lengthText } from '../gown-file/tape-text.ts';

@@ -1,0 +1,51 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { lineAndColumn } from '../../src/diagnostics/place.ts';
+import { readSpec } from '../../src/gown-file/read-spec.ts';
+
+const folder = new URL('bad/', import.meta.url);
+const specs = readdirSync(folder).filter((file) => file.endsWith('.yaml'));
+
+/** Each spec in the folder has beside it what is to be said of it, a line each: `line:column level[code] message`. */
+describe('bad specs: all of their problems in one run, each at its place', () => {
+  it.each(specs)('%s', (file) => {
+    const source = { name: file, text: readFileSync(new URL(file, folder), 'utf8') };
+    const expected = readFileSync(new URL(file.replace('.yaml', '.txt'), folder), 'utf8')
+      .trimEnd()
+      .split('\n');
+    const { spec, diagnostics } = readSpec(source);
+    expect(diagnostics.map(inOneLine)).toEqual(expected);
+    expect(spec === undefined).toBe(diagnostics.some((diagnostic) => diagnostic.level === 'error'));
+  });
+});
+
+describe('the inventory of problems', () => {
+  const topics = new URL('../../src/diagnostics', import.meta.url);
+  const files = ['gore', 'material', 'shaping', 'station', 'text', 'value', 'workroom-section'];
+  const codes = files.flatMap((topic) => {
+    const text = readFileSync(new URL(`${topic}-problems.ts`, topics), 'utf8');
+    return [...text.matchAll(/\.\.\.problem\('([a-z\d-]+)'/g)].map(([, code]) => code!);
+  });
+  const said = specs
+    .map((file) => readFileSync(new URL(file.replace('.yaml', '.txt'), folder), 'utf8'))
+    .join('\n');
+
+  it('is found', () => expect(codes.length).toBeGreaterThan(80));
+  it.each(codes)('%s is brought about by a spec in the folder', (code) => {
+    if (BY_OTHER_TESTS.includes(code)) return expect(said).not.toContain(`[${code}]`);
+    expect(said).toContain(`[${code}]`);
+  });
+});
+
+/** Of bytes, of files too large to keep, and of loops: see the hostile specs. */
+const BY_OTHER_TESTS = ['spec-too-large', 'not-utf8', 'too-many-values', 'many-problems'];
+
+function inOneLine({
+  span,
+  level,
+  code,
+  message,
+}: ReturnType<typeof readSpec>['diagnostics'][number]): string {
+  const { line, column } = lineAndColumn(span);
+  return `${line}:${column} ${level}[${code}] ${message}`;
+}
