@@ -30,7 +30,7 @@ import type { ReadBase } from './gown-file/based-on.ts';
 import { readSpec } from './gown-file/read-spec.ts';
 import { type LayerSpec, placeOf, type Spec } from './gown-file/spec.ts';
 import type { LaysPlanned } from './lay/plan/plan-lays.ts';
-import { workroom, workroomFindings } from './making/workroom.ts';
+import { type Workroom, workroom, workroomFindings } from './making/workroom.ts';
 import type { PaperOptions } from './publish/paper-files.ts';
 import type { PatternOptions, PatternReport } from './publish/pattern-files.ts';
 import { contentHash } from './report/content-hash.ts';
@@ -167,6 +167,7 @@ export interface DraftOutputs {
   readonly files: ReadonlyMap<string, string | Uint8Array>;
   readonly report: Readonly<Record<string, unknown>> & { readonly pattern: PatternReport };
   readonly diagnostics: readonly Diagnostic[];
+  readonly facts: Workroom;
 }
 
 /** Every output of a drafted gown. The report comes last, with the findings of all stages. */
@@ -181,6 +182,7 @@ export async function draftOutputs(
   const { lettersMissing } = await import('./publish/glyph-problems.ts');
 
   const { layFigures, layFiles } = await import('./publish/lay-files.ts');
+  const { pageFile } = await import('./publish/page-file.ts');
   const { layReport } = await import('./report/lay-report.ts');
 
   // The pattern is drawn while the cloth is still being planned.
@@ -203,8 +205,10 @@ export async function draftOutputs(
     letters.length === 0
       ? found
       : sortDiagnostics([...found, lettersMissing(placeOf(gown.spec, 'gown'), letters)]);
+  const files = new Map([...pattern.files, ...layFiles(gown.spec, lays), ...papers.files]);
+  const page = pageFile({ gown, facts, lays, files, sheets: pattern.report, findings: all });
   return {
-    files: new Map([...pattern.files, ...layFiles(gown.spec, lays), ...papers.files]),
+    files: new Map([...files, ['gown.html', page]]),
     report: {
       ...gown.report,
       lays: layReport(gown.spec, lays),
@@ -212,6 +216,7 @@ export async function draftOutputs(
       findings: findingsOf(all),
     },
     diagnostics: all,
+    facts,
   };
 }
 

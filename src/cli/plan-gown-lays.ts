@@ -19,9 +19,10 @@ export async function planGownLays(
   { spec, layers, cut }: DraftedGown,
   effort: LayEffort,
   machine: Machine,
+  stopped: LayStop = newStop(),
 ): Promise<LaysPlanned> {
   const gown: GownToLay = { spec, layers, pieces: cut.pieces };
-  const work: LayWork = { gown, effort, stop: new Int32Array(new SharedArrayBuffer(4)) };
+  const work: LayWork = { gown, effort, stop: stopped };
   const progress = new Progress(machine);
   const onShorter = (layer: string, length: number) =>
     progress.say(
@@ -43,6 +44,13 @@ export async function planGownLays(
     process.off('SIGINT', stop);
     progress.done();
   }
+}
+
+/** Set to 1 from outside to have the planning end with the best so far. */
+export type LayStop = Int32Array<SharedArrayBuffer>;
+
+export function newStop(): LayStop {
+  return new Int32Array(new SharedArrayBuffer(4));
 }
 
 type OnShorter = (layer: string, length: number) => void;

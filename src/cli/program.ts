@@ -12,6 +12,7 @@ import { addNew } from './commands/new.ts';
 import { addQuote } from './commands/quote.ts';
 import { addRead } from './commands/read.ts';
 import { addSchema } from './commands/schema.ts';
+import { addWatch } from './commands/watch.ts';
 import type { ExitStatus } from './exit-status.ts';
 import type { Machine } from './machine.ts';
 
@@ -21,6 +22,7 @@ const COMMANDS: readonly AddCommand[] = [
   addMeasures,
   addCheck,
   addDraft,
+  addWatch,
   addLay,
   addQuote,
   addCompare,

@@ -8,7 +8,7 @@ import { lengthNumber, lengthText } from '../words/length-text.ts';
 /** `lay-<layer>.svg` for every layer that can be laid. */
 export function layFiles(spec: Spec, lays: readonly LayPlan[]): Map<string, string> {
   return new Map(
-    lays.map((lay) => [`lay-${lay.layer}.svg`, writeSvg(drawLay(lay, titleOf(spec, lay), wordsOf(spec)))]),
+    lays.map((lay) => [`lay-${lay.layer}.svg`, writeSvg(drawLay(lay, layTitle(spec, lay), wordsOf(spec)))]),
   );
 }
 
@@ -25,7 +25,8 @@ export function layFigures(spec: Spec, lays: readonly LayPlan[], paperWidth: num
   }));
 }
 
-function titleOf(spec: Spec, lay: LayPlan): LayTitle {
+/** What a lay is called, and what it comes to. */
+export function layTitle(spec: Spec, lay: LayPlan): LayTitle {
   return { name: `${spec.gown}, ${lay.layer}`, says: captionOf(spec, lay) };
 }
 

@@ -6,6 +6,7 @@ import { amountText, exactAmountText, less, moneyText } from '../money/money.ts'
 import { englishBasics } from './english-basics.ts';
 import { STEP_CAUTIONS, WEARER_CAUTIONS } from './english-cautions.ts';
 import { englishPages } from './english-pages.ts';
+import { englishScreen } from './english-screen.ts';
 import { stepText } from './english-steps.ts';
 
 /**
@@ -17,6 +18,7 @@ export function english(units: Units) {
   return {
     ...basics,
     ...englishPages(basics),
+    screen: englishScreen(basics),
     step: (work: StepWork) => stepText(work, basics),
     stepCautions: STEP_CAUTIONS,
     wearer: WEARER_CAUTIONS,

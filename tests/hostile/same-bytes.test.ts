@@ -76,6 +76,7 @@ describe('the same spec', () => {
       'client-a4.pdf',
       'compare.json',
       'draft.txt',
+      'gown.html',
       'job-sheet-a4.pdf',
       'lay-lining.svg',
       'lay-shell.svg',

@@ -1,0 +1,140 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { lineAndColumn } from '../diagnostics/place.ts';
+import type { LayPlan } from '../lay/plan/lay-plan.ts';
+import { silhouetteOf } from '../making/train/silhouette.ts';
+import type { Workroom } from '../making/workroom.ts';
+import { amountText } from '../money/money.ts';
+import type { DraftedGown } from '../pipeline.ts';
+import { frontAndBack } from '../print/papers/gown-drawing.ts';
+import {
+  type GownPage,
+  gownPage,
+  type PageDrawing,
+  type PageFinding,
+  type PageTable,
+} from '../print/screen/gown-page.ts';
+import { writeSvg } from '../print/svg/write-svg.ts';
+import { layCost } from '../report/lay-report.ts';
+import { english, type Words } from '../words/english.ts';
+import { layFigures, layTitle } from './lay-files.ts';
+import type { PatternReport } from './pattern-files.ts';
+
+/** What `gown.html` is made of; without lays or sheets it is the page of a draft that is not finished. */
+export interface PageSource {
+  readonly gown: DraftedGown;
+  readonly facts: Workroom;
+  readonly lays: readonly LayPlan[];
+  /** Written already, by name: drawings are taken from them, and each gets a link. */
+  readonly files: ReadonlyMap<string, string | Uint8Array>;
+  readonly sheets?: PatternReport;
+  readonly findings: readonly Diagnostic[];
+  readonly notice?: GownPage['notice'];
+  readonly status?: string;
+  readonly refreshed?: string;
+}
+
+/** `gown.html`: everything that a draft says, on one page for a screen. */
+export function pageFile(source: PageSource): string {
+  const { gown, lays, files, sheets, findings, notice, status, refreshed } = source;
+  const { spec, content } = gown;
+  const words = english(spec.units);
+  const screen = words.screen;
+  return gownPage({
+    gown: spec.gown,
+    about: [...(spec.client === undefined ? [] : [spec.client]), `format ${spec.format}`, content],
+    ...(notice && { notice }),
+    ...(status !== undefined && { status }),
+    views: viewsOf(source, words),
+    ...patternOf(source),
+    lays: layFigures(spec, lays, WIDTH).flatMap(({ drawing }, i) => {
+      const { name, says } = layTitle(spec, lays[i]!);
+      return drawing === undefined ? [] : [{ title: name, svg: writeSvg(drawing), caption: says }];
+    }),
+    ...(sheets && { sheets: { paper: sheets.paper, sheets: sheets.sheets } }),
+    tables: [...buyTable(source, words), ...calendarTable(source, words)],
+    findings: pageFindings(findings, gown),
+    files: [...files.keys()],
+    words: screen,
+    ...(refreshed !== undefined && { refreshed }),
+  });
+}
+
+/** A page with nothing but what is wrong, where there was never a gown to show. */
+export function brokenPage(name: string, notice: NonNullable<GownPage['notice']>, refreshed: string): string {
+  return gownPage({
+    gown: name,
+    about: [],
+    notice,
+    views: [],
+    lays: [],
+    tables: [],
+    findings: [],
+    files: [],
+    words: english('cm').screen,
+    refreshed,
+  });
+}
+
+/** Findings with their line; with the file's name where it is another than the gown's own. */
+export function pageFindings(
+  findings: readonly Diagnostic[],
+  gown?: Pick<DraftedGown, 'spec'>,
+): PageFinding[] {
+  const own = gown?.spec.places.get('')?.source;
+  return findings.map(({ level, message, why, hint, span }) => {
+    const { line, column } = lineAndColumn(span);
+    const file = span.source === own ? '' : `${span.source.name.split(/[\\/]/).at(-1)}:`;
+    return { level, place: `${file}${line}:${column}`, message, why, hint };
+  });
+}
+
+function viewsOf({ gown, facts }: PageSource, words: Words): PageDrawing[] {
+  const silhouette = silhouetteOf(gown.drafts.gown, facts.skirt, facts.closure);
+  const svg = writeSvg(frontAndBack(silhouette, { ...words.views, number: words.number }, WIDTH, HEIGHT));
+  return [{ title: words.screen.views, svg, caption: words.jobSheet.lengthsCaption }];
+}
+
+/** Of the drawing from two sides, mm. */
+const [WIDTH, HEIGHT] = [180, 120];
+
+function patternOf({ gown, files }: PageSource): Pick<GownPage, 'pattern'> {
+  const svg = textOf(files, 'pattern.svg');
+  const inches = gown.spec.units === 'in';
+  const mm = inches ? 25.4 : gown.spec.units === 'cm' ? 10 : 1;
+  const layers = [...new Set(gown.cut.pieces.flatMap((piece) => piece.layers))];
+  return svg === ''
+    ? {}
+    : { pattern: { svg, layers, unit: gown.spec.units, mm, decimals: inches ? 2 : mm === 10 ? 1 : 0 } };
+}
+
+function textOf(files: PageSource['files'], name: string): string {
+  const file = files.get(name);
+  return typeof file === 'string' ? file : '';
+}
+
+function buyTable({ gown: { spec }, lays }: PageSource, words: Words): PageTable[] {
+  const { buy, buyHeads, buyNote } = words.screen;
+  if (lays.length === 0) return [];
+  const rows = lays.map((lay) => {
+    const cost = layCost(spec, lay.cloth, lay.buy);
+    return [
+      lay.layer,
+      lay.cloth,
+      words.length(lay.facts.width),
+      words.length(lay.length),
+      words.length(lay.buy),
+      cost === undefined ? '' : amountText(cost),
+    ];
+  });
+  return [{ title: buy, heads: buyHeads, figuresFrom: 2, rows, note: buyNote }];
+}
+
+function calendarTable({ facts: { calendar } }: PageSource, words: Words): PageTable[] {
+  if (calendar === undefined) return [];
+  const rows = calendar.map((entry) => [
+    words.milestones[entry.milestone],
+    words.date(entry.date, entry.weekday),
+    String(entry.daysBefore),
+  ]);
+  return [{ title: words.screen.calendar, heads: words.screen.calendarHeads, figuresFrom: 2, rows }];
+}
