@@ -6,6 +6,7 @@ import { addAudit } from './commands/audit.ts';
 import { addCheck } from './commands/check.ts';
 import { addCompare } from './commands/compare.ts';
 import { addDraft } from './commands/draft.ts';
+import { addEstimate } from './commands/estimate.ts';
 import { addLay } from './commands/lay.ts';
 import { addMeasures } from './commands/measures.ts';
 import { addNew } from './commands/new.ts';
@@ -18,6 +19,7 @@ import type { Machine } from './machine.ts';
 
 /** Every command, in the order in which a gown meets them. Each loads its heavy modules when it runs. */
 const COMMANDS: readonly AddCommand[] = [
+  addEstimate,
   addNew,
   addMeasures,
   addCheck,

@@ -22,6 +22,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   lay: BEFORE_LAYS,
   chalk: BEFORE_LAYS,
   dates: [],
+  estimate: [],
   making: ['money', 'dates', 'words', ...BEFORE_PAPERS],
   money: ['making', 'words', ...BEFORE_PAPERS],
   words: ['making', 'money', 'dates', ...BEFORE_PAPERS],
