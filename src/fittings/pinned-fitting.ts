@@ -1,12 +1,11 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
-import type { Spec } from '../gown-file/spec.ts';
+import type { Gown, Side } from '../gown/gown.ts';
+import type { Fitting } from '../gown/sections.ts';
 
-export type Side = 'left' | 'right';
-
-/** One fitting of a spec, and the drafts of both sides as the fittings before it left them. */
+/** One fitting of a gown, and the drafts of both sides as the fittings before it left them. */
 export interface PinnedFitting {
-  readonly spec: Spec;
-  readonly index: number;
+  readonly gown: Gown;
+  readonly fitting: Fitting;
   readonly drafts: Readonly<Record<Side, GownDraft>>;
 }
 
