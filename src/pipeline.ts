@@ -40,6 +40,8 @@ import { measureGown } from './truing/measure-gown.ts';
 import { trueOverPetticoat } from './truing/over-petticoat.ts';
 import { trueGown } from './truing/true-gown.ts';
 
+export type { DraftedGown } from './drafted-gown.ts';
+
 export interface Drafting {
   /** As it was read; there wherever `gown` is. */
   readonly spec?: Spec;
