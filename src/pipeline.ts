@@ -56,7 +56,7 @@ export function draft(source: Source, readBase?: ReadBase): Drafting {
   const { spec, contradicted, diagnostics } = readSpec(source, readBase);
   const readable = spec ?? contradicted;
   if (readable === undefined) return { diagnostics: sortDiagnostics(diagnostics) };
-  const drafted = draftWhole(gownOfSpec(readable));
+  const drafted = draftSpec(readable);
   const found = drafted.gown === undefined ? [] : workroomFindings(drafted.gown);
   // The reader has said of a contradiction what truing would say again.
   const trued = drafted.diagnostics.filter(
@@ -68,7 +68,12 @@ export function draft(source: Source, readBase?: ReadBase): Drafting {
     : { spec, gown: drafted.gown, diagnostics: all };
 }
 
-/** The same for a gown that is read already. */
+/** The same for a spec that is read already. */
+export function draftSpec(spec: Spec): Drafting {
+  return { spec, ...draftWhole(gownOfSpec(spec)) };
+}
+
+/** The same for a gown that is resolved already. */
 export function draftWhole(asked: Gown): Drafting {
   const drafted = draftLayers(asked, asked.layers);
   if ('reason' in drafted) return { diagnostics: [cannotDraft(placeOfTrouble(asked, drafted), drafted)] };

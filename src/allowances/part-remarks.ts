@@ -1,7 +1,7 @@
+import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Part, PartKind } from '../draft/part.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import type { Units } from '../gown/sections.ts';
-import { tapeText } from '../gown-file/tape-text.ts';
 
 type Say = (length: number) => string;
 

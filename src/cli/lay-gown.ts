@@ -1,11 +1,10 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { sortDiagnostics } from '../diagnostics/place.ts';
 import type { Gown } from '../gown/gown.ts';
-import { gownOfSpec } from '../gown/gown-of-spec.ts';
 import type { ClothSpec, Spec } from '../gown-file/spec.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
 import type { LayEffort } from '../lay/plan/plan-lays.ts';
-import { draftWhole } from '../pipeline.ts';
+import { draftSpec } from '../pipeline.ts';
 import { layReport } from '../report/lay-report.ts';
 import { lengthText } from '../words/length-text.ts';
 import { askedLength } from './asked-length.ts';
@@ -44,8 +43,7 @@ export async function layGown(file: string, flags: LayFlags, machine: Machine): 
   if (spec !== undefined && gown !== undefined && !hasErrors(found)) {
     knowAll('--layer', flags.layer, new Set(gown.layers.map(({ name }) => name)));
     for (const { supposed, change } of suppositions(spec, flags)) {
-      const drafted =
-        change === undefined ? gown : draftWhole(gownOfSpec(withCloths(spec, flags.layer, change))).gown;
+      const drafted = change === undefined ? gown : draftSpec(withCloths(spec, flags.layer, change)).gown;
       if (drafted === undefined) continue;
       const layers = drafted.layers.filter(({ name }) => flags.layer?.includes(name) ?? true);
       const planned = await planGownLays(

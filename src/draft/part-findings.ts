@@ -1,8 +1,8 @@
 import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
 import { selfCrossing } from '../geometry/self-crossing.ts';
 import { FLAT } from '../geometry/tolerances.ts';
 import type { Gown } from '../gown/gown.ts';
-import { tapeText } from '../gown-file/tape-text.ts';
 import type { LayerDrafts } from './draft-layers.ts';
 import { edgeRound } from './flounces.ts';
 import { hasGodet } from './godets.ts';

@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { lengthText } from '../diagnostics/length-in-units.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
 import type { Undraftable } from '../draft/undraftable.ts';
@@ -8,7 +9,6 @@ import { fullnessOf } from '../gown/lines-of-layer.ts';
 import type { Fitting } from '../gown/sections.ts';
 import { halves } from '../gown/station.ts';
 import { onLines } from '../gown/two-halves.ts';
-import { lengthText } from '../gown-file/length-in-units.ts';
 import { type Alterations, unaltered } from './alterations.ts';
 import { bothSides } from './both-sides.ts';
 import { fittedSide } from './fit-side.ts';

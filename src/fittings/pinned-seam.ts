@@ -1,9 +1,9 @@
 import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
+import { lengthText } from '../diagnostics/length-in-units.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import type { Layer } from '../gown/layer.ts';
 import { allowanceFor, hasGore } from '../gown/layer.ts';
 import { goresAt } from '../gown/station.ts';
-import { lengthText } from '../gown-file/length-in-units.ts';
 import type { SeamTake } from './alterations.ts';
 import * as problems from './fitting-problems.ts';
 import type { PinnedFitting } from './pinned-fitting.ts';

@@ -19,7 +19,8 @@ import type {
 import type { Layer } from './layer.ts';
 import type { Station } from './station.ts';
 
-export type { HemFinish, Money, Units } from '../gown-file/spec.ts';
+export type { Units } from '../diagnostics/units.ts';
+export type { HemFinish, Money } from '../gown-file/spec.ts';
 
 /** Where a value of a section stands in the file, by the keys below the section; the section itself without keys. */
 export type PlaceIn = (...path: readonly (string | number)[]) => Span;

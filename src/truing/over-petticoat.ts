@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import type { GoreFrame } from '../draft/gore-frame.ts';
 import { distance } from '../geometry/point.ts';
@@ -6,7 +7,6 @@ import { PETTICOAT_AGREES } from '../geometry/tolerances.ts';
 import type { Gown } from '../gown/gown.ts';
 import { girthThrough, slantLevels } from '../gown/slant-levels.ts';
 import { halves } from '../gown/station.ts';
-import { tapeText } from '../gown-file/tape-text.ts';
 import { puckers, tighterThanPetticoat } from './petticoat-problems.ts';
 
 /** Holds a drafted skirt against the petticoat that it goes over. */
