@@ -1,7 +1,6 @@
-import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { lengthText } from '../diagnostics/length-in-units.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
-import type { Layer } from '../gown/layer.ts';
 import { allowanceFor, hasGore } from '../gown/layer.ts';
 import { goresAt } from '../gown/station.ts';
 import type { SeamTake } from './alterations.ts';
@@ -50,17 +49,11 @@ function letOutTooFar(
     .filter(({ name }) => fitting.layer === undefined || fitting.layer === name)
     .filter((layer) => gores.some((gore) => hasGore(layer, gore)))
     .flatMap((layer) => {
-      const { width, place } = allowanceFor(layer.allowances, seam);
+      const { width, place, ofLayer } = allowanceFor(layer.allowances, seam);
       if (-takeIn <= width || said.has(place.start)) return [];
       said.add(place.start);
-      const name = isOwn(layer, place) ? `${seam} of layer ${layer.name}` : seam;
+      const name = ofLayer ? `${seam} of layer ${layer.name}` : seam;
       const own = fitting.place('seams', j, 'take-in');
       return [problems.letOutPastAllowance(own, name, say(-takeIn), say(width), place)];
     });
-}
-
-/** Whether an allowance is written with the layer, and not for the whole gown. */
-function isOwn({ place }: Layer, { start }: Span): boolean {
-  const layer = place();
-  return start >= layer.start && start < layer.end;
 }

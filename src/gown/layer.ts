@@ -37,6 +37,8 @@ export const PLAIN: LayerShape = { shorter: 0, smallerAcross: 0, smallerAlong: 0
 export interface Allowance {
   readonly width: number;
   readonly place: Span;
+  /** The layer asks for it, and not the gown. */
+  readonly ofLayer?: true;
 }
 
 /** What a layer has beyond each edge, the layer's own before the gown's. */

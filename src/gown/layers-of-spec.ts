@@ -59,19 +59,25 @@ export function layerAllowances(
 ): LayerAllowances {
   const own = (edge: 'seam' | 'waist' | 'hem', usual: Allowance): Allowance => {
     const width = given[edge];
-    return width === undefined ? usual : { width, place: place(edge) };
+    return width === undefined ? usual : { width, place: place(edge), ofLayer: true };
   };
   return {
     waist: own('waist', gown.waist),
     hem: own('hem', hem === 'raw' ? { width: 0, place: gown.hem.place } : gown.hem),
     seam: own('seam', gown.seam),
-    named: { ...gown.named, ...namedIn(given, place) },
+    named: { ...gown.named, ...namedIn(given, place, { ofLayer: true }) },
   };
 }
 
 const EDGES = ['seam', 'waist', 'hem', 'top'];
 
-function namedIn(given: Allowances, place: PlaceIn): Record<string, Allowance> {
+function namedIn(
+  given: Allowances,
+  place: PlaceIn,
+  from: Pick<Allowance, 'ofLayer'> = {},
+): Record<string, Allowance> {
   const names = Object.keys(given).filter((edge) => !EDGES.includes(edge));
-  return Object.fromEntries(names.map((name) => [name, { width: given[name]!, place: place(name) }]));
+  return Object.fromEntries(
+    names.map((name) => [name, { width: given[name]!, place: place(name), ...from }]),
+  );
 }

@@ -155,6 +155,17 @@ function oncePerName(godets: readonly LayerGodet[]): LayerGodet[] {
     });
 }
 
+/** Seams by their names alone: what both her sides have of one name together. */
+export function seamsByName(
+  seams: readonly LayerSeam[],
+): { readonly name: string; readonly copies: number; readonly withLayer: string | undefined }[] {
+  return [...new Set(seams.map(({ name }) => name))].map((name) => {
+    const own = seams.filter((seam) => seam.name === name);
+    const copies = own.reduce((sum, seam) => sum + seam.copies, 0);
+    return { name, copies, withLayer: own[0]!.withLayer };
+  });
+}
+
 /** Seams between gores that the layer has, and those to a layer that has the gore it lacks (named by the inner one). */
 function seamsOf(draft: GownDraft, layer: Layer, layers: readonly Layer[]): LayerSeam[] {
   return stationsOnce(draft.gown).flatMap(({ name, side, seams: copies }, i) => {

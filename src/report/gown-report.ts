@@ -89,11 +89,11 @@ export function gownReport(
     ...(gown.client === undefined ? {} : { client: gown.client }),
     format: gown.format,
     content: gown.content,
-    gores: measures.gores.map((gore, i) => ({
+    gores: measures.gores.map((gore) => ({
       name: gore.name,
       ...(gore.side === undefined ? {} : { side: gore.side }),
       copies: gore.copies,
-      onFold: lines.gores[i]!.fold !== undefined,
+      onFold: gore.onFold,
       top: mm(gore.top),
       hem: mm(gore.hem),
       flareDegrees: degrees(gore.flare),

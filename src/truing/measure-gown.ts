@@ -25,6 +25,9 @@ export interface GoreMeasures {
   readonly copies: number;
   /** mm, of the piece as drawn: half of the gore where it lies on the fold. The top as sewn, gathered or pleated. */
   readonly top: number;
+  /** The bodice edge that the top meets, of the half on the fold; taken in where the seams were. */
+  readonly panel?: number;
+  readonly onFold: boolean;
   readonly hem: number;
   readonly flare: number;
   /** mm² within the seam lines, of the piece as drawn. */
@@ -69,11 +72,14 @@ export function measureGown(draft: GownDraft): GownMeasures {
 function measureGore(piece: Piece, draft: GownDraft, i: number): GoreMeasures {
   const edges = Object.fromEntries(piece.edges.map((edge) => [edge.name, lengthOfRun(edge.curves)]));
   const frame = draft.frames[i]!;
+  const { panel, fold } = draft.gown.gores[i]!;
   return {
     name: piece.gore,
     ...(piece.side === undefined ? {} : { side: piece.side }),
     copies: piece.cut === 'pair' ? 2 : 1,
     top: edges.waist! / fullnessOf(draft.gown.gores[i]!, draft.shape),
+    ...(panel === undefined ? {} : { panel }),
+    onFold: fold !== undefined,
     hem: edges.hem!,
     flare: frame.downAt(0, 1) - frame.downAt(0, 0),
     area: areaInside(piece.edges.flatMap((edge) => edge.curves)),

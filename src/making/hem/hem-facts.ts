@@ -96,7 +96,10 @@ function gapFindings({ spec, skirt, say }: Bench): Diagnostic[] {
   return spec.layers.flatMap((layer, index) => {
     const gap = layer.gap;
     if (gap === undefined) return [];
-    const seam = skirt.layers[index]?.seams.find((own) => own.name === gap.at);
+    // Of two that differ, the shorter one decides.
+    const [seam] = (skirt.layers[index]?.seams ?? [])
+      .filter((own) => own.name === gap.at)
+      .sort((a, b) => a.length - b.length);
     const place = placeOf(spec, 'layers', index, 'gap');
     if (seam === undefined) {
       return [problems.gapDoesNotFit(place, say(gap.length), gap.at, `${layer.name} has no seam there`)];
