@@ -1,7 +1,7 @@
 import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
+import type { HemFinish } from '../gown/cloth.ts';
 import { allowanceAt, type Layer } from '../gown/layer.ts';
-import type { HemFinish } from '../gown/sections.ts';
 
 /** What one layer's piece gets round its seam lines. */
 export interface AllowancePlan {

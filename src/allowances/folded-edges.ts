@@ -3,7 +3,7 @@ import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
 import { bendsTighterThan } from '../geometry/offset.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
-import type { PlaceIn } from '../gown/sections.ts';
+import type { PlaceIn } from '../gown/placed.ts';
 import { allowancePlan, partPlan } from './allowance-plan.ts';
 
 /** An edge that bends tighter than its allowance is wide: its cut line would fold over itself. */

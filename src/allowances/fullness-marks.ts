@@ -1,10 +1,10 @@
 import { tapeText } from '../diagnostics/tape-text.ts';
+import type { Units } from '../diagnostics/units.ts';
 import type { Notch, Piece } from '../draft/piece.ts';
 import type { Line } from '../geometry/curve.ts';
 import { pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { lengthOfRun, placeOnRun } from '../geometry/length.ts';
 import { along, leftOf } from '../geometry/point.ts';
-import type { Units } from '../gown/sections.ts';
 import { pleatsOf } from './pleats.ts';
 import type { TopFullness } from './top-fullness.ts';
 

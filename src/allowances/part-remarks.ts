@@ -1,7 +1,7 @@
 import { tapeText } from '../diagnostics/tape-text.ts';
+import type { Units } from '../diagnostics/units.ts';
 import type { Part, PartKind } from '../draft/part.ts';
 import { lengthOfRun } from '../geometry/length.ts';
-import type { Units } from '../gown/sections.ts';
 
 type Say = (length: number) => string;
 

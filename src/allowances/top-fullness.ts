@@ -1,8 +1,8 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { lengthOfRun } from '../geometry/length.ts';
+import type { Fullness } from '../gown/cloth.ts';
 import type { Layer } from '../gown/layer.ts';
 import { fullnessOf } from '../gown/lines-of-layer.ts';
-import type { Fullness } from '../gown/sections.ts';
 
 /** How full a piece is at its top, and by what; undefined where it is sewn flat. */
 export interface TopFullness {

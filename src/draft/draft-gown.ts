@@ -1,8 +1,8 @@
 import type { Edge } from '../geometry/edge.ts';
 import { startOf } from '../geometry/evaluate.ts';
 import { reversedRun } from '../geometry/split.ts';
-import type { Gore, GownLines } from '../gown/gown.ts';
 import { type LayerShape, PLAIN } from '../gown/layer.ts';
+import type { Gore, GownLines } from '../gown/lines.ts';
 import { linesOfLayer } from '../gown/lines-of-layer.ts';
 import { acrossFrame } from './across-frame.ts';
 import type { EdgeProfile } from './edge-profiles.ts';

@@ -1,5 +1,5 @@
-import type { GownLines } from '../gown/gown.ts';
 import { type Layer, PLAIN } from '../gown/layer.ts';
+import type { GownLines } from '../gown/lines.ts';
 import { draftGown, type GownDraft } from './draft-gown.ts';
 import type { Undraftable } from './undraftable.ts';
 

@@ -1,8 +1,8 @@
 import { lengthOfRun } from '../geometry/length.ts';
 import type { Gown } from '../gown/gown.ts';
 import { allowanceAt, hasGore, type Layer } from '../gown/layer.ts';
+import { halves } from '../gown/lines.ts';
 import type { Flounce, Godet } from '../gown/parts.ts';
-import { halves } from '../gown/station.ts';
 import { draftGown, type GownDraft } from './draft-gown.ts';
 import type { LayerDrafts } from './draft-layers.ts';
 import { godetHems } from './godets.ts';

@@ -1,6 +1,6 @@
 import { hermiteProfile } from '../geometry/hermite-profile.ts';
 import { monotoneSlopes } from '../geometry/monotone-slopes.ts';
-import type { WidthLevel } from '../gown/gown.ts';
+import type { WidthLevel } from '../gown/lines.ts';
 import type { WidthDown } from './width-down.ts';
 
 /**

@@ -1,6 +1,6 @@
 import { lengthOfRun } from '../geometry/length.ts';
 import { FIT, SETTLED } from '../geometry/tolerances.ts';
-import type { Gore, GownLines } from '../gown/gown.ts';
+import type { Gore, GownLines } from '../gown/lines.ts';
 import { acrossFrame } from './across-frame.ts';
 import { type EdgeProfile, integrateAlong } from './edge-profiles.ts';
 import { widthThrough } from './girth-width.ts';

@@ -1,8 +1,8 @@
 import type { Profile } from '../geometry/hermite-profile.ts';
 import type { EndSlope } from '../geometry/monotone-slopes.ts';
-import type { GownLines, Train } from '../gown/gown.ts';
 import type { LayerShape } from '../gown/layer.ts';
-import { runsRound } from '../gown/station.ts';
+import type { GownLines, Train } from '../gown/lines.ts';
+import { runsRound } from '../gown/lines.ts';
 import { type EdgeProfile, integrateAlong, profileThrough, settledProfile } from './edge-profiles.ts';
 import type { GoreFrame } from './gore-frame.ts';
 import { type TrainWays, trainShare, withTrain } from './train-shape.ts';

@@ -1,6 +1,6 @@
 import type { Layer } from '../gown/layer.ts';
 import type { Flounce, Godet, Tiers } from '../gown/parts.ts';
-import type { Placed } from '../gown/sections.ts';
+import type { Placed } from '../gown/placed.ts';
 import type { Piece } from './piece.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { Cloth } from '../gown/sections.ts';
+import type { Cloth } from '../gown/cloth.ts';
 
 /** Width of a cloth between its selvedges, mm. */
 export function usableWidth({ width, selvedge }: Cloth): number {

@@ -1,6 +1,6 @@
 import type { EndSlope } from '../geometry/monotone-slopes.ts';
-import type { GownLines } from '../gown/gown.ts';
-import { runsRound } from '../gown/station.ts';
+import type { GownLines } from '../gown/lines.ts';
+import { runsRound } from '../gown/lines.ts';
 import { type EdgeProfile, integrateAlong, profileThrough, settledProfile } from './edge-profiles.ts';
 
 /**

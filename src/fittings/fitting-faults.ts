@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { runsRound } from '../gown/station.ts';
+import { runsRound } from '../gown/lines.ts';
 import * as problems from './fitting-problems.ts';
 import { ALL_ROUND, type PinnedFitting } from './pinned-fitting.ts';
 

@@ -1,7 +1,7 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { lengthOfRun } from '../geometry/length.ts';
+import { runsRound } from '../gown/lines.ts';
 import type { Fitting } from '../gown/sections.ts';
-import { runsRound } from '../gown/station.ts';
 import { isSameOutline } from './same-outline.ts';
 
 /** What one fitting did to the draft, for the report; mm. */

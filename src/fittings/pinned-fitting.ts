@@ -1,6 +1,7 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
-import type { Gown, Side } from '../gown/gown.ts';
+import type { Gown } from '../gown/gown.ts';
 import type { Fitting } from '../gown/sections.ts';
+import type { Side } from '../gown/station.ts';
 
 /** One fitting of a gown, and the drafts of both sides as the fittings before it left them. */
 export interface PinnedFitting {

@@ -2,7 +2,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { lengthText } from '../diagnostics/length-in-units.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { integrateAlong } from '../draft/edge-profiles.ts';
-import { runsRound } from '../gown/station.ts';
+import { runsRound } from '../gown/lines.ts';
 import type { HemKnot } from './alterations.ts';
 import * as problems from './fitting-problems.ts';
 import { ALL_ROUND, type PinnedFitting, stationsOf, upAt } from './pinned-fitting.ts';

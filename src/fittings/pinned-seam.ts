@@ -2,7 +2,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { lengthText } from '../diagnostics/length-in-units.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { allowanceFor, hasGore } from '../gown/layer.ts';
-import { goresAt } from '../gown/station.ts';
+import { goresAt } from '../gown/lines.ts';
 import type { SeamTake } from './alterations.ts';
 import * as problems from './fitting-problems.ts';
 import type { PinnedFitting } from './pinned-fitting.ts';

@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Side } from '../gown/gown.ts';
+import { runsRound } from '../gown/lines.ts';
 import type { Fitting } from '../gown/sections.ts';
-import { runsRound } from '../gown/station.ts';
+import type { Side } from '../gown/station.ts';
 import type { Alterations, SideAlterations } from './alterations.ts';
 import { overlapFaults, sideFaults } from './fitting-faults.ts';
 import { type PinnedFitting, stationsOf, upAt } from './pinned-fitting.ts';

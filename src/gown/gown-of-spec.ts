@@ -1,14 +1,16 @@
 import { contentHash } from '../gown-file/content-hash.ts';
 import { placeOf, type Spec } from '../gown-file/spec.ts';
-import type { Gown, GownLines } from './gown.ts';
+import type { Cloth } from './cloth.ts';
+import type { Gown, Overskirt } from './gown.ts';
 import type { Layer } from './layer.ts';
 import { gownAllowances, type LayersAsked, layerOf } from './layers-of-spec.ts';
+import type { GownLines } from './lines.ts';
+import { stationNamed, stationsNamed, stationsOnce } from './lines.ts';
 import { type LinesAsked, linesOf, namesOfStations } from './lines-of-spec.ts';
 import { linesOfOverskirt, overskirtAllowances } from './overskirts-of-spec.ts';
-import type { Overskirt } from './parts.ts';
 import { flounceOf, godetOf, tiersOf } from './parts-of-spec.ts';
-import type { Bustle, Closure, Cloth, Edging, PlaceIn, Trim } from './sections.ts';
-import { stationNamed, stationsNamed, stationsOnce } from './station.ts';
+import type { PlaceIn } from './placed.ts';
+import type { Bustle, Closure, Edging, Trim } from './sections.ts';
 import type { Tape } from './worn-lengths.ts';
 
 /** A spec that has read without errors as a gown, every name in it resolved to what it names. */

@@ -1,5 +1,6 @@
 import type { Span } from '../diagnostics/diagnostic.ts';
-import type { Cloth, Fullness, HemFinish, Placed } from './sections.ts';
+import type { Cloth, Fullness, HemFinish } from './cloth.ts';
+import type { Placed } from './placed.ts';
 
 /** One layer of the gown: the gores that it has, cut from one cloth. mm. */
 export interface Layer extends Placed {

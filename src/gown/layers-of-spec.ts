@@ -1,6 +1,7 @@
 import type { Allowances, LayerSpec } from '../gown-file/spec.ts';
+import type { Cloth, HemFinish } from './cloth.ts';
 import type { Allowance, Layer, LayerAllowances } from './layer.ts';
-import type { Cloth, HemFinish, PlaceIn } from './sections.ts';
+import type { PlaceIn } from './placed.ts';
 
 /** What the layers of a gown or an overskirt begin from. */
 export interface LayersAsked {

@@ -1,5 +1,6 @@
-import type { Fullness, Gore, GownLines, WidthRule } from './gown.ts';
+import type { Fullness } from './cloth.ts';
 import type { LayerShape } from './layer.ts';
+import type { Gore, GownLines, WidthRule } from './lines.ts';
 
 /**
  * The gown as one layer is cut: wider where it is gathered, smaller where it stretches. What is taken off along the

@@ -1,7 +1,8 @@
 import type { GoreSpec, LengthsSpec, Spec, TrainSpec } from '../gown-file/spec.ts';
 import { stationsOf } from '../gown-file/stations.ts';
-import type { Gore, GownLines, LengthRule, Round, Train, WidthRule } from './gown.ts';
-import type { Petticoat, PlaceIn } from './sections.ts';
+import type { Gore, GownLines, LengthRule, Round, Train, WidthRule } from './lines.ts';
+import type { PlaceIn } from './placed.ts';
+import type { Petticoat } from './sections.ts';
 import { slantLevels } from './slant-levels.ts';
 import type { Station } from './station.ts';
 import { type Tape, wornLengths } from './worn-lengths.ts';

@@ -2,11 +2,11 @@ import { hermiteProfile } from '../geometry/hermite-profile.ts';
 import { monotoneSlopes } from '../geometry/monotone-slopes.ts';
 import type { OverskirtSpec, Spec } from '../gown-file/spec.ts';
 import { endsOfOverskirt, stationsOf } from '../gown-file/stations.ts';
-import type { GownLines } from './gown.ts';
 import { type GownAllowances, gownAllowances } from './layers-of-spec.ts';
+import type { GownLines } from './lines.ts';
+import { stationsOnce } from './lines.ts';
 import { type LinesAsked, linesOf } from './lines-of-spec.ts';
-import type { PlaceIn } from './sections.ts';
-import { stationsOnce } from './station.ts';
+import type { PlaceIn } from './placed.ts';
 
 /**
  * An overskirt's own lines: a skirt whose outer edge stands where a gown has its centre front, whose back edge, if it

@@ -1,10 +1,10 @@
 import type { FlounceSpec, GodetSpec, Spec, TiersSpec } from '../gown-file/spec.ts';
-import type { GownLines } from './gown.ts';
 import { hasGore, type Layer, PLAIN } from './layer.ts';
 import { type LayersAsked, layerAllowances } from './layers-of-spec.ts';
+import type { GownLines } from './lines.ts';
+import { goresAt, stationsNamed } from './lines.ts';
 import type { Flounce, Godet, Tiers } from './parts.ts';
-import type { PlaceIn } from './sections.ts';
-import { goresAt, stationsNamed } from './station.ts';
+import type { PlaceIn } from './placed.ts';
 
 /** A part that is cut from a cloth of its own, as a layer. */
 function partLayer(

@@ -1,7 +1,6 @@
-import type { FlounceSpec, GodetSpec, OverskirtSpec, TiersSpec } from '../gown-file/spec.ts';
-import type { Gown } from './gown.ts';
+import type { FlounceSpec, GodetSpec, TiersSpec } from '../gown-file/spec.ts';
 import type { Layer } from './layer.ts';
-import type { Placed } from './sections.ts';
+import type { Placed } from './placed.ts';
 import type { Station } from './station.ts';
 
 /** A strip sewn to a layer. mm. */
@@ -25,15 +24,4 @@ export interface Godet extends Omit<GodetSpec, 'layers'>, Placed {
   /** Names of the layers that have it. */
   readonly layers: readonly string[];
   readonly roughCut: number;
-}
-
-/** A detachable train or an overskirt. */
-export interface Overskirt
-  extends Pick<OverskirtSpec, 'name' | 'fastened' | 'edges' | 'quickRelease' | 'notes'>,
-    Placed {
-  /** Itself, as a gown: its stations have its own names, its ends are free edges. */
-  readonly gown: Gown;
-  /** Stations of the gown between which it is fastened, on the half. */
-  readonly from: string;
-  readonly to?: string;
 }

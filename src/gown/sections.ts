@@ -1,13 +1,10 @@
-import type { Span } from '../diagnostics/diagnostic.ts';
 import type {
   BodiceSpec,
   BustleSpec,
   ClosureSpec,
-  ClothSpec,
   DatesSpec,
   EdgingSpec,
   FittingSpec,
-  FullnessSpec,
   LabourSpec,
   LengthsSpec,
   NotionSpec,
@@ -16,26 +13,10 @@ import type {
   SewnAsOneSpec,
   TrimSpec,
 } from '../gown-file/spec.ts';
+import type { Cloth } from './cloth.ts';
 import type { Layer } from './layer.ts';
+import type { Placed } from './placed.ts';
 import type { Station } from './station.ts';
-
-export type { Units } from '../diagnostics/units.ts';
-export type { HemFinish, Money } from '../gown-file/spec.ts';
-
-/** Where a value of a section stands in the file, by the keys below the section; the section itself without keys. */
-export type PlaceIn = (...path: readonly (string | number)[]) => Span;
-
-/** What a finding may point at. */
-export interface Placed {
-  readonly place: PlaceIn;
-}
-
-/** Cloth gathered or pleated to the edge that it is sewn to. */
-export type Fullness = FullnessSpec;
-
-export interface Cloth extends ClothSpec, Placed {
-  readonly name: string;
-}
 
 /** What the papers say of the bodice; its sewn edge is in the stations and the gores. */
 export interface Bodice extends Pick<BodiceSpec, 'bonesEnd' | 'secondRow' | 'plies' | 'notes'>, Placed {}

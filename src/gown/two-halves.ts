@@ -1,6 +1,8 @@
-import type { Gore, Gown, GownLines, Side } from './gown.ts';
+import type { Gown } from './gown.ts';
+import type { Gore, GownLines } from './lines.ts';
+import { stationNamed, stationsNamed } from './lines.ts';
 import type { Closure, Edging } from './sections.ts';
-import { type Station, stationNamed, stationsNamed } from './station.ts';
+import type { Side, Station } from './station.ts';
 
 /**
  * A mirrored gown whose sides came to differ: the left half from the centre front to the centre back, then the right

@@ -3,9 +3,10 @@ import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import { hemRound } from '../draft/flounces.ts';
 import { hasGodet } from '../draft/godets.ts';
 import { lengthOfRun } from '../geometry/length.ts';
-import type { Gown, Side } from '../gown/gown.ts';
+import type { Gown } from '../gown/gown.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
-import { goresAt, halves, type Station, stationsOnce } from '../gown/station.ts';
+import { goresAt, halves, stationsOnce } from '../gown/lines.ts';
+import type { Side, Station } from '../gown/station.ts';
 import type { LayerSpec, Spec } from '../gown-file/spec.ts';
 import { type FloorLength, floorLengths } from './train/floor-lengths.ts';
 

@@ -3,7 +3,7 @@ import { lineAndColumn } from '../diagnostics/place.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
 import { hemRound } from '../draft/flounces.ts';
 import type { Gown } from '../gown/gown.ts';
-import { stationsOnce } from '../gown/station.ts';
+import { stationsOnce } from '../gown/lines.ts';
 import type { GownMeasures } from '../truing/measure-gown.ts';
 import type { FittingReport } from './fitting-report.ts';
 import type { PartReport } from './part-report.ts';

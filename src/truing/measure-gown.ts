@@ -6,8 +6,8 @@ import type { Edge } from '../geometry/edge.ts';
 import { curvatureAt, tangentAt } from '../geometry/evaluate.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import { angleBetween } from '../geometry/point.ts';
+import { goresAt, halves, runsRound, stationsOnce } from '../gown/lines.ts';
 import { fullnessOf } from '../gown/lines-of-layer.ts';
-import { goresAt, halves, runsRound, stationsOnce } from '../gown/station.ts';
 
 /** Every figure of a draft, measured on its finished outlines, never taken from the numbers that drew them. */
 export interface GownMeasures {

@@ -5,8 +5,8 @@ import type { GoreFrame } from '../draft/gore-frame.ts';
 import { distance } from '../geometry/point.ts';
 import { PETTICOAT_AGREES } from '../geometry/tolerances.ts';
 import type { Gown } from '../gown/gown.ts';
+import { halves } from '../gown/lines.ts';
 import { girthThrough, slantLevels } from '../gown/slant-levels.ts';
-import { halves } from '../gown/station.ts';
 import { puckers, tighterThanPetticoat } from './petticoat-problems.ts';
 
 /** Holds a drafted skirt against the petticoat that it goes over. */

@@ -9,7 +9,7 @@ import type { CutPiece } from '../../src/draft/piece.ts';
 import type { Curve, Point } from '../../src/geometry/curve.ts';
 import type { Edge } from '../../src/geometry/edge.ts';
 import { pointAt } from '../../src/geometry/evaluate.ts';
-import type { GownLines } from '../../src/gown/gown.ts';
+import type { GownLines } from '../../src/gown/lines.ts';
 import { draft } from '../../src/pipeline.ts';
 import { evenly } from '../evenly.ts';
 

@@ -1,4 +1,5 @@
-import type { Cloth, Edging } from '../../gown/sections.ts';
+import type { Cloth } from '../../gown/cloth.ts';
+import type { Edging } from '../../gown/sections.ts';
 import type { ClothFacts } from './lay-plan.ts';
 
 /** A layer's cloth as it lies on the table: what is left between the selvedges, and what edging is cut off first. */

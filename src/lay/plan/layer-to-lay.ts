@@ -1,8 +1,10 @@
 import type { Span } from '../../diagnostics/diagnostic.ts';
+import type { Units } from '../../diagnostics/units.ts';
 import type { CutPiece } from '../../draft/piece.ts';
+import type { Cloth } from '../../gown/cloth.ts';
 import type { Gown } from '../../gown/gown.ts';
 import { allowanceAt, type Layer } from '../../gown/layer.ts';
-import type { Cloth, Placed, Units } from '../../gown/sections.ts';
+import type { Placed } from '../../gown/placed.ts';
 import { clothFacts } from './cloth-facts.ts';
 import type { ClothFacts } from './lay-plan.ts';
 

@@ -1,4 +1,4 @@
-import type { Side } from '../../gown/gown.ts';
+import type { Side } from '../../gown/station.ts';
 
 /** A seam that a train hangs from. All mm. */
 export interface TrainSeam {

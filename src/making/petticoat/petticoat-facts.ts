@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { GownDraft } from '../../draft/draft-gown.ts';
-import { runsRound } from '../../gown/station.ts';
+import { runsRound } from '../../gown/lines.ts';
 import { placeOf } from '../../gown-file/spec.ts';
 import type { Bench, Found } from '../findings.ts';
 import * as problems from '../problems.ts';

@@ -1,5 +1,5 @@
 import type { GownDraft } from '../../draft/draft-gown.ts';
-import { halves, runsRound } from '../../gown/station.ts';
+import { halves, runsRound } from '../../gown/lines.ts';
 
 /** A place on the hanging cloth: the way round in radians from the centre front towards her left, and slant distance. */
 export interface Place {

@@ -1,6 +1,7 @@
 import type { GownDraft } from '../../draft/draft-gown.ts';
 import type { Point } from '../../geometry/curve.ts';
-import { isSame, runsRound } from '../../gown/station.ts';
+import { runsRound } from '../../gown/lines.ts';
+import { isSame } from '../../gown/station.ts';
 import type { ClosureFacts } from '../closure/closure-facts.ts';
 import type { Skirt } from '../skirt.ts';
 import { type Hanging, hangingOf, type Place } from './hanging.ts';

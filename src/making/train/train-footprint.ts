@@ -1,8 +1,8 @@
 import type { GownDraft } from '../../draft/draft-gown.ts';
 import type { GoreFrame } from '../../draft/gore-frame.ts';
 import type { Point } from '../../geometry/curve.ts';
+import { halves, runsRound, stationsOnce } from '../../gown/lines.ts';
 import type { Godet } from '../../gown/parts.ts';
-import { halves, runsRound, stationsOnce } from '../../gown/station.ts';
 import type { Skirt } from '../skirt.ts';
 
 /**
