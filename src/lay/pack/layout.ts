@@ -147,7 +147,7 @@ export class Layout {
 
   /** Pushes all items that overlap a little apart at once. Whether all lie clear; if not, it is somewhat changed. */
   settle(): boolean {
-    return this.code.settle() === 1;
+    return this.code.settleAll() === 1;
   }
 
   /** A random number of the search's, from 0 up to, not including, 1. */

@@ -12,6 +12,7 @@ import { NoFitRegion } from './no-fit-region';
 import { search } from './place-search';
 import { random } from './random';
 import { separation } from './separation';
+import { settle } from './settle';
 
 // Regions stay while one layout after another is begun.
 
@@ -19,14 +20,14 @@ export function beginPairs(lies: i32): void {
   pairs.begin(lies);
 }
 
-/** A region, to be `finishRegion`ed once its sides are set. */
-export function newRegion(halfWidth: f64, halfHeight: f64, slack: f64, sides: i32, cells: i32): NoFitRegion {
-  return new NoFitRegion(halfWidth, halfHeight, slack, sides, cells);
+/** A region, by its address, to be `finishRegion`ed once its sides are set. */
+export function newRegion(halfWidth: f64, halfHeight: f64, slack: f64, sides: i32, cells: i32): usize {
+  return changetype<usize>(new NoFitRegion(halfWidth, halfHeight, slack, sides, cells));
 }
 
 /** A segment of the boundary; whether what lies beyond its start and its end is inside, in bits 0 and 1. */
 export function setSide(
-  region: NoFitRegion,
+  region: usize,
   side: i32,
   x: f64,
   y: f64,
@@ -35,15 +36,15 @@ export function setSide(
   length: f64,
   insideAtEnds: i32,
 ): void {
-  region.setSide(side, x, y, directionX, directionY, length, insideAtEnds);
+  changetype<NoFitRegion>(region).setSide(side, x, y, directionX, directionY, length, insideAtEnds);
 }
 
-export function finishRegion(region: NoFitRegion): void {
-  region.finish();
+export function finishRegion(region: usize): void {
+  changetype<NoFitRegion>(region).finish();
 }
 
-export function setPair(fixed: i32, moving: i32, region: NoFitRegion, signX: f64, signY: f64): void {
-  pairs.set(fixed, moving, region, signX, signY);
+export function setPair(fixed: i32, moving: i32, region: usize, signX: f64, signY: f64): void {
+  pairs.set(fixed, moving, changetype<NoFitRegion>(region), signX, signY);
 }
 
 // A layout: its shapes and items, then the search for it.
@@ -77,7 +78,10 @@ export function beginSearch(seed: i32, anywhere: i32, touching: i32, nearby: i32
 
 // The search.
 
-export { settle } from './settle';
+/** 1 where all lie clear. */
+export function settleAll(): i32 {
+  return settle() as i32;
+}
 
 export function separate(passes: i32, strikes: i32): f64 {
   return separation.run(passes, strikes);
