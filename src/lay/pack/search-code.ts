@@ -4,7 +4,7 @@ export type { SearchCode };
 
 /** What it asks of its host in turn. */
 export interface SearchHost {
-  /** Makes the region of two lies and sets it. */
+  /** Makes the no-fit polygon of two lies and sets it. */
   makePair(fixed: number, moving: number): void;
   isStopped(work: number): boolean;
 }
@@ -14,6 +14,6 @@ let compiled: WebAssembly.Module | undefined;
 /** The code with a memory of its own. */
 export function searchCode({ makePair, isStopped }: SearchHost): SearchCode {
   compiled ??= new WebAssembly.Module(bytes);
-  const imports = { 'no-fit-pairs': { makePair }, separation: { isStopped } };
+  const imports = { 'no-fit-pairs': { makePair }, 'moving-apart': { isStopped } };
   return new WebAssembly.Instance(compiled, imports).exports as SearchCode;
 }

@@ -5,10 +5,10 @@ export default bytes;
 /** What the innermost part of the search lets its host ask; a flag is 0 or 1. */
 export interface SearchCode {
   beginPairs(lies: number): void;
-  newRegion(halfWidth: number, halfHeight: number, slack: number, sides: number, cells: number): number;
-  setSide(region: number, side: number, x: number, y: number, directionX: number, directionY: number, length: number, insideAtEnds: number): void;
-  finishRegion(region: number): void;
-  setPair(fixed: number, moving: number, region: number, signX: number, signY: number): void;
+  newPolygon(halfWidth: number, halfHeight: number, slack: number, sides: number, cells: number): number;
+  setSide(polygon: number, side: number, x: number, y: number, directionX: number, directionY: number, length: number, insideAtEnds: number): void;
+  finishPolygon(polygon: number): void;
+  setPair(fixed: number, moving: number, polygon: number, signX: number, signY: number): void;
   beginLayout(items: number, lies: number, shapes: number, width: number, gap: number): void;
   setShape(shape: number, halfWidth: number, halfHeight: number, anchor: number): void;
   setItem(item: number, start: number, end: number, area: number, middle: number): void;
@@ -16,7 +16,7 @@ export interface SearchCode {
   setPattern(across: number, origin: number, down: number): void;
   beginSearch(seed: number, anywhere: number, touching: number, nearby: number, improved: number): void;
   settleAll(): number;
-  separate(passes: number, strikes: number): number;
+  moveApart(idlePasses: number, idleRounds: number): number;
   put(item: number, choice: number, x: number, y: number): void;
   xOf(item: number): number;
   yOf(item: number): number;

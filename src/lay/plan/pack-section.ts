@@ -25,12 +25,12 @@ export interface PackingEffort {
 }
 
 /** Few pieces settle or jam within this many passes; waiting longer is better spent on another start. */
-const PATIENCE: Patience = { passes: 15, strikes: 1 };
+const PATIENCE: Patience = { idlePasses: 15, idleRounds: 1 };
 
 /** Few tries a move: on strips of few pieces more moves were found to be worth more than better ones. */
 const SEARCH: SearchEffort = { anywhere: 10, touching: 20, nearby: 3, improved: 2 };
 
-/** Cells of a no-fit region: few, as a gown's regions are used too little to repay a fine grid. */
+/** Cells of a no-fit polygon: few, as a gown's regions are used too little to repay a fine grid. */
 const CELLS = 400;
 
 /** Packs the sections of one layer; what is asked twice is packed once. */
