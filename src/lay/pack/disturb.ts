@@ -1,7 +1,7 @@
 import type { Layout } from './layout.ts';
 
 /** How a layout that is jammed may be disturbed. */
-export type Disturbance = 'none' | 'move' | 'exchange near' | 'exchange far';
+export type Disturbance = 'none' | 'move' | 'exchange near' | 'exchange far' | 'scatter';
 
 /** Two items are near each other if their middles lie within so many times the distance at which their bounds touch. */
 const NEAR = 1.6;
@@ -13,6 +13,10 @@ const NEAR = 1.6;
 export function disturb(layout: Layout, ways: readonly Disturbance[]): void {
   const way = anyOf(layout, ways);
   if (way === 'none') return;
+  if (way === 'scatter') {
+    for (let each = 0; each < layout.count; each++) moveAnywhere(layout, each);
+    return;
+  }
   const bySize = Array.from(layout.areas.keys()).sort((a, b) => layout.areas[b]! - layout.areas[a]!);
   const large = bySize.slice(0, Math.max(2, Math.ceil(bySize.length / 2)));
   const item = anyOf(layout, large);

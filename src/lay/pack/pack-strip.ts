@@ -14,6 +14,8 @@ export interface PackOptions {
   readonly start?: StripPacking;
   /** From how many random layouts to start, the best of which is gone on with; not used with `start`. */
   readonly starts?: number;
+  /** The ways in which a jammed layout is disturbed, one drawn each time; usually those for many items. */
+  readonly disturbances?: readonly Disturbance[];
   /** When an attempt at a jammed layout is given up; usually later for many items. */
   readonly patience?: Patience;
   /** How hard each move looks for a place; usually harder for many items. */
@@ -46,7 +48,7 @@ const CUT_AFTER_FAILURE = 0.5;
 const LEAST_CUT = 0.001;
 const CUT_ONCE_FREED = 0.004;
 /** The ways in which a jammed layout is disturbed, one drawn each time; and how often the search goes on from a near miss instead of the best layout. */
-const DISTURBANCES: readonly Disturbance[] = ['exchange far'];
+const DISTURBANCES: readonly Disturbance[] = ['none', 'none', 'move', 'exchange near'];
 const FROM_NEAR_MISS = 0.5;
 /** A near miss is made longer by these multiples of its overlap, as that may free it. */
 const STRETCHES = [1, 4, 16];
@@ -152,7 +154,7 @@ class StripPacker {
         const missed = nearMisses.length > 0 && layout.unit() < FROM_NEAR_MISS;
         layout.restore(missed ? this.oneOf(nearMisses).state : this.best);
         this.shorten(Math.min(layout.length, this.best.length * (1 - LEAST_CUT)));
-        disturb(layout, DISTURBANCES);
+        disturb(layout, this.options.disturbances ?? DISTURBANCES);
       }
       const overlap = layout.moveApart(jammed ? this.patience : this.cutPatience, ends);
       const left = { overlap, state: layout.state() };
