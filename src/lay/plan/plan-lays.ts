@@ -31,7 +31,7 @@ export interface LaysPlanned {
  */
 const WORK: Readonly<Record<LayEffort, Pick<PackingEffort, 'forCutting' | 'forComparing'>>> = {
   quick: {
-    forCutting: (pieces) => Math.min(2.4e7, 3e5 * pieces * pieces),
+    forCutting: (pieces) => Math.min(2.4e7, 2e5 * pieces * pieces),
     forComparing: (pieces) => Math.min(7e4, 2e3 * pieces * pieces),
   },
   thorough: {
