@@ -1,6 +1,6 @@
 import type { Span } from '../../diagnostics/diagnostic.ts';
 import { lengthText } from '../length-in-units.ts';
-import type { SketchedSpec } from '../shape/spec-shape.ts';
+import type { SketchedSpec } from '../spec.ts';
 import { stationsOf } from '../stations.ts';
 import { childOf, placeOfWritten, type Written, type WrittenMap } from '../written.ts';
 
@@ -72,6 +72,12 @@ export class Page {
 
   hasList(...path: readonly Step[]): boolean {
     return this.sectionAt(...path)?.kind === 'list';
+  }
+
+  /** A flag as it is written, before anything usual stands in for it. */
+  flagAt(...path: readonly Step[]): boolean | undefined {
+    const written = this.sectionAt(...path);
+    return written?.kind === 'flag' ? written.text === 'true' : undefined;
   }
 
   keysOf(...path: readonly Step[]): readonly string[] {

@@ -75,7 +75,12 @@ function checkTiers(page: Page): Diagnostic[] {
     const faults: Diagnostic[] = [];
     if (page.hasList('tiers', i, 'tiers') && tiers.length === 0)
       faults.push(problems.noTiers(page.keyAt('tiers', i, 'tiers')));
-    if (Array.isArray(depths) && tiers.length > 0 && depths.length !== tiers.length)
+    if (
+      depths !== undefined &&
+      page.hasList('tiers', i, 'depths') &&
+      tiers.length > 0 &&
+      depths.length !== tiers.length
+    )
       faults.push(problems.depthsOfOtherTiers(page.keyAt('tiers', i, 'depths'), depths.length, tiers.length));
     const edges = [yoke, ...tiers];
     for (const [j, tier] of tiers.entries()) {

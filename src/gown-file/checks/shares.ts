@@ -5,16 +5,17 @@ import type { Page } from './page.ts';
 /** Shares of the petticoat's girths: all gores or none, and a whole at every level below the waist. */
 export function checkShares(page: Page): Diagnostic[] {
   const gores = page.sketch.gores ?? [];
-  const shares = gores.map((gore) => (gore.onFold === true ? gore.halfShare : gore.share));
+  const keys = gores.map((gore) => (gore.onFold === true ? 'half-share' : 'share'));
+  const shares = gores.map((gore, i) => (page.has('gores', i, keys[i]!) ? gore.share : undefined));
   const index = shares.findIndex((share) => share !== undefined);
   if (index === -1) return [];
-  const span = page.keyAt('gores', index, gores[index]?.onFold === true ? 'half-share' : 'share');
+  const span = page.keyAt('gores', index, keys[index]!);
   if (!page.has('petticoat', 'girths')) return [problems.shareWithoutGirths(span)];
   const left = gores.flatMap((gore, i) => (shares[i] === undefined ? (gore.name ?? []) : []));
   if (left.length > 0) return [problems.sharesNotAll(span, left)];
   const levels = (page.sketch.petticoat?.girths ?? []).filter((level) => (level.down ?? 0) > 0).length;
   for (const [i, share] of shares.entries()) {
-    const place = page.keyAt('gores', i, gores[i]?.onFold === true ? 'half-share' : 'share');
+    const place = page.keyAt('gores', i, keys[i]!);
     if (Array.isArray(share) && share.length !== levels)
       return [problems.sharesOfOtherLevels(place, share.length, levels)];
   }
