@@ -151,9 +151,8 @@ function withBodiceTakenIn(spec: Spec, taken: number): Spec {
 
 function placeOfTrouble(spec: Spec, { gore, layer }: LayersUndraftable): Span {
   const index = spec.gores.findIndex(({ name }) => name === gore);
-  return layer === undefined
-    ? placeOf(spec, 'gores', ...(index < 0 ? [] : [index]))
-    : placeOf(spec, 'layers', layer);
+  if (layer !== undefined) return placeOf(spec, 'layers', layer);
+  return index < 0 ? placeOf(spec, 'gores') : placeOf(spec, 'gores', index);
 }
 
 function tooDeep(spec: Spec, { gore, layer, edge, width }: FoldedEdge): Diagnostic {

@@ -1,11 +1,11 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { sortDiagnostics } from '../diagnostics/place.ts';
 import type { ClothSpec, Spec } from '../gown-file/spec.ts';
+import { tapeText } from '../gown-file/tape-text.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
 import type { LayEffort } from '../lay/plan/plan-lays.ts';
 import { type DraftedGown, draftSpec } from '../pipeline.ts';
 import { layReport } from '../report/lay-report.ts';
-import { lengthText } from '../words/length-text.ts';
 import { askedLength } from './asked-length.ts';
 import { ExitStatus } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
@@ -62,7 +62,7 @@ function suppositions({ spec }: DraftedGown, flags: LayFlags): { supposed: strin
   const widths = flags.width?.map((width) => askedLength('--width', width, spec.units)) ?? [undefined];
   return widths.map((width) => {
     const supposed = [
-      ...(width === undefined ? [] : [`${lengthText(width, spec.units)} wide`]),
+      ...(width === undefined ? [] : [`${tapeText(width, spec.units)} wide`]),
       ...(flags.oneWay ? ['all tops one way'] : []),
       ...(flags.fold === undefined ? [] : [`fold: ${flags.fold}`]),
     ];

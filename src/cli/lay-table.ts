@@ -1,15 +1,15 @@
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import type { Spec } from '../gown-file/spec.ts';
+import { tapeText } from '../gown-file/tape-text.ts';
 import type { LayPlan, LayWay } from '../lay/plan/lay-plan.ts';
 import { type Amount, moneyText, sumOf } from '../money/money.ts';
 import { layCost } from '../report/lay-report.ts';
-import { lengthText } from '../words/length-text.ts';
 import { textTable } from './text-table.ts';
 
 /** One layer's lay: every way that was looked at, and what to know before cutting. */
 export function layTable(lay: LayPlan, spec: Spec): string {
   const { facts } = lay;
-  const say = (length: number) => lengthText(length, spec.units);
+  const say = (length: number) => tapeText(length, spec.units);
   const able = lay.ways
     .filter((way) => way.length !== undefined)
     .sort((a, b) => (a.length ?? 0) - (b.length ?? 0));
@@ -21,7 +21,7 @@ export function layTable(lay: LayPlan, spec: Spec): string {
       ['  way', 'length', 'used', 'buy', 'cost', ''],
       ...able.map((way) => [`  ${way.name}`, ...wayFigures(way, lay, spec), way.taken ? '  taken' : '']),
     ]).trimEnd(),
-    ...unable.map((way) => `  ${way.name}: cannot be, ${plainText(way.why ?? '')}`),
+    ...unable.map((way) => `  ${way.name}: cannot be, ${safeText(way.why ?? '')}`),
     ...handlingOf(lay),
     ...lay.remarks.map((remark) => `  ${remark}`),
     ...lay.spare.slice(0, 2).map(({ width, height }) => `  Spare: ${say(width)} × ${say(height)}`),
@@ -51,7 +51,7 @@ export function buyingTable(lays: readonly LayPlan[], spec: Spec): string {
 
 function wayFigures({ length, used, buy }: LayWay, { cloth }: LayPlan, spec: Spec): string[] {
   return [
-    length === undefined ? '' : lengthText(length, spec.units),
+    length === undefined ? '' : tapeText(length, spec.units),
     used === undefined ? '' : `${Math.round(used * 100)} %`,
     buy === undefined ? '' : bought(buy, cloth, spec),
     buy === undefined ? '' : money(layCost(spec, cloth, buy)),

@@ -1,6 +1,6 @@
 import type { Diagnostic, Span } from './diagnostic.ts';
-import { quoted } from './plain-text.ts';
 import { problem } from './problem.ts';
+import { quoted } from './safe-text.ts';
 
 /** Problems of a spec that is based on another. */
 

@@ -1,7 +1,7 @@
 import type { Diagnostic, Span } from './diagnostic.ts';
 import { lineAndColumn } from './place.ts';
-import { quoted } from './plain-text.ts';
 import { listed, nearestIs, problem } from './problem.ts';
+import { quoted } from './safe-text.ts';
 
 /** Problems of gores and their names: folds, widths, tops against the bodice. */
 

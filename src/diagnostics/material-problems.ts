@@ -1,6 +1,6 @@
 import type { Diagnostic, Span } from './diagnostic.ts';
-import { quoted } from './plain-text.ts';
 import { listed, nearestIs, problem } from './problem.ts';
+import { quoted } from './safe-text.ts';
 
 /** Problems of layers, cloths, edgings and what is assumed of them. */
 

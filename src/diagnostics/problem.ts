@@ -1,5 +1,5 @@
 import type { Diagnostic, Level, Span } from './diagnostic.ts';
-import { quoted } from './plain-text.ts';
+import { quoted } from './safe-text.ts';
 
 /** What every problem begins with. */
 export function problem(

@@ -1,7 +1,7 @@
 import type { Diagnostic, Span } from './diagnostic.ts';
 import { lineAndColumn } from './place.ts';
-import { quoted } from './plain-text.ts';
 import { problem } from './problem.ts';
+import { quoted } from './safe-text.ts';
 
 /** Problems of what shapes a skirt beside its gores: petticoat, shares, fullness, flounces, tiers, overskirts. */
 

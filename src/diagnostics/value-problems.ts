@@ -1,6 +1,6 @@
 import type { Diagnostic, Span } from './diagnostic.ts';
-import { quoted } from './plain-text.ts';
 import { listed, problem } from './problem.ts';
+import { quoted } from './safe-text.ts';
 
 /** Problems of one value or key, whatever gown it belongs to. `key` is the key that the value stands at. */
 

@@ -3,8 +3,8 @@ import type { GownDraft, Undraftable } from '../draft/draft-gown.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import { fullnessOf } from '../gown/gown-of-layer.ts';
-import { lengthText } from '../gown-file/length-in-units.ts';
 import { placeOf, type Spec } from '../gown-file/spec.ts';
+import { lengthInUnits } from '../gown-file/value-text.ts';
 import { type Alterations, unaltered } from './alterations.ts';
 import { bothSides } from './both-sides.ts';
 import { fittedSide } from './fit-side.ts';
@@ -131,7 +131,8 @@ class Fitter {
     const { spec } = this;
     const fitting = spec.fittings![index]!;
     const part = (['seams', 'hem', 'levelled', 'waist'] as const).find((key) => fitting[key] !== undefined);
-    const own = placeOf(spec, 'fittings', index, ...(part === undefined ? [] : [part]));
+    const own =
+      part === undefined ? placeOf(spec, 'fittings', index) : placeOf(spec, 'fittings', index, part);
     const gores = spec.gores.findIndex(({ name }) => name === gore);
     if (reason === 'hem-above-waist')
       return problems.fittingHemAboveWaist(own, gore ?? '', placeOf(spec, 'lengths', 'at'));
@@ -145,7 +146,7 @@ class Fitter {
     if (Math.abs(taken) < SAID_FROM) return;
     const { spec } = this;
     const index = spec.fittings!.findIndex(({ seams }) => seams?.some(({ from }) => from === 0));
-    const by = lengthText(Math.abs(taken), spec.units);
+    const by = lengthInUnits(Math.abs(taken), spec.units);
     const place = placeOf(spec, 'fittings', Math.max(0, index), 'seams');
     this.diagnostics.push(problems.bodiceTakenIn(place, by, taken > 0 ? 'in' : 'out'));
   }
@@ -160,7 +161,7 @@ class Fitter {
     }, 0);
     const allRound = (gown.closed ? 1 : 2) * missing;
     if (Math.abs(allRound) < SAID_FROM) return;
-    const by = lengthText(Math.abs(allRound), spec.units);
+    const by = lengthInUnits(Math.abs(allRound), spec.units);
     const words = allRound > 0 ? 'longer' : 'shorter';
     this.diagnostics.push(problems.waistEdgeMoved(placeOf(spec, 'fittings', index, 'waist'), by, words));
   }

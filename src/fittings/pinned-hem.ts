@@ -1,11 +1,11 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { integrateAlong } from '../draft/edge-profiles.ts';
-import { lengthText } from '../gown-file/length-in-units.ts';
 import { placeOf } from '../gown-file/spec.ts';
+import { lengthInUnits } from '../gown-file/value-text.ts';
 import type { HemKnot } from './alterations.ts';
 import * as problems from './fitting-problems.ts';
-import { ALL_ROUND, type PinnedFitting, stationsOf, upAt } from './pinned-fitting.ts';
+import { ALL_ROUND, draftedStations, type PinnedFitting, upAt } from './pinned-fitting.ts';
 
 /** Pins at the hem stand this far apart, mm (textbook): an altered stretch runs out over as much. */
 const PIN_SPACING = 75;
@@ -25,7 +25,7 @@ export function hemKnots(pinned: PinnedFitting, draft: GownDraft, diagnostics: D
     levelled.length === 0 || hem[name] !== undefined ? [atStation(i)] : [],
   );
   const pins = levelled.flatMap(({ from, along, up }, j) => {
-    const station = stationsOf(draft).indexOf(from);
+    const station = draftedStations(draft).indexOf(from);
     const way = wayAlong(draft, station, along);
     if (way === undefined) {
       diagnostics.push(pastEnd(pinned, draft, station, j));
@@ -84,8 +84,8 @@ function disagreement(
     problems.fittingDisagrees(
       placeOf(spec, 'fittings', index, 'levelled', j, 'up'),
       `at ${name}`,
-      lengthText(pin.up, spec.units),
-      lengthText(other.up, spec.units),
+      lengthInUnits(pin.up, spec.units),
+      lengthInUnits(other.up, spec.units),
       placeOf(spec, 'fittings', index, 'hem', name),
     ),
   ];
@@ -98,8 +98,8 @@ function pastEnd({ spec, index }: PinnedFitting, draft: GownDraft, station: numb
   return problems.levelledPastEnd(
     placeOf(spec, 'fittings', index, 'levelled', j, 'along'),
     from,
-    lengthText(along, spec.units),
-    lengthText(length, spec.units),
+    lengthInUnits(along, spec.units),
+    lengthInUnits(length, spec.units),
     placeOf(spec, 'lengths', 'at'),
   );
 }

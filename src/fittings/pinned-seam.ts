@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
-import { lengthText } from '../gown-file/length-in-units.ts';
 import { placeOf } from '../gown-file/spec.ts';
+import { lengthInUnits } from '../gown-file/value-text.ts';
 import type { SeamTake } from './alterations.ts';
 import * as problems from './fitting-problems.ts';
 import type { PinnedFitting } from './pinned-fitting.ts';
@@ -20,7 +20,7 @@ export function seamTake(
 ): SeamTake[] {
   const { seam, from, to, takeIn } = spec.fittings![index]!.seams![j]!;
   const length = draft.lengths[station]!;
-  const say = (mm: number): string => lengthText(mm, spec.units);
+  const say = (mm: number): string => lengthInUnits(mm, spec.units);
   if (to > length + READ_OFF) {
     const other = placeOf(spec, 'lengths', 'at', seam);
     const own = placeOf(spec, 'fittings', index, 'seams', j, 'to');

@@ -2,8 +2,8 @@ import type * as z from 'zod/mini';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import * as problems from '../diagnostics/value-problems.ts';
 import { nearest } from './nearest.ts';
+import { keysAt } from './shape/form.ts';
 import type { FaultAtPath } from './shape/leaf.ts';
-import { keysAt } from './spec-schema.ts';
 import { childOf, isScalar, placeOfWritten, type Written, writtenAt } from './written.ts';
 
 type Path = readonly (string | number)[];

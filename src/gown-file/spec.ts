@@ -1,5 +1,6 @@
 import type { Span } from '../diagnostics/diagnostic.ts';
-import type { ShapedSpec } from './shape/spec-shape.ts';
+import type { Given as Value } from './shape/leaf.ts';
+import type { ShapedSpec, WrittenForm } from './shape/spec-shape.ts';
 
 /**
  * A gown spec as read: every length in mm, every angle in radians, every share a fraction of 1, money and hours as
@@ -51,8 +52,30 @@ export type NotionSpec = Given<'notions'>[number];
 export type DatesSpec = Given<'dates'>;
 export type PaperSpec = Given<'paper'>;
 
+/** The way from the top of a file to a value or a section of it, by keys as they are written and numbers of items. */
+export type FilePath = PathInto<WrittenForm>;
+
+type PathInto<T> =
+  | readonly []
+  | (T extends Value
+      ? never
+      : T extends readonly (infer Item)[]
+        ? readonly [number, ...PathInto<Item>]
+        : { [Key in keyof T & string]-?: readonly [Key, ...PathInto<NonNullable<T[Key]>>] }[keyof T &
+            string]);
+
+/** The way to a list (`number`), or to a section whose keys are free names (`string`). */
+export type PathOf<Step extends string | number, Path = FilePath> = Path extends readonly [
+  ...infer Section,
+  infer Last,
+]
+  ? [Step] extends [Last]
+    ? Section
+    : never
+  : never;
+
 /** The place of a value, or of the nearest section around it that has one. */
-export function placeOf(spec: Spec, ...path: (string | number)[]): Span {
+export function placeOf(spec: Spec, ...path: FilePath): Span {
   for (let length = path.length; length >= 0; length--) {
     const place = spec.places.get(path.slice(0, length).join('.'));
     if (place !== undefined) return place;

@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Spec } from '../gown-file/spec.ts';
-import { lengthText } from '../words/length-text.ts';
+import { tapeText } from '../gown-file/tape-text.ts';
 import type { Skirt } from './skirt.ts';
 
 /** What every part of the workroom starts from. */
@@ -12,7 +12,7 @@ export interface Bench {
 }
 
 export function benchOf(spec: Spec, skirt: Skirt): Bench {
-  return { spec, skirt, say: (mm) => lengthText(mm, spec.units) };
+  return { spec, skirt, say: (mm) => tapeText(mm, spec.units) };
 }
 
 /** A part of the workroom's figures, and what was found on the way. */

@@ -66,7 +66,7 @@ export interface LayerSeam {
 
 export function skirtOf(spec: Spec, draft: GownDraft, layers: readonly LayerDraft[]): Skirt {
   const all = spec.gores.map((gore) => gore.name);
-  const stations = stationsOf(spec, draft);
+  const stations = skirtStations(spec, draft);
   return {
     waist: waistAllRound(draft, all),
     hem: edgeAllRound(draft, 'hem', all),
@@ -90,7 +90,7 @@ function copies(draft: GownDraft): number {
   return draft.gown.closed ? 1 : 2;
 }
 
-function stationsOf(spec: Spec, draft: GownDraft): SkirtStation[] {
+function skirtStations(spec: Spec, draft: GownDraft): SkirtStation[] {
   const floors = floorLengths(spec, draft, () => withoutTrain(draft));
   const count = draft.gown.closed ? draft.gown.gores.length : draft.gown.stations.length;
   return draft.gown.stations.slice(0, count).map((station, i) => ({

@@ -1,9 +1,9 @@
 import type { Spec } from '../gown-file/spec.ts';
+import { tapeNumber, tapeText } from '../gown-file/tape-text.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
 import { drawLay, type LayTitle, type LayWords, layFigure } from '../print/lay/lay-drawing.ts';
 import type { LayFigure } from '../print/papers/paper-input.ts';
 import { writeSvg } from '../print/svg/write-svg.ts';
-import { lengthNumber, lengthText } from '../words/length-text.ts';
 
 /** `lay-<layer>.svg` for every layer that can be laid. */
 export function layFiles(spec: Spec, lays: readonly LayPlan[]): Map<string, string> {
@@ -31,11 +31,11 @@ export function layTitle(spec: Spec, lay: LayPlan): LayTitle {
 }
 
 function captionOf(spec: Spec, { cloth, facts, way, length, buy, used }: LayPlan): string {
-  const say = (mm: number): string => lengthText(mm, spec.units);
+  const say = (mm: number): string => tapeText(mm, spec.units);
   const share = `${Math.round(used * 100)} % used`;
   return `${cloth}, ${say(facts.width)} wide, ${way}; lay ${say(length)}, buy ${say(buy)}, ${share}.`;
 }
 
 function wordsOf({ units }: Spec): LayWords {
-  return { number: (mm) => lengthNumber(mm, units).replace(/\.0$/, ''), unit: units };
+  return { number: (mm) => tapeNumber(mm, units).replace(/\.0$/, ''), unit: units };
 }

@@ -1,4 +1,5 @@
 import type { CutPiece } from '../draft/piece.ts';
+import { tapeText } from '../gown-file/tape-text.ts';
 import type { DraftedGown } from '../pipeline.ts';
 import { patternDrawing } from '../print/pattern/pattern-drawing.ts';
 import type { PieceLabels } from '../print/pattern/piece-text.ts';
@@ -13,7 +14,6 @@ import { longChecks } from '../sheets/long-checks.ts';
 import { type Paper, paperNamed } from '../sheets/paper.ts';
 import type { SheetPlan } from '../sheets/sheet-plan.ts';
 import { settingsText } from '../sheets/sheet-settings.ts';
-import { lengthText } from '../words/length-text.ts';
 
 export interface PatternOptions {
   /** Name of the paper; the spec's own, or A4 (Letter where the spec is in inches) when absent. */
@@ -158,7 +158,7 @@ export function labelsOf({ spec, content }: Pick<DraftedGown, 'spec' | 'content'
     gown: spec.gown,
     ...(spec.client === undefined ? {} : { client: spec.client }),
     trace: `spec format ${spec.format}, content ${content}`,
-    length: (mm) => lengthText(mm, spec.units),
+    length: (mm) => tapeText(mm, spec.units),
   };
 }
 

@@ -95,7 +95,7 @@ function trainBothSidesAlike(page: Page): Diagnostic[] {
 function trainOfOneSide(page: Page): Diagnostic[] {
   const { stations } = page;
   const { begins, full, ends } = page.sketch.train ?? {};
-  const left = ['full', 'ends'].filter((key) => !page.has('train', key));
+  const left = (['full', 'ends'] as const).filter((key) => !page.has('train', key));
   if (left.length > 0) return [problems.trainWithoutSymmetry(page.keyAt('train'), left)];
   if (
     stations === undefined ||

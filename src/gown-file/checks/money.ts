@@ -9,21 +9,8 @@ export function checkMoney(page: Page): Diagnostic[] {
 
 function checkCurrency(page: Page): Diagnostic[] {
   if (page.has('currency')) return [];
-  const first = priced(page)[0];
+  const first = page.placeOfKind('money');
   return first === undefined ? [] : [problems.noCurrency(first)];
-}
-
-/** Places where an amount of money stands. */
-function priced(page: Page): Diagnostic['span'][] {
-  const { cloths = {}, trims = [], notions = [] } = page.sketch;
-  const paths: (string | number)[][] = [
-    ...Object.keys(cloths).map((name) => ['cloths', name, 'price']),
-    ['edging', 'price'],
-    ...trims.map((_, i) => ['trims', i, 'price']),
-    ['labour', 'rate'],
-    ...notions.map((_, i) => ['notions', i, 'price']),
-  ];
-  return paths.filter((path) => page.has(...path)).map((path) => page.at(...path));
 }
 
 function checkStages(page: Page): Diagnostic[] {

@@ -1,9 +1,8 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/material-problems.ts';
 import { nearest } from '../nearest.ts';
+import type { FilePath, PathOf } from '../spec.ts';
 import type { Page } from './page.ts';
-
-type Path = readonly (string | number)[];
 
 /** A name and where it is used. */
 interface Named {
@@ -32,9 +31,9 @@ function unknown(kind: string, used: readonly Named[], known: readonly string[])
 function layersOf(page: Page) {
   const { layers = [], overskirts = [] } = page.sketch;
   return [
-    ...layers.map((layer, i) => ({ layer, path: ['layers', i] as Path })),
+    ...layers.map((layer, i) => ({ layer, path: ['layers', i] as const })),
     ...overskirts.flatMap((overskirt, i) =>
-      (overskirt.layers ?? []).map((layer, j) => ({ layer, path: ['overskirts', i, 'layers', j] as Path })),
+      (overskirt.layers ?? []).map((layer, j) => ({ layer, path: ['overskirts', i, 'layers', j] as const })),
     ),
   ];
 }
@@ -142,10 +141,14 @@ function checkEdging(page: Page): Diagnostic[] {
   return faults;
 }
 
-function one(page: Page, name: string | undefined, ...path: Path): Named[] {
+function one(page: Page, name: string | undefined, ...path: FilePath): Named[] {
   return name === undefined ? [] : [{ name, span: page.at(...path) }];
 }
 
-function named(page: Page, names: readonly (string | undefined)[] | undefined, ...path: Path): Named[] {
+function named(
+  page: Page,
+  names: readonly (string | undefined)[] | undefined,
+  ...path: PathOf<number>
+): Named[] {
   return (names ?? []).flatMap((name, i) => one(page, name, ...path, i));
 }

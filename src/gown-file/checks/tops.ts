@@ -108,7 +108,7 @@ function meetingOf(page: Page, index: number): Meeting | undefined {
 /** A top that is written but faulty has been spoken of; the panel must not stand in for it. */
 function topWasTried(page: Page, index: number): boolean {
   const gore = page.sketch.gores![index]!;
-  const tried = ['top', 'half-top'].some((key) => page.has('gores', index, key));
+  const tried = (['top', 'half-top'] as const).some((key) => page.has('gores', index, key));
   if (gore.onFold === undefined && page.has('gores', index, 'on-fold')) return true;
   const panel = gore.name !== undefined && page.has('bodice', 'panels', gore.name);
   return tried || (panel && page.sketch.bodice?.panels?.[gore.name!] === undefined);

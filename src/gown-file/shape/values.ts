@@ -1,11 +1,11 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/value-problems.ts';
-import { lengthText } from '../length-in-units.ts';
 import { nearest } from '../nearest.ts';
 import { angleOf, LENGTH_UNITS, lengthOf, parseQuantity, shareOf, weightOf } from '../quantity.ts';
+import { valueText } from '../value-text.ts';
 import type { WrittenScalar } from '../written.ts';
 import type { Bounds } from './bounds.ts';
-import { LENGTH_IN_UNITS, leaf } from './leaf.ts';
+import { LENGTH_IN_UNITS, leaf, type ValueKind } from './leaf.ts';
 
 /** A length in mm; a bare number is in the file's units unless `bareUnit` says otherwise. */
 export function length(bounds: Bounds, bareUnit?: string) {
@@ -14,7 +14,7 @@ export function length(bounds: Bounds, bareUnit?: string) {
     const unit = bareUnit ?? written.file.units;
     const result = millimetres(written, unit);
     if (!('value' in result) || result.unit === undefined) return result;
-    return within(written, result.value, bounds, (value) => lengthText(value, written.file.units));
+    return within('length', written, result.value, bounds);
   });
 }
 
@@ -23,7 +23,7 @@ export function soldBy(bounds: Bounds) {
   return leaf('length', LENGTH, 'a length, such as 0.1m or 1/8yd', (written) => {
     const result = millimetres(written, written.file.units);
     if (!('value' in result)) return result;
-    const checked = within(written, result.value, bounds, (value) => lengthText(value, written.file.units));
+    const checked = within('length', written, result.value, bounds);
     const inYards = ['in', 'ft', 'yd', '"', '″'].includes(result.unit ?? '');
     return 'value' in checked ? { value: { step: checked.value, inYards } } : checked;
   });
@@ -49,7 +49,7 @@ export function angle(bounds: Bounds) {
     const quantity = parseQuantity(written.text);
     const radians = quantity === undefined ? undefined : angleOf(quantity);
     if (radians === undefined) return problems.notAnAngle(written.span, written.label, written.text);
-    return within(written, radians, bounds, (value) => `${round((value * 180) / Math.PI, 3)}deg`);
+    return within('angle', written, radians, bounds);
   });
 }
 
@@ -59,7 +59,7 @@ export function share(bounds: Bounds) {
     const quantity = parseQuantity(written.text);
     const value = quantity === undefined ? undefined : shareOf(quantity);
     if (value === undefined) return problems.notAShare(written.span, written.label, written.text);
-    return within(written, value, bounds, (part) => `${round(part * 100, 4)}%`);
+    return within('share', written, value, bounds);
   });
 }
 
@@ -69,7 +69,7 @@ export function weight(bounds: Bounds) {
     const quantity = parseQuantity(written.text);
     const value = quantity === undefined ? undefined : weightOf(quantity);
     if (value === undefined) return problems.notAWeight(written.span, written.label, written.text);
-    return within(written, value, bounds, (grams) => String(round(grams, 2)));
+    return within('weight', written, value, bounds);
   });
 }
 
@@ -118,7 +118,7 @@ export function times(bounds: Bounds) {
     const quantity = parseQuantity(written.text.trim().replace(/\s*:\s*1$/, ''));
     const value = quantity?.unit === '' ? quantity.numerator / quantity.denominator : undefined;
     if (value === undefined) return problems.notTimes(written.span, written.label, written.text);
-    return within(written, value, bounds, String);
+    return within('times', written, value, bounds);
   });
 }
 
@@ -127,14 +127,15 @@ const LENGTH = { ...NUMBER_OR_TEXT, $comment: LENGTH_IN_UNITS };
 const DECIMAL = /^\d{1,12}(\.\d{1,4})?$/;
 
 function within(
+  kind: ValueKind,
   written: WrittenScalar,
   value: number,
   bounds: Bounds,
-  say: (value: number) => string,
 ): { value: number } | Diagnostic {
   if (value < 0 && bounds.least >= 0)
     return problems.negative(written.span, written.label, written.text, bounds.of);
   if (value >= bounds.least - SLACK && value <= bounds.most + SLACK) return { value };
+  const say = (bound: number) => valueText(kind, bound, written.file.units);
   return problems.outOfBounds(
     written.span,
     written.label,
@@ -147,7 +148,3 @@ function within(
 
 /** What a bound gives way by, for values that are not whole in binary. */
 const SLACK = 1e-9;
-
-function round(value: number, decimals: number): number {
-  return Number(value.toFixed(decimals));
-}

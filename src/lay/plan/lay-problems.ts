@@ -1,5 +1,5 @@
 import type { Diagnostic, Span } from '../../diagnostics/diagnostic.ts';
-import { quoted } from '../../diagnostics/plain-text.ts';
+import { quoted } from '../../diagnostics/safe-text.ts';
 
 /** What can stand against laying a layer on its cloth. Lengths come as text in the maker's units. */
 

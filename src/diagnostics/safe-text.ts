@@ -3,7 +3,7 @@
  * line separators and lone surrogates are written as `\u{…}`, so that no name moves the cursor, hides itself or
  * forges a second message.
  */
-export function plainText(text: string): string {
+export function safeText(text: string): string {
   return text.replace(UNSAFE, (char) => `\\u{${(char.codePointAt(0) ?? 0).toString(16)}}`);
 }
 
