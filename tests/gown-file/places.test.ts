@@ -15,7 +15,7 @@ describe('a path into the file', () => {
   it('leads to what the file says there', () => {
     expect(textAt('gown')).toBe('Lantern');
     expect(textAt('gores', 0, 'name')).toBe('front');
-    expect(textAt('lengths', 'off-floor')).toBe('2');
+    expect(textAt('petticoat', 'hoop-off-floor')).toBe('4');
     expect(textAt('bodice', 'panels', 'side-back')).toBe('7.9');
   });
 
