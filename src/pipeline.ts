@@ -29,6 +29,7 @@ import { overskirtAsGown } from './gown/overskirt-as-gown.ts';
 import type { ReadBase } from './gown-file/based-on.ts';
 import { readSpec } from './gown-file/read-spec.ts';
 import { type LayerSpec, placeOf, type Spec } from './gown-file/spec.ts';
+import { lengthInUnits } from './gown-file/value-text.ts';
 import type { LaysPlanned } from './lay/plan/plan-lays.ts';
 import { type Workroom, workroom, workroomFindings } from './making/workroom.ts';
 import type { PaperOptions } from './publish/paper-files.ts';
@@ -90,7 +91,8 @@ export function draft(source: Source, readBase?: ReadBase): Drafting {
 /** The same for a spec that is read already. */
 export function draftSpec(written: Spec): Drafting {
   const drafted = draftLayers(gownOfSpec(written), written.layers);
-  if ('reason' in drafted) return { diagnostics: [cannotDraft(placeOfTrouble(written, drafted), drafted)] };
+  if ('reason' in drafted)
+    return { diagnostics: [cannotDraft(placeOfTrouble(written, drafted), drafted, written.units)] };
   const fitted = fitGown(written, drafted);
   const { drafts } = fitted;
   const spec = withBodiceTakenIn(written, fitted.takenAtWaist);
@@ -158,7 +160,7 @@ function placeOfTrouble(spec: Spec, { gore, layer }: LayersUndraftable): Span {
 function tooDeep(spec: Spec, { gore, layer, edge, width }: FoldedEdge): Diagnostic {
   const index = spec.gores.findIndex(({ name }) => name === gore);
   const place = index < 0 ? placeOfPart(spec, gore) : placeOf(spec, 'gores', index);
-  return tooDeepForCurve(place, gore, layer, edge, width);
+  return tooDeepForCurve(place, gore, layer, edge, lengthInUnits(width, spec.units));
 }
 
 /** All that a draft writes: files by name, and the report that goes with them. */

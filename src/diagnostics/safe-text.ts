@@ -24,6 +24,11 @@ export function quoted(text: string): string {
   return `\`${characters.slice(0, LONGEST_QUOTE).join('')}${cut ? '…' : ''}\``;
 }
 
+/** Names in a message: `a` and `b`. */
+export function named(names: readonly string[]): string {
+  return names.map(quoted).join(' and ');
+}
+
 /** Characters of a value that a message repeats. Longer drowns the message; shorter hides what was written. */
 const LONGEST_QUOTE = 48;
 

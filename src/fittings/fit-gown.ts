@@ -2,6 +2,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { GownDraft, Undraftable } from '../draft/draft-gown.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
 import { lengthOfRun } from '../geometry/length.ts';
+import { WAIST_AGREES } from '../geometry/tolerances.ts';
 import { fullnessOf } from '../gown/gown-of-layer.ts';
 import { placeOf, type Spec } from '../gown-file/spec.ts';
 import { lengthInUnits } from '../gown-file/value-text.ts';
@@ -163,7 +164,14 @@ class Fitter {
     if (Math.abs(allRound) < SAID_FROM) return;
     const by = lengthInUnits(Math.abs(allRound), spec.units);
     const words = allRound > 0 ? 'longer' : 'shorter';
-    this.diagnostics.push(problems.waistEdgeMoved(placeOf(spec, 'fittings', index, 'waist'), by, words));
+    this.diagnostics.push(
+      problems.waistEdgeMoved(
+        placeOf(spec, 'fittings', index, 'waist'),
+        by,
+        words,
+        lengthInUnits(WAIST_AGREES, spec.units),
+      ),
+    );
   }
 }
 

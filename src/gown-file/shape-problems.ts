@@ -40,7 +40,7 @@ function problemsOfUnion(issue: z.core.$ZodIssueInvalidUnion, root: Written, pat
 }
 
 function expectedBy(issue: z.core.$ZodIssue): string {
-  if (issue.code === 'too_big' || issue.code === 'too_small') return 'a pair, such as [10deg, 10.5deg],';
+  if (issue.code === 'too_big' || issue.code === 'too_small') return 'a pair, such as `[10deg, 10.5deg]`,';
   const expected = issue.code === 'invalid_type' ? issue.expected : '';
   if (expected === 'array' || expected === 'tuple') return 'a list';
   return 'a section';

@@ -76,8 +76,9 @@ function puckering(spec: Spec, draft: GownDraft): Diagnostic[] {
       puckers(placeOf(spec, 'gores', i), {
         gore: gore.name,
         down: tapeText(worst.down, spec.units),
-        share: worst.strain,
-        most,
+        by: `${(Math.abs(worst.strain) * 100).toFixed(1)} %`,
+        most: `${most * 100} %`,
+        longer: worst.strain > 0,
         satin,
       }),
     ];

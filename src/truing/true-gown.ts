@@ -3,10 +3,11 @@ import type { GownDraft } from '../draft/draft-gown.ts';
 import { selfCrossing } from '../geometry/self-crossing.ts';
 import { ANGLE_AGREES, FLAT, SEAM_AGREES, WAIST_AGREES } from '../geometry/tolerances.ts';
 import { placeOf, type Spec } from '../gown-file/spec.ts';
+import { lengthInUnits } from '../gown-file/value-text.ts';
 import type { GownMeasures, SeamMeasures } from './measure-gown.ts';
 import {
-  anglesDoNotClose,
   hemFarFromSquare,
+  notSmooth,
   outlineCrossesItself,
   seamsDiffer,
   topsMissBodice,
@@ -35,14 +36,18 @@ export function trueGown(spec: Spec, draft: GownDraft, measures: GownMeasures): 
 function trueSeam(spec: Spec, draft: GownDraft, seam: SeamMeasures): Diagnostic[] {
   const findings: Diagnostic[] = [];
   const place = placeOf(spec, 'lengths', 'at', seam.name);
-  if (Math.abs(seam.lengths[0] - seam.lengths[1]) > SEAM_AGREES) findings.push(seamsDiffer(place, seam));
+  if (Math.abs(seam.lengths[0] - seam.lengths[1]) > SEAM_AGREES) {
+    const [a, b] = seam.lengths.map((length) => lengthInUnits(length, spec.units));
+    findings.push(seamsDiffer(place, seam, a!, b!));
+  }
   for (const edge of ['hem', 'waist'] as const) {
     const sum = edge === 'hem' ? seam.hemAngle : seam.waistAngle;
     if (Math.abs(sum - Math.PI) > ANGLE_AGREES && !mayComeToAPoint(draft, seam.station, edge)) {
-      findings.push(anglesDoNotClose(place, seam.name, edge, sum));
+      findings.push(notSmooth[edge](place, seam.name, degrees(sum)));
     }
   }
-  if (Math.abs(seam.offSquare) > FAR_FROM_SQUARE) findings.push(hemFarFromSquare(place, seam));
+  if (Math.abs(seam.offSquare) > FAR_FROM_SQUARE)
+    findings.push(hemFarFromSquare(place, seam.name, degrees(Math.abs(seam.offSquare))));
   return findings;
 }
 
@@ -56,5 +61,11 @@ function trueWaist(spec: Spec, measures: GownMeasures): Diagnostic[] {
   const { sewn } = measures.waist;
   const seam = spec.bodice.waistSeam;
   if (Math.abs(sewn - seam) <= WAIST_AGREES) return [];
-  return [topsMissBodice(placeOf(spec, 'bodice', 'waist-seam'), sewn, seam, measures)];
+  const say = (length: number): string => lengthInUnits(length, spec.units);
+  const tops = measures.gores.map(({ name, top }) => [name, say(top)] as const);
+  return [
+    topsMissBodice(placeOf(spec, 'bodice', 'waist-seam'), say(sewn), say(seam), say(WAIST_AGREES), tops),
+  ];
 }
+
+const degrees = (angle: number): string => `${((angle * 180) / Math.PI).toFixed(1)}°`;

@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/workroom-section-problems.ts';
+import { valueText } from '../value-text.ts';
 import type { Page } from './page.ts';
 
 /** Prices without a currency, stages that do not make a whole, and a client who can be told by name. */
@@ -19,7 +20,7 @@ function checkStages(page: Page): Diagnostic[] {
   if (parts.length === 0 || parts.some((part) => part === undefined)) return [];
   const whole = parts.reduce<number>((sum, part) => sum + (part ?? 0), deposit);
   return Math.abs(whole - 1) > 1e-9
-    ? [problems.stagesNotWhole(page.keyAt('labour', 'stages'), `${Number((whole * 100).toFixed(2))}%`)]
+    ? [problems.stagesNotWhole(page.keyAt('labour', 'stages'), valueText('share', whole, undefined))]
     : [];
 }
 

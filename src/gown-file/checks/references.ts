@@ -21,7 +21,11 @@ export function checkReferences(page: Page): Diagnostic[] {
 }
 
 /** Names that are used and not there. */
-function unknown(kind: string, used: readonly Named[], known: readonly string[]): Diagnostic[] {
+function unknown(
+  kind: Parameters<typeof problems.unknownName>[1],
+  used: readonly Named[],
+  known: readonly string[],
+): Diagnostic[] {
   return used
     .filter(({ name }) => !known.includes(name))
     .map(({ name, span }) => problems.unknownName(span, kind, name, known, nearest(name, known)));

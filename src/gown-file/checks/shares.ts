@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/shaping-problems.ts';
+import { valueText } from '../value-text.ts';
 import type { Page } from './page.ts';
 
 /** Shares of the petticoat's girths: all gores or none, and a whole at every level below the waist. */
@@ -33,7 +34,7 @@ function wholeAtEachLevel(
     if (parts.some((part) => part === undefined)) return [];
     const whole = parts.reduce<number>((sum, part) => sum + (part ?? 0), 0) * (page.mirrored ? 2 : 1);
     if (Math.abs(whole - 1) > SHARES_AGREE)
-      return [problems.sharesNotWhole(span, `${Number((whole * 100).toFixed(3))}%`)];
+      return [problems.sharesNotWhole(span, valueText('share', whole, undefined))];
   }
   return [];
 }

@@ -3,6 +3,9 @@
 /** Sewn, raw edge to seam line: 5/8 in, to the nearest millimetre (textbook). */
 export const USUAL_ALLOWANCE = 15;
 
+/** How high a front hem hangs off the floor; walked in and adjusted (textbook). */
+export const USUAL_OFF_FLOOR = 25;
+
 /** What is taken off each side of a cloth whose selvedge is not measured (common practice: 5 to 15). */
 export const USUAL_SELVEDGE = 10;
 

@@ -10,7 +10,7 @@ import { LENGTH_IN_UNITS, leaf, type ValueKind } from './leaf.ts';
 /** A length in mm; a bare number is in the file's units unless `bareUnit` says otherwise. */
 export function length(bounds: Bounds, bareUnit?: string) {
   const json = bareUnit === undefined ? LENGTH : NUMBER_OR_TEXT;
-  return leaf('length', json, 'a length, such as 98, 98cm or 38 1/2in', (written) => {
+  return leaf('length', json, 'a length, such as `98`, `98cm` or `38 1/2in`', (written) => {
     const unit = bareUnit ?? written.file.units;
     const result = millimetres(written, unit);
     if (!('value' in result) || result.unit === undefined) return result;
@@ -20,7 +20,7 @@ export function length(bounds: Bounds, bareUnit?: string) {
 
 /** A step that the shop sells by, and whether it was written in yards. */
 export function soldBy(bounds: Bounds) {
-  return leaf('length', LENGTH, 'a length, such as 0.1m or 1/8yd', (written) => {
+  return leaf('length', LENGTH, 'a length, such as `0.1m` or `1/8yd`', (written) => {
     const result = millimetres(written, written.file.units);
     if (!('value' in result)) return result;
     const checked = within('length', written, result.value, bounds);
@@ -45,7 +45,7 @@ function millimetres(written: WrittenScalar, bareUnit: string | undefined) {
 
 /** An angle in radians; a bare number is in degrees. */
 export function angle(bounds: Bounds) {
-  return leaf('angle', NUMBER_OR_TEXT, 'an angle, such as 17deg', (written) => {
+  return leaf('angle', NUMBER_OR_TEXT, 'an angle, such as `17deg`', (written) => {
     const quantity = parseQuantity(written.text);
     const radians = quantity === undefined ? undefined : angleOf(quantity);
     if (radians === undefined) return problems.notAnAngle(written.span, written.label, written.text);
@@ -55,7 +55,7 @@ export function angle(bounds: Bounds) {
 
 /** A fraction of 1. */
 export function share(bounds: Bounds) {
-  return leaf('share', NUMBER_OR_TEXT, 'a percentage, such as 3%', (written) => {
+  return leaf('share', NUMBER_OR_TEXT, 'a percentage, such as `3%`', (written) => {
     const quantity = parseQuantity(written.text);
     const value = quantity === undefined ? undefined : shareOf(quantity);
     if (value === undefined) return problems.notAShare(written.span, written.label, written.text);
