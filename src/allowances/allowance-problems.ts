@@ -1,15 +1,13 @@
-import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { warning } from '../diagnostics/finding.ts';
 import { quoted } from '../diagnostics/safe-text.ts';
+import type { Units } from '../diagnostics/units.ts';
+import { lengthInUnits } from '../diagnostics/value-text.ts';
+import type { FoldedEdge } from './folded-edges.ts';
 
-export function tooDeepForCurve(
-  span: Span,
-  gore: string,
-  layer: string,
-  edge: string,
-  width: string,
-): Diagnostic {
-  return (edge === 'hem' ? hemTooDeep : allowanceTooWide)(span, edge, gore, layer, width);
+export function tooDeepForCurve({ gore, layer, edge, width, place }: FoldedEdge, units: Units): Diagnostic {
+  const tooDeep = edge === 'hem' ? hemTooDeep : allowanceTooWide;
+  return tooDeep(place(), edge, gore, layer, lengthInUnits(width, units));
 }
 
 const bendsTooTightly = (edge: string, gore: string, layer: string, width: string) => ({

@@ -1,6 +1,6 @@
 import { safeText } from '../diagnostics/safe-text.ts';
-import type { Units } from '../gown-file/spec.ts';
-import { tapeText } from '../gown-file/tape-text.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
+import type { Units } from '../diagnostics/units.ts';
 import { moneyText } from '../money/money.ts';
 import type { ClothState } from './cloth-state.ts';
 import type { Comparison } from './compare.ts';

@@ -1,5 +1,5 @@
-import type { Units } from '../gown-file/spec.ts';
-import { tapeText } from '../gown-file/tape-text.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
+import type { Units } from '../diagnostics/units.ts';
 import { LEAST_ALLOWANCE } from './compare-piece.ts';
 import type { EdgeChange, NewCloth, PieceChange } from './piece-change.ts';
 import { edgeWords } from './value-words.ts';

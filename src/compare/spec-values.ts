@@ -1,5 +1,5 @@
+import type { ValueKind } from '../diagnostics/value-text.ts';
 import { type Form, formBelow, hasFreeNames, kindOfForm, WHOLE } from '../gown-file/shape/form.ts';
-import type { ValueKind } from '../gown-file/shape/leaf.ts';
 import type { Spec } from '../gown-file/spec.ts';
 
 /** One value of a spec, or a list of values of one kind: mm, radians, fractions, g/m²; money as written. */

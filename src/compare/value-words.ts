@@ -1,6 +1,6 @@
+import { tapeText } from '../diagnostics/tape-text.ts';
+import { valueText } from '../diagnostics/value-text.ts';
 import type { Units } from '../gown-file/spec.ts';
-import { tapeText } from '../gown-file/tape-text.ts';
-import { valueText } from '../gown-file/value-text.ts';
 import type { Scalar, SpecValue } from './spec-values.ts';
 
 /** A value of a spec as the maker would write it, in her units. */

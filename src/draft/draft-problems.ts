@@ -1,9 +1,9 @@
 import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
 import { error } from '../diagnostics/finding.ts';
 import { quoted } from '../diagnostics/safe-text.ts';
-import type { Units } from '../gown-file/spec.ts';
-import { tapeText } from '../gown-file/tape-text.ts';
-import type { Undraftable } from './draft-gown.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
+import type { Units } from '../diagnostics/units.ts';
+import type { Undraftable } from './undraftable.ts';
 
 /** Says in the maker's words why no gore can be drawn. */
 export function cannotDraft(span: Span, { reason, gore, at }: Undraftable, units: Units): Diagnostic {

@@ -25,7 +25,9 @@ type Sketched<T> = T extends readonly [unknown, unknown]
 
 type Given<Key extends keyof ShapedSpec> = NonNullable<ShapedSpec[Key]>;
 
-export type Units = ShapedSpec['units'];
+export type { Units } from '../diagnostics/units.ts';
+/** Decimal text as written, never a binary float. */
+export type Money = string;
 export type Allowances = ShapedSpec['allowances'];
 export type BodiceSpec = ShapedSpec['bodice'];
 export type GoreSpec = ShapedSpec['gores'][number];
@@ -76,6 +78,11 @@ export type PathOf<Step extends string | number, Path = FilePath> = Path extends
 
 /** The place of a value, or of the nearest section around it that has one. */
 export function placeOf(spec: Spec, ...path: FilePath): Span {
+  return placeAt(spec, path);
+}
+
+/** The same for a way that is put together of two, each of them checked. */
+export function placeAt(spec: Spec, path: readonly (string | number)[]): Span {
   for (let length = path.length; length >= 0; length--) {
     const place = spec.places.get(path.slice(0, length).join('.'));
     if (place !== undefined) return place;

@@ -1,9 +1,10 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Units } from '../diagnostics/units.ts';
+import { lengthInUnits } from '../diagnostics/value-text.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { selfCrossing } from '../geometry/self-crossing.ts';
 import { ANGLE_AGREES, FLAT, SEAM_AGREES, WAIST_AGREES } from '../geometry/tolerances.ts';
-import { placeOf, type Spec } from '../gown-file/spec.ts';
-import { lengthInUnits } from '../gown-file/value-text.ts';
+import type { Gown } from '../gown/gown.ts';
 import type { GownMeasures, SeamMeasures } from './measure-gown.ts';
 import {
   hemFarFromSquare,
@@ -17,10 +18,10 @@ import {
 const FAR_FROM_SQUARE = Math.PI / 4;
 
 /** Holds a draft against the truths of a sewn gown; changes nothing. */
-export function trueGown(spec: Spec, draft: GownDraft, measures: GownMeasures): Diagnostic[] {
+export function trueGown(gown: Gown, draft: GownDraft, measures: GownMeasures): Diagnostic[] {
   return [
-    ...measures.seams.flatMap((seam) => trueSeam(spec, draft, seam)),
-    ...trueWaist(spec, measures),
+    ...measures.seams.flatMap((seam) => trueSeam(draft, seam, gown.units)),
+    ...trueWaist(gown, measures),
     ...draft.pieces.flatMap((piece, i) => {
       const crossing = selfCrossing(
         piece.edges.flatMap((edge) => edge.curves),
@@ -28,16 +29,16 @@ export function trueGown(spec: Spec, draft: GownDraft, measures: GownMeasures): 
       );
       return crossing === undefined
         ? []
-        : [outlineCrossesItself(placeOf(spec, 'gores', i), piece.gore, 'seam line')];
+        : [outlineCrossesItself(draft.gown.gores[i]!.place(), piece.gore, 'seam line')];
     }),
   ];
 }
 
-function trueSeam(spec: Spec, draft: GownDraft, seam: SeamMeasures): Diagnostic[] {
+function trueSeam(draft: GownDraft, seam: SeamMeasures, units: Units): Diagnostic[] {
   const findings: Diagnostic[] = [];
-  const place = placeOf(spec, 'lengths', 'at', seam.name);
+  const place = draft.gown.stations[seam.station]!.place();
   if (Math.abs(seam.lengths[0] - seam.lengths[1]) > SEAM_AGREES) {
-    const [a, b] = seam.lengths.map((length) => lengthInUnits(length, spec.units));
+    const [a, b] = seam.lengths.map((length) => lengthInUnits(length, units));
     findings.push(seamsDiffer(place, seam, a!, b!));
   }
   for (const edge of ['hem', 'waist'] as const) {
@@ -57,15 +58,13 @@ function mayComeToAPoint(draft: GownDraft, station: number, edge: 'hem' | 'waist
   return draft.gown.train?.shape === 'pointed' && station === draft.gown.train.full;
 }
 
-function trueWaist(spec: Spec, measures: GownMeasures): Diagnostic[] {
+function trueWaist(gown: Gown, measures: GownMeasures): Diagnostic[] {
   const { sewn } = measures.waist;
-  const seam = spec.bodice.waistSeam;
+  const seam = gown.waistSeam;
   if (Math.abs(sewn - seam) <= WAIST_AGREES) return [];
-  const say = (length: number): string => lengthInUnits(length, spec.units);
+  const say = (length: number): string => lengthInUnits(length, gown.units);
   const tops = measures.gores.map(({ name, top }) => [name, say(top)] as const);
-  return [
-    topsMissBodice(placeOf(spec, 'bodice', 'waist-seam'), say(sewn), say(seam), say(WAIST_AGREES), tops),
-  ];
+  return [topsMissBodice(gown.bodice.place('waist-seam'), say(sewn), say(seam), say(WAIST_AGREES), tops)];
 }
 
 const degrees = (angle: number): string => `${((angle * 180) / Math.PI).toFixed(1)}°`;

@@ -1,5 +1,5 @@
-import type { Units } from '../gown-file/spec.ts';
-import { tapeNumber, tapeText } from '../gown-file/tape-text.ts';
+import { tapeNumber, tapeText } from '../diagnostics/tape-text.ts';
+import type { Units } from '../diagnostics/units.ts';
 import type { StripFacts } from '../making/supplies/strip-facts.ts';
 import { decimalText, type Fraction } from '../money/fraction.ts';
 

@@ -3,11 +3,12 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { baseNotReadHere, chainTooLong } from '../../src/diagnostics/based-on-problems.ts';
 import type { Diagnostic, Source, Span } from '../../src/diagnostics/diagnostic.ts';
+import { tapeText } from '../../src/diagnostics/tape-text.ts';
 import { notUtf8, tooLarge, tooManyValues } from '../../src/diagnostics/text-problems.ts';
 import { manyProblems } from '../../src/diagnostics/value-problems.ts';
 import { cannotDraft } from '../../src/draft/draft-problems.ts';
 import { fittingCannotBeDrawn } from '../../src/fittings/fitting-problems.ts';
-import { tapeText } from '../../src/gown-file/tape-text.ts';
+import { gownToLay } from '../../src/lay/plan/layer-to-lay.ts';
 import { planLays } from '../../src/lay/plan/plan-lays.ts';
 import { orderImpossible } from '../../src/making/problems.ts';
 import { workroom } from '../../src/making/workroom.ts';
@@ -127,10 +128,9 @@ async function findings(source: Source, base?: Source): Promise<readonly Diagnos
   };
   const { gown, diagnostics } = draft(source, readBase);
   if (gown === undefined) return diagnostics;
-  const { spec, layers, cut } = gown;
   const text = `${base?.text}${source.text}`;
   const laid = /^cloths:/m.test(text)
-    ? planLays({ spec, layers, pieces: cut.pieces }, { say: (mm) => tapeText(mm, spec.units) })
+    ? planLays(gownToLay(gown), { say: (mm) => tapeText(mm, gown.gown.units) })
     : { lays: [], diagnostics: [] };
   const all = [...diagnostics, ...laid.diagnostics, ...workroom(gown, laid.lays).findings];
   if (!/^gown: テスト/m.test(text)) return all;

@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import { valueText } from '../../diagnostics/value-text.ts';
 import * as problems from '../../diagnostics/workroom-section-problems.ts';
-import { valueText } from '../value-text.ts';
 import type { Page } from './page.ts';
 
 /** Prices without a currency, stages that do not make a whole, and a client who can be told by name. */

@@ -1,9 +1,9 @@
 import type { Span } from '../../diagnostics/diagnostic.ts';
+import type { ValueKind } from '../../diagnostics/value-text.ts';
+import { lengthInUnits } from '../../diagnostics/value-text.ts';
 import { type Form, formBelow, kindOfForm, WHOLE } from '../shape/form.ts';
-import type { ValueKind } from '../shape/leaf.ts';
 import type { FilePath, SketchedSpec } from '../spec.ts';
 import { stationsOf } from '../stations.ts';
-import { lengthInUnits } from '../value-text.ts';
 import { childOf, isScalar, placeOfWritten, type Written, type WrittenMap } from '../written.ts';
 
 /** A spec under checking: its values, anything of which may be missing, and where each stands. */

@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/shaping-problems.ts';
-import { valueText } from '../value-text.ts';
+import { valueText } from '../../diagnostics/value-text.ts';
 import type { Page } from './page.ts';
 
 /** Shares of the petticoat's girths: all gores or none, and a whole at every level below the waist. */

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
-import { kindOf, LENGTH_IN_UNITS, type ValueKind } from './leaf.ts';
+import type { ValueKind } from '../../diagnostics/value-text.ts';
+import { kindOf, LENGTH_IN_UNITS } from './leaf.ts';
 import { specShape } from './spec-shape.ts';
 
 /** The way to a value by its keys; items of a list by their numbers. */

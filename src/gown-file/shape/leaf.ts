@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import type { ValueKind } from '../../diagnostics/value-text.ts';
 import type { WrittenScalar } from '../written.ts';
 
 /**
@@ -17,21 +18,6 @@ export interface FaultAtPath {
   /** The value is missing, or is a section or a list; what should stand there, for the message. */
   readonly expected?: string;
 }
-
-/** What a value measures or says, and so how it is printed and when two are the same. Lengths are in mm, angles in radians, shares fractions of 1, weights in g/m². */
-export type ValueKind =
-  | 'length'
-  | 'angle'
-  | 'share'
-  | 'weight'
-  | 'count'
-  | 'times'
-  | 'money'
-  | 'hours'
-  | 'date'
-  | 'flag'
-  | 'text'
-  | 'notes';
 
 /** One value of a spec. */
 export type Leaf<T> = z.ZodMiniType<T, Given>;

@@ -1,11 +1,11 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/value-problems.ts';
+import { type ValueKind, valueText } from '../../diagnostics/value-text.ts';
 import { nearest } from '../nearest.ts';
 import { angleOf, LENGTH_UNITS, lengthOf, parseQuantity, shareOf, weightOf } from '../quantity.ts';
-import { valueText } from '../value-text.ts';
 import type { WrittenScalar } from '../written.ts';
 import type { Bounds } from './bounds.ts';
-import { LENGTH_IN_UNITS, leaf, type ValueKind } from './leaf.ts';
+import { LENGTH_IN_UNITS, leaf } from './leaf.ts';
 
 /** A length in mm; a bare number is in the file's units unless `bareUnit` says otherwise. */
 export function length(bounds: Bounds, bareUnit?: string) {

@@ -1,8 +1,9 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/value-problems.ts';
+import type { ValueKind } from '../../diagnostics/value-text.ts';
 import { nearest } from '../nearest.ts';
 import type { WrittenScalar } from '../written.ts';
-import { leaf, type ValueKind } from './leaf.ts';
+import { leaf } from './leaf.ts';
 
 /** Free text, printed somewhere. A number is text as well: it keeps its noughts. */
 export function text(longest = 200, kind: 'text' | 'notes' = 'text') {

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { tapeNumber, tapeText } from '../../src/gown-file/tape-text.ts';
+import { tapeNumber, tapeText } from '../../src/diagnostics/tape-text.ts';
 
 it('writes a length in the units of the spec, by the definition of the inch as 25.4 mm', () => {
   expect(tapeText(1015, 'cm')).toBe('101.5 cm');

@@ -1,4 +1,17 @@
-import type { ValueKind } from './shape/leaf.ts';
+/** What a value measures or says, and so how it is printed and when two are the same. Lengths are in mm, angles in radians, shares fractions of 1, weights in g/m². */
+export type ValueKind =
+  | 'length'
+  | 'angle'
+  | 'share'
+  | 'weight'
+  | 'count'
+  | 'times'
+  | 'money'
+  | 'hours'
+  | 'date'
+  | 'flag'
+  | 'text'
+  | 'notes';
 
 /**
  * A figure for a message, as the maker would write it: lengths in her file's units, to a hundredth of a millimetre
