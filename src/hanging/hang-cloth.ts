@@ -89,7 +89,7 @@ function weigh({ ease, held, area, along, columns, rows }: ClothMesh, fall: numb
 }
 
 /** No bend is softer than one that this share of the distance between two places shows: finer folds would be the mesh's own. */
-const SHOWN = 0.8;
+const SHOWN = 0.5;
 /**
  * Bends stiffer than this, for the fourth power of the distance between places, are pushed on faster than lengths can
  * follow, and the cloth trembles. Smaller falls need no such bound, and the last steps have them.

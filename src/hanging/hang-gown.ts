@@ -7,11 +7,11 @@ import { type Hang, hangOf } from './hang.ts';
  * last steps are small: what stretch is left falls with the step.
  */
 export const SETTLINGS: readonly Settling[] = [
-  { stride: 4, steps: 500, fall: 0.3, keeps: 0.97 },
-  { stride: 2, steps: 260, fall: 0.1, keeps: 0.97 },
+  { stride: 2, steps: 400, fall: 0.2, keeps: 0.97 },
   { stride: 1, steps: 140, fall: 0.05, keeps: 0.97 },
   { stride: 1, steps: 60, fall: 0.02, keeps: 0.95 },
-  { stride: 1, steps: 80, fall: 0.003, keeps: 0.9 },
+  { stride: 1, steps: 80, fall: 0.005, keeps: 0.9 },
+  { stride: 1, steps: 60, fall: 0.001, keeps: 0.9 },
 ];
 
 /** Friction of cloth on a floor, and of cloth on a petticoat, for one of pressure. From memory: 0.3 to 0.6, 0.15 to 0.3. */

@@ -5,8 +5,8 @@ import { type Side, seenFrom } from './seen.ts';
 import { type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
 import { FINER, type Surface, smoothSurface } from './surface.ts';
 import { tracedOutline } from './traced-outline.ts';
-import { type SeenLine, turningLines } from './turning-lines.ts';
-import { isFold, isOutline, visibleParts } from './visible-parts.ts';
+import { levelLines, type SeenLine, turningLines } from './turning-lines.ts';
+import { isFold, isHollow, isOutline, visibleParts } from './visible-parts.ts';
 
 /** The gown from one side, hidden lines taken out. mm of the gown: x to the right, y down, the floor at 0. */
 export interface GownView {
@@ -27,7 +27,7 @@ const SEAM: Hand = { step: 20, rounds: 2, tolerance: 0.8 };
 
 /** A fold shorter than this is not drawn, mm. */
 const LEAST_FOLD = 60;
-const LEAST_LINE = 12;
+const LEAST_LINE = 40;
 
 export function gownViews(hang: Hang, sides: readonly Side[]): GownView[] {
   const surface = smoothSurface(hang);
@@ -48,7 +48,10 @@ function viewOf(hang: Hang, surface: Surface, side: Side): GownView {
     outlines: tracedOutline(map).map((loop) => smoothedLine(loop, OUTLINE, true)),
     edges: drawn([rowLine(seen, 0), rowLine(seen, seen.rows - 1)].flatMap(inside), SEAM, LEAST_LINE),
     folds: drawn(
-      turningLines(seen).flatMap((line) => visibleParts(map, line, isFold)),
+      [
+        ...turningLines(seen).flatMap((line) => visibleParts(map, line, isFold)),
+        ...(side === 'above' ? [] : levelLines(seen).flatMap((line) => visibleParts(map, line, isHollow))),
+      ],
       FOLD,
       LEAST_FOLD,
     ),

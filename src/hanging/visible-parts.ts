@@ -4,19 +4,37 @@ import type { SeenLine } from './turning-lines.ts';
 /** Cloth in front of a line by less than this does not hide it, mm: the line lies on cloth itself. */
 const ON_CLOTH = 8;
 
-/** The parts of a line that no cloth hides. */
+/** A line goes on over a stretch like this where it is seen but is none of what is asked for, mm. */
+const GAP = 60;
+
+/** The parts of a line that no cloth hides and that are what is asked for, but for short gaps. */
 export function visibleParts(map: DepthMap, line: SeenLine, also: Also = () => true): SeenLine[] {
   const parts: (readonly [number, number, number])[][] = [];
   let part: (readonly [number, number, number])[] = [];
-  for (const place of line) {
-    if (isSeen(map, place) && also(map, place)) part.push(place);
-    else if (part.length > 0) {
-      parts.push(part);
-      part = [];
+  let waiting: (readonly [number, number, number])[] = [];
+  let gap = 0;
+  for (const [i, place] of line.entries()) {
+    const seen = isSeen(map, place);
+    const before = line[i - 1];
+    if (seen && also(map, place)) {
+      part.push(...waiting, place);
+      [waiting, gap] = [[], 0];
+    } else if (part.length > 0) {
+      if (before !== undefined) gap += flatApart(before, place);
+      waiting.push(place);
+      if (!seen || gap > GAP) {
+        parts.push(part);
+        [part, waiting, gap] = [[], [], 0];
+      }
     }
   }
   if (part.length > 0) parts.push(part);
   return parts.filter((own) => own.length > 1);
+}
+
+function flatApart(a: readonly [number, number, number], b: readonly [number, number, number]): number {
+  const [x, y] = [b[0] - a[0], b[1] - a[1]];
+  return Math.sqrt(x * x + y * y);
 }
 
 type Also = (map: DepthMap, place: readonly [number, number, number]) => boolean;
@@ -36,8 +54,28 @@ export function isFold(map: DepthMap, place: readonly [number, number, number]):
   );
 }
 
+/** How far to both sides of a hollow cloth is looked for, and by how much nearer to the eye it must lie, mm. */
+const BESIDE = [24, 40, 64] as const;
+const NEARER = 10;
+
+/** The hollow between two folds. */
+export function isHollow(map: DepthMap, [x, y, z]: readonly [number, number, number]): boolean {
+  return [-1, 1].every((side) =>
+    BESIDE.some((beside) => {
+      const depth = depthAt(map, x + side * beside, y);
+      return depth > z + NEARER;
+    }),
+  );
+}
+
+function depthAt({ left, top, cell, width, height, depth }: DepthMap, x: number, y: number): number {
+  const [column, row] = [Math.round((x - left) / cell), Math.round((y - top) / cell)];
+  if (column < 0 || row < 0 || column >= width || row >= height) return Number.NEGATIVE_INFINITY;
+  return depth[row * width + column]!;
+}
+
 export function isOutline(map: DepthMap, place: readonly [number, number, number]): boolean {
-  return someAround(map, place, 2, (depth) => depth === Number.NEGATIVE_INFINITY);
+  return someAround(map, place, 4, (depth) => depth === Number.NEGATIVE_INFINITY);
 }
 
 function someAround(
