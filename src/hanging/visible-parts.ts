@@ -55,8 +55,8 @@ export function isFold(map: DepthMap, place: readonly [number, number, number]):
 }
 
 /** How far to both sides of a hollow cloth is looked for, and by how much nearer to the eye it must lie, mm. */
-const BESIDE = [24, 40, 64] as const;
-const NEARER = 10;
+const BESIDE = [24, 48, 96, 160] as const;
+const NEARER = 15;
 
 /** The hollow between two folds. */
 export function isHollow(map: DepthMap, [x, y, z]: readonly [number, number, number]): boolean {
