@@ -245,6 +245,8 @@ export interface ClothSpec {
   readonly used?: number;
   /** `satin`, `crepe`, `net` …: decides how much surplus a hem takes. */
   readonly weave?: string;
+  /** How stiff it is: half the overhang at which its strip hangs 41.5° down, mm. */
+  readonly bendingLength?: number;
   readonly stretch?: boolean;
   /** Stitch length that the scrap test settled on, mm. */
   readonly stitch?: number;
