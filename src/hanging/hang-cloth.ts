@@ -1,0 +1,140 @@
+import { type ClothMesh, meshOf } from './cloth-mesh.ts';
+import { refined } from './refined.ts';
+import type { SewnCloth, Surroundings, Tie } from './sewn-cloth.ts';
+import { solveBends, solveShear } from './shear-and-bend.ts';
+import { Stretch } from './stretch.ts';
+import { solveTouch } from './touch.ts';
+
+/** One mesh and how long it is let to settle: counted in steps, never in time. */
+export interface Settling {
+  /** Every how many rows and columns of the given cloth. */
+  readonly stride: number;
+  readonly steps: number;
+  /** How far a place falls from rest in one step, mm. Larger settles in fewer steps and leaves more stretch. */
+  readonly fall: number;
+  /** Part of its motion that the cloth keeps from step to step. */
+  readonly keeps: number;
+}
+
+/** Cloth hung: where every place of the last mesh lies. */
+export function hangCloth(
+  cloth: SewnCloth,
+  around: Surroundings,
+  settlings: readonly Settling[],
+  ties: readonly Tie[] = [],
+): ClothMesh {
+  let mesh: ClothMesh | undefined;
+  for (const settling of settlings) {
+    const next = meshOf(cloth, settling.stride);
+    if (mesh !== undefined) refined(mesh, next);
+    settle(next, cloth, around, settling, ties);
+    mesh = next;
+  }
+  if (mesh === undefined) throw new RangeError('nothing says how the cloth settles');
+  return mesh;
+}
+
+/**
+ * Lets the cloth fall in small steps, one round of corrections each (Macklin, Storey, Lu, Terdiman, Chentanez,
+ * Jeschke, Müller, "Small steps in physics simulation", 2019), until its motion has died away. Only the shape at rest
+ * is asked for, so the step is given as the fall in it: mass and time do not appear.
+ */
+function settle(
+  mesh: ClothMesh,
+  cloth: SewnCloth,
+  around: Surroundings,
+  { steps, fall, keeps }: Settling,
+  ties: readonly Tie[],
+): void {
+  const stretch = new Stretch(mesh);
+  const shear = cloth.shearLength * fall;
+  const stiffness = bendStiffness(mesh, cloth, fall);
+  const falls = weigh(mesh, fall);
+  for (let step = 0; step < steps; step++) {
+    drop(mesh, falls);
+    solveBends(mesh, stiffness);
+    solveShear(mesh, shear);
+    stretch.solveRows();
+    stretch.solveColumns();
+    solveTies(mesh, cloth, ties);
+    solveTouch(mesh, around);
+    keepMotion(mesh, keeps);
+  }
+}
+
+/** Inertia added for what hangs below, so that no place is thrown past its rest by what it carries. */
+const STEADIED = 2;
+/** No place has less inertia than this, mm²: above the point of a godet there is no cloth at all. */
+const LEAST_INERTIA = 25;
+
+/**
+ * Gives every place its inertia. Only rest is asked for, so inertia need not be weight: light places that carry much
+ * are made slower (as in dynamic relaxation, Barnes 1999).
+ * @returns how far each place falls in a step
+ */
+function weigh({ ease, held, area, along, columns, rows }: ClothMesh, fall: number): Float64Array {
+  const falls = new Float64Array(ease.length);
+  for (let column = 0; column < columns; column++) {
+    let below = 0;
+    for (let row = rows - 1; row >= 0; row--) {
+      const own = column * rows + row;
+      below += area[own]!;
+      const reach = row + 1 < rows ? along[own]! : along[own - 1]!;
+      const inertia = Math.max(LEAST_INERTIA, area[own]! + (STEADIED * fall * below) / reach);
+      ease[own] = held[own] === 1 ? 0 : 1 / inertia;
+      falls[own] = held[own] === 1 ? 0 : (fall * area[own]!) / inertia;
+    }
+  }
+  return falls;
+}
+
+/** No bend is softer than one that this share of the distance between two places shows: finer folds would be the mesh's own. */
+const SHOWN = 0.8;
+
+/** By place: bending length³ · fall, with the hem's own on the last row. */
+function bendStiffness({ bends, rows }: ClothMesh, cloth: SewnCloth, fall: number): Float64Array {
+  return bends.reach.map((reach, own) => {
+    const length = Math.max(cloth.bendingLength, SHOWN * reach);
+    return length * length * length * fall * (own % rows === rows - 1 ? cloth.hemStiffness : 1);
+  });
+}
+
+function drop({ place, before, motion, ease }: ClothMesh, falls: Float64Array): void {
+  before.set(place);
+  for (let i = 0; i < ease.length; i++) {
+    if (ease[i] === 0) continue;
+    const a = 3 * i;
+    place[a]! += motion[a]!;
+    place[a + 1]! += motion[a + 1]!;
+    place[a + 2]! += motion[a + 2]! - falls[i]!;
+  }
+}
+
+function keepMotion({ place, before, motion }: ClothMesh, keeps: number): void {
+  for (let a = 0; a < place.length; a++) motion[a] = (place[a]! - before[a]!) * keeps;
+}
+
+function solveTies(mesh: ClothMesh, cloth: SewnCloth, ties: readonly Tie[]): void {
+  const { place, ease } = mesh;
+  for (const tie of ties) {
+    const [i, j] = [placeIn(mesh, cloth, tie.from), placeIn(mesh, cloth, tie.to)];
+    const [a, b] = [3 * i, 3 * j];
+    const x = place[b]! - place[a]!;
+    const y = place[b + 1]! - place[a + 1]!;
+    const z = place[b + 2]! - place[a + 2]!;
+    const length = Math.sqrt(x * x + y * y + z * z);
+    const sum = ease[i]! + ease[j]!;
+    if (length <= tie.length || sum === 0) continue;
+    const move = (length - tie.length) / (length * sum);
+    for (const [axis, way] of [x, y, z].entries()) {
+      place[a + axis]! += ease[i]! * move * way;
+      place[b + axis]! -= ease[j]! * move * way;
+    }
+  }
+}
+
+/** The mesh's place nearest to one of the given cloth. */
+function placeIn({ rows, stride, columns }: ClothMesh, { down }: SewnCloth, given: number): number {
+  const column = Math.round(Math.floor(given / (down + 1)) / stride) % columns;
+  return column * rows + Math.round((given % (down + 1)) / stride);
+}
