@@ -2,9 +2,9 @@ import { integrateAlong } from '../draft/edge-profiles.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { petticoatProfile } from '../gown/petticoat-profile.ts';
 import type { PetticoatSpec } from '../gown-file/spec.ts';
-import { bodyOf, type Figure, figureInPetticoat, figureOf } from './figure.ts';
+import { bodyOf, figureInPetticoat, figureOf } from './figure.ts';
 import { type Body, columnsOf, type Panel, placeIndex, type SewnCloth } from './sewn-cloth.ts';
-import { type SewnEdge, sewnEdge } from './sewn-edge.ts';
+import { type EdgePlace, type SewnEdge, sewnEdge } from './sewn-edge.ts';
 
 /** What is asked of a drafted gown to hang it. mm. */
 export interface GownToHang {
@@ -32,7 +32,7 @@ export interface GownHung {
 }
 
 /** Width of cloth between two columns at the hem, and length between two rows, about, mm. Smaller shows finer folds. */
-const FINEST = 36;
+const FINEST = 28;
 /** Rows and columns come in fours, so that the start can be twice as coarse, twice. */
 const FOURS = 4;
 
@@ -68,7 +68,7 @@ export function clothOfGown(gown: GownToHang): GownHung {
     length,
     half,
   );
-  const cloth = sewn(gown, edge, partOfStation, figure);
+  const cloth = sewn(gown, edge, partOfStation);
   const stations = [0];
   for (const { across } of cloth.panels) stations.push(stations[stations.length - 1]! + across);
   return {
@@ -119,7 +119,6 @@ function sewn(
   gown: GownToHang,
   edge: SewnEdge,
   partOfStation: readonly number[],
-  figure: Figure,
 ): SewnCloth {
   const { draft } = gown;
   const longest = Math.max(...draft.lengths);
@@ -140,18 +139,66 @@ function sewn(
   const count = columns * (down + 1);
   const [held, start, gathered] = [new Uint8Array(count), new Float64Array(3 * count), new Float64Array(count).fill(1)];
   const placed: SewnCloth = { ...cloth, held, start, gathered };
+  const waves = wavesOf(placed, draft);
   let first = 0;
   for (const [gore, panel] of panels.entries()) {
     const tops = topsOf(panel, down);
     for (let column = 0; column <= panel.across; column++) {
       const round = (first + column) % columns;
       const [from, to] = [partOfStation[gore]!, partOfStation[gore + 1]!];
-      startColumn(placed, panel, column, round, edge.placeAt(from + ((to - from) * tops[column]!) / tops[panel.across]!), figure, draft);
+      const top = edge.placeAt(from + ((to - from) * tops[column]!) / tops[panel.across]!);
+      startColumn(placed, { panel, column, round, top, wave: waves.at(first + column) }, waves.widths, draft);
     }
-    gather(placed, gown, gore, first, edge, partOfStation);
+    gather(placed, gown, gore, first);
     first += panel.across;
   }
   return placed;
+}
+
+/** How cloth that is wider than the cone that it starts on is laid in waves. */
+interface Waves {
+  /** By row: cloth all round, mm. */
+  readonly widths: readonly number[];
+  /** At a column: −1 in the hollow of a wave to 1 on its crest, and how long a wave is at the hem, mm. */
+  readonly at: (column: number) => { readonly rise: number; readonly length: number };
+}
+
+/** Length of a wave for the fourth root of bending length³ · length: what hanging cloth folds by. From trials. */
+const WAVE = 4;
+
+/** Whole waves all round, alike on both halves: it is from these that the cloth finds its own folds. */
+function wavesOf(cloth: SewnCloth, draft: GownDraft): Waves {
+  const copies = draft.gown.closed ? 1 : 2;
+  const hems = cloth.panels.flatMap((panel) => widthsOf(panel, cloth.down, cloth.down));
+  const passed = [0];
+  for (const hem of hems) passed.push(passed[passed.length - 1]! + hem);
+  const own = passed[passed.length - 1]!;
+  const { bendingLength: bend } = cloth;
+  const wanted = WAVE * Math.sqrt(Math.sqrt(bend * bend * bend * Math.max(...draft.lengths)));
+  const count = Math.max(2, Math.round((copies * own) / wanted));
+  return {
+    widths: Array.from({ length: cloth.down + 1 }, (_, row) =>
+      cloth.panels.reduce(
+        (sum, panel) => sum + copies * widthsOf(panel, cloth.down, row).reduce((all, width) => all + width, 0),
+        0,
+      ),
+    ),
+    at: (column) => {
+      const along = (passed[column]! / own) * (count / copies);
+      const off = along - Math.floor(along) - 0.5;
+      // A crest at the first column; parabolas, which every machine computes alike.
+      return { rise: Math.abs(off) < 0.25 ? 16 * off * off - 1 : 1 - 16 * (0.5 - Math.abs(off)) * (0.5 - Math.abs(off)), length: (copies * own) / count };
+    },
+  };
+}
+
+/** Width of cloth between a panel's columns along one row, mm. */
+function widthsOf({ across, flat }: Panel, down: number, row: number): number[] {
+  return Array.from({ length: across }, (_, column) => {
+    const [a, b] = [2 * (column * (down + 1) + row), 2 * ((column + 1) * (down + 1) + row)];
+    const [dx, dy] = [flat[b]! - flat[a]!, flat[b + 1]! - flat[a + 1]!];
+    return Math.sqrt(dx * dx + dy * dy);
+  });
 }
 
 function panelOf(draft: GownDraft, gore: number, down: number): Panel {
@@ -201,54 +248,53 @@ function depthAcross(draft: GownDraft, gore: number, profile: GownDraft['hem'], 
 /** Steepest slope that cloth starts at, as change of radius for each mm of cloth: fuller cloth is left to fold. */
 const WIDEST_SLOPE = 0.5;
 
-/** One column before it is let go: down the cone that its cloth makes, outside of what it hangs over, and out along the floor. */
+/** One column of a panel, where it hangs from, and where on a wave it lies. */
+interface Started {
+  readonly panel: Panel;
+  readonly column: number;
+  /** Among all columns round. */
+  readonly round: number;
+  readonly top: EdgePlace;
+  readonly wave: { readonly rise: number; readonly length: number };
+}
+
+/** One column before it is let go: down the cone that its cloth makes, in waves where that is too narrow, and out along the floor. */
 function startColumn(
   cloth: SewnCloth,
-  panel: Panel,
-  column: number,
-  round: number,
-  edge: { readonly x: number; readonly y: number; readonly z: number; readonly outX: number; readonly outY: number },
-  figure: Figure,
+  { panel, column, round, top, wave }: Started,
+  widths: readonly number[],
   draft: GownDraft,
 ): void {
-  const copies = draft.gown.closed ? 1 : 2;
   const rows = cloth.down + 1;
   const flatAt = (row: number, axis: number): number => panel.flat[2 * (column * rows + row) + axis]!;
-  let [out, z, slant] = [0, edge.z, 0];
-  const drop = draft.waist.valueAt(draft.waist.ways[0]!);
+  const waist = (draft.gown.closed ? 1 : 2) * draft.gown.gores.reduce((sum, gore) => sum + gore.top, 0);
+  let [out, z] = [0, top.z];
   for (let row = 0; row < rows; row++) {
     const own = placeIndex(cloth, round, row);
     if (row > 0) {
       const [dx, dy] = [flatAt(row, 0) - flatAt(row - 1, 0), flatAt(row, 1) - flatAt(row - 1, 1)];
       const length = Math.sqrt(dx * dx + dy * dy);
-      const flare = draft.frames.reduce(
-        (sum, frame) => sum + (frame.widthAt(drop + slant + length) - frame.widthAt(drop + slant)),
-        0,
-      );
-      const slope = Math.min(WIDEST_SLOPE, Math.max(0, (copies * flare) / (2 * Math.PI * length)));
-      slant += length;
+      const flare = (widths[row]! - widths[row - 1]!) / (2 * Math.PI * length);
+      const slope = Math.min(WIDEST_SLOPE, Math.max(0, flare));
       const fall = length * Math.sqrt(1 - slope * slope);
-      if (z - fall >= 1) [z, out] = [z - fall, out + slope * length];
-      else [z, out] = [Math.min(z, 1), out + Math.sqrt(Math.max(0, length * length - Math.max(0, z - 1) * Math.max(0, z - 1)))];
+      const above = Math.max(0, z - ON_FLOOR);
+      if (above >= fall) [z, out] = [z - fall, out + slope * length];
+      else [z, out] = [Math.min(z, ON_FLOOR), out + Math.sqrt(Math.max(0, length * length - above * above))];
     } else {
       cloth.held[own] = 1;
     }
-    const radius = out + (row === 0 ? 0 : seed(round, row) * Math.min(1, slant / 200));
-    cloth.start[3 * own] = edge.x + edge.outX * radius;
-    cloth.start[3 * own + 1] = edge.y + edge.outY * radius;
+    const circle = waist + 2 * Math.PI * out;
+    const excess = Math.sqrt(Math.max(0, widths[row]! / circle - 1));
+    const height = row === 0 ? 0 : Math.min(0.3, excess / Math.PI) * wave.length * wave.rise;
+    const radius = out + height;
+    cloth.start[3 * own] = top.x + top.outX * radius;
+    cloth.start[3 * own + 1] = top.y + top.outY * radius;
     cloth.start[3 * own + 2] = z;
   }
-  void figure;
 }
 
-/** A small unevenness, the same every time, without which cloth that is all alike would not know where to fold; mm. */
-function seed(column: number, _row: number): number {
-  let bits = (column + 1) * 2654435761;
-  bits ^= bits >>> 15;
-  bits = Math.imul(bits, 2246822519);
-  bits ^= bits >>> 13;
-  return ((bits >>> 0) / 4294967296 - 0.5) * 4;
-}
+/** How high above the floor cloth is laid at first, mm. */
+const ON_FLOOR = 1;
 
 /** How far below the edge gathers have opened out, for one more of cloth over the edge, mm. From memory. */
 const GATHERS_OPEN = 60;
@@ -258,8 +304,6 @@ function gather(
   { draft, pleated }: GownToHang,
   gore: number,
   first: number,
-  _edge: SewnEdge,
-  _partOfStation: readonly number[],
 ): void {
   const panel = cloth.panels[gore]!;
   const ratio = topsOf(panel, cloth.down)[panel.across]! / draft.gown.gores[gore]!.top;
@@ -276,12 +320,8 @@ function gather(
 }
 
 /** Along a panel's top from its first side edge to each column, mm. */
-function topsOf({ across, flat }: Panel, down: number): number[] {
+function topsOf(panel: Panel, down: number): number[] {
   const tops = [0];
-  for (let column = 1; column <= across; column++) {
-    const [a, b] = [2 * (column - 1) * (down + 1), 2 * column * (down + 1)];
-    const [dx, dy] = [flat[b]! - flat[a]!, flat[b + 1]! - flat[a + 1]!];
-    tops.push(tops[column - 1]! + Math.sqrt(dx * dx + dy * dy));
-  }
+  for (const width of widthsOf(panel, down, 0)) tops.push(tops[tops.length - 1]! + width);
   return tops;
 }

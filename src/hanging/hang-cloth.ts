@@ -89,13 +89,22 @@ function weigh({ ease, held, area, along, columns, rows }: ClothMesh, fall: numb
 }
 
 /** No bend is softer than one that this share of the distance between two places shows: finer folds would be the mesh's own. */
-const SHOWN = 0.8;
+const SHOWN = 0.5;
+/**
+ * Bends stiffer than this, for the fourth power of the distance between places, are pushed on faster than lengths can
+ * follow, and the cloth trembles. Smaller falls need no such bound, and the last steps have them.
+ */
+const STIFFEST = 0.5;
 
 /** By place: bending length³ · fall, with the hem's own on the last row. */
-function bendStiffness({ bends, rows }: ClothMesh, cloth: SewnCloth, fall: number): Float64Array {
+function bendStiffness({ bends, along, rows }: ClothMesh, cloth: SewnCloth, fall: number): Float64Array {
   return bends.reach.map((reach, own) => {
+    const row = own % rows;
+    const down = row === rows - 1 ? along[own - 1]! : along[own]!;
+    const apart = reach === 0 ? down : Math.min(reach, down);
     const length = Math.max(cloth.bendingLength, SHOWN * reach);
-    return length * length * length * fall * (own % rows === rows - 1 ? cloth.hemStiffness : 1);
+    const stiffness = length * length * length * fall * (row === rows - 1 ? cloth.hemStiffness : 1);
+    return Math.min(stiffness, STIFFEST * apart * apart * apart * apart);
   });
 }
 
