@@ -26,6 +26,7 @@ export interface GownHung {
   readonly body: Body;
   /** Column at each station. */
   readonly stations: readonly number[];
+  readonly stationNames: readonly string[];
   readonly waistHeight: number;
   /** Nobody measured how high the waist lies above the floor. */
   readonly assumedFloor: boolean;
@@ -75,6 +76,7 @@ export function clothOfGown(gown: GownToHang): GownHung {
     cloth,
     body: bodyOf(figure, waistHeight, (height) => easedIn(edge.closeness, waistHeight - height)),
     stations,
+    stationNames: draft.gown.stations.map(({ name }) => name),
     waistHeight,
     assumedFloor: gown.floors.every((floor) => floor === undefined),
   };

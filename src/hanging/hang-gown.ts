@@ -6,7 +6,7 @@ import { type Hang, hangOf } from './hang.ts';
  * From a start four times as coarse, in which the cloth finds its place and its large folds, to the finest mesh. The
  * last steps are small: what stretch is left falls with the step.
  */
-export const SETTLINGS: readonly Settling[] = [
+const SETTLINGS: readonly Settling[] = [
   { stride: 2, steps: 400, fall: 0.2, keeps: 0.97 },
   { stride: 1, steps: 140, fall: 0.05, keeps: 0.97 },
   { stride: 1, steps: 60, fall: 0.02, keeps: 0.95 },

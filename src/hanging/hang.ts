@@ -12,6 +12,8 @@ export interface Hang {
   readonly depth: Float64Array;
   /** Every seam once for each side that it lies on. */
   readonly seams: readonly HungSeam[];
+  /** By station, the last of a ring the first again. */
+  readonly stationNames: readonly string[];
   readonly body: Body;
   readonly waistHeight: number;
   /** Nobody measured how high the waist is: the floor is where it usually lies. */
@@ -44,6 +46,7 @@ export function hangOf(sewn: GownHung, mesh: ClothMesh): Hang {
     place: whole.place,
     depth: depths(whole),
     seams,
+    stationNames: sewn.stationNames,
     body: sewn.body,
     waistHeight: sewn.waistHeight,
     assumedFloor: sewn.assumedFloor,

@@ -1,3 +1,4 @@
+import type { Point } from '../geometry/curve.ts';
 import type { DepthMap } from './depth-map.ts';
 import type { SeenLine } from './turning-lines.ts';
 
@@ -72,6 +73,11 @@ function depthAt({ left, top, cell, width, height, depth }: DepthMap, x: number,
   const [column, row] = [Math.round((x - left) / cell), Math.round((y - top) / cell)];
   if (column < 0 || row < 0 || column >= width || row >= height) return Number.NEGATIVE_INFINITY;
   return depth[row * width + column]!;
+}
+
+/** Nothing of the cloth lies here. */
+export function isEmpty(map: DepthMap, { x, y }: Point): boolean {
+  return depthAt(map, x, y) === Number.NEGATIVE_INFINITY;
 }
 
 export function isOutline(map: DepthMap, place: readonly [number, number, number]): boolean {

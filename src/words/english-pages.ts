@@ -7,7 +7,14 @@ import type { Basics } from './english-basics.ts';
 export function englishPages({ length, list, station, unit }: Basics) {
   return {
     units: `All figures in ${unit === 'in' ? 'inches' : unit}.`,
-    views: { front: 'front', back: 'back', side: 'from her left', above: 'from above', floor: 'floor' },
+    views: {
+      front: 'front',
+      back: 'back',
+      side: 'from her left',
+      above: 'from above',
+      floor: 'floor',
+      floorAssumed: 'floor, where it usually lies: no length to the floor is given',
+    },
     inFolds: 'Fuller than drawn: the fullness falls in folds.',
     bold: 'Bold: the opening.',
     jobSheet: {
