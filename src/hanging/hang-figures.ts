@@ -7,9 +7,16 @@ export interface HangFigures {
   /** Stretches of the hem that lie on the floor, along it. */
   readonly touches: readonly { readonly from: number; readonly to: number }[];
   /** Of what lies on the floor behind her: how far behind her heels it ends, and how wide it lies. */
-  readonly train?: { readonly behindHeel: number; readonly width: number };
+  readonly train?: TrainLain;
   readonly stretch: number;
   readonly assumedFloor: boolean;
+}
+
+/** Left is to her left. */
+export interface TrainLain {
+  readonly behindHeel: number;
+  readonly left: number;
+  readonly right: number;
 }
 
 export interface HemPlace {
@@ -71,13 +78,13 @@ function touchesOf(hem: readonly HemPlace[]): { from: number; to: number }[] {
   return touches;
 }
 
-function trainOf({ place }: Hang): { behindHeel: number; width: number } | undefined {
-  let [behind, left, right] = [0, 0, 0];
+function trainOf({ place }: Hang): TrainLain | undefined {
+  let [behind, left, right] = [0, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
   for (let i = 0; i < place.length; i += 3) {
     if (place[i + 2]! > LIES || place[i + 1]! < HEEL_BEHIND) continue;
     behind = Math.max(behind, place[i + 1]! - HEEL_BEHIND);
     left = Math.max(left, place[i]!);
     right = Math.min(right, place[i]!);
   }
-  return behind > 0 ? { behindHeel: behind, width: left - right } : undefined;
+  return behind > 0 ? { behindHeel: behind, left, right } : undefined;
 }

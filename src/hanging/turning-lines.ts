@@ -8,15 +8,7 @@ export type SeenLine = readonly (readonly [number, number, number])[];
  * grid (marching squares, Lorensen, Cline 1987 in the plane) and joined from cell to cell.
  */
 export function turningLines(seen: Surface): SeenLine[] {
-  return linesOfSign(seen, facingOf(seen));
-}
-
-/** Where the cloth lies nearest to the eye or farthest from it along its rows: the crests and hollows of its folds. */
-export function levelLines(seen: Surface): SeenLine[] {
-  return linesOfSign(seen, recedingOf(seen));
-}
-
-function linesOfSign(seen: Surface, facing: Float64Array): SeenLine[] {
+  const facing = facingOf(seen);
   const links = linksOf(seen, facing);
   const lines: SeenLine[] = [];
   const taken = new Set<number>();
@@ -62,16 +54,6 @@ function facingOf({ columns, rows, place }: Surface): Float64Array {
     }
   }
   return facing;
-}
-
-/** By place: how much the next column lies nearer to the eye than the one before. */
-function recedingOf({ columns, rows, place }: Surface): Float64Array {
-  const receding = new Float64Array(columns * rows);
-  for (let own = 0; own < receding.length; own++) {
-    const all = columns * rows;
-    receding[own] = place[3 * ((own + rows) % all) + 2]! - place[3 * ((own + all - rows) % all) + 2]!;
-  }
-  return receding;
 }
 
 /** A side of a cell, numbered by its first place: 2i to the next column, 2i + 1 to the next row. */

@@ -2,12 +2,13 @@ import type { Point } from '../geometry/curve.ts';
 import { type DepthMap, depthMap } from './depth-map.ts';
 import { figureLines, type Wearer } from './figure-lines.ts';
 import type { Hang } from './hang.ts';
+import { hollowLines } from './hollow-lines.ts';
 import { type Side, seenFrom } from './seen.ts';
 import { type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
 import { FINER, type Surface, smoothSurface } from './surface.ts';
 import { tracedOutline } from './traced-outline.ts';
-import { levelLines, type SeenLine, turningLines } from './turning-lines.ts';
-import { isEmpty, isFold, isHollow, isOutline, visibleParts } from './visible-parts.ts';
+import { type SeenLine, turningLines } from './turning-lines.ts';
+import { isEmpty, isFold, isOutline, visibleParts } from './visible-parts.ts';
 
 /** The gown from one side, hidden lines taken out. mm of the gown: x to the right, y down, the floor at 0. */
 export interface GownView {
@@ -48,10 +49,22 @@ const LEAST_LINE = 40;
 
 export function gownViews(hang: Hang, sides: readonly Side[], extras: ViewExtras): GownView[] {
   const surface = smoothSurface(hang);
-  return sides.map((side) => viewOf(hang, surface, side, extras));
+  const hollows = hollowLines(surface);
+  return sides.map((side) => viewOf(hang, { surface, hollows }, side, extras));
 }
 
-function viewOf(hang: Hang, surface: Surface, side: Side, { wearer, opening, edging }: ViewExtras): GownView {
+/** The cloth as it is drawn, and its hollows as places of it. */
+interface DrawnCloth {
+  readonly surface: Surface;
+  readonly hollows: readonly (readonly number[])[];
+}
+
+function viewOf(
+  hang: Hang,
+  { surface, hollows }: DrawnCloth,
+  side: Side,
+  { wearer, opening, edging }: ViewExtras,
+): GownView {
   const seen = seenFrom(surface, side);
   const map = depthMap([seen]);
   const inside = (line: SeenLine): SeenLine[] => visibleParts(map, line, (own, place) => !isOutline(own, place));
@@ -68,7 +81,7 @@ function viewOf(hang: Hang, surface: Surface, side: Side, { wearer, opening, edg
     folds: drawn(
       [
         ...turningLines(seen).flatMap((line) => visibleParts(map, line, isFold)),
-        ...(side === 'above' ? [] : levelLines(seen).flatMap((line) => visibleParts(map, line, isHollow))),
+        ...(side === 'above' ? [] : hollows.map((line) => line.map((i) => seenPlace(seen.place, i))).flatMap(inside)),
       ],
       FOLD,
       LEAST_FOLD,

@@ -55,20 +55,6 @@ export function isFold(map: DepthMap, place: readonly [number, number, number]):
   );
 }
 
-/** How far to both sides of a hollow cloth is looked for, and by how much nearer to the eye it must lie, mm. */
-const BESIDE = [24, 48, 96, 160] as const;
-const NEARER = 15;
-
-/** The hollow between two folds. */
-export function isHollow(map: DepthMap, [x, y, z]: readonly [number, number, number]): boolean {
-  return [-1, 1].every((side) =>
-    BESIDE.some((beside) => {
-      const depth = depthAt(map, x + side * beside, y);
-      return depth > z + NEARER;
-    }),
-  );
-}
-
 function depthAt({ left, top, cell, width, height, depth }: DepthMap, x: number, y: number): number {
   const [column, row] = [Math.round((x - left) / cell), Math.round((y - top) / cell)];
   if (column < 0 || row < 0 || column >= width || row >= height) return Number.NEGATIVE_INFINITY;

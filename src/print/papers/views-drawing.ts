@@ -7,7 +7,7 @@ import { lineMark, textMark } from '../page/ruled-marks.ts';
 export interface DrawnViews {
   readonly rows: readonly (readonly { readonly view: GownView; readonly name: string }[])[];
   /** The train as it lies, from her heels: written and dimensioned on the view from above. mm. */
-  readonly train?: { readonly heelBehind: number; readonly behindHeel: number; readonly width: number };
+  readonly train?: { readonly heelBehind: number; readonly behindHeel: number; readonly left: number; readonly right: number };
   readonly floor: string;
   /** Length of the scale bar, mm of the gown. */
   readonly scaleBar: number;
@@ -33,6 +33,8 @@ const TEXT = 2.8;
 const GAP = 8;
 /** Cloth never nearer to a name than this. */
 const NAME = 2 * TEXT;
+/** Room for the train's length beside the view from above. */
+const DIMENSION = 10;
 /** Room under a row for the floor's name, the scale and the train's width. */
 const BELOW = 9;
 
@@ -43,7 +45,7 @@ export function viewsDrawing(views: DrawnViews, room: ViewsRoom): Drawing {
   const tall = rows.reduce((sum, row) => sum + heightOf(row), 0);
   const scale = Math.min(
     room.scale ?? Number.POSITIVE_INFINITY,
-    (room.width - (most + 1) * GAP) / wide,
+    (room.width - (most + 1) * GAP - (views.train === undefined ? 0 : DIMENSION)) / wide,
     ((room.height ?? Number.POSITIVE_INFINITY) - rows.length * (NAME + BELOW)) / tall,
   );
   const marks: Mark[] = [];
@@ -62,7 +64,8 @@ function rowMarks(
   views: DrawnViews,
   { scale, top, width }: { readonly scale: number; readonly top: number; readonly width: number },
 ): Mark[] {
-  const spare = width - row.reduce((sum, { view }) => sum + widthOf(view) * scale, 0);
+  const beside = views.train !== undefined && row.some(({ view }) => view.side === 'above') ? DIMENSION : 0;
+  const spare = width - beside - row.reduce((sum, { view }) => sum + widthOf(view) * scale, 0);
   const gap = Math.min(3 * GAP, spare / (row.length + 1));
   const floor = top + NAME + heightOf(row) * scale;
   let left = (spare - gap * (row.length - 1)) / 2;
@@ -168,13 +171,14 @@ function trainMarks(
   const from = place({ x: view.box.right, y: train.heelBehind });
   const to = place({ x: view.box.right, y: train.heelBehind + train.behindHeel });
   const x = from.x + 2;
-  const [left, right] = [place({ x: -train.width / 2, y: 0 }).x, place({ x: train.width / 2, y: 0 }).x];
+  // From above her left is on the left.
+  const [left, right] = [place({ x: -train.left, y: 0 }).x, place({ x: -train.right, y: 0 }).x];
   const y = place({ x: 0, y: view.box.bottom }).y + 2;
   return [
     ...spanMarks({ x, y: from.y }, { x, y: to.y }),
     textMark(say(train.behindHeel), { x: x + 1, y: (from.y + to.y) / 2 + TEXT / 3 }, TEXT),
     ...spanMarks({ x: left, y }, { x: right, y }),
-    textMark(say(train.width), { x: (left + right) / 2, y: y + TEXT }, TEXT, { anchor: 'middle' }),
+    textMark(say(train.left - train.right), { x: (left + right) / 2, y: y + TEXT }, TEXT, { anchor: 'middle' }),
   ];
 }
 
