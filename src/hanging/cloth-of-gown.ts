@@ -3,7 +3,7 @@ import type { GownDraft } from '../draft/draft-gown.ts';
 import { petticoatProfile } from '../gown/petticoat-profile.ts';
 import type { PetticoatSpec } from '../gown-file/spec.ts';
 import { bodyOf, figureInPetticoat, figureOf } from './figure.ts';
-import { type Body, columnsOf, type Panel, placeIndex, type SewnCloth } from './sewn-cloth.ts';
+import { type Body, type Closing, columnsOf, type Panel, placeIndex, type SewnCloth } from './sewn-cloth.ts';
 import { type EdgePlace, type SewnEdge, sewnEdge } from './sewn-edge.ts';
 
 /** What is asked of a drafted gown to hang it. mm. */
@@ -24,12 +24,21 @@ export interface GownToHang {
 export interface GownHung {
   readonly cloth: SewnCloth;
   readonly body: Body;
+  readonly closing: Closing;
   /** Column at each station. */
   readonly stations: readonly number[];
+  /** Every seam once for each side that it lies on, as columns all the way round. */
+  readonly seams: readonly HungSeam[];
   readonly stationNames: readonly string[];
   readonly waistHeight: number;
   /** Nobody measured how high the waist lies above the floor. */
   readonly assumedFloor: boolean;
+}
+
+export interface HungSeam {
+  /** The station that it stands at. */
+  readonly station: number;
+  readonly column: number;
 }
 
 /** Width of cloth between two columns at the hem, and length between two rows, about, mm. Smaller shows finer folds. */
@@ -75,11 +84,26 @@ export function clothOfGown(gown: GownToHang): GownHung {
   return {
     cloth,
     body: bodyOf(figure, waistHeight, (height) => easedIn(edge.closeness, waistHeight - height)),
+    closing: cloth.closing,
     stations,
+    seams: seamsOf(cloth, stations),
     stationNames: draft.gown.stations.map(({ name }) => name),
     waistHeight,
     assumedFloor: gown.floors.every((floor) => floor === undefined),
   };
+}
+
+function seamsOf(cloth: SewnCloth, stations: readonly number[]): HungSeam[] {
+  const last = stations.length - 1;
+  const all = cloth.closing === 'ring' ? stations[last]! : 2 * stations[last]!;
+  return stations.flatMap((column, station): HungSeam[] => {
+    if (cloth.closing === 'ring') return station === last ? [] : [{ station, column }];
+    if (column === 0 || station === last) return [{ station, column }];
+    return [
+      { station, column },
+      { station, column: all - column },
+    ];
+  });
 }
 
 /** How far below the waist she is again as she is, mm. */

@@ -40,6 +40,9 @@ export function figureOf(waist: number, hip: number | undefined, waistHeight: nu
   };
 }
 
+/** How far a petticoat's own hem holds the skirt out below its lowest hoop or measured level, mm. From memory. */
+const PETTICOAT_HEM = 40;
+
 /** She in her petticoat: the wider of the two at every height. */
 export function figureInPetticoat(
   own: Figure,
@@ -52,6 +55,7 @@ export function figureInPetticoat(
   const girth = along === undefined ? undefined : girthThrough(along);
   const end = along?.[along.length - 1]!.down;
   const lowest = end === undefined ? (petticoat.hoopOffFloor ?? 0) : waistHeight - profile.heightAt(end);
+  const ends = Math.max(0, lowest - PETTICOAT_HEM);
   const ownAt = (below: number): number => {
     if (girth !== undefined) return girth.valueAt(profile.slantAt(below));
     return waist + (((petticoat.hoop ?? waist) - waist) * below) / (waistHeight - lowest);
@@ -59,10 +63,10 @@ export function figureInPetticoat(
   return {
     girthAt: (height) => {
       const bare = own.girthAt(height);
-      return height < lowest ? bare : Math.max(bare, ownAt(waistHeight - height));
+      return height < ends ? bare : Math.max(bare, ownAt(waistHeight - height));
     },
     roundnessAt: (height) => {
-      if (height < lowest) return WAIST_ROUNDNESS;
+      if (height < ends) return WAIST_ROUNDNESS;
       const share = Math.min(1, Math.max(0, (waistHeight - height) / ROUND_BELOW));
       return WAIST_ROUNDNESS + (1 - WAIST_ROUNDNESS) * share;
     },

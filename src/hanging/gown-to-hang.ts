@@ -2,21 +2,23 @@ import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import type { Spec } from '../gown-file/spec.ts';
 import type { ClosureFacts } from '../making/closure/closure-facts.ts';
 import type { Skirt } from '../making/skirt.ts';
+import type { BustleFacts } from '../making/bustle/bustle-facts.ts';
 import { bendingLengthOf } from './bending-lengths.ts';
-import type { GownToHang } from './cloth-of-gown.ts';
-import type { Hang } from './hang.ts';
+import { clothOfGown, type GownHung, type GownToHang } from './cloth-of-gown.ts';
+import type { HangTask } from './hung-gown.ts';
+import type { Tie } from './sewn-cloth.ts';
 import type { ViewExtras } from './views.ts';
 
 /** Shear stiffness over weight, mm: soft beside real cloth (15 m and more), or rows, columns and shear would lock. */
 const SHEAR_LENGTH = 5000;
 
 /** The outermost layer that goes all round: what is seen. */
-export function outermostLayer({ layers }: LayerDrafts): LayerDraft | undefined {
+function outermostLayer({ layers }: LayerDrafts): LayerDraft | undefined {
   return layers.findLast(({ layer }) => layer.gores === undefined) ?? layers[layers.length - 1];
 }
 
 /** The one place where hanging reads the gown as it is drafted. */
-export function gownToHang(spec: Spec, drafts: LayerDrafts, skirt: Skirt): GownToHang | undefined {
+function gownToHang(spec: Spec, drafts: LayerDrafts, skirt: Skirt): GownToHang | undefined {
   const outer = outermostLayer(drafts);
   if (outer === undefined) return undefined;
   const { layer, draft } = outer;
@@ -35,22 +37,50 @@ export function gownToHang(spec: Spec, drafts: LayerDrafts, skirt: Skirt): GownT
   };
 }
 
-/** What the views show beside the cloth. */
-export function viewExtras(spec: Spec, hang: Hang, closure: ClosureFacts | undefined): ViewExtras {
-  const opening = openingOf(spec, hang, closure);
+/** A gown's task for the thread that hangs it; undefined where no layer goes all round. */
+export function hangTask(spec: Spec, drafts: LayerDrafts, { skirt, closure, bustle }: Made): HangTask | undefined {
+  const gown = gownToHang(spec, drafts, skirt);
+  if (gown === undefined) return undefined;
+  const sewn = clothOfGown(gown);
+  const opening = openingOf(sewn, closure);
   const edging = spec.edging?.depth;
+  const { waistHeight } = sewn;
   return {
-    wearer: { waistHeight: hang.waistHeight, heel: spec.lengths.wornIn?.heel ?? 0, waist: spec.bodice.waistSeam },
-    ...(opening === undefined ? {} : { opening }),
-    ...(edging === undefined ? {} : { edging }),
+    sewn,
+    extras: {
+      wearer: { waistHeight, heel: gown.heel, waist: gown.waist },
+      ...(opening === undefined ? {} : { opening }),
+      ...(edging === undefined ? {} : { edging }),
+    },
+    ties: bustle === undefined ? [] : tiesOf(sewn, bustle),
   };
 }
 
-function openingOf(spec: Spec, hang: Hang, closure: ClosureFacts | undefined): ViewExtras['opening'] {
+/** What the workroom says of what hangs. */
+export interface Made {
+  readonly skirt: Skirt;
+  readonly closure: ClosureFacts | undefined;
+  readonly bustle: BustleFacts | undefined;
+}
+
+function openingOf(sewn: GownHung, closure: ClosureFacts | undefined): ViewExtras['opening'] {
   if (closure?.stops === undefined) return undefined;
-  const names = hang.stationNames;
-  const seams = hang.seams.filter(({ station }) => names[station] === closure.at);
+  const columns = sewn.seams.filter(({ station }) => sewn.stationNames[station] === closure.at);
   // Of two seams of one name the left one comes first.
-  const seam = closure.side === 'right' && spec.symmetry !== 'none' ? seams[seams.length - 1] : seams[0];
+  const seam = closure.side === 'right' ? columns[columns.length - 1] : columns[0];
   return seam === undefined ? undefined : { column: seam.column, from: closure.starts, to: closure.stops };
+}
+
+/** How far a loop on the outside, or a tie on the inside, keeps the cloth off what it is drawn up to, mm. From memory. */
+const LOOP_OFF = 12;
+
+function tiesOf({ stations, stationNames, closing }: GownHung, { kind, points }: BustleFacts): Tie[] {
+  const outside = kind === 'over' ? LOOP_OFF : -LOOP_OFF;
+  return points.flatMap(({ seam, anchor, pickUp, lift }) =>
+    stationNames.flatMap((name, station): Tie[] => {
+      const again = closing === 'ring' && station === stationNames.length - 1;
+      if (name !== seam || again || lift <= 0) return [];
+      return [{ column: stations[station]!, anchor, pickUp, outside }];
+    }),
+  );
 }

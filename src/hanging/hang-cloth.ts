@@ -1,8 +1,10 @@
 import { type ClothMesh, meshOf } from './cloth-mesh.ts';
+import { drawUp } from './drawn-up.ts';
 import { refined } from './refined.ts';
 import type { SewnCloth, Surroundings, Tie } from './sewn-cloth.ts';
 import { solveBends, solveShear } from './shear-and-bend.ts';
 import { Stretch } from './stretch.ts';
+import { Ties } from './ties.ts';
 import { solveTouch } from './touch.ts';
 
 /** One mesh and how long it is let to settle: counted in steps, never in time. */
@@ -16,18 +18,22 @@ export interface Settling {
   readonly keeps: number;
 }
 
-/** Cloth hung: where every place of the last mesh lies. */
+/**
+ * Cloth hung: where every place of the last mesh lies.
+ * @param from where it hangs already, in place of where it is let go
+ */
 export function hangCloth(
   cloth: SewnCloth,
   around: Surroundings,
   settlings: readonly Settling[],
-  ties: readonly Tie[] = [],
+  { ties = [], from }: { readonly ties?: readonly Tie[]; readonly from?: ClothMesh } = {},
 ): ClothMesh {
-  let mesh: ClothMesh | undefined;
+  let mesh = from;
   for (const settling of settlings) {
     const next = meshOf(cloth, settling.stride);
     if (mesh !== undefined) refined(mesh, next);
-    settle(next, cloth, around, settling, ties);
+    if (mesh === from) drawUp(next, ties);
+    settle(next, cloth, around, settling, new Ties(next, ties));
     mesh = next;
   }
   if (mesh === undefined) throw new RangeError('nothing says how the cloth settles');
@@ -44,19 +50,20 @@ function settle(
   cloth: SewnCloth,
   around: Surroundings,
   { steps, fall, keeps }: Settling,
-  ties: readonly Tie[],
+  ties: Ties,
 ): void {
   const stretch = new Stretch(mesh);
   const shear = cloth.shearLength * fall;
   const stiffness = bendStiffness(mesh, cloth, fall);
   const falls = weigh(mesh, fall);
+  ties.hold();
   for (let step = 0; step < steps; step++) {
     drop(mesh, falls);
     solveBends(mesh, stiffness);
     solveShear(mesh, shear);
     stretch.solveRows();
     stretch.solveColumns();
-    solveTies(mesh, cloth, ties);
+    ties.solve();
     solveTouch(mesh, around);
     keepMotion(mesh, keeps);
   }
@@ -121,29 +128,4 @@ function drop({ place, before, motion, ease }: ClothMesh, falls: Float64Array): 
 
 function keepMotion({ place, before, motion }: ClothMesh, keeps: number): void {
   for (let a = 0; a < place.length; a++) motion[a] = (place[a]! - before[a]!) * keeps;
-}
-
-function solveTies(mesh: ClothMesh, cloth: SewnCloth, ties: readonly Tie[]): void {
-  const { place, ease } = mesh;
-  for (const tie of ties) {
-    const [i, j] = [placeIn(mesh, cloth, tie.from), placeIn(mesh, cloth, tie.to)];
-    const [a, b] = [3 * i, 3 * j];
-    const x = place[b]! - place[a]!;
-    const y = place[b + 1]! - place[a + 1]!;
-    const z = place[b + 2]! - place[a + 2]!;
-    const length = Math.sqrt(x * x + y * y + z * z);
-    const sum = ease[i]! + ease[j]!;
-    if (length <= tie.length || sum === 0) continue;
-    const move = (length - tie.length) / (length * sum);
-    for (const [axis, way] of [x, y, z].entries()) {
-      place[a + axis]! += ease[i]! * move * way;
-      place[b + axis]! -= ease[j]! * move * way;
-    }
-  }
-}
-
-/** The mesh's place nearest to one of the given cloth. */
-function placeIn({ rows, stride, columns }: ClothMesh, { down }: SewnCloth, given: number): number {
-  const column = Math.round(Math.floor(given / (down + 1)) / stride) % columns;
-  return column * rows + Math.round((given % (down + 1)) / stride);
 }

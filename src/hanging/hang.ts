@@ -1,4 +1,4 @@
-import type { GownHung } from './cloth-of-gown.ts';
+import type { GownHung, HungSeam } from './cloth-of-gown.ts';
 import type { ClothMesh } from './cloth-mesh.ts';
 import type { Body } from './sewn-cloth.ts';
 
@@ -22,30 +22,15 @@ export interface Hang {
   readonly stretch: number;
 }
 
-export interface HungSeam {
-  /** The station that it stands at. */
-  readonly station: number;
-  readonly column: number;
-}
-
 export function hangOf(sewn: GownHung, mesh: ClothMesh): Hang {
   const whole = mesh.closing === 'mirrored' ? mirrored(mesh) : mesh;
   const { columns, rows } = whole;
-  const last = sewn.stations.length - 1;
-  const seams = sewn.stations.flatMap((column, station): HungSeam[] => {
-    if (mesh.closing === 'ring') return station === last ? [] : [{ station, column }];
-    if (column === 0 || station === last) return [{ station, column }];
-    return [
-      { station, column },
-      { station, column: columns - column },
-    ];
-  });
   return {
     columns,
     rows,
     place: whole.place,
     depth: depths(whole),
-    seams,
+    seams: sewn.seams,
     stationNames: sewn.stationNames,
     body: sewn.body,
     waistHeight: sewn.waistHeight,

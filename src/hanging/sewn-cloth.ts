@@ -53,11 +53,13 @@ export interface Body {
   readonly halfDepth: Float64Array;
 }
 
-/** Two places that are drawn together, as a bustle's loop is to its button. */
+/** A place of a column drawn up to another one above it, as a bustle's loop is hooked to its button. Depths of cloth, mm. */
 export interface Tie {
-  readonly from: number;
-  readonly to: number;
-  readonly length: number;
+  readonly column: number;
+  readonly anchor: number;
+  readonly pickUp: number;
+  /** How far outside of the anchor the picked-up place comes to lie, mm; negative inside, behind the cloth. */
+  readonly outside: number;
 }
 
 export interface Surroundings {

@@ -11,8 +11,9 @@ interface Run {
   readonly onPlane: boolean;
 }
 
-/** Most that a length is corrected in one step, as a share of it. */
-const MOST_AT_ONCE = 0.05;
+/** Most that a length is drawn in and pushed out in one step, as shares of it. */
+const DRAWN_IN = 0.5;
+const PUSHED_OUT = 0.05;
 
 /** Added to every sum of eases, so that a length between two held places does not divide by nothing. */
 const HELD_BOTH = 1e-12;
@@ -92,8 +93,7 @@ export class Stretch {
       asks[k] = wanted === length ? 0 : 1;
       // Far from right, the ways of the lengths are not yet those that they will have: part of the way is enough.
       const miss = length - wanted;
-      const limit = MOST_AT_ONCE * most;
-      push[k] = miss > limit ? limit : miss < -limit ? -limit : miss;
+      push[k] = Math.max(-PUSHED_OUT * most, Math.min(DRAWN_IN * most, miss));
       if (wanted !== length) any = true;
     }
     return any;

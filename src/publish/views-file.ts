@@ -1,32 +1,30 @@
-import { viewExtras } from '../hanging/gown-to-hang.ts';
-import type { Hang } from '../hanging/hang.ts';
-import { HEEL_BEHIND, hangFigures } from '../hanging/hang-figures.ts';
-import { gownViews } from '../hanging/views.ts';
-import type { Workroom } from '../making/workroom.ts';
+import { HEEL_BEHIND } from '../hanging/hang-figures.ts';
+import type { HungGown } from '../hanging/hung-gown.ts';
 import type { DraftedGown } from '../pipeline.ts';
 import type { Drawing } from '../print/drawing.ts';
 import { type DrawnViews, type ViewsRoom, viewsDrawing } from '../print/papers/views-drawing.ts';
 import { english } from '../words/english.ts';
 
 /** The gown's views as they are drawn anywhere: in a file, on a page, on paper. */
-export function drawnViews(gown: DraftedGown, { closure }: Pick<Workroom, 'closure'>, hang: Hang): DrawnViews {
-  const words = english(gown.spec.units);
-  const sides = ['front', 'side', 'back', 'above'] as const;
-  const views = gownViews(hang, sides, viewExtras(gown.spec, hang, closure));
-  const { train } = hangFigures(hang);
+export function drawnViews({ spec }: Pick<DraftedGown, 'spec'>, hung: HungGown): DrawnViews {
+  const { views: names, length } = english(spec.units);
+  const { train, assumedFloor } = hung.figures;
   return {
-    rows: [views.map((view) => ({ view, name: words.views[view.side] }))],
+    rows: [
+      hung.views.map((view) => ({ view, name: names[view.side] })),
+      (hung.bustled?.views ?? []).map((view) => ({ view, name: names.bustled(names[view.side]) })),
+    ],
     ...(train === undefined ? {} : { train: { ...train, heelBehind: HEEL_BEHIND } }),
-    floor: hang.assumedFloor ? words.views.floorAssumed : words.views.floor,
-    scaleBar: gown.spec.units === 'in' ? 20 * 25.4 : 500,
-    say: words.length,
+    floor: assumedFloor ? names.floorAssumed : names.floor,
+    scaleBar: spec.units === 'in' ? 20 * 25.4 : 500,
+    say: length,
   };
 }
 
-/** Width of the file, mm; it is no drawing to measure from, but its scale is round where the gown allows. */
+/** Width of the file, mm, and its scale where the gown has room at it. */
 const ROOM: ViewsRoom = { width: 520, scale: 0.1 };
 
 /** `views.svg` as a drawing. */
-export function viewsFile(gown: Pick<DraftedGown, 'spec'>, views: DrawnViews): Drawing {
-  return { ...viewsDrawing(views, ROOM), title: gown.spec.gown };
+export function viewsFile({ spec }: Pick<DraftedGown, 'spec'>, views: DrawnViews): Drawing {
+  return { ...viewsDrawing(views, ROOM), title: spec.gown };
 }

@@ -12,6 +12,7 @@ export function englishPages({ length, list, station, unit }: Basics) {
       back: 'back',
       side: 'from her left',
       above: 'from above',
+      bustled: (name: string): string => `${name}, bustled`,
       floor: 'floor',
       floorAssumed: 'floor, where it usually lies: no length to the floor is given',
     },
