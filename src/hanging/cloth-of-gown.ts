@@ -42,7 +42,7 @@ export interface HungSeam {
 }
 
 /** Width of cloth between two columns at the hem, and length between two rows, about, mm. Smaller shows finer folds. */
-const FINEST = 28;
+const FINEST = 32;
 /** Rows and columns come in fours, so that the start can be twice as coarse, twice. */
 const FOURS = 4;
 

@@ -35,7 +35,8 @@ export function depthMap(seen: readonly Surface[]): DepthMap {
 }
 
 function rangeOf(seen: readonly Surface[], axis: number): [number, number] {
-  let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  let least = Number.POSITIVE_INFINITY;
+  let most = Number.NEGATIVE_INFINITY;
   for (const { place } of seen) {
     for (let i = axis; i < place.length; i += 3) {
       least = Math.min(least, place[i]!);
@@ -47,9 +48,13 @@ function rangeOf(seen: readonly Surface[], axis: number): [number, number] {
 
 function drawSurface(map: DepthMap, { columns, rows, place }: Surface): void {
   for (let column = 0; column < columns; column++) {
-    const [first, next] = [column * rows, ((column + 1) % columns) * rows];
+    const first = column * rows;
+    const next = ((column + 1) % columns) * rows;
     for (let row = 0; row + 1 < rows; row++) {
-      const [a, b, c, d] = [first + row, next + row, next + row + 1, first + row + 1];
+      const a = first + row;
+      const b = next + row;
+      const c = next + row + 1;
+      const d = first + row + 1;
       drawTriangle(map, place, 3 * a, 3 * b, 3 * c);
       drawTriangle(map, place, 3 * a, 3 * c, 3 * d);
     }
@@ -57,14 +62,21 @@ function drawSurface(map: DepthMap, { columns, rows, place }: Surface): void {
 }
 
 function drawTriangle({ left, top, cell, width, depth }: DepthMap, place: Float64Array, a: number, b: number, c: number): void {
-  const [ax, ay] = [(place[a]! - left) / cell, (place[a + 1]! - top) / cell];
-  const [bx, by] = [(place[b]! - left) / cell, (place[b + 1]! - top) / cell];
-  const [cx, cy] = [(place[c]! - left) / cell, (place[c + 1]! - top) / cell];
+  const ax = (place[a]! - left) / cell;
+  const ay = (place[a + 1]! - top) / cell;
+  const bx = (place[b]! - left) / cell;
+  const by = (place[b + 1]! - top) / cell;
+  const cx = (place[c]! - left) / cell;
+  const cy = (place[c + 1]! - top) / cell;
   const twice = (bx - ax) * (cy - ay) - (cx - ax) * (by - ay);
   if (twice === 0) return;
-  const [za, zb, zc] = [place[a + 2]!, place[b + 2]!, place[c + 2]!];
-  const [x0, x1] = [Math.ceil(Math.min(ax, bx, cx)), Math.floor(Math.max(ax, bx, cx))];
-  const [y0, y1] = [Math.ceil(Math.min(ay, by, cy)), Math.floor(Math.max(ay, by, cy))];
+  const za = place[a + 2]!;
+  const zb = place[b + 2]!;
+  const zc = place[c + 2]!;
+  const x0 = Math.ceil(Math.min(ax, bx, cx));
+  const x1 = Math.floor(Math.max(ax, bx, cx));
+  const y0 = Math.ceil(Math.min(ay, by, cy));
+  const y1 = Math.floor(Math.max(ay, by, cy));
   for (let y = y0; y <= y1; y++) {
     for (let x = x0; x <= x1; x++) {
       const wb = ((x - ax) * (cy - ay) - (cx - ax) * (y - ay)) / twice;

@@ -62,7 +62,11 @@ function hollowsOf({ columns, rows, place }: Surface, row: number): number[] {
   });
   const outAt = (column: number): number => out[(column + columns) % columns]!;
   const apart = (a: number, b: number): number => {
-    const [x, y, z] = [0, 1, 2].map((axis) => place[at(b) + axis]! - place[at(a) + axis]!) as [number, number, number];
+    const from = at(a);
+    const to = at(b);
+    const x = place[to]! - place[from]!;
+    const y = place[to + 1]! - place[from + 1]!;
+    const z = place[to + 2]! - place[from + 2]!;
     return Math.sqrt(x * x + y * y + z * z);
   };
   /** The farthest out that the cloth comes on one side of a column. */

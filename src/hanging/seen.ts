@@ -14,12 +14,9 @@ const AXES: Readonly<Record<Side, readonly (readonly [number, number, number])[]
 /** A surface as the eye sees it: to the right, down, and towards the eye; three numbers a place, mm. */
 export function seenFrom(surface: Surface, side: Side): Surface {
   const place = new Float64Array(surface.place.length);
-  for (let i = 0; i < place.length; i += 3) {
-    for (let axis = 0; axis < 3; axis++) place[i + axis] = along(AXES[side][axis]!, surface.place, i);
+  for (const [axis, [x, y, z]] of AXES[side].entries()) {
+    for (let i = 0; i < place.length; i += 3)
+      place[i + axis] = x * surface.place[i]! + y * surface.place[i + 1]! + z * surface.place[i + 2]!;
   }
   return { ...surface, place };
-}
-
-function along(axis: readonly [number, number, number], place: Float64Array, i: number): number {
-  return axis[0] * place[i]! + axis[1] * place[i + 1]! + axis[2] * place[i + 2]!;
 }

@@ -11,10 +11,14 @@ export function solveShear({ place, ease, cell, skew, columns, rows, closing }: 
     const first = column * rows;
     const next = (column + 1 === columns ? 0 : column + 1) * rows;
     for (let row = 0; row + 1 < rows; row++) {
-      const [i, j] = [first + row, next + row];
+      const i = first + row;
+      const j = next + row;
       const area = cell[i]!;
       if (area < LEAST_CELL) continue;
-      const [a, b, c, d] = [3 * i, 3 * j + 3, 3 * i + 3, 3 * j];
+      const a = 3 * i;
+      const b = 3 * j + 3;
+      const c = 3 * i + 3;
+      const d = 3 * j;
       const fx = place[b]! - place[a]!;
       const fy = place[b + 1]! - place[a + 1]!;
       const fz = place[b + 2]! - place[a + 2]!;
@@ -23,7 +27,10 @@ export function solveShear({ place, ease, cell, skew, columns, rows, closing }: 
       const rz = place[d + 2]! - place[c + 2]!;
       const falling = fx * fx + fy * fy + fz * fz;
       const rising = rx * rx + ry * ry + rz * rz;
-      const [ea, eb, ec, ed] = [ease[i]!, ease[j + 1]!, ease[i + 1]!, ease[j]!];
+      const ea = ease[i]!;
+      const eb = ease[j + 1]!;
+      const ec = ease[i + 1]!;
+      const ed = ease[j]!;
       const sum = (ea + eb) * falling + (ec + ed) * rising;
       if (sum === 0) continue;
       // Both sides of the softened condition are multiplied by (2 · area)².
@@ -70,14 +77,19 @@ export function solveBends(mesh: ClothMesh, stiffness: Float64Array): void {
 }
 
 function bendAlong({ place, ease, along, area }: ClothMesh, own: number, stiffness: number): void {
-  const [up, down] = [1 / along[own - 1]!, 1 / along[own]!];
+  const up = 1 / along[own - 1]!;
+  const down = 1 / along[own]!;
   const reach = (along[own - 1]! + along[own]!) / 2;
   const middle = up + down;
-  const [a, o, b] = [3 * own - 3, 3 * own, 3 * own + 3];
+  const a = 3 * own - 3;
+  const o = 3 * own;
+  const b = 3 * own + 3;
   const sum = ease[own - 1]! * up * up + ease[own]! * middle * middle + ease[own + 1]! * down * down;
   if (sum === 0) return;
   const share = 1 / (sum + (reach * reach) / (stiffness * area[own]!));
-  const [above, mine, below] = [ease[own - 1]! * up * share, ease[own]! * middle * share, ease[own + 1]! * down * share];
+  const above = ease[own - 1]! * up * share;
+  const mine = ease[own]! * middle * share;
+  const below = ease[own + 1]! * down * share;
   for (let axis = 0; axis < 3; axis++) {
     const bend = up * place[a + axis]! + down * place[b + axis]! - middle * place[o + axis]!;
     place[a + axis]! -= above * bend;
@@ -96,16 +108,25 @@ function bendAcross(
   onPlane: boolean,
   stiffness: number,
 ): void {
-  const [p, q, lean] = [bends.before[own]!, bends.after[own]!, bends.lean[own]!];
+  const p = bends.before[own]!;
+  const q = bends.after[own]!;
+  const lean = bends.lean[own]!;
   const above = row === 0 ? own : own - 1;
   const below = row + 1 === rows ? own : own + 1;
   // On the plane both neighbours are the same place, so their shares add up there.
-  const [partBefore, partAfter] = onPlane ? [0, p + q] : [p, q];
+  const partBefore = onPlane ? 0 : p;
+  const partAfter = onPlane ? p + q : q;
   let mine = -(p + q);
   let up = lean;
   let down = -lean;
-  if (above === own) [mine, up] = [mine + lean, 0];
-  if (below === own) [mine, down] = [mine - lean, 0];
+  if (above === own) {
+    mine += lean;
+    up = 0;
+  }
+  if (below === own) {
+    mine -= lean;
+    down = 0;
+  }
   const sum =
     ease[before]! * partBefore * partBefore +
     ease[after]! * partAfter * partAfter +
@@ -115,7 +136,11 @@ function bendAcross(
   if (sum === 0) return;
   const reach = bends.reach[own]!;
   const share = 1 / (sum + (reach * reach) / (stiffness * area[own]!));
-  const [b, a, o, u, d] = [3 * before, 3 * after, 3 * own, 3 * above, 3 * below];
+  const b = 3 * before;
+  const a = 3 * after;
+  const o = 3 * own;
+  const u = 3 * above;
+  const d = 3 * below;
   for (let axis = onPlane ? 1 : 0; axis < 3; axis++) {
     const bend =
       share *

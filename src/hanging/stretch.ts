@@ -54,7 +54,8 @@ export class Stretch {
 
   solveRows(): void {
     const { columns, rows, across, gathered, closing } = this.mesh;
-    const [closed, onPlane] = [closing === 'ring', closing === 'mirrored'];
+    const closed = closing === 'ring';
+    const onPlane = closing === 'mirrored';
     for (let row = 0; row < rows; row++)
       this.solve({ first: row, step: rows, places: columns, closed, onPlane }, across, gathered);
   }
@@ -142,7 +143,8 @@ export class Stretch {
 
   private close(run: Run, last: number): void {
     const { push, echo } = this;
-    const [toFirst, toBefore] = [this.between(run, last, 0), this.between(run, last - 1, last)];
+    const toFirst = this.between(run, last, 0);
+    const toBefore = this.between(run, last - 1, last);
     const miss = push[last]! - toFirst * push[0]! - toBefore * push[last - 1]!;
     const closing = miss / (this.own(run, last) - toFirst * echo[0]! - toBefore * echo[last - 1]!);
     push[last] = closing;
@@ -156,9 +158,13 @@ export class Stretch {
       if (asks[k] === 0) continue;
       const own = first + k * step;
       const next = k + 1 === places ? first : own + step;
-      const [before, after] = [ease[own]! * push[k]!, ease[next]! * push[k]!];
-      const [a, b] = [3 * own, 3 * next];
-      const [x, y, z] = [way[3 * k]!, way[3 * k + 1]!, way[3 * k + 2]!];
+      const before = ease[own]! * push[k]!;
+      const after = ease[next]! * push[k]!;
+      const a = 3 * own;
+      const b = 3 * next;
+      const x = way[3 * k]!;
+      const y = way[3 * k + 1]!;
+      const z = way[3 * k + 2]!;
       if (!(onPlane && k === 0)) place[a]! += before * x;
       place[a + 1]! += before * y;
       place[a + 2]! += before * z;

@@ -43,12 +43,19 @@ function finer(
     const at = Math.floor(k / FINER);
     const t = (k % FINER) / FINER;
     const [wa, wb, wc, wd] = weights(t);
+    const before = wrap(at - 1);
+    const here = wrap(at);
+    const next = wrap(at + 1);
+    const beyond = wrap(at + 2);
     for (let line = 0; line < lines; line++) {
-      const [a, b, c, d] = [at - 1, at, at + 1, at + 2].map((one) => 3 * index(wrap(one), line));
+      const a = 3 * index(before, line);
+      const b = 3 * index(here, line);
+      const c = 3 * index(next, line);
+      const d = 3 * index(beyond, line);
       const own = 3 * (k * lines + line);
       for (let axis = 0; axis < 3; axis++) {
         out[own + axis] =
-          wa * place[a! + axis]! + wb * place[b! + axis]! + wc * place[c! + axis]! + wd * place[d! + axis]!;
+          wa * place[a + axis]! + wb * place[b + axis]! + wc * place[c + axis]! + wd * place[d + axis]!;
       }
     }
   }

@@ -38,19 +38,22 @@ function leaveBody({ place, before }: ClothMesh, i: number, body: Body, grip: nu
   const depthBelow = body.halfDepth[level]!;
   const width = widthBelow + (body.halfWidth[level + 1]! - widthBelow) * part;
   const depth = depthBelow + (body.halfDepth[level + 1]! - depthBelow) * part;
-  const [x, y] = [place[a]! / width, place[a + 1]! / depth];
+  const x = place[a]! / width;
+  const y = place[a + 1]! / depth;
   const outward = Math.sqrt(x * x + y * y);
   if (outward >= 1 || !(outward > 0)) return;
   // Square to the surface where outward = 1, by one step of Newton's.
   const narrowing = (widthBelow - body.halfWidth[level + 1]!) / (body.step * width);
-  const [nx, ny, nz] = [x / (width * outward), y / (depth * outward), outward * narrowing];
+  const nx = x / (width * outward);
+  const ny = y / (depth * outward);
+  const nz = outward * narrowing;
   const deep = (1 - outward) / (nx * nx + ny * ny + nz * nz);
   place[a]! += nx * deep;
   place[a + 1]! += ny * deep;
   place[a + 2]! += nz * deep;
   if (grip === 0) return;
   const steep = Math.sqrt(nx * nx + ny * ny + nz * nz);
-  slide(place, before, a, [nx / steep, ny / steep, nz / steep], grip * deep * steep);
+  slide(place, before, a, nx / steep, ny / steep, nz / steep, grip * deep * steep);
 }
 
 /** Takes back what a place has slid along a surface, as far as the friction there holds. */
@@ -58,14 +61,18 @@ function slide(
   place: Float64Array,
   before: Float64Array,
   a: number,
-  [nx, ny, nz]: readonly [number, number, number],
+  nx: number,
+  ny: number,
+  nz: number,
   hold: number,
 ): void {
   const x = place[a]! - before[a]!;
   const y = place[a + 1]! - before[a + 1]!;
   const z = place[a + 2]! - before[a + 2]!;
   const out = x * nx + y * ny + z * nz;
-  const [tx, ty, tz] = [x - out * nx, y - out * ny, z - out * nz];
+  const tx = x - out * nx;
+  const ty = y - out * ny;
+  const tz = z - out * nz;
   const slid = Math.sqrt(tx * tx + ty * ty + tz * tz);
   const held = hold >= slid ? 1 : hold / slid;
   place[a]! -= held * tx;

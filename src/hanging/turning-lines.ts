@@ -46,10 +46,14 @@ function facingOf({ columns, rows, place }: Surface): Float64Array {
     const after = ((column + 1) % columns) * rows;
     for (let row = 0; row < rows; row++) {
       const own = column * rows + row;
-      const [up, down] = [3 * (row === 0 ? own : own - 1), 3 * (row + 1 === rows ? own : own + 1)];
-      const [p, q] = [3 * (before + row), 3 * (after + row)];
-      const [rx, ry] = [place[q]! - place[p]!, place[q + 1]! - place[p + 1]!];
-      const [dx, dy] = [place[down]! - place[up]!, place[down + 1]! - place[up + 1]!];
+      const up = 3 * (row === 0 ? own : own - 1);
+      const down = 3 * (row + 1 === rows ? own : own + 1);
+      const p = 3 * (before + row);
+      const q = 3 * (after + row);
+      const rx = place[q]! - place[p]!;
+      const ry = place[q + 1]! - place[p + 1]!;
+      const dx = place[down]! - place[up]!;
+      const dy = place[down + 1]! - place[up + 1]!;
       facing[own] = rx * dy - ry * dx;
     }
   }
@@ -70,7 +74,8 @@ function linksOf({ columns, rows }: Surface, facing: Float64Array): Map<number, 
   for (let column = 0; column < columns; column++) {
     const next = ((column + 1) % columns) * rows;
     for (let row = 0; row + 1 < rows; row++) {
-      const [a, b] = [column * rows + row, next + row];
+      const a = column * rows + row;
+      const b = next + row;
       const sides: number[] = [];
       if (changes(a, b)) sides.push(2 * a);
       if (changes(a, a + 1)) sides.push(2 * a + 1);
@@ -86,7 +91,8 @@ function linksOf({ columns, rows }: Surface, facing: Float64Array): Map<number, 
 function crossing({ columns, rows, place }: Surface, facing: Float64Array, side: number): [number, number, number] {
   const own = side >> 1;
   const other = (side & 1) === 1 ? own + 1 : (own + rows) % (columns * rows);
-  const [f, g] = [facing[own]!, facing[other]!];
+  const f = facing[own]!;
+  const g = facing[other]!;
   const part = f / (f - g);
   const at = (axis: number): number =>
     place[3 * own + axis]! + (place[3 * other + axis]! - place[3 * own + axis]!) * part;
