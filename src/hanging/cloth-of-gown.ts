@@ -83,7 +83,11 @@ export function clothOfGown(gown: GownToHang): GownHung {
   for (const { across } of cloth.panels) stations.push(stations[stations.length - 1]! + across);
   return {
     cloth,
-    body: bodyOf(figure, waistHeight, (height) => easedIn(edge.closeness, waistHeight - height)),
+    body: bodyOf(figure, waistHeight, (height) => {
+      const below = waistHeight - height;
+      const room = girthAt(draft, profile.slantAt(Math.max(0, below))) * ROOM;
+      return Math.min(easedIn(edge.closeness, below), room / figure.girthAt(height));
+    }),
     closing: cloth.closing,
     stations,
     seams: seamsOf(cloth, stations),
@@ -104,6 +108,17 @@ function seamsOf(cloth: SewnCloth, stations: readonly number[]): HungSeam[] {
       { station, column: all - column },
     ];
   });
+}
+
+/** Part of the cloth's girth that she fills at most: a skirt that is too tight is shown as if it went on. */
+const ROOM = 0.985;
+
+/** Cloth all round at a slant distance below the level waist, mm. */
+function girthAt({ frames, gown, hem, waist }: GownDraft, slant: number): number {
+  const bottom = Math.max(...hem.ways.map((way) => hem.valueAt(way)));
+  const top = Math.min(...waist.ways.map((way) => waist.valueAt(way)));
+  const at = Math.min(bottom, Math.max(top, slant));
+  return (gown.closed ? 1 : 2) * frames.reduce((sum, frame) => sum + Math.max(0, frame.widthAt(at)), 0);
 }
 
 /** How far below the waist she is again as she is, mm. */

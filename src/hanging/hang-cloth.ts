@@ -52,7 +52,7 @@ function settle(
   { steps, fall, keeps }: Settling,
   ties: Ties,
 ): void {
-  const stretch = new Stretch(mesh);
+  const stretch = new Stretch(mesh, ties.count > 0);
   const shear = cloth.shearLength * fall;
   const stiffness = bendStiffness(mesh, cloth, fall);
   const falls = weigh(mesh, fall);

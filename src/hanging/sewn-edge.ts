@@ -47,7 +47,8 @@ export function sewnEdge(
   return {
     closeness,
     placeAt: (part) => {
-      const next = Math.min(count, Math.max(1, parts.findIndex((own) => own >= part)));
+      const found = parts.findIndex((own) => own >= part);
+      const next = found < 0 ? count : Math.max(1, found);
       const share = (part - parts[next - 1]!) / (parts[next]! - parts[next - 1]!);
       const at = (values: (i: number) => number): number =>
         values(next - 1) + (values(next) - values(next - 1)) * share;

@@ -11,9 +11,10 @@ interface Run {
   readonly onPlane: boolean;
 }
 
-/** Most that a length is drawn in and pushed out in one step, as shares of it. */
-const DRAWN_IN = 0.5;
-const PUSHED_OUT = 0.05;
+/** Most that a length is drawn in or pushed out in one step, as a share of it. */
+const AT_ONCE = 0.05;
+/** Most that it is drawn in where the cloth hangs from few places, which could not carry it otherwise. */
+const DRAWN_IN_AT_TIES = 0.5;
 
 /** Added to every sum of eases, so that a length between two held places does not divide by nothing. */
 const HELD_BOTH = 1e-12;
@@ -35,7 +36,13 @@ export class Stretch {
   /** How every push changes with the push that closes a ring. */
   private readonly echo: Float64Array;
 
-  constructor(private readonly mesh: ClothMesh) {
+  private readonly drawnIn: number;
+
+  constructor(
+    private readonly mesh: ClothMesh,
+    isTied: boolean,
+  ) {
+    this.drawnIn = isTied ? DRAWN_IN_AT_TIES : AT_ONCE;
     const most = Math.max(mesh.rows, mesh.columns) + 1;
     this.way = new Float64Array(3 * most);
     this.asks = new Uint8Array(most);
@@ -94,7 +101,7 @@ export class Stretch {
       asks[k] = wanted === length ? 0 : 1;
       // Far from right, the ways of the lengths are not yet those that they will have: part of the way is enough.
       const miss = length - wanted;
-      push[k] = Math.max(-PUSHED_OUT * most, Math.min(DRAWN_IN * most, miss));
+      push[k] = Math.max(-AT_ONCE * most, Math.min(this.drawnIn * most, miss));
       if (wanted !== length) any = true;
     }
     return any;

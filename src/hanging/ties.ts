@@ -31,6 +31,10 @@ export class Ties {
     });
   }
 
+  get count(): number {
+    return this.ends.length;
+  }
+
   /** Hands are stronger than cloth: what they hold, the cloth around follows. */
   hold(): void {
     const { ease } = this.mesh;
