@@ -31,9 +31,13 @@ const WITHIN = [0.75, 1.35] as const;
  * BS 3356). A heavier cloth of one weave is thicker, and its stiffness grows faster than its weight: about as the fourth
  * root of the weight, from memory.
  */
-export function bendingLengthOf(name: string, cloth: Pick<ClothSpec, 'weave' | 'weight'> | undefined): number {
+export function bendingLengthOf(
+  name: string,
+  cloth: Pick<ClothSpec, 'weave' | 'weight'> | undefined,
+): number {
   const named = cloth?.weave ?? name;
-  const usual = BY_WEAVE.find((weave) => weave.named.test(named)) ?? BY_WEAVE.find((weave) => weave.named.test(name));
+  const usual =
+    BY_WEAVE.find((weave) => weave.named.test(named)) ?? BY_WEAVE.find((weave) => weave.named.test(name));
   const { length, weight } = usual ?? OTHERWISE;
   const share = cloth?.weight === undefined ? 1 : Math.sqrt(Math.sqrt(cloth.weight / weight));
   return length * Math.min(WITHIN[1], Math.max(WITHIN[0], share));

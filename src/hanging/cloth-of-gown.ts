@@ -1,5 +1,5 @@
-import { integrateAlong } from '../draft/edge-profiles.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
+import { integrateAlong } from '../draft/edge-profiles.ts';
 import { petticoatProfile } from '../gown/petticoat-profile.ts';
 import type { PetticoatSpec } from '../gown-file/spec.ts';
 import { bodyOf, figureInPetticoat, figureOf } from './figure.ts';
@@ -147,7 +147,9 @@ function stationHeights({ draft, petticoat, waist, floors, heel }: GownToHang): 
       .map((other, k) => ({ other, apart: Math.abs(k - i) }))
       .filter(({ other }) => other !== undefined)
       .sort((a, b) => a.apart - b.apart)[0];
-    return nearest?.other !== undefined ? Math.max(nearest.other, highest - LEVEL_WITHIN) : USUAL_WAIST_HEIGHT + heel;
+    return nearest?.other !== undefined
+      ? Math.max(nearest.other, highest - LEVEL_WITHIN)
+      : USUAL_WAIST_HEIGHT + heel;
   });
 }
 
@@ -156,11 +158,7 @@ function goreAt(partOfStation: readonly number[], part: number): number {
   return next < 0 ? partOfStation.length - 2 : Math.max(0, next - 1);
 }
 
-function sewn(
-  gown: GownToHang,
-  edge: SewnEdge,
-  partOfStation: readonly number[],
-): SewnCloth {
+function sewn(gown: GownToHang, edge: SewnEdge, partOfStation: readonly number[]): SewnCloth {
   const { draft } = gown;
   const longest = Math.max(...draft.lengths);
   const down = FOURS * Math.max(2, Math.round(longest / FINEST / FOURS));
@@ -178,7 +176,11 @@ function sewn(
   };
   const columns = columnsOf(cloth);
   const count = columns * (down + 1);
-  const [held, start, gathered] = [new Uint8Array(count), new Float64Array(3 * count), new Float64Array(count).fill(1)];
+  const [held, start, gathered] = [
+    new Uint8Array(count),
+    new Float64Array(3 * count),
+    new Float64Array(count).fill(1),
+  ];
   const placed: SewnCloth = { ...cloth, held, start, gathered };
   const waves = wavesOf(placed, draft);
   let first = 0;
@@ -220,7 +222,8 @@ function wavesOf(cloth: SewnCloth, draft: GownDraft): Waves {
   return {
     widths: Array.from({ length: cloth.down + 1 }, (_, row) =>
       cloth.panels.reduce(
-        (sum, panel) => sum + copies * widthsOf(panel, cloth.down, row).reduce((all, width) => all + width, 0),
+        (sum, panel) =>
+          sum + copies * widthsOf(panel, cloth.down, row).reduce((all, width) => all + width, 0),
         0,
       ),
     ),
@@ -228,7 +231,11 @@ function wavesOf(cloth: SewnCloth, draft: GownDraft): Waves {
       const along = (passed[column]! / own) * (count / copies);
       const off = along - Math.floor(along) - 0.5;
       // A crest at the first column; parabolas, which every machine computes alike.
-      return { rise: Math.abs(off) < 0.25 ? 16 * off * off - 1 : 1 - 16 * (0.5 - Math.abs(off)) * (0.5 - Math.abs(off)), length: (copies * own) / count };
+      return {
+        rise:
+          Math.abs(off) < 0.25 ? 16 * off * off - 1 : 1 - 16 * (0.5 - Math.abs(off)) * (0.5 - Math.abs(off)),
+        length: (copies * own) / count,
+      };
     },
   };
 }
@@ -275,12 +282,17 @@ function depthAcross(draft: GownDraft, gore: number, profile: GownDraft['hem'], 
   const passed = [0];
   for (let i = 1; i <= SAMPLES; i++) {
     const [a, b] = [from + ((to - from) * (i - 1)) / SAMPLES, from + ((to - from) * i) / SAMPLES];
-    passed.push(passed[i - 1]! + integrateAlong(profile, (way) => 1 / frame.widthAt(profile.valueAt(way)), a, b));
+    passed.push(
+      passed[i - 1]! + integrateAlong(profile, (way) => 1 / frame.widthAt(profile.valueAt(way)), a, b),
+    );
   }
   const whole = passed[SAMPLES]!;
   return Array.from({ length: across + 1 }, (_, column) => {
     const wanted = (whole * column) / across;
-    const next = Math.max(1, passed.findIndex((own) => own >= wanted - 1e-12));
+    const next = Math.max(
+      1,
+      passed.findIndex((own) => own >= wanted - 1e-12),
+    );
     const share = (wanted - passed[next - 1]!) / (passed[next]! - passed[next - 1]!);
     return profile.valueAt(from + ((to - from) * (next - 1 + share)) / SAMPLES);
   });
@@ -340,12 +352,7 @@ const ON_FLOOR = 1;
 /** How far below the edge gathers have opened out, for one more of cloth over the edge, mm. From memory. */
 const GATHERS_OPEN = 60;
 
-function gather(
-  cloth: SewnCloth,
-  { draft, pleated }: GownToHang,
-  gore: number,
-  first: number,
-): void {
+function gather(cloth: SewnCloth, { draft, pleated }: GownToHang, gore: number, first: number): void {
   const panel = cloth.panels[gore]!;
   const ratio = topsOf(panel, cloth.down)[panel.across]! / draft.gown.gores[gore]!.top;
   if (ratio < 1.02) return;

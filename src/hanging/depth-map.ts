@@ -61,7 +61,13 @@ function drawSurface(map: DepthMap, { columns, rows, place }: Surface): void {
   }
 }
 
-function drawTriangle({ left, top, cell, width, depth }: DepthMap, place: Float64Array, a: number, b: number, c: number): void {
+function drawTriangle(
+  { left, top, cell, width, depth }: DepthMap,
+  place: Float64Array,
+  a: number,
+  b: number,
+  c: number,
+): void {
   const ax = (place[a]! - left) / cell;
   const ay = (place[a + 1]! - top) / cell;
   const bx = (place[b]! - left) / cell;

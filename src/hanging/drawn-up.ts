@@ -12,7 +12,12 @@ export function drawUp(mesh: ClothMesh, ties: readonly Tie[]): void {
   }
 }
 
-function drawColumn({ place, along, rows, held }: ClothMesh, before: Float64Array, column: number, tie: Tie): void {
+function drawColumn(
+  { place, along, rows, held }: ClothMesh,
+  before: Float64Array,
+  column: number,
+  tie: Tie,
+): void {
   const first = column * rows;
   const at = (depth: number): number[] => {
     let [passed, row] = [0, 0];
@@ -47,9 +52,14 @@ function drawColumn({ place, along, rows, held }: ClothMesh, before: Float64Arra
 const FOLD_LEANS = 0.35;
 
 /** What a column between the loops is drawn up by, as if it had one of its own; undefined where none is near. */
-function tieAt({ closing, columns, stride }: ClothMesh, ties: readonly Tie[], column: number): Tie | undefined {
+function tieAt(
+  { closing, columns, stride }: ClothMesh,
+  ties: readonly Tie[],
+  column: number,
+): Tie | undefined {
   const round = closing === 'ring' ? columns * stride : 0;
-  const ahead = (from: number, to: number): number => (round > 0 ? (((to - from) % round) + round) % round : to - from);
+  const ahead = (from: number, to: number): number =>
+    round > 0 ? (((to - from) % round) + round) % round : to - from;
   const sorted = [...ties].sort((a, b) => a.column - b.column);
   const gaps = sorted.slice(1).map((tie, i) => tie.column - sorted[i]!.column);
   const reach = gaps.length === 0 ? ALONE : Math.max(...gaps);

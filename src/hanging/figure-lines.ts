@@ -99,7 +99,8 @@ export function figureLines(side: Side, wearer: Wearer, edge: readonly [Point, P
   const drawn = (points: readonly Point[]): Point[] => smoothedLine(points, HAND);
   if (side === 'side') {
     // From her left she faces left.
-    const forwards = (line: readonly (readonly [number, number])[]): Point[] => drawn(line.map(at).map(mirrored));
+    const forwards = (line: readonly (readonly [number, number])[]): Point[] =>
+      drawn(line.map(at).map(mirrored));
     const point = (forward: number, height: number): Point => mirrored(at([forward, height]));
     return {
       figure: [headLine(tall, wearer.heel, 0.012, 0.055), forwards(CHEST), forwards(SPINE)],
@@ -113,7 +114,12 @@ export function figureLines(side: Side, wearer: Wearer, edge: readonly [Point, P
   const bust = halfWidthOf(wearer.bust ?? wearer.waist + BUST_OVER_WAIST, BUST_ROUNDNESS);
   const both = (line: readonly Point[]): Point[][] => [drawn(line), drawn(line.map(mirrored))];
   const seam = ([end, sign]: readonly [Point, number]): Point[] =>
-    drawn([end, { x: sign * (bust * 0.93), y: at([0, 0.68]).y }, { x: sign * bust, y: at([0, BUST]).y }, at([sign * 0.09, 0.757])]);
+    drawn([
+      end,
+      { x: sign * (bust * 0.93), y: at([0, 0.68]).y },
+      { x: sign * bust, y: at([0, BUST]).y },
+      at([sign * 0.09, 0.757]),
+    ]);
   const dip = side === 'front' ? 0.755 : 0.735;
   return {
     figure: [
@@ -126,7 +132,13 @@ export function figureLines(side: Side, wearer: Wearer, edge: readonly [Point, P
     bodice: [
       seam([edge[0], -1]),
       seam([edge[1], 1]),
-      drawn([at([-0.09, 0.757]), at([-0.05, dip + 0.008]), at([0, dip]), at([0.05, dip + 0.008]), at([0.09, 0.757])]),
+      drawn([
+        at([-0.09, 0.757]),
+        at([-0.05, dip + 0.008]),
+        at([0, dip]),
+        at([0.05, dip + 0.008]),
+        at([0.09, 0.757]),
+      ]),
     ],
   };
 }

@@ -53,7 +53,7 @@ export function figureInPetticoat(
 ): Figure {
   const along = petticoat.girths.length >= 2 ? levelsAlong(petticoat) : undefined;
   const girth = along === undefined ? undefined : girthThrough(along);
-  const end = along?.[along.length - 1]!.down;
+  const end = along?.at(-1)?.down;
   const lowest = end === undefined ? (petticoat.hoopOffFloor ?? 0) : waistHeight - profile.heightAt(end);
   const ends = Math.max(0, lowest - PETTICOAT_HEM);
   const ownAt = (below: number): number => {
@@ -97,7 +97,10 @@ export function halfWidthOf(girth: number, roundness: number): number {
   return girth / (Math.PI * round);
 }
 
-function between(levels: readonly { readonly below: number; readonly girth: number }[], below: number): number {
+function between(
+  levels: readonly { readonly below: number; readonly girth: number }[],
+  below: number,
+): number {
   const after = levels.findIndex((level) => level.below >= below);
   if (after === 0) return levels[0]!.girth;
   if (after < 0) return levels[levels.length - 1]!.girth;

@@ -1,8 +1,8 @@
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import type { Spec } from '../gown-file/spec.ts';
+import type { BustleFacts } from '../making/bustle/bustle-facts.ts';
 import type { ClosureFacts } from '../making/closure/closure-facts.ts';
 import type { Skirt } from '../making/skirt.ts';
-import type { BustleFacts } from '../making/bustle/bustle-facts.ts';
 import { bendingLengthOf } from './bending-lengths.ts';
 import { clothOfGown, type GownHung, type GownToHang } from './cloth-of-gown.ts';
 import type { HangTask } from './hung-gown.ts';
@@ -38,7 +38,11 @@ function gownToHang(spec: Spec, drafts: LayerDrafts, skirt: Skirt): GownToHang |
 }
 
 /** A gown's task for the thread that hangs it; undefined where no layer goes all round. */
-export function hangTask(spec: Spec, drafts: LayerDrafts, { skirt, closure, bustle }: Made): HangTask | undefined {
+export function hangTask(
+  spec: Spec,
+  drafts: LayerDrafts,
+  { skirt, closure, bustle }: Made,
+): HangTask | undefined {
   const gown = gownToHang(spec, drafts, skirt);
   if (gown === undefined) return undefined;
   const sewn = clothOfGown(gown);
@@ -46,6 +50,8 @@ export function hangTask(spec: Spec, drafts: LayerDrafts, { skirt, closure, bust
   const edging = spec.edging?.depth;
   const { waistHeight } = sewn;
   return {
+    layer: outermostLayer(drafts)!.layer.name,
+    notHung: notHung(spec, drafts),
     sewn,
     extras: {
       wearer: { waistHeight, heel: gown.heel, waist: gown.waist },
@@ -54,6 +60,20 @@ export function hangTask(spec: Spec, drafts: LayerDrafts, { skirt, closure, bust
     },
     ties: bustle === undefined ? [] : tiesOf(sewn, bustle),
   };
+}
+
+/** Parts that are sewn to the gown and hang otherwise than it: the drawing shows the skirt without them. */
+function notHung({ flounces, tiers, godets, overskirts }: Spec, drafts: LayerDrafts): string[] {
+  const outer = outermostLayer(drafts)?.layer;
+  return [
+    ...(flounces ?? []).map(({ name }) => name),
+    ...(tiers ?? []).map(({ name }) => name),
+    ...(godets ?? []).map(({ name }) => name),
+    ...(overskirts ?? []).map(({ name }) => name),
+    ...drafts.layers.flatMap(({ layer }) =>
+      layer.gores !== undefined && layer.name !== outer?.name ? [layer.name] : [],
+    ),
+  ];
 }
 
 /** What the workroom says of what hangs. */

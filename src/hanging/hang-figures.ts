@@ -25,12 +25,14 @@ export interface HemPlace {
   /** Seen from above, behind the middle of her waist and to her left. */
   readonly behind: number;
   readonly left: number;
+  /** The station next to it, and how far along the hem that is. */
+  readonly near: { readonly station: string; readonly beside: number };
 }
 
 /** Along the hem between two figures, mm. */
 const EVERY = 50;
 /** Cloth this near the floor lies on it, mm: a hem rests on its own thickness and on small folds. */
-const LIES = 4;
+export const LIES = 4;
 /** How far her heels stand behind the middle of her waist, mm. From memory. */
 export const HEEL_BEHIND = 50;
 
@@ -46,12 +48,18 @@ export function hangFigures(hang: Hang): HangFigures {
   };
 }
 
-function hemPlaces({ columns, rows, place }: Hang): HemPlace[] {
-  const at = (column: number, axis: number): number => place[3 * ((column % columns) * rows + rows - 1) + axis]!;
-  const places: HemPlace[] = [];
+function hemPlaces({ columns, rows, place, seams, stationNames }: Hang): HemPlace[] {
+  const at = (column: number, axis: number): number =>
+    place[3 * ((column % columns) * rows + rows - 1) + axis]!;
+  const places: Omit<HemPlace, 'near'>[] = [];
+  const reached = [0];
   let [passed, wanted] = [0, 0];
   for (let column = 0; column < columns; column++) {
-    const [x, y, z] = [0, 1, 2].map((axis) => at(column + 1, axis) - at(column, axis)) as [number, number, number];
+    const [x, y, z] = [0, 1, 2].map((axis) => at(column + 1, axis) - at(column, axis)) as [
+      number,
+      number,
+      number,
+    ];
     const length = Math.sqrt(x * x + y * y + z * z);
     for (; wanted < passed + length; wanted += EVERY) {
       const part = (wanted - passed) / length;
@@ -63,8 +71,26 @@ function hemPlaces({ columns, rows, place }: Hang): HemPlace[] {
       });
     }
     passed += length;
+    reached.push(passed);
   }
-  return places;
+  const stations = seams.map(({ station, column }) => ({
+    station: stationNames[station]!,
+    at: reached[column]!,
+  }));
+  return places.map((own) => ({ ...own, near: nearestOf(stations, own.along, passed) }));
+}
+
+function nearestOf(
+  stations: readonly { readonly station: string; readonly at: number }[],
+  along: number,
+  round: number,
+): HemPlace['near'] {
+  return stations
+    .map(({ station, at }) => {
+      const apart = Math.abs(at - along);
+      return { station, beside: Math.min(apart, round - apart) };
+    })
+    .reduce((best, one) => (one.beside < best.beside ? one : best));
 }
 
 function touchesOf(hem: readonly HemPlace[]): { from: number; to: number }[] {

@@ -1,19 +1,28 @@
 import type { GownHung } from './cloth-of-gown.ts';
-import { hangCloth, type Settling } from './hang-cloth.ts';
 import { hangOf } from './hang.ts';
+import { hangCloth, type Settling } from './hang-cloth.ts';
 import { type HangFigures, hangFigures } from './hang-figures.ts';
 import type { Tie } from './sewn-cloth.ts';
 import { type GownView, gownViews, type ViewExtras } from './views.ts';
 
 /** All that one thread needs to hang a gown and look at it: plain numbers. */
 export interface HangTask {
+  /** What is hung, and what else there is that is not. */
+  readonly layer: string;
+  readonly notHung: readonly string[];
   readonly sewn: GownHung;
   readonly extras: ViewExtras;
   /** The bustle's loops; none where the train stays down. */
   readonly ties: readonly Tie[];
 }
 
-/** A gown hung, and how it looks. */
+/** A gown hung, and what was hung. */
+export interface Hanging {
+  readonly task: HangTask;
+  readonly hung: HungGown;
+}
+
+/** How a gown hangs, and how it looks. */
 export interface HungGown {
   readonly figures: HangFigures;
   /** Front, from her left, back and from above. */

@@ -5,10 +5,26 @@ export type Side = 'front' | 'side' | 'back' | 'above';
 
 /** To the right and down on the paper and towards the eye, as sums of x, y, z. */
 const AXES: Readonly<Record<Side, readonly (readonly [number, number, number])[]>> = {
-  front: [[1, 0, 0], [0, 0, -1], [0, -1, 0]],
-  side: [[0, 1, 0], [0, 0, -1], [1, 0, 0]],
-  back: [[-1, 0, 0], [0, 0, -1], [0, 1, 0]],
-  above: [[-1, 0, 0], [0, 1, 0], [0, 0, 1]],
+  front: [
+    [1, 0, 0],
+    [0, 0, -1],
+    [0, -1, 0],
+  ],
+  side: [
+    [0, 1, 0],
+    [0, 0, -1],
+    [1, 0, 0],
+  ],
+  back: [
+    [-1, 0, 0],
+    [0, 0, -1],
+    [0, 1, 0],
+  ],
+  above: [
+    [-1, 0, 0],
+    [0, 1, 0],
+    [0, 0, 1],
+  ],
 };
 
 /** A surface as the eye sees it: to the right, down, and towards the eye; three numbers a place, mm. */

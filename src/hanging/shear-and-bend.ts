@@ -5,7 +5,10 @@ import type { ClothMesh } from './cloth-mesh.ts';
  * 4ab·sin γ, and stretch does not change that. Energy G·γ²·ab/2, softened as in Macklin, Müller, Chentanez, "XPBD", 2016.
  * @param stiffness shear length · fall, see `settle`
  */
-export function solveShear({ place, ease, cell, skew, columns, rows, closing }: ClothMesh, stiffness: number): void {
+export function solveShear(
+  { place, ease, cell, skew, columns, rows, closing }: ClothMesh,
+  stiffness: number,
+): void {
   const pairs = closing === 'ring' ? columns : columns - 1;
   for (let column = 0; column < pairs; column++) {
     const first = column * rows;

@@ -10,7 +10,11 @@ export interface Hand {
   readonly tolerance: number;
 }
 
-export function smoothedLine(line: readonly Point[], { step, rounds, tolerance }: Hand, closed = false): Point[] {
+export function smoothedLine(
+  line: readonly Point[],
+  { step, rounds, tolerance }: Hand,
+  closed = false,
+): Point[] {
   let points = evenly(line, step, closed);
   for (let round = 0; round < rounds; round++) {
     points = points.map((point, i) => {

@@ -78,7 +78,11 @@ export class Stretch {
   }
 
   /** Reads every length; false where all are right. `push` holds what each misses. */
-  private measure({ first, step, places, closed }: Run, rests: Float64Array, gathered: Float64Array | undefined): boolean {
+  private measure(
+    { first, step, places, closed }: Run,
+    rests: Float64Array,
+    gathered: Float64Array | undefined,
+  ): boolean {
     const { place } = this.mesh;
     const { way, asks, push } = this;
     const lengths = closed ? places : places - 1;
@@ -97,7 +101,7 @@ export class Stretch {
       way[3 * k + 2] = z * over;
       const most = rests[own]!;
       const least = gathered === undefined ? most : most * gathered[own]!;
-      const wanted = length > most ? most : length < least ? least : length;
+      const wanted = length > most ? most : Math.max(length, least);
       asks[k] = wanted === length ? 0 : 1;
       // Far from right, the ways of the lengths are not yet those that they will have: part of the way is enough.
       const miss = length - wanted;
@@ -112,7 +116,9 @@ export class Stretch {
     if (this.asks[k] === 0 || this.asks[next] === 0) return 0;
     const { way } = this;
     const bend =
-      way[3 * k]! * way[3 * next]! + way[3 * k + 1]! * way[3 * next + 1]! + way[3 * k + 2]! * way[3 * next + 2]!;
+      way[3 * k]! * way[3 * next]! +
+      way[3 * k + 1]! * way[3 * next + 1]! +
+      way[3 * k + 2]! * way[3 * next + 2]!;
     return -this.mesh.ease[run.first + next * run.step]! * bend;
   }
 

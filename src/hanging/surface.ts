@@ -37,8 +37,7 @@ function finer(
 ): Float64Array {
   const all = closed ? count * FINER : (count - 1) * FINER + 1;
   const out = new Float64Array(3 * all * lines);
-  const wrap = (at: number): number =>
-    closed ? (at + count) % count : Math.min(count - 1, Math.max(0, at));
+  const wrap = (at: number): number => (closed ? (at + count) % count : Math.min(count - 1, Math.max(0, at)));
   for (let k = 0; k < all; k++) {
     const at = Math.floor(k / FINER);
     const t = (k % FINER) / FINER;

@@ -13,7 +13,11 @@ const HELD = 0.02;
 
 /** Holds places together that were drawn up. */
 export class Ties {
-  private readonly ends: readonly { readonly anchor: Between; readonly pickUp: Between; readonly outside: number }[];
+  private readonly ends: readonly {
+    readonly anchor: Between;
+    readonly pickUp: Between;
+    readonly outside: number;
+  }[];
 
   constructor(
     private readonly mesh: ClothMesh,
@@ -78,7 +82,11 @@ export class Ties {
   }
 }
 
-function nearestPlace({ along, rows }: ClothMesh, column: number, depth: number): { place: number; depth: number } {
+function nearestPlace(
+  { along, rows }: ClothMesh,
+  column: number,
+  depth: number,
+): { place: number; depth: number } {
   let [passed, row] = [0, 0];
   while (row + 2 < rows && passed + along[column * rows + row]! / 2 < depth) {
     passed += along[column * rows + row]!;

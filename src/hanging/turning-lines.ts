@@ -34,7 +34,11 @@ export function turningLines(seen: Surface): SeenLine[] {
   return lines;
 }
 
-function nextOf(links: ReadonlyMap<number, readonly number[]>, side: number, taken: ReadonlySet<number>): number | undefined {
+function nextOf(
+  links: ReadonlyMap<number, readonly number[]>,
+  side: number,
+  taken: ReadonlySet<number>,
+): number | undefined {
   return links.get(side)!.find((other) => !taken.has(other));
 }
 
@@ -64,7 +68,10 @@ function facingOf({ columns, rows, place }: Surface): Float64Array {
 function linksOf({ columns, rows }: Surface, facing: Float64Array): Map<number, number[]> {
   const links = new Map<number, number[]>();
   const link = (a: number, b: number): void => {
-    for (const [from, to] of [[a, b], [b, a]] as const) {
+    for (const [from, to] of [
+      [a, b],
+      [b, a],
+    ] as const) {
       const beside = links.get(from);
       if (beside === undefined) links.set(from, [to]);
       else beside.push(to);
@@ -88,7 +95,11 @@ function linksOf({ columns, rows }: Surface, facing: Float64Array): Map<number, 
   return links;
 }
 
-function crossing({ columns, rows, place }: Surface, facing: Float64Array, side: number): [number, number, number] {
+function crossing(
+  { columns, rows, place }: Surface,
+  facing: Float64Array,
+  side: number,
+): [number, number, number] {
   const own = side >> 1;
   const other = (side & 1) === 1 ? own + 1 : (own + rows) % (columns * rows);
   const f = facing[own]!;

@@ -27,7 +27,12 @@ export interface GownView {
   /** A plain bodice, and lines of a figure for proportion; nothing where the skirt hides them. */
   readonly bodice: readonly (readonly Point[])[];
   readonly figure: readonly (readonly Point[])[];
-  readonly box: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
+  readonly box: {
+    readonly left: number;
+    readonly right: number;
+    readonly top: number;
+    readonly bottom: number;
+  };
 }
 
 /** What is drawn beside the cloth itself. */
@@ -67,13 +72,15 @@ function viewOf(
 ): GownView {
   const seen = seenFrom(surface, side);
   const map = depthMap([seen]);
-  const inside = (line: SeenLine): SeenLine[] => visibleParts(map, line, (own, place) => !isOutline(own, place));
+  const inside = (line: SeenLine): SeenLine[] =>
+    visibleParts(map, line, (own, place) => !isOutline(own, place));
   const outlines = tracedOutline(map).map((loop) => smoothedLine(loop, OUTLINE, true));
   const top = rowLine(seen, 0).map(flat);
   const leftmost = top.reduce((best, point) => (point.x < best.x ? point : best));
   const rightmost = top.reduce((best, point) => (point.x > best.x ? point : best));
   const { figure, bodice } = figureLines(side, wearer, [leftmost, rightmost]);
-  const shown = (lines: readonly (readonly Point[])[]): Point[][] => lines.flatMap((line) => unhidden(map, line));
+  const shown = (lines: readonly (readonly Point[])[]): Point[][] =>
+    lines.flatMap((line) => unhidden(map, line));
   const view = {
     side,
     outlines,
@@ -81,7 +88,9 @@ function viewOf(
     folds: drawn(
       [
         ...turningLines(seen).flatMap((line) => visibleParts(map, line, isFold)),
-        ...(side === 'above' ? [] : hollows.map((line) => line.map((i) => seenPlace(seen.place, i))).flatMap(inside)),
+        ...(side === 'above'
+          ? []
+          : hollows.map((line) => line.map((i) => seenPlace(seen.place, i))).flatMap(inside)),
       ],
       FOLD,
       LEAST_FOLD,
@@ -89,7 +98,10 @@ function viewOf(
     seams: hang.seams.flatMap(({ station, column }) =>
       drawn(inside(columnLine(seen, column * FINER)), SEAM, LEAST_LINE).map((line) => ({ station, line })),
     ),
-    opening: opening === undefined ? [] : drawn(visibleParts(map, openingLine(hang, seen, opening)), SEAM, LEAST_LINE),
+    opening:
+      opening === undefined
+        ? []
+        : drawn(visibleParts(map, openingLine(hang, seen, opening)), SEAM, LEAST_LINE),
     edging: edging === undefined ? [] : drawn(inside(edgingLine(hang, seen, edging)), SEAM, LEAST_LINE),
     bodice: shown(bodice),
     figure: shown(figure),
@@ -120,7 +132,9 @@ function boxOf(lines: readonly (readonly Point[])[]): GownView['box'] {
 }
 
 function rowLine({ columns, rows, place }: Surface, row: number): SeenLine {
-  return Array.from({ length: columns + 1 }, (_, column) => seenPlace(place, (column % columns) * rows + row));
+  return Array.from({ length: columns + 1 }, (_, column) =>
+    seenPlace(place, (column % columns) * rows + row),
+  );
 }
 
 function columnLine({ rows, place }: Surface, column: number): SeenLine {
@@ -164,7 +178,10 @@ function atDepth(hang: Hang, seen: Surface, column: number, depth: number): [num
   const fine = (row - 1 + at) * FINER;
   const first = Math.min(seen.rows - 2, Math.floor(fine));
   const share = fine - first;
-  const [p, q] = [seenPlace(seen.place, column * seen.rows + first), seenPlace(seen.place, column * seen.rows + first + 1)];
+  const [p, q] = [
+    seenPlace(seen.place, column * seen.rows + first),
+    seenPlace(seen.place, column * seen.rows + first + 1),
+  ];
   return [p[0] + (q[0] - p[0]) * share, p[1] + (q[1] - p[1]) * share, p[2] + (q[2] - p[2]) * share];
 }
 

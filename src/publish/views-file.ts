@@ -1,15 +1,41 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { HEEL_BEHIND } from '../hanging/hang-figures.ts';
-import type { HungGown } from '../hanging/hung-gown.ts';
+import { hangFindings } from '../hanging/hang-findings.ts';
+import type { Hanging } from '../hanging/hung-gown.ts';
 import type { DraftedGown } from '../pipeline.ts';
 import type { Drawing } from '../print/drawing.ts';
 import { type DrawnViews, type ViewsRoom, viewsDrawing } from '../print/papers/views-drawing.ts';
+import { writeSvg } from '../print/svg/write-svg.ts';
+import { type HangReport, hangReport } from '../report/hang-report.ts';
 import { english } from '../words/english.ts';
 
+/** What hanging gives to the outputs; nothing where the gown was not hung. */
+export interface Views {
+  readonly drawn: DrawnViews | undefined;
+  readonly files: ReadonlyMap<string, string>;
+  readonly report: HangReport | null;
+  readonly findings: readonly Diagnostic[];
+}
+
+export function viewsOf(gown: Pick<DraftedGown, 'spec'>, hanging: Hanging | undefined): Views {
+  if (hanging === undefined) return { drawn: undefined, files: new Map(), report: null, findings: [] };
+  const { task, hung } = hanging;
+  const drawn = drawnViews(gown, hanging);
+  return {
+    drawn,
+    files: new Map([['views.svg', writeSvg(viewsFile(gown, drawn))]]),
+    report: hangReport(task, hung),
+    findings: hangFindings(gown.spec, hung, english(gown.spec.units).length),
+  };
+}
+
 /** The gown's views as they are drawn anywhere: in a file, on a page, on paper. */
-export function drawnViews({ spec }: Pick<DraftedGown, 'spec'>, hung: HungGown): DrawnViews {
+export function drawnViews({ spec }: Pick<DraftedGown, 'spec'>, { task, hung }: Hanging): DrawnViews {
   const { views: names, length } = english(spec.units);
   const { train, assumedFloor } = hung.figures;
   return {
+    layer: task.layer,
+    notHung: task.notHung,
     rows: [
       hung.views.map((view) => ({ view, name: names[view.side] })),
       (hung.bustled?.views ?? []).map((view) => ({ view, name: names.bustled(names[view.side]) })),

@@ -18,7 +18,10 @@ function drapeCoefficient(bendingLength: number): number {
     down: DOWN,
     closing: 'ring',
     flat: at,
-    start: (column, row) => [...at(column, row), row < 2 ? 0 : -row * Math.sin((column * 12 * Math.PI) / ACROSS)],
+    start: (column, row) => [
+      ...at(column, row),
+      row < 2 ? 0 : -row * Math.sin((column * 12 * Math.PI) / ACROSS),
+    ],
     isHeld: (_column, row) => row < 2,
     bendingLength,
   });

@@ -18,7 +18,11 @@ export function plainCloth({ across, down, closing, flat, start, isHeld, bending
   const places = (columns: number): [number, number][] =>
     Array.from({ length: columns * (down + 1) }, (_, i) => [Math.floor(i / (down + 1)), i % (down + 1)]);
   const panels = [
-    { name: 'cloth', across, flat: Float64Array.from(places(across + 1).flatMap(([c, r]) => [...flat(c, r)])) },
+    {
+      name: 'cloth',
+      across,
+      flat: Float64Array.from(places(across + 1).flatMap(([c, r]) => [...flat(c, r)])),
+    },
   ];
   const all = places(columnsOf({ panels, closing }));
   return {

@@ -5,9 +5,17 @@ import { lineMark, textMark } from '../page/ruled-marks.ts';
 
 /** Views of the hung gown in rows, each row on one floor, with what is written beside them. */
 export interface DrawnViews {
+  /** The layer that is seen, and parts that are not hung with it. */
+  readonly layer: string;
+  readonly notHung: readonly string[];
   readonly rows: readonly (readonly { readonly view: GownView; readonly name: string }[])[];
   /** The train as it lies, from her heels: written and dimensioned on the view from above. mm. */
-  readonly train?: { readonly heelBehind: number; readonly behindHeel: number; readonly left: number; readonly right: number };
+  readonly train?: {
+    readonly heelBehind: number;
+    readonly behindHeel: number;
+    readonly left: number;
+    readonly right: number;
+  };
   readonly floor: string;
   /** Length of the scale bar, mm of the gown. */
   readonly scaleBar: number;
@@ -73,12 +81,17 @@ function rowMarks(
   for (const { view, name } of row) {
     const above = view.side === 'above';
     const down = above ? floor - view.box.bottom * scale : floor;
-    const place = ({ x, y }: Point): Point => ({ x: left + (x - view.box.left) * scale, y: down + y * scale });
+    const place = ({ x, y }: Point): Point => ({
+      x: left + (x - view.box.left) * scale,
+      y: down + y * scale,
+    });
     const across = widthOf(view) * scale;
     const head = above ? down + view.box.top * scale - TEXT : top + TEXT;
     marks.push(
       textMark(name, { x: left + across / 2, y: head }, TEXT, { anchor: 'middle', bold: true }),
-      ...(above ? [] : [lineMark({ x: left - GAP / 3, y: floor }, { x: left + across + GAP / 3, y: floor }, FLOOR)]),
+      ...(above
+        ? []
+        : [lineMark({ x: left - GAP / 3, y: floor }, { x: left + across + GAP / 3, y: floor }, FLOOR)]),
       { kind: 'group', marks: viewMarks(view, place), class: 'view', data: { side: view.side } },
       ...(above && views.train !== undefined ? trainMarks(view, views, views.train, place) : []),
     );
@@ -96,19 +109,38 @@ function widthOf({ box }: GownView): number {
 /** From the highest line down to the floor; a view from above takes what it needs. */
 function heightOf(row: Row): number {
   return Math.max(
-    ...row.map(({ view: { side, box } }) => (side === 'above' ? box.bottom - box.top : Math.max(0, -box.top))),
+    ...row.map(({ view: { side, box } }) =>
+      side === 'above' ? box.bottom - box.top : Math.max(0, -box.top),
+    ),
   );
 }
 
 function viewMarks(view: GownView, place: (point: Point) => Point): Mark[] {
-  const lines = (all: readonly (readonly Point[])[], line: LineStyle, name: string, closed = false): Mark[] =>
+  const lines = (
+    all: readonly (readonly Point[])[],
+    line: LineStyle,
+    name: string,
+    closed = false,
+  ): Mark[] =>
     all.length === 0
       ? []
-      : [{ kind: 'path', runs: all.map((points) => drawnThrough(points.map(place), closed)), closed, line, class: name }];
+      : [
+          {
+            kind: 'path',
+            runs: all.map((points) => drawnThrough(points.map(place), closed)),
+            closed,
+            line,
+            class: name,
+          },
+        ];
   return [
     ...lines(view.figure, FIGURE, 'figure'),
     ...lines(view.folds, FINE, 'fold'),
-    ...lines(view.seams.map(({ line }) => line), FINE, 'seam'),
+    ...lines(
+      view.seams.map(({ line }) => line),
+      FINE,
+      'seam',
+    ),
     ...lines(view.edging, EDGING, 'edging'),
     ...lines(view.bodice, OUTLINE, 'bodice'),
     ...lines(view.edges, OUTLINE, 'edge'),
@@ -178,7 +210,9 @@ function trainMarks(
     ...spanMarks({ x, y: from.y }, { x, y: to.y }),
     textMark(say(train.behindHeel), { x: x + 1, y: (from.y + to.y) / 2 + TEXT / 3 }, TEXT),
     ...spanMarks({ x: left, y }, { x: right, y }),
-    textMark(say(train.left - train.right), { x: (left + right) / 2, y: y + TEXT }, TEXT, { anchor: 'middle' }),
+    textMark(say(train.left - train.right), { x: (left + right) / 2, y: y + TEXT }, TEXT, {
+      anchor: 'middle',
+    }),
   ];
 }
 
@@ -193,8 +227,5 @@ function spanMarks(from: Point, to: Point): Mark[] {
 
 function scaleMarks({ scaleBar, say }: DrawnViews, scale: number, at: Point): Mark[] {
   const end = { x: at.x + scaleBar * scale, y: at.y };
-  return [
-    ...spanMarks(at, end),
-    textMark(say(scaleBar), { x: end.x + 1.5, y: at.y + TEXT / 3 }, TEXT),
-  ];
+  return [...spanMarks(at, end), textMark(say(scaleBar), { x: end.x + 1.5, y: at.y + TEXT / 3 }, TEXT)];
 }
