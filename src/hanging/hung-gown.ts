@@ -34,7 +34,7 @@ export interface HungGown {
  * From a start twice as coarse, in which the cloth finds its place and its folds, to the finest mesh. The last steps are
  * small: what stretch is left falls with the step.
  */
-const SETTLINGS: readonly Settling[] = [
+export const SETTLINGS: readonly Settling[] = [
   { stride: 2, steps: 360, fall: 0.2, keeps: 0.97 },
   { stride: 1, steps: 110, fall: 0.05, keeps: 0.97 },
   { stride: 1, steps: 50, fall: 0.02, keeps: 0.95 },
@@ -51,12 +51,12 @@ const DRAWN_UP: readonly Settling[] = [
   { stride: 1, steps: 50, fall: 0.001, keeps: 0.9 },
 ];
 
-/** Friction of cloth on a floor, and of cloth on a petticoat, for one of pressure. From memory: 0.3 to 0.6, 0.15 to 0.3. */
-const GRIP = { floorGrip: 0.4, bodyGrip: 0.15 } as const;
+/** The floor at 0, and friction of cloth on it and of cloth on a petticoat, for one of pressure. From memory: 0.3 to 0.6, 0.15 to 0.3. */
+export const AROUND = { floor: 0, floorGrip: 0.4, bodyGrip: 0.15 } as const;
 
 /** Hangs a drafted gown over what she wears under it, on the floor, and with its train drawn up. */
 export function hungGown({ sewn, extras, ties }: HangTask): HungGown {
-  const around = { body: sewn.body, floor: 0, ...GRIP };
+  const around = { body: sewn.body, ...AROUND };
   const mesh = hangCloth(sewn.cloth, around, SETTLINGS);
   const hang = hangOf(sewn, mesh);
   const down = {

@@ -1,6 +1,5 @@
 import type { Block } from '../page/page-blocks.ts';
 import { frontAndBack } from './gown-drawing.ts';
-import { drawingCaption } from './job-sheet.ts';
 import type { PaperInput } from './paper-input.ts';
 import { type DrawnViews, viewsDrawing } from './views-drawing.ts';
 
@@ -30,4 +29,15 @@ export function viewsCaption({ rows, layer, notHung }: DrawnViews, words: PaperI
     hung.figure,
     ...(notHung.length === 0 ? [] : [hung.without(words.list(notHung))]),
   ].join(' ');
+}
+
+/** What the drawing's figures are, and how its lines are to be read. */
+export function drawingCaption({ words, silhouette }: PaperInput): string {
+  const opens = [silhouette.front, silhouette.back].some((view) => view.opening !== undefined);
+  const sentences = [
+    `${words.jobSheet.lengthsCaption}.`,
+    ...(opens ? [words.bold] : []),
+    ...(silhouette.inFolds ? [words.inFolds] : []),
+  ];
+  return sentences.join(' ');
 }

@@ -92,7 +92,7 @@ function rowMarks(
       ...(above
         ? []
         : [lineMark({ x: left - GAP / 3, y: floor }, { x: left + across + GAP / 3, y: floor }, FLOOR)]),
-      { kind: 'group', marks: viewMarks(view, place), class: 'view', data: { side: view.side } },
+      { kind: 'group', marks: viewMarks(view, place, weightAt(scale)), class: 'view', data: { side: view.side } },
       ...(above && views.train !== undefined ? trainMarks(view, views, views.train, place) : []),
     );
     left += across + gap;
@@ -115,7 +115,12 @@ function heightOf(row: Row): number {
   );
 }
 
-function viewMarks(view: GownView, place: (point: Point) => Point): Mark[] {
+/** Small figures want finer lines; 1 at 1:10. */
+function weightAt(scale: number): number {
+  return Math.min(1, Math.max(0.55, Math.sqrt(scale / 0.1)));
+}
+
+function viewMarks(view: GownView, place: (point: Point) => Point, weight: number): Mark[] {
   const lines = (
     all: readonly (readonly Point[])[],
     line: LineStyle,
@@ -129,7 +134,7 @@ function viewMarks(view: GownView, place: (point: Point) => Point): Mark[] {
             kind: 'path',
             runs: all.map((points) => drawnThrough(points.map(place), closed)),
             closed,
-            line,
+            line: { ...line, width: line.width * weight },
             class: name,
           },
         ];
