@@ -33,8 +33,9 @@ const WITHIN = [0.75, 1.35] as const;
  */
 export function bendingLengthOf(
   name: string,
-  cloth: Pick<ClothSpec, 'weave' | 'weight'> | undefined,
+  cloth: Pick<ClothSpec, 'weave' | 'weight' | 'bendingLength'> | undefined,
 ): number {
+  if (cloth?.bendingLength !== undefined) return cloth.bendingLength;
   const named = cloth?.weave ?? name;
   const usual =
     BY_WEAVE.find((weave) => weave.named.test(named)) ?? BY_WEAVE.find((weave) => weave.named.test(name));
