@@ -1,4 +1,4 @@
-import type { ClothSpec } from '../gown-file/spec.ts';
+import type { Cloth } from '../gown/cloth.ts';
 
 /**
  * Bending lengths where nobody pushed a strip over the table's edge: by weave, mm, at a weight that is usual for it,
@@ -31,15 +31,13 @@ const WITHIN = [0.75, 1.35] as const;
  * BS 3356). A heavier cloth of one weave is thicker, and its stiffness grows faster than its weight: about as the fourth
  * root of the weight, from memory.
  */
-export function bendingLengthOf(
-  name: string,
-  cloth: Pick<ClothSpec, 'weave' | 'weight' | 'bendingLength'> | undefined,
-): number {
-  if (cloth?.bendingLength !== undefined) return cloth.bendingLength;
-  const named = cloth?.weave ?? name;
+export function bendingLengthOf(cloth: Pick<Cloth, 'name' | 'weave' | 'weight' | 'bendingLength'>): number {
+  const { name } = cloth;
+  if (cloth.bendingLength !== undefined) return cloth.bendingLength;
+  const named = cloth.weave ?? name;
   const usual =
     BY_WEAVE.find((weave) => weave.named.test(named)) ?? BY_WEAVE.find((weave) => weave.named.test(name));
   const { length, weight } = usual ?? OTHERWISE;
-  const share = cloth?.weight === undefined ? 1 : Math.sqrt(Math.sqrt(cloth.weight / weight));
+  const share = cloth.weight === undefined ? 1 : Math.sqrt(Math.sqrt(cloth.weight / weight));
   return length * Math.min(WITHIN[1], Math.max(WITHIN[0], share));
 }

@@ -1,7 +1,9 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { integrateAlong } from '../draft/edge-profiles.ts';
+import { halves, runsRound } from '../gown/lines.ts';
 import { petticoatProfile } from '../gown/petticoat-profile.ts';
-import type { PetticoatSpec } from '../gown-file/spec.ts';
+import type { Petticoat } from '../gown/sections.ts';
+import type { Station } from '../gown/station.ts';
 import { bodyOf, figureInPetticoat, figureOf } from './figure.ts';
 import { type Body, type Closing, columnsOf, type Panel, placeIndex, type SewnCloth } from './sewn-cloth.ts';
 import { type EdgePlace, type SewnEdge, sewnEdge } from './sewn-edge.ts';
@@ -9,7 +11,7 @@ import { type EdgePlace, type SewnEdge, sewnEdge } from './sewn-edge.ts';
 /** What is asked of a drafted gown to hang it. mm. */
 export interface GownToHang {
   readonly draft: GownDraft;
-  readonly petticoat?: PetticoatSpec;
+  readonly petticoat?: Petticoat;
   readonly waist: number;
   readonly hip?: number;
   /** By station: from the sewn edge to the floor, along the cloth; undefined where nobody knows. */
@@ -25,14 +27,17 @@ export interface GownHung {
   readonly cloth: SewnCloth;
   readonly body: Body;
   readonly closing: Closing;
-  /** Column at each station. */
-  readonly stations: readonly number[];
+  /** The last of a ring is the first again. */
+  readonly stations: readonly HungStation[];
   /** Every seam once for each side that it lies on, as columns all the way round. */
   readonly seams: readonly HungSeam[];
-  readonly stationNames: readonly string[];
   readonly waistHeight: number;
   /** Nobody measured how high the waist lies above the floor. */
   readonly assumedFloor: boolean;
+}
+
+export interface HungStation extends Pick<Station, 'name' | 'side'> {
+  readonly column: number;
 }
 
 export interface HungSeam {
@@ -61,7 +66,7 @@ export function clothOfGown(gown: GownToHang): GownHung {
   const figure =
     petticoat === undefined ? own : figureInPetticoat(own, petticoat, profile, waist, waistHeight);
 
-  const half = !draft.gown.closed;
+  const half = !runsRound(draft.gown);
   const tops = draft.gown.gores.map(({ top }) => top);
   const length = tops.reduce((sum, top) => sum + top, 0);
   const partOfStation = [0];
@@ -79,8 +84,8 @@ export function clothOfGown(gown: GownToHang): GownHung {
     half,
   );
   const cloth = sewn(gown, edge, partOfStation);
-  const stations = [0];
-  for (const { across } of cloth.panels) stations.push(stations[stations.length - 1]! + across);
+  const columns = [0];
+  for (const { across } of cloth.panels) columns.push(columns[columns.length - 1]! + across);
   return {
     cloth,
     body: bodyOf(figure, waistHeight, (height) => {
@@ -89,9 +94,12 @@ export function clothOfGown(gown: GownToHang): GownHung {
       return Math.min(easedIn(edge.closeness, below), room / figure.girthAt(height));
     }),
     closing: cloth.closing,
-    stations,
-    seams: seamsOf(cloth, stations),
-    stationNames: draft.gown.stations.map(({ name }) => name),
+    stations: draft.gown.stations.map(({ name, side }, i) => ({
+      name,
+      ...(side && { side }),
+      column: columns[i]!,
+    })),
+    seams: seamsOf(cloth, columns),
     waistHeight,
     assumedFloor: gown.floors.every((floor) => floor === undefined),
   };
@@ -118,7 +126,7 @@ function girthAt({ frames, gown, hem, waist }: GownDraft, slant: number): number
   const bottom = Math.max(...hem.ways.map((way) => hem.valueAt(way)));
   const top = Math.min(...waist.ways.map((way) => waist.valueAt(way)));
   const at = Math.min(bottom, Math.max(top, slant));
-  return (gown.closed ? 1 : 2) * frames.reduce((sum, frame) => sum + Math.max(0, frame.widthAt(at)), 0);
+  return halves(gown) * frames.reduce((sum, frame) => sum + Math.max(0, frame.widthAt(at)), 0);
 }
 
 /** How far below the waist she is again as she is, mm. */
@@ -166,7 +174,7 @@ function sewn(gown: GownToHang, edge: SewnEdge, partOfStation: readonly number[]
   const cloth: SewnCloth = {
     panels,
     down,
-    closing: draft.gown.closed ? 'ring' : 'mirrored',
+    closing: runsRound(draft.gown) ? 'ring' : 'mirrored',
     held: new Uint8Array(0),
     start: new Float64Array(0),
     gathered: new Float64Array(0),
@@ -211,7 +219,7 @@ const WAVE = 4;
 
 /** Whole waves all round, alike on both halves: it is from these that the cloth finds its own folds. */
 function wavesOf(cloth: SewnCloth, draft: GownDraft): Waves {
-  const copies = draft.gown.closed ? 1 : 2;
+  const copies = halves(draft.gown);
   const hems = cloth.panels.flatMap((panel) => widthsOf(panel, cloth.down, cloth.down));
   const passed = [0];
   for (const hem of hems) passed.push(passed[passed.length - 1]! + hem);
@@ -320,7 +328,7 @@ function startColumn(
 ): void {
   const rows = cloth.down + 1;
   const flatAt = (row: number, axis: number): number => panel.flat[2 * (column * rows + row) + axis]!;
-  const waist = (draft.gown.closed ? 1 : 2) * draft.gown.gores.reduce((sum, gore) => sum + gore.top, 0);
+  const waist = halves(draft.gown) * draft.gown.gores.reduce((sum, gore) => sum + gore.top, 0);
   let [out, z] = [0, top.z];
   for (let row = 0; row < rows; row++) {
     const own = placeIndex(cloth, round, row);

@@ -1,6 +1,6 @@
 import type { PetticoatProfile } from '../gown/petticoat-profile.ts';
+import type { Petticoat } from '../gown/sections.ts';
 import { girthThrough, levelsAlong } from '../gown/slant-levels.ts';
-import type { PetticoatSpec } from '../gown-file/spec.ts';
 import type { Body } from './sewn-cloth.ts';
 
 /** What the skirt hangs over: a girth and how round it is at any height above the floor. mm. */
@@ -46,7 +46,7 @@ const PETTICOAT_HEM = 40;
 /** She in her petticoat: the wider of the two at every height. */
 export function figureInPetticoat(
   own: Figure,
-  petticoat: PetticoatSpec,
+  petticoat: Petticoat,
   profile: PetticoatProfile,
   waist: number,
   waistHeight: number,

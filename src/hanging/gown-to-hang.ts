@@ -1,5 +1,7 @@
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
-import type { Spec } from '../gown-file/spec.ts';
+import type { Gown } from '../gown/gown.ts';
+import { hasGore } from '../gown/layer.ts';
+import { isSame } from '../gown/station.ts';
 import type { BustleFacts } from '../making/bustle/bustle-facts.ts';
 import type { ClosureFacts } from '../making/closure/closure-facts.ts';
 import type { Skirt } from '../making/skirt.ts';
@@ -14,47 +16,46 @@ const SHEAR_LENGTH = 5000;
 
 /** The outermost layer that goes all round: what is seen. */
 function outermostLayer({ layers }: LayerDrafts): LayerDraft | undefined {
-  return layers.findLast(({ layer }) => layer.gores === undefined) ?? layers[layers.length - 1];
+  return layers.findLast(({ layer, draft }) => draft.gown.gores.every((gore) => hasGore(layer, gore)));
 }
 
 /** The one place where hanging reads the gown as it is drafted. */
-function gownToHang(spec: Spec, drafts: LayerDrafts, skirt: Skirt): GownToHang | undefined {
+function gownToHang(gown: Gown, drafts: LayerDrafts, skirt: Skirt): GownToHang | undefined {
   const outer = outermostLayer(drafts);
   if (outer === undefined) return undefined;
   const { layer, draft } = outer;
-  const { cloth } = layer;
-  const { hip } = spec.closure ?? {};
+  const { hip } = gown.closure ?? {};
   return {
     draft,
-    ...(spec.petticoat === undefined ? {} : { petticoat: spec.petticoat }),
-    waist: spec.bodice.waistSeam,
+    ...(gown.petticoat === undefined ? {} : { petticoat: gown.petticoat }),
+    waist: gown.waistSeam,
     ...(hip === undefined ? {} : { hip }),
     floors: draft.gown.stations.map((_, i) => skirt.stations[i % skirt.stations.length]?.floor?.length),
-    heel: spec.lengths.wornIn?.heel ?? 0,
-    bendingLength: bendingLengthOf(cloth, spec.cloths[cloth]),
+    heel: gown.measuring.wornIn?.heel ?? 0,
+    bendingLength: bendingLengthOf(layer.cloth),
     shearLength: SHEAR_LENGTH,
-    pleated: spec.gores.map((gore) => (gore.fullness ?? layer.fullness)?.by === 'pleats'),
+    pleated: draft.gown.gores.map((gore) => (gore.fullness ?? layer.fullness)?.by === 'pleats'),
   };
 }
 
 /** A gown's task for the thread that hangs it; undefined where no layer goes all round. */
 export function hangTask(
-  spec: Spec,
+  gown: Gown,
   drafts: LayerDrafts,
   { skirt, closure, bustle }: Made,
 ): HangTask | undefined {
-  const gown = gownToHang(spec, drafts, skirt);
-  if (gown === undefined) return undefined;
-  const sewn = clothOfGown(gown);
+  const toHang = gownToHang(gown, drafts, skirt);
+  if (toHang === undefined) return undefined;
+  const sewn = clothOfGown(toHang);
   const opening = openingOf(sewn, closure);
-  const edging = spec.edging?.depth;
+  const edging = gown.edging?.depth;
   const { waistHeight } = sewn;
   return {
     layer: outermostLayer(drafts)!.layer.name,
-    notHung: notHung(spec, drafts),
+    notHung: notHung(gown, drafts),
     sewn,
     extras: {
-      wearer: { waistHeight, heel: gown.heel, waist: gown.waist },
+      wearer: { waistHeight, heel: toHang.heel, waist: toHang.waist },
       ...(opening === undefined ? {} : { opening }),
       ...(edging === undefined ? {} : { edging }),
     },
@@ -63,15 +64,17 @@ export function hangTask(
 }
 
 /** Parts that are sewn to the gown and hang otherwise than it: the drawing shows the skirt without them. */
-function notHung({ flounces, tiers, godets, overskirts }: Spec, drafts: LayerDrafts): string[] {
+function notHung({ flounces, tiers, godets, overskirts }: Gown, drafts: LayerDrafts): string[] {
   const outer = outermostLayer(drafts)?.layer;
   return [
-    ...(flounces ?? []).map(({ name }) => name),
-    ...(tiers ?? []).map(({ name }) => name),
-    ...(godets ?? []).map(({ name }) => name),
-    ...(overskirts ?? []).map(({ name }) => name),
-    ...drafts.layers.flatMap(({ layer }) =>
-      layer.gores !== undefined && layer.name !== outer?.name ? [layer.name] : [],
+    ...flounces.map(({ name }) => name),
+    ...tiers.map(({ name }) => name),
+    ...godets.map(({ name }) => name),
+    ...overskirts.map(({ name }) => name),
+    ...drafts.layers.flatMap(({ layer, draft }) =>
+      layer.name !== outer?.name && draft.gown.gores.some((gore) => !hasGore(layer, gore))
+        ? [layer.name]
+        : [],
     ),
   ];
 }
@@ -85,7 +88,7 @@ export interface Made {
 
 function openingOf(sewn: GownHung, closure: ClosureFacts | undefined): ViewExtras['opening'] {
   if (closure?.stops === undefined) return undefined;
-  const columns = sewn.seams.filter(({ station }) => sewn.stationNames[station] === closure.at);
+  const columns = sewn.seams.filter(({ station }) => isSame(sewn.stations[station]!, closure.station));
   // Of two seams of one name the left one comes first.
   const seam = closure.side === 'right' ? columns[columns.length - 1] : columns[0];
   return seam === undefined ? undefined : { column: seam.column, from: closure.starts, to: closure.stops };
@@ -94,13 +97,13 @@ function openingOf(sewn: GownHung, closure: ClosureFacts | undefined): ViewExtra
 /** How far a loop on the outside, or a tie on the inside, keeps the cloth off what it is drawn up to, mm. From memory. */
 const LOOP_OFF = 12;
 
-function tiesOf({ stations, stationNames, closing }: GownHung, { kind, points }: BustleFacts): Tie[] {
+function tiesOf({ stations, closing }: GownHung, { kind, points }: BustleFacts): Tie[] {
   const outside = kind === 'over' ? LOOP_OFF : -LOOP_OFF;
-  return points.flatMap(({ seam, anchor, pickUp, lift }) =>
-    stationNames.flatMap((name, station): Tie[] => {
-      const again = closing === 'ring' && station === stationNames.length - 1;
-      if (name !== seam || again || lift <= 0) return [];
-      return [{ column: stations[station]!, anchor, pickUp, outside }];
+  return points.flatMap(({ seam, side, anchor, pickUp, lift }) =>
+    stations.flatMap(({ name, side: own, column }, i): Tie[] => {
+      const again = closing === 'ring' && i === stations.length - 1;
+      const other = name !== seam || (side !== undefined && own !== side);
+      return other || again || lift <= 0 ? [] : [{ column, anchor, pickUp, outside }];
     }),
   );
 }

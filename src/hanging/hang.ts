@@ -31,7 +31,7 @@ export function hangOf(sewn: GownHung, mesh: ClothMesh): Hang {
     place: whole.place,
     depth: depths(whole),
     seams: sewn.seams,
-    stationNames: sewn.stationNames,
+    stationNames: sewn.stations.map(({ name }) => name),
     body: sewn.body,
     waistHeight: sewn.waistHeight,
     assumedFloor: sewn.assumedFloor,

@@ -1,8 +1,8 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { DraftedGown } from '../drafted-gown.ts';
 import { HEEL_BEHIND } from '../hanging/hang-figures.ts';
 import { hangFindings } from '../hanging/hang-findings.ts';
 import type { Hanging } from '../hanging/hung-gown.ts';
-import type { DraftedGown } from '../pipeline.ts';
 import type { Drawing } from '../print/drawing.ts';
 import { type DrawnViews, type ViewsRoom, viewsDrawing } from '../print/papers/views-drawing.ts';
 import { writeSvg } from '../print/svg/write-svg.ts';
@@ -17,7 +17,7 @@ export interface Views {
   readonly findings: readonly Diagnostic[];
 }
 
-export function viewsOf(gown: Pick<DraftedGown, 'spec'>, hanging: Hanging | undefined): Views {
+export function viewsOf(gown: Pick<DraftedGown, 'gown'>, hanging: Hanging | undefined): Views {
   if (hanging === undefined) return { drawn: undefined, files: new Map(), report: null, findings: [] };
   const { task, hung } = hanging;
   const drawn = drawnViews(gown, hanging);
@@ -25,13 +25,13 @@ export function viewsOf(gown: Pick<DraftedGown, 'spec'>, hanging: Hanging | unde
     drawn,
     files: new Map([['views.svg', writeSvg(viewsFile(gown, drawn))]]),
     report: hangReport(task, hung),
-    findings: hangFindings(gown.spec, hung, english(gown.spec.units).length),
+    findings: hangFindings(gown.gown, hung, english(gown.gown.units).length),
   };
 }
 
 /** The gown's views as they are drawn anywhere: in a file, on a page, on paper. */
-export function drawnViews({ spec }: Pick<DraftedGown, 'spec'>, { task, hung }: Hanging): DrawnViews {
-  const { views: names, length } = english(spec.units);
+export function drawnViews({ gown }: Pick<DraftedGown, 'gown'>, { task, hung }: Hanging): DrawnViews {
+  const { views: names, length } = english(gown.units);
   const { train, assumedFloor } = hung.figures;
   return {
     layer: task.layer,
@@ -42,7 +42,7 @@ export function drawnViews({ spec }: Pick<DraftedGown, 'spec'>, { task, hung }: 
     ],
     ...(train === undefined ? {} : { train: { ...train, heelBehind: HEEL_BEHIND } }),
     floor: assumedFloor ? names.floorAssumed : names.floor,
-    scaleBar: spec.units === 'in' ? 20 * 25.4 : 500,
+    scaleBar: gown.units === 'in' ? 20 * 25.4 : 500,
     say: length,
   };
 }
@@ -51,6 +51,6 @@ export function drawnViews({ spec }: Pick<DraftedGown, 'spec'>, { task, hung }: 
 const ROOM: ViewsRoom = { width: 520, scale: 0.1 };
 
 /** `views.svg` as a drawing. */
-export function viewsFile({ spec }: Pick<DraftedGown, 'spec'>, views: DrawnViews): Drawing {
-  return { ...viewsDrawing(views, ROOM), title: spec.gown };
+export function viewsFile({ gown }: Pick<DraftedGown, 'gown'>, views: DrawnViews): Drawing {
+  return { ...viewsDrawing(views, ROOM), title: gown.name };
 }

@@ -92,7 +92,12 @@ function rowMarks(
       ...(above
         ? []
         : [lineMark({ x: left - GAP / 3, y: floor }, { x: left + across + GAP / 3, y: floor }, FLOOR)]),
-      { kind: 'group', marks: viewMarks(view, place, weightAt(scale)), class: 'view', data: { side: view.side } },
+      {
+        kind: 'group',
+        marks: viewMarks(view, place, weightAt(scale)),
+        class: 'view',
+        data: { side: view.side },
+      },
       ...(above && views.train !== undefined ? trainMarks(view, views, views.train, place) : []),
     );
     left += across + gap;
