@@ -7,6 +7,7 @@ import type { ClosureFacts } from '../making/closure/closure-facts.ts';
 import type { Skirt } from '../making/skirt.ts';
 import { bendingLengthOf } from './bending-lengths.ts';
 import { clothOfGown, type GownHung, type GownToHang } from './cloth-of-gown.ts';
+import type { GodetToHang } from './gown-panels.ts';
 import type { HangTask } from './hung-gown.ts';
 import type { Tie } from './sewn-cloth.ts';
 import type { ViewExtras } from './views.ts';
@@ -34,8 +35,23 @@ function gownToHang(gown: Gown, drafts: LayerDrafts, skirt: Skirt): GownToHang |
     heel: gown.measuring.wornIn?.heel ?? 0,
     bendingLength: bendingLengthOf(layer.cloth),
     shearLength: SHEAR_LENGTH,
+    godets: godetsOf(gown, outer),
     pleated: draft.gown.gores.map((gore) => (gore.fullness ?? layer.fullness)?.by === 'pleats'),
   };
+}
+
+function godetsOf({ godets }: Gown, { layer, draft }: LayerDraft): GodetToHang[] {
+  return godets
+    .filter(({ layers }) => layers.includes(layer.name))
+    .flatMap(({ name, from, width, stations }) =>
+      stations.map((own) => ({
+        station: draft.gown.stations.findIndex((station) => isSame(station, own)),
+        name,
+        from,
+        width,
+      })),
+    )
+    .filter(({ station }) => station >= 0 && draft.lengths[station]! > 0);
 }
 
 /** A gown's task for the thread that hangs it; undefined where no layer goes all round. */
@@ -64,12 +80,11 @@ export function hangTask(
 }
 
 /** Parts that are sewn to the gown and hang otherwise than it: the drawing shows the skirt without them. */
-function notHung({ flounces, tiers, godets, overskirts }: Gown, drafts: LayerDrafts): string[] {
+function notHung({ flounces, tiers, overskirts }: Gown, drafts: LayerDrafts): string[] {
   const outer = outermostLayer(drafts)?.layer;
   return [
     ...flounces.map(({ name }) => name),
     ...tiers.map(({ name }) => name),
-    ...godets.map(({ name }) => name),
     ...overskirts.map(({ name }) => name),
     ...drafts.layers.flatMap(({ layer, draft }) =>
       layer.name !== outer?.name && draft.gown.gores.some((gore) => !hasGore(layer, gore))

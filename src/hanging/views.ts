@@ -95,8 +95,11 @@ function viewOf(
       FOLD,
       LEAST_FOLD,
     ),
-    seams: hang.seams.flatMap(({ station, column }) =>
-      drawn(inside(columnLine(seen, column * FINER)), SEAM, LEAST_LINE).map((line) => ({ station, line })),
+    seams: hang.seams.flatMap(({ station, column, from = 0 }) =>
+      drawn(inside(columnLine(hang, seen, column * FINER, from)), SEAM, LEAST_LINE).map((line) => ({
+        station,
+        line,
+      })),
     ),
     opening:
       opening === undefined
@@ -137,8 +140,18 @@ function rowLine({ columns, rows, place }: Surface, row: number): SeenLine {
   );
 }
 
-function columnLine({ rows, place }: Surface, column: number): SeenLine {
-  return Array.from({ length: rows }, (_, row) => seenPlace(place, column * rows + row));
+/** Down a column, from a depth of cloth on. */
+function columnLine({ depth, rows }: Hang, seen: Surface, column: number, from: number): SeenLine {
+  const own = depth.subarray((column / FINER) * rows, (column / FINER + 1) * rows);
+  const first =
+    FINER *
+    Math.max(
+      0,
+      own.findIndex((below) => below >= from),
+    );
+  return Array.from({ length: seen.rows - first }, (_, k) =>
+    seenPlace(seen.place, column * seen.rows + first + k),
+  );
 }
 
 /** Down a column between two depths of cloth. */
