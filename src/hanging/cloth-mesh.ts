@@ -1,4 +1,4 @@
-import { type Closing, columnsOf, type SewnCloth } from './sewn-cloth.ts';
+import { type Closing, columnsOf, flatApart, flatIndex, type SewnCloth, type Strip } from './sewn-cloth.ts';
 
 /** The cloth as it is computed: every `stride`-th row and column of what was given. Numbers by place, see `placeIndex`. */
 export interface ClothMesh {
@@ -75,38 +75,44 @@ export function meshOf(cloth: SewnCloth, stride: number): ClothMesh {
 }
 
 function measurePanels(cloth: SewnCloth, mesh: ClothMesh): void {
-  const { stride, columns, rows } = mesh;
   let first = 0;
   for (const panel of cloth.panels) {
-    const across = panel.across / stride;
-    const x = (column: number, row: number): number => flatOf(panel.flat, column, row, 0);
-    const y = (column: number, row: number): number => flatOf(panel.flat, column, row, 1);
-    const flatOf = (flat: Float64Array, column: number, row: number, axis: number): number =>
-      flat[2 * (column * stride * (cloth.down + 1) + row * stride) + axis]!;
-    const apart = (c0: number, r0: number, c1: number, r1: number): number => {
-      const [dx, dy] = [x(c1, r1) - x(c0, r0), y(c1, r1) - y(c0, r0)];
-      return Math.sqrt(dx * dx + dy * dy);
-    };
-    for (let column = 0; column <= across; column++) {
-      const start = ((first + column) % columns) * rows;
-      for (let row = 0; row < rows; row++) {
-        const own = start + row;
-        if (row + 1 < rows) mesh.along[own] = apart(column, row, column, row + 1);
-        leanOf(mesh, own, column, row, across, x, y);
-        if (column === across) continue;
-        const next = ((first + column + 1) % columns) * rows + row;
-        mesh.across[own] = apart(column, row, column + 1, row);
-        if (row + 1 === rows) continue;
-        const [ax, ay] = [x(column + 1, row + 1) - x(column, row), y(column + 1, row + 1) - y(column, row)];
-        const [bx, by] = [x(column + 1, row) - x(column, row + 1), y(column + 1, row) - y(column, row + 1)];
-        mesh.cell[own] = Math.abs(ax * by - ay * bx) / 2;
-        mesh.skew[own] = ax * ax + ay * ay - bx * bx - by * by;
-        for (const corner of [own, own + 1, next, next + 1]) mesh.area[corner]! += mesh.cell[own]! / 4;
-      }
-    }
+    const across = panel.across / mesh.stride;
+    for (const strip of panel.strips) measureStrip(mesh, strip, first, across);
     first += across;
   }
   finishBends(mesh);
+}
+
+function measureStrip(mesh: ClothMesh, strip: Strip, first: number, across: number): void {
+  const { stride, columns, rows } = mesh;
+  const top = strip.first / stride;
+  const bottom = top + strip.down / stride;
+  const x = (column: number, row: number): number =>
+    strip.flat[flatIndex(strip, column * stride, row * stride)]!;
+  const y = (column: number, row: number): number =>
+    strip.flat[flatIndex(strip, column * stride, row * stride) + 1]!;
+  const apart = (c0: number, r0: number, c1: number, r1: number): number =>
+    flatApart(strip, c0 * stride, r0 * stride, c1 * stride, r1 * stride);
+  for (let column = 0; column <= across; column++) {
+    const start = ((first + column) % columns) * rows;
+    for (let row = top; row <= bottom; row++) {
+      const own = start + row;
+      // Along a seam between two strips the upper one's width holds, and nothing bends across.
+      const isSeam = row === top && row > 0;
+      if (row < bottom) mesh.along[own] = apart(column, row, column, row + 1);
+      if (!isSeam && (row < bottom || row + 1 === rows)) leanOf(mesh, own, column, row, across, x, y);
+      if (column === across) continue;
+      if (!isSeam) mesh.across[own] = apart(column, row, column + 1, row);
+      if (row === bottom) continue;
+      const next = ((first + column + 1) % columns) * rows + row;
+      const [ax, ay] = [x(column + 1, row + 1) - x(column, row), y(column + 1, row + 1) - y(column, row)];
+      const [bx, by] = [x(column + 1, row) - x(column, row + 1), y(column + 1, row) - y(column, row + 1)];
+      mesh.cell[own] = Math.abs(ax * by - ay * bx) / 2;
+      mesh.skew[own] = ax * ax + ay * ay - bx * bx - by * by;
+      for (const corner of [own, own + 1, next, next + 1]) mesh.area[corner]! += mesh.cell[own]! / 4;
+    }
+  }
 }
 
 type Flat = (column: number, row: number) => number;

@@ -4,7 +4,16 @@ import { petticoatProfile } from '../gown/petticoat-profile.ts';
 import type { Petticoat } from '../gown/sections.ts';
 import type { Station } from '../gown/station.ts';
 import { bodyOf, figureInPetticoat, figureOf } from './figure.ts';
-import { FINEST, FOURS, type GodetToHang, type PlacedPanel, placedPanels } from './gown-panels.ts';
+import {
+  FINEST,
+  type FlounceToHang,
+  FOURS,
+  flounceRows,
+  type GodetToHang,
+  type PlacedPanel,
+  placedPanels,
+  withFlounce,
+} from './gown-panels.ts';
 import type { Body, Closing, SewnCloth } from './sewn-cloth.ts';
 import { sewnEdge } from './sewn-edge.ts';
 import { clothToHang } from './start-of-cloth.ts';
@@ -21,6 +30,8 @@ export interface GownToHang {
   readonly bendingLength: number;
   readonly shearLength: number;
   readonly godets: readonly GodetToHang[];
+  /** Sewn to the hem. */
+  readonly flounce?: FlounceToHang;
   /** By gore: pleated rather than gathered. */
   readonly pleated: readonly boolean[];
 }
@@ -33,6 +44,8 @@ export interface GownHung {
   readonly stations: readonly HungStation[];
   /** Every seam once for each side that it lies on, as columns all the way round. */
   readonly seams: readonly HungSeam[];
+  /** Rows along which strips are sewn together. */
+  readonly joins: readonly number[];
   readonly waistHeight: number;
   /** Nobody measured how high the waist lies above the floor. */
   readonly assumedFloor: boolean;
@@ -81,8 +94,14 @@ export function clothOfGown(gown: GownToHang): GownHung {
   );
   const longest = Math.max(...draft.lengths);
   const down = FOURS * Math.max(2, Math.round(longest / FINEST / FOURS));
-  const placed = placedPanels(draft, gown.godets, down);
-  const cloth = clothToHang(draft, placed, down, edge, partOfStation, gown);
+  const { flounce } = gown;
+  const panels = placedPanels(draft, gown.godets, down, FINEST / (flounce?.fullness ?? 1));
+  const placed =
+    flounce === undefined
+      ? panels
+      : panels.map((own) => ({ ...own, panel: withFlounce(own.panel, flounce, down) }));
+  const all = down + (flounce === undefined ? 0 : flounceRows(flounce));
+  const cloth = clothToHang(draft, placed, all, edge, partOfStation, gown);
   return {
     cloth,
     body: bodyOf(figure, waistHeight, (height) => {
@@ -97,6 +116,7 @@ export function clothOfGown(gown: GownToHang): GownHung {
       column: seamColumns(placed, i)[0],
     })),
     seams: seamsOf(gown, placed),
+    joins: flounce === undefined ? [] : [down],
     waistHeight,
     assumedFloor: gown.floors.every((floor) => floor === undefined),
   };

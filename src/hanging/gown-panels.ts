@@ -1,7 +1,7 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { integrateAlong } from '../draft/edge-profiles.ts';
 import { runsRound } from '../gown/lines.ts';
-import type { Panel } from './sewn-cloth.ts';
+import { flatApart, type Panel, stripOf } from './sewn-cloth.ts';
 
 /** Width of cloth between two columns at the hem, and length between two rows, about, mm. Smaller shows finer folds. */
 export const FINEST = 32;
@@ -26,7 +26,12 @@ export interface PlacedPanel {
 }
 
 /** Gores and godets in their order from the centre front. On a mirrored gown a godet at a centre is there by its half. */
-export function placedPanels(draft: GownDraft, godets: readonly GodetToHang[], down: number): PlacedPanel[] {
+export function placedPanels(
+  draft: GownDraft,
+  godets: readonly GodetToHang[],
+  down: number,
+  columnEvery: number,
+): PlacedPanel[] {
   const last = draft.gown.gores.length;
   const round = runsRound(draft.gown);
   const placed: PlacedPanel[] = [];
@@ -38,11 +43,17 @@ export function placedPanels(draft: GownDraft, godets: readonly GodetToHang[], d
     const godet = round && station === last ? undefined : godets.find((own) => own.station === station);
     if (godet !== undefined) {
       const half = round || (station > 0 && station < last) ? undefined : station === 0 ? 'after' : 'before';
-      place(godetPanel(draft, godet, down, half), station, station);
+      place(godetPanel(draft, godet, { down, columnEvery }, half), station, station);
     }
-    if (station < last) place(panelOf(draft, station, down), station, station + 1);
+    if (station < last) place(panelOf(draft, station, { down, columnEvery }), station, station + 1);
   }
   return placed;
+}
+
+/** Rows below the top one, and cloth between two columns at the skirt's hem, about, mm. */
+interface Fineness {
+  readonly down: number;
+  readonly columnEvery: number;
 }
 
 /**
@@ -52,12 +63,13 @@ export function placedPanels(draft: GownDraft, godets: readonly GodetToHang[], d
 function godetPanel(
   draft: GownDraft,
   { station, name, from, width }: GodetToHang,
-  down: number,
+  { down, columnEvery }: Fineness,
   half: 'before' | 'after' | undefined,
 ): Panel {
   const length = draft.lengths[station]!;
   const flare = width / (length - from);
-  const across = FOURS * Math.max(1, Math.round((half === undefined ? width : width / 2) / FINEST / FOURS));
+  const across =
+    FOURS * Math.max(1, Math.round((half === undefined ? width : width / 2) / columnEvery / FOURS));
   const flat = new Float64Array(2 * (across + 1) * (down + 1));
   for (let column = 0; column <= across; column++) {
     const part = column / across;
@@ -69,14 +81,14 @@ function godetPanel(
       flat[at + 1] = steady(below > 0 ? below * Math.cos(turn) : below);
     }
   }
-  return { name, across, flat };
+  return { name, across, strips: [{ first: 0, down, flat }] };
 }
 
-function panelOf(draft: GownDraft, gore: number, down: number): Panel {
+function panelOf(draft: GownDraft, gore: number, { down, columnEvery }: Fineness): Panel {
   const { waist, hem } = draft;
   const frame = draft.frames[gore]!;
   const [hemFrom, hemTo] = [hem.ways[gore]!, hem.ways[gore + 1]!];
-  const across = FOURS * Math.max(1, Math.round((hemTo - hemFrom) / FINEST / FOURS));
+  const across = FOURS * Math.max(1, Math.round((hemTo - hemFrom) / columnEvery / FOURS));
   const flat = new Float64Array(2 * (across + 1) * (down + 1));
   const topAt = depthAcross(draft, gore, waist, across);
   const bottomAt = depthAcross(draft, gore, hem, across);
@@ -89,7 +101,7 @@ function panelOf(draft: GownDraft, gore: number, down: number): Panel {
       flat[at + 1] = steady(y);
     }
   }
-  return { name: draft.gown.gores[gore]!.name, across, flat };
+  return { name: draft.gown.gores[gore]!.name, across, strips: [{ first: 0, down, flat }] };
 }
 
 /** Rounds to 1/4096 mm: what a machine's own sines may differ by is gone before any fold can make it larger. */
@@ -121,18 +133,47 @@ function depthAcross(draft: GownDraft, gore: number, profile: GownDraft['hem'], 
   });
 }
 
-/** Width of cloth between a panel's columns along one row, mm. */
-export function widthsOf({ across, flat }: Panel, down: number, row: number): number[] {
-  return Array.from({ length: across }, (_, column) => {
-    const [a, b] = [2 * (column * (down + 1) + row), 2 * ((column + 1) * (down + 1) + row)];
-    const [dx, dy] = [flat[b]! - flat[a]!, flat[b + 1]! - flat[a + 1]!];
-    return Math.sqrt(dx * dx + dy * dy);
-  });
+/** Width of cloth between a panel's columns along one row, mm; of the lower one's cloth along a seam where asked. */
+export function widthsOf(panel: Panel, row: number, strip = stripOf(panel, row)): number[] {
+  return Array.from({ length: panel.across }, (_, column) => flatApart(strip, column, row, column + 1, row));
 }
 
 /** Along a panel's top from its first side edge to each column, mm. */
-export function topsOf(panel: Panel, down: number): number[] {
+export function topsOf(panel: Panel): number[] {
   const tops = [0];
-  for (const width of widthsOf(panel, down, 0)) tops.push(tops[tops.length - 1]! + width);
+  for (const width of widthsOf(panel, 0)) tops.push(tops[tops.length - 1]! + width);
   return tops;
+}
+
+/** A flounce sewn to the hem. mm. */
+export interface FlounceToHang {
+  readonly depth: number;
+  /** Circular: outer edge for one of the inner. Straight: cloth for one of the hem. */
+  readonly fullness: number;
+  readonly kind: 'straight' | 'circular';
+}
+
+/** Rows of a flounce: in fours, as the skirt's. */
+export function flounceRows({ depth }: FlounceToHang): number {
+  return FOURS * Math.max(1, Math.round(depth / FINEST / FOURS));
+}
+
+/** A panel with its share of the flounce below it: a sector of a ring from its hem, or a straight strip to be gathered. */
+export function withFlounce(panel: Panel, flounce: FlounceToHang, first: number): Panel {
+  const { depth, fullness, kind } = flounce;
+  const down = flounceRows(flounce);
+  const hem = widthsOf(panel, first).reduce((sum, width) => sum + width, 0);
+  const angle = kind === 'circular' ? (hem * (fullness - 1)) / depth : 0;
+  const flat = new Float64Array(2 * (panel.across + 1) * (down + 1));
+  for (let column = 0; column <= panel.across; column++) {
+    const part = column / panel.across - 0.5;
+    for (let row = 0; row <= down; row++) {
+      const at = 2 * (column * (down + 1) + row);
+      const below = (depth * row) / down;
+      const radius = angle > 0 ? hem / angle + below : 0;
+      flat[at] = steady(angle > 0 ? radius * Math.sin(angle * part) : hem * fullness * part);
+      flat[at + 1] = steady(angle > 0 ? radius * Math.cos(angle * part) : below);
+    }
+  }
+  return { ...panel, strips: [...panel.strips, { first, down, flat }] };
 }

@@ -1,6 +1,7 @@
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore } from '../gown/layer.ts';
+import type { Flounce } from '../gown/parts.ts';
 import { isSame } from '../gown/station.ts';
 import type { BustleFacts } from '../making/bustle/bustle-facts.ts';
 import type { ClosureFacts } from '../making/closure/closure-facts.ts';
@@ -26,6 +27,7 @@ function gownToHang(gown: Gown, drafts: LayerDrafts, skirt: Skirt): GownToHang |
   if (outer === undefined) return undefined;
   const { layer, draft } = outer;
   const { hip } = gown.closure ?? {};
+  const flounce = flounceAtHem(gown, layer.name);
   return {
     draft,
     ...(gown.petticoat === undefined ? {} : { petticoat: gown.petticoat }),
@@ -36,8 +38,14 @@ function gownToHang(gown: Gown, drafts: LayerDrafts, skirt: Skirt): GownToHang |
     bendingLength: bendingLengthOf(layer.cloth),
     shearLength: SHEAR_LENGTH,
     godets: godetsOf(gown, outer),
+    ...(flounce === undefined ? {} : { flounce }),
     pleated: draft.gown.gores.map((gore) => (gore.fullness ?? layer.fullness)?.by === 'pleats'),
   };
+}
+
+/** The one flounce that is sewn to the hem itself; those above it hang over the skirt and are not hung. */
+function flounceAtHem({ flounces }: Gown, layer: string): Flounce | undefined {
+  return flounces.find(({ sewnTo, aboveHem }) => sewnTo.name === layer && aboveHem === 0);
 }
 
 function godetsOf({ godets }: Gown, { layer, draft }: LayerDraft): GodetToHang[] {
@@ -80,10 +88,12 @@ export function hangTask(
 }
 
 /** Parts that are sewn to the gown and hang otherwise than it: the drawing shows the skirt without them. */
-function notHung({ flounces, tiers, overskirts }: Gown, drafts: LayerDrafts): string[] {
+function notHung(gown: Gown, drafts: LayerDrafts): string[] {
+  const { flounces, tiers, overskirts } = gown;
   const outer = outermostLayer(drafts)?.layer;
+  const hemFlounce = outer && flounceAtHem(gown, outer.name);
   return [
-    ...flounces.map(({ name }) => name),
+    ...flounces.filter((own) => own !== hemFlounce).map(({ name }) => name),
     ...tiers.map(({ name }) => name),
     ...overskirts.map(({ name }) => name),
     ...drafts.layers.flatMap(({ layer, draft }) =>

@@ -14,6 +14,8 @@ export interface Hang {
   readonly seams: readonly HungSeam[];
   /** By station, the last of a ring the first again. */
   readonly stationNames: readonly string[];
+  /** Rows along which strips are sewn together. */
+  readonly joins: readonly number[];
   readonly body: Body;
   readonly waistHeight: number;
   /** Nobody measured how high the waist is: the floor is where it usually lies. */
@@ -32,6 +34,7 @@ export function hangOf(sewn: GownHung, mesh: ClothMesh): Hang {
     depth: depths(whole),
     seams: sewn.seams,
     stationNames: sewn.stations.map(({ name }) => name),
+    joins: sewn.joins,
     body: sewn.body,
     waistHeight: sewn.waistHeight,
     assumedFloor: sewn.assumedFloor,

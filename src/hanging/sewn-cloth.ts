@@ -34,13 +34,40 @@ export interface SewnCloth {
  */
 export type Closing = 'ring' | 'mirrored' | 'open';
 
-/** One flat piece of cloth. */
+/** Flat cloth between two columns: a gore, and what is sewn to its hem. */
 export interface Panel {
   readonly name: string;
   /** Columns of cloth between its two side edges. */
   readonly across: number;
+  /** From the top down; each begins on the row on which the one before ends. */
+  readonly strips: readonly Strip[];
+}
+
+/** One flat piece of cloth. Where two are sewn together the upper one's width holds, and the lower is gathered to it. */
+export interface Strip {
+  /** Its first row, and the rows below that one. */
+  readonly first: number;
+  readonly down: number;
   /** x, y of its places lying flat, column by column from its first side edge, each from the top down. */
   readonly flat: Float64Array;
+}
+
+/** From a place of a strip to another, lying flat, mm; rows counted from the cloth's first. */
+export function flatApart(strip: Strip, c0: number, r0: number, c1: number, r1: number): number {
+  const a = flatIndex(strip, c0, r0);
+  const b = flatIndex(strip, c1, r1);
+  const x = strip.flat[b]! - strip.flat[a]!;
+  const y = strip.flat[b + 1]! - strip.flat[a + 1]!;
+  return Math.sqrt(x * x + y * y);
+}
+
+export function flatIndex({ first, down }: Strip, column: number, row: number): number {
+  return 2 * (column * (down + 1) + row - first);
+}
+
+/** The strip that a row ends or that it lies in. */
+export function stripOf({ strips }: Panel, row: number): Strip {
+  return strips.find(({ first, down }) => row <= first + down) ?? strips[strips.length - 1]!;
 }
 
 /** What stands inside the skirt: levels that are ellipses, from the floor up. */

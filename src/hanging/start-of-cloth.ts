@@ -1,7 +1,15 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { halves, runsRound } from '../gown/lines.ts';
 import { type PlacedPanel, topsOf, widthsOf } from './gown-panels.ts';
-import { columnsOf, type Panel, placeIndex, type SewnCloth } from './sewn-cloth.ts';
+import {
+  columnsOf,
+  flatApart,
+  type Panel,
+  placeIndex,
+  type SewnCloth,
+  type Strip,
+  stripOf,
+} from './sewn-cloth.ts';
 import type { EdgePlace, SewnEdge } from './sewn-edge.ts';
 
 /** Two plies bend at least twice as hard as one, and eight times where they are one (Bernoulli); a hem lies between. */
@@ -44,7 +52,7 @@ export function clothToHang(
   };
   const waves = wavesOf(cloth, draft);
   for (const { panel, first, from, to } of placed) {
-    const tops = topsOf(panel, down);
+    const tops = topsOf(panel);
     const [start, end] = [partOfStation[from]!, partOfStation[to]!];
     for (let column = 0; column <= panel.across; column++) {
       const round = (first + column) % columns;
@@ -54,6 +62,7 @@ export function clothToHang(
       startColumn(cloth, { panel, column, round, top, wave: waves.at(first + column) }, waves.widths, draft);
     }
     if (from !== to) gather(cloth, draft, panel, first, from, pleated[from] ?? false);
+    for (const strip of panel.strips.slice(1)) gatherStrip(cloth, panel, first, strip);
   }
   return cloth;
 }
@@ -72,7 +81,7 @@ const WAVE = 4;
 /** Whole waves all round, alike on both halves: it is from these that the cloth finds its own folds. */
 function wavesOf(cloth: SewnCloth, draft: GownDraft): Waves {
   const copies = halves(draft.gown);
-  const hems = cloth.panels.flatMap((panel) => widthsOf(panel, cloth.down, cloth.down));
+  const hems = cloth.panels.flatMap((panel) => widthsOf(panel, cloth.down));
   const passed = [0];
   for (const hem of hems) passed.push(passed[passed.length - 1]! + hem);
   const own = passed[passed.length - 1]!;
@@ -82,8 +91,7 @@ function wavesOf(cloth: SewnCloth, draft: GownDraft): Waves {
   return {
     widths: Array.from({ length: cloth.down + 1 }, (_, row) =>
       cloth.panels.reduce(
-        (sum, panel) =>
-          sum + copies * widthsOf(panel, cloth.down, row).reduce((all, width) => all + width, 0),
+        (sum, panel) => sum + copies * widthsOf(panel, row).reduce((all, width) => all + width, 0),
         0,
       ),
     ),
@@ -121,14 +129,12 @@ function startColumn(
   draft: GownDraft,
 ): void {
   const rows = cloth.down + 1;
-  const flatAt = (row: number, axis: number): number => panel.flat[2 * (column * rows + row) + axis]!;
   const waist = halves(draft.gown) * draft.gown.gores.reduce((sum, gore) => sum + gore.top, 0);
   let [out, z] = [0, top.z];
   for (let row = 0; row < rows; row++) {
     const own = placeIndex(cloth, round, row);
     if (row > 0) {
-      const [dx, dy] = [flatAt(row, 0) - flatAt(row - 1, 0), flatAt(row, 1) - flatAt(row - 1, 1)];
-      const length = Math.sqrt(dx * dx + dy * dy);
+      const length = flatApart(stripOf(panel, row), column, row - 1, column, row);
       const flare = (widths[row]! - widths[row - 1]!) / (2 * Math.PI * length);
       const slope = Math.min(WIDEST_SLOPE, Math.max(0, flare));
       const fall = length * Math.sqrt(1 - slope * slope);
@@ -162,7 +168,7 @@ function gather(
   gore: number,
   pleated: boolean,
 ): void {
-  const ratio = topsOf(panel, cloth.down)[panel.across]! / draft.gown.gores[gore]!.top;
+  const ratio = topsOf(panel)[panel.across]! / draft.gown.gores[gore]!.top;
   if (ratio < 1.02) return;
   const least = 1 / (ratio * 1.02);
   const open = GATHERS_OPEN * (ratio - 1);
@@ -171,6 +177,21 @@ function gather(
     for (let row = 0; row <= cloth.down; row++) {
       const part = pleated ? 0 : Math.min(1, (row * spacing) / open);
       cloth.gathered[placeIndex(cloth, column, row)] = least + (1 - least) * part;
+    }
+  }
+}
+
+/** A strip wider at its top than what it is sewn to. */
+function gatherStrip(cloth: SewnCloth, panel: Panel, first: number, strip: Strip): void {
+  const round = (widths: readonly number[]): number => widths.reduce((sum, width) => sum + width, 0);
+  const ratio = round(widthsOf(panel, strip.first, strip)) / round(widthsOf(panel, strip.first));
+  if (ratio < 1.02) return;
+  const least = 1 / (ratio * 1.02);
+  const spacing = flatApart(strip, 0, strip.first, 0, strip.first + 1);
+  for (let column = first; column < first + panel.across; column++) {
+    for (let row = 1; row <= strip.down; row++) {
+      const part = Math.min(1, (row * spacing) / (GATHERS_OPEN * (ratio - 1)));
+      cloth.gathered[placeIndex(cloth, column, strip.first + row)] = least + (1 - least) * part;
     }
   }
 }

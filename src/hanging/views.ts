@@ -19,7 +19,7 @@ export interface GownView {
   readonly edges: readonly (readonly Point[])[];
   /** Where the cloth turns from the eye. */
   readonly folds: readonly (readonly Point[])[];
-  readonly seams: readonly { readonly station: number; readonly line: readonly Point[] }[];
+  readonly seams: readonly (readonly Point[])[];
   /** The opening, where it is seen. */
   readonly opening: readonly (readonly Point[])[];
   /** Where the edging's upper edge lies. */
@@ -95,11 +95,13 @@ function viewOf(
       FOLD,
       LEAST_FOLD,
     ),
-    seams: hang.seams.flatMap(({ station, column, from = 0 }) =>
-      drawn(inside(columnLine(hang, seen, column * FINER, from)), SEAM, LEAST_LINE).map((line) => ({
-        station,
-        line,
-      })),
+    seams: drawn(
+      [
+        ...hang.seams.map(({ column, from = 0 }) => columnLine(hang, seen, column * FINER, from)),
+        ...hang.joins.map((row) => rowLine(seen, row * FINER)),
+      ].flatMap(inside),
+      SEAM,
+      LEAST_LINE,
     ),
     opening:
       opening === undefined
@@ -140,8 +142,8 @@ function rowLine({ columns, rows, place }: Surface, row: number): SeenLine {
   );
 }
 
-/** Down a column, from a depth of cloth on. */
-function columnLine({ depth, rows }: Hang, seen: Surface, column: number, from: number): SeenLine {
+/** Down a column, from a depth of cloth on; what is sewn to the hem has seams of its own. */
+function columnLine({ depth, rows, joins }: Hang, seen: Surface, column: number, from: number): SeenLine {
   const own = depth.subarray((column / FINER) * rows, (column / FINER + 1) * rows);
   const first =
     FINER *
@@ -149,7 +151,8 @@ function columnLine({ depth, rows }: Hang, seen: Surface, column: number, from: 
       0,
       own.findIndex((below) => below >= from),
     );
-  return Array.from({ length: seen.rows - first }, (_, k) =>
+  const end = (joins[0] ?? rows - 1) * FINER;
+  return Array.from({ length: Math.max(0, end + 1 - first) }, (_, k) =>
     seenPlace(seen.place, column * seen.rows + first + k),
   );
 }

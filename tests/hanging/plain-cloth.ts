@@ -17,13 +17,8 @@ interface Plain {
 export function plainCloth({ across, down, closing, flat, start, isHeld, bendingLength }: Plain): SewnCloth {
   const places = (columns: number): [number, number][] =>
     Array.from({ length: columns * (down + 1) }, (_, i) => [Math.floor(i / (down + 1)), i % (down + 1)]);
-  const panels = [
-    {
-      name: 'cloth',
-      across,
-      flat: Float64Array.from(places(across + 1).flatMap(([c, r]) => [...flat(c, r)])),
-    },
-  ];
+  const lies = Float64Array.from(places(across + 1).flatMap(([c, r]) => [...flat(c, r)]));
+  const panels = [{ name: 'cloth', across, strips: [{ first: 0, down, flat: lies }] }];
   const all = places(columnsOf({ panels, closing }));
   return {
     panels,

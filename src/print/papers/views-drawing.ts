@@ -146,11 +146,7 @@ function viewMarks(view: GownView, place: (point: Point) => Point, weight: numbe
   return [
     ...lines(view.figure, FIGURE, 'figure'),
     ...lines(view.folds, FINE, 'fold'),
-    ...lines(
-      view.seams.map(({ line }) => line),
-      FINE,
-      'seam',
-    ),
+    ...lines(view.seams, FINE, 'seam'),
     ...lines(view.edging, EDGING, 'edging'),
     ...lines(view.bodice, OUTLINE, 'bodice'),
     ...lines(view.edges, OUTLINE, 'edge'),
