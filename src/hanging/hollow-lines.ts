@@ -6,9 +6,9 @@ const STANDS_OUT = 14;
 /** Cloth lower than this lies on the floor and has hollows of another kind, mm. */
 const ABOVE_FLOOR = 40;
 /** A hollow goes on in the next row within this many columns. */
-const STRAYS = 3;
+const STRAYS = 2;
 /** Rows that a hollow must go on for. */
-const LEAST_ROWS = 12;
+const LEAST_ROWS = 8;
 
 /**
  * The bottoms of the hollows between hanging folds, downwards, as places of the surface: where a row comes nearer to

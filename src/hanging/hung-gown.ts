@@ -43,7 +43,7 @@ export const SETTLINGS: readonly Settling[] = [
 ];
 
 /** With a train drawn up much hangs from few places: small falls throughout, or the cloth would slip off them. */
-const DRAWN_UP: readonly Settling[] = [
+export const DRAWN_UP: readonly Settling[] = [
   { stride: 2, steps: 360, fall: 0.1, keeps: 0.985 },
   { stride: 2, steps: 80, fall: 0.03, keeps: 0.96 },
   { stride: 1, steps: 80, fall: 0.01, keeps: 0.96 },

@@ -8,7 +8,7 @@ export interface Surface {
 }
 
 /** Parts that every distance of the hung cloth is drawn in. */
-export const FINER = 3;
+export const FINER = 2;
 
 /**
  * The cloth drawn smoothly through its places: Catmull-Rom splines round and down (Catmull, Rom 1974). Column `c`, row

@@ -9,37 +9,30 @@ export type SeenLine = readonly (readonly [number, number, number])[];
  */
 export function turningLines(seen: Surface): SeenLine[] {
   const facing = facingOf(seen);
-  const links = linksOf(seen, facing);
+  const { crossed, links } = linksOf(seen, facing);
   const lines: SeenLine[] = [];
-  const taken = new Set<number>();
-  const place = (side: number): [number, number, number] => crossing(seen, facing, side);
-  const walk = (from: number): number[] => {
-    const run = [from];
-    taken.add(from);
-    for (let next = nextOf(links, from, taken); next !== undefined; next = nextOf(links, next, taken)) {
-      run.push(next);
-      taken.add(next);
+  const taken = new Uint8Array(links.length / 2);
+  const next = (side: number): number => {
+    for (const end of [2 * side, 2 * side + 1]) {
+      const other = links[end]! - 1;
+      if (other >= 0 && taken[other] === 0) return other;
     }
-    return run;
+    return -1;
   };
   // Lines that end first, from their ends; then those that close.
-  for (const wanted of [1, 2]) {
-    for (const [side, beside] of links) {
-      if (taken.has(side) || (wanted === 1 && beside.length !== 1)) continue;
-      const run = walk(side);
-      const closes = wanted === 2 && links.get(run[run.length - 1]!)!.includes(run[0]!);
-      lines.push((closes ? [...run, run[0]!] : run).map(place));
+  for (const closes of [false, true]) {
+    for (const start of crossed) {
+      if (taken[start] === 1 || (!closes && links[2 * start + 1]! > 0)) continue;
+      const run: number[] = [];
+      for (let side = start; side >= 0; side = next(side)) {
+        run.push(side);
+        taken[side] = 1;
+      }
+      if (closes) run.push(start);
+      lines.push(run.map((side) => crossing(seen, facing, side)));
     }
   }
   return lines;
-}
-
-function nextOf(
-  links: ReadonlyMap<number, readonly number[]>,
-  side: number,
-  taken: ReadonlySet<number>,
-): number | undefined {
-  return links.get(side)!.find((other) => !taken.has(other));
 }
 
 /** By place: the part of the surface's normal that points to the eye, its length left in. */
@@ -64,18 +57,18 @@ function facingOf({ columns, rows, place }: Surface): Float64Array {
   return facing;
 }
 
-/** A side of a cell, numbered by its first place: 2i to the next column, 2i + 1 to the next row. */
-function linksOf({ columns, rows }: Surface, facing: Float64Array): Map<number, number[]> {
-  const links = new Map<number, number[]>();
-  const link = (a: number, b: number): void => {
-    for (const [from, to] of [
-      [a, b],
-      [b, a],
-    ] as const) {
-      const beside = links.get(from);
-      if (beside === undefined) links.set(from, [to]);
-      else beside.push(to);
-    }
+/**
+ * The sides of cells that a line crosses, and which others of the same cells it goes on to: two at most, one more than
+ * their number, so that 0 is none. A side is numbered by its first place: 2i to the next column, 2i + 1 to the next row.
+ */
+function linksOf({ columns, rows }: Surface, facing: Float64Array): { crossed: number[]; links: Int32Array } {
+  const links = new Int32Array(4 * columns * rows);
+  const crossed: number[] = [];
+  const join = (from: number, to: number): void => {
+    if (links[2 * from] === 0) {
+      crossed.push(from);
+      links[2 * from] = to + 1;
+    } else links[2 * from + 1] = to + 1;
   };
   const changes = (i: number, j: number): boolean => facing[i]! > 0 !== facing[j]! > 0;
   for (let column = 0; column < columns; column++) {
@@ -83,16 +76,19 @@ function linksOf({ columns, rows }: Surface, facing: Float64Array): Map<number, 
     for (let row = 0; row + 1 < rows; row++) {
       const a = column * rows + row;
       const b = next + row;
+      if (!(changes(a, b) || changes(a, a + 1) || changes(b, b + 1))) continue;
       const sides: number[] = [];
       if (changes(a, b)) sides.push(2 * a);
       if (changes(a, a + 1)) sides.push(2 * a + 1);
       if (changes(a + 1, b + 1)) sides.push(2 * (a + 1));
       if (changes(b, b + 1)) sides.push(2 * b + 1);
-      if (sides.length >= 2) link(sides[0]!, sides[1]!);
-      if (sides.length === 4) link(sides[2]!, sides[3]!);
+      for (let k = 0; k + 1 < sides.length; k += 2) {
+        join(sides[k]!, sides[k + 1]!);
+        join(sides[k + 1]!, sides[k]!);
+      }
     }
   }
-  return links;
+  return { crossed, links };
 }
 
 function crossing(
