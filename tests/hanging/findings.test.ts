@@ -43,7 +43,7 @@ describe('what hanging finds', () => {
     const bustled = { figures: hemOf({ 800: 3, 850: 0, 900: 2 }), views: [] };
     const found = hangFindings(trained, { figures: hemOf({}), views: [], bustled }, say);
     expect(found.map(({ code, message }) => [code, message])).toEqual([
-      ['bustled-hem-on-floor', 'bustled, the hem lies on the floor 15 cm from centre-back'],
+      ['bustled-hem-on-floor', 'Bustled, the hem lies on the floor 15 cm from `centre-back`.'],
     ]);
   });
 
@@ -57,7 +57,7 @@ describe('what hanging finds', () => {
     expect(hangFindings(round, { figures: hemOf(even), views: [] }, say)).toEqual([]);
     const folded = hangFindings(round, { figures: hemOf({ ...even, 400: 43 }), views: [] }, say);
     expect(folded.map(({ message, level }) => [level, message])).toEqual([
-      ['note', 'hung by computation, the hem is 4.3 cm off the floor near centre-back, 2.5 cm was asked'],
+      ['note', 'Hung by computation, the hem is 4.3 cm off the floor near `centre-back`; 2.5 cm was asked.'],
     ]);
   });
 
