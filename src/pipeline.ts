@@ -118,7 +118,6 @@ export function draftWhole(asked: Gown): Drafting {
     gown: {
       gown,
       asked,
-      spec: { ...gown.spec, bodice: { ...gown.spec.bodice, waistSeam: gown.waistSeam } },
       drafts,
       measures,
       cut,

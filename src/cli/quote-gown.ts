@@ -40,11 +40,11 @@ export async function quoteGown(file: string, flags: QuoteFlags, machine: Machin
     writeNewFile(resolve(machine.folder, flags.out), bytes, flags.out);
   }
   if (flags.json) {
-    const report = quoteReport(gown.spec, facts.pricing) ?? null;
+    const report = quoteReport(gown.gown, facts.pricing) ?? null;
     machine.out(jsonText({ quote: report, findings: findingsJson(diagnostics) }));
   } else {
     printFindings(diagnostics, machine);
-    machine.out(quoteText(gown.spec, facts.pricing, english(gown.spec.units)));
+    machine.out(quoteText(gown.gown, facts.pricing, english(gown.gown.units)));
   }
   return hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
 }

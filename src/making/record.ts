@@ -1,4 +1,4 @@
-import type { Spec } from '../gown-file/spec.ts';
+import type { Gown } from '../gown/gown.ts';
 import type { BoughtCloth } from '../lay/plan/lay-facts.ts';
 import { type Fraction, fractionOfText } from '../money/fraction.ts';
 import type { HoursInAll } from '../money/labour-hours.ts';
@@ -30,15 +30,15 @@ export interface Planned {
 }
 
 /** Undefined where nothing of it is kept. */
-export function recordOf(spec: Spec, planned: Planned): MakingRecord | undefined {
-  const { actual, paid } = spec.labour ?? {};
+export function recordOf(gown: Gown, planned: Planned): MakingRecord | undefined {
+  const { actual, paid } = gown.labour ?? {};
   const { quote, hours } = planned;
-  const cloths = Object.entries(spec.cloths).flatMap(([cloth, { used }]) =>
+  const cloths = gown.cloths.flatMap(({ name: cloth, used }) =>
     used === undefined ? [] : [{ cloth, bought: boughtOf(cloth, planned.bought), used }],
   );
   if (actual === undefined && paid === undefined && cloths.length === 0) return undefined;
   const money = (text: string | undefined): Amount | undefined =>
-    text === undefined ? undefined : moneyOfText(text, spec.currency);
+    text === undefined ? undefined : moneyOfText(text, gown.currency);
   const paidSoFar = money(paid);
   return {
     hours: {
@@ -47,7 +47,7 @@ export function recordOf(spec: Spec, planned: Planned): MakingRecord | undefined
     },
     cloths,
     spent: { planned: quote?.materials, actual: money(actual?.spent) },
-    revised: quote === undefined ? undefined : revisedQuote(spec, planned),
+    revised: quote === undefined ? undefined : revisedQuote(gown, planned),
     paid: paidSoFar,
     balance: quote === undefined || paidSoFar === undefined ? undefined : less(quote.total, paidSoFar),
   };
@@ -59,19 +59,19 @@ function boughtOf(cloth: string, bought: readonly BoughtCloth[]): number | undef
 }
 
 /** Materials at what was spent where that is kept, else at the lengths that were used; work at the hours that it took. */
-function revisedQuote(spec: Spec, { priced, hours }: Planned): Quote {
-  const actual = spec.labour?.actual;
+function revisedQuote({ cloths, labour, currency }: Gown, { priced, hours }: Planned): Quote {
+  const actual = labour?.actual;
   const worked = actual?.hours === undefined ? undefined : fractionOfText(actual.hours);
   const spent: Priced[] =
     actual?.spent === undefined
-      ? priced.map((one) => usedInstead(spec, one))
+      ? priced.map((one) => usedInstead(cloths, one))
       : [{ kind: 'notion', name: 'materials', count: 1, price: actual.spent }];
   const hoursWorked =
     worked === undefined ? hours : { tasks: [{ task: 'making', hours: worked }], inAll: worked, over: false };
-  return quoteOf(spent, hoursWorked, spec.labour, spec.currency);
+  return quoteOf(spent, hoursWorked, labour, currency);
 }
 
-function usedInstead(spec: Spec, one: Priced): Priced {
-  const used = one.kind === 'cloth' ? spec.cloths[one.name]?.used : undefined;
+function usedInstead(cloths: Gown['cloths'], one: Priced): Priced {
+  const used = one.kind === 'cloth' ? cloths.find(({ name }) => name === one.name)?.used : undefined;
   return used === undefined ? one : { ...one, length: used };
 }

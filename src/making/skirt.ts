@@ -7,7 +7,6 @@ import type { Gown } from '../gown/gown.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
 import { goresAt, halves, stationsOnce } from '../gown/lines.ts';
 import type { Side, Station } from '../gown/station.ts';
-import type { LayerSpec, Spec } from '../gown-file/spec.ts';
 import { type FloorLength, floorLengths } from './train/floor-lengths.ts';
 
 /** What the papers need to know of the drafted skirt, all measured on the draft. mm, mm², radians; all round. */
@@ -39,8 +38,6 @@ export interface SkirtStation {
 
 export interface SkirtLayer {
   readonly layer: Layer;
-  /** The file's form of `layer`, until every part has moved onto it. */
-  readonly spec: LayerSpec;
   readonly gores: readonly string[];
   readonly waist: number;
   readonly hem: number;
@@ -72,7 +69,7 @@ export interface LayerSeam {
   readonly withLayer?: string;
 }
 
-export function skirtOf(gown: Gown, spec: Spec, { gown: draft, layers }: LayerDrafts): Skirt {
+export function skirtOf(gown: Gown, { gown: draft, layers }: LayerDrafts): Skirt {
   const every = (): boolean => true;
   const stations = stationsOf(gown, draft);
   return {
@@ -81,7 +78,7 @@ export function skirtOf(gown: Gown, spec: Spec, { gown: draft, layers }: LayerDr
     flare: flareAllRound(draft, every),
     stations,
     offFloor: gown.measuring.offFloor ?? heightOffFloor(stations[0]!),
-    layers: layers.map((own) => layerOf(own, gown, spec)),
+    layers: layers.map((own) => layerOf(own, gown)),
   };
 }
 
@@ -117,14 +114,13 @@ function withoutTrain(draft: GownDraft): readonly number[] | undefined {
   return 'reason' in level ? undefined : level.lengths;
 }
 
-function layerOf({ layer, draft }: LayerDraft, gown: Gown, spec: Spec): SkirtLayer {
+function layerOf({ layer, draft }: LayerDraft, gown: Gown): SkirtLayer {
   const seams = seamsOf(draft, layer, gown.layers);
   const godets = godetsOf(gown, layer, seams);
   const isOwn = (gore: { readonly name: string }): boolean => hasGore(layer, gore);
   const wedges = godets.reduce((sum, { copies, width, side }) => sum + (copies * width) / side, 0);
   return {
     layer,
-    spec: spec.layers.find(({ name }) => name === layer.name)!,
     gores: layer.gores,
     waist: waistAllRound(draft, isOwn),
     hem: hemRound({ layer, draft }, gown.godets),

@@ -10,7 +10,6 @@ import type { LayerDrafts } from '../draft/draft-layers.ts';
 import type { CutPiece } from '../draft/piece.ts';
 import type { Gown } from '../gown/gown.ts';
 import type { Layer } from '../gown/layer.ts';
-import { placeOf, type Spec } from '../gown-file/spec.ts';
 import type { BoughtCloth } from '../lay/plan/lay-facts.ts';
 import { type Pricing, pricing } from '../money/pricing.ts';
 import { type BustleFacts, bustleFacts } from './bustle/bustle-facts.ts';
@@ -58,7 +57,6 @@ interface WorkroomParts {
 /** A drafted gown as the workroom needs it. */
 export interface WorkroomInput {
   readonly gown: Gown;
-  readonly spec: Spec;
   readonly drafts: LayerDrafts;
   /** Every layer that has pieces: the gown's, those that stand for a flounce or strips, and the overskirts'. */
   readonly layers: readonly Layer[];
@@ -92,10 +90,10 @@ export function workroomFindings(
 }
 
 function workroomParts(
-  { gown, spec, drafts, layers }: Omit<WorkroomInput, 'cut'>,
+  { gown, drafts, layers }: Omit<WorkroomInput, 'cut'>,
   bought: readonly BoughtCloth[],
 ): Found<WorkroomParts> & { readonly bench: Bench } {
-  const bench = benchOf(gown, spec, skirtOf(gown, spec, drafts));
+  const bench = benchOf(gown, skirtOf(gown, drafts));
   const waist = waistFacts(bench);
   const closure = closureFacts(bench);
   const hems = hemFacts(bench);
@@ -104,7 +102,7 @@ function workroomParts(
   const petticoat = petticoatFacts(bench, drafts.gown);
   const bustle = bustleFacts(bench);
   const priced = pricing(bench, { layers, bought, edging: edging.facts, strips });
-  const dates = calendarOf(spec);
+  const dates = calendarOf(gown);
   const facts: WorkroomParts = {
     skirt: bench.skirt,
     waist: waist.facts,
@@ -122,17 +120,17 @@ function workroomParts(
   return { bench, facts, findings: found.flatMap((part) => part.findings) };
 }
 
-function calendarOf(spec: Spec): Found<readonly CalendarEntry[] | undefined> {
-  const event = spec.dates?.event;
-  const before = spec.dates?.before ?? {};
+function calendarOf({ dates }: Gown): Found<readonly CalendarEntry[] | undefined> {
+  if (dates === undefined) return { facts: undefined, findings: [] };
+  const { event, before = {} } = dates;
   const known = Object.keys(USUAL_DAYS_BEFORE).join(', ');
   const findings: Diagnostic[] = Object.keys(before)
     .filter((name) => !isMilestone(name))
-    .map((name) => problems.unknownMilestone(placeOf(spec, 'dates', 'before', name), name, known));
+    .map((name) => problems.unknownMilestone(dates.place('before', name), name, known));
   if (event === undefined) return { facts: undefined, findings };
   const entries = calendar(event, before);
   const clashes = clashesIn(entries).map(({ earlier, later }) =>
-    problems.calendarClash(placeOf(spec, 'dates', 'before'), earlier, later),
+    problems.calendarClash(dates.place('before'), earlier, later),
   );
   return { facts: entries, findings: [...findings, ...clashes] };
 }

@@ -1,5 +1,5 @@
+import type { Gown } from '../gown/gown.ts';
 import type { Layer } from '../gown/layer.ts';
-import type { Spec } from '../gown-file/spec.ts';
 import type { BoughtCloth } from '../lay/plan/lay-facts.ts';
 import type { EdgingFacts } from '../making/edging/edging-facts.ts';
 import type { StripFacts } from '../making/supplies/strip-facts.ts';
@@ -13,13 +13,19 @@ export interface PricedMaterials {
   readonly withoutLength: readonly string[];
 }
 
+/** What the gown is made of beside its notions. */
+export interface Bought {
+  /** Every layer that has pieces. */
+  readonly layers: readonly Layer[];
+  readonly bought: readonly BoughtCloth[];
+  readonly edging: EdgingFacts | undefined;
+  readonly strips: readonly StripFacts[];
+}
+
 /** Cloths at the length that their lays say to buy, each cloth once; then edging, strips and the spec's notions. */
 export function pricedMaterials(
-  spec: Spec,
-  layers: readonly Layer[],
-  bought: readonly BoughtCloth[],
-  edging: EdgingFacts | undefined,
-  strips: readonly StripFacts[],
+  gown: Pick<Gown, 'edging' | 'notions'>,
+  { layers, bought, edging, strips }: Bought,
 ): PricedMaterials {
   const priced: Priced[] = [];
   const withoutPrice: string[] = [];
@@ -28,17 +34,15 @@ export function pricedMaterials(
     if (price === undefined) withoutPrice.push(rest.name);
     else priced.push({ ...rest, price });
   };
-  for (const cloth of new Set(layers.map((layer) => layer.cloth.name))) {
-    const { price, pricedPer } = spec.cloths[cloth] ?? {};
-    const lengths = bought.filter((one) => one.cloth === cloth);
-    if (lengths.length === 0) withoutLength.push(cloth);
-    else {
-      const length = lengths.reduce((sum, one) => sum + one.buy, 0);
-      add(price, { kind: 'cloth', name: cloth, length, ...(pricedPer === undefined ? {} : { pricedPer }) });
-    }
+  const cloths = new Map(layers.map(({ cloth }) => [cloth.name, cloth]));
+  for (const { name, price, pricedPer } of cloths.values()) {
+    const lengths = bought.filter((one) => one.cloth === name);
+    if (lengths.length === 0) withoutLength.push(name);
+    else
+      add(price, { kind: 'cloth', name, length: lengths.reduce((sum, { buy }) => sum + buy, 0), pricedPer });
   }
   if (edging !== undefined && edging.from === 'bought-in') {
-    const { price, pricedPer, soldBy } = spec.edging!;
+    const { price, pricedPer, soldBy } = gown.edging!;
     const length = soldBy === undefined ? edging.buy : Math.ceil(edging.buy / soldBy - 1e-9) * soldBy;
     add(price, {
       kind: 'edging',
@@ -57,7 +61,7 @@ export function pricedMaterials(
       ...per,
     });
   }
-  for (const { name, count, length, price, pricedPer } of spec.notions ?? []) {
+  for (const { name, count, length, price, pricedPer } of gown.notions) {
     const quantity = length === undefined ? { count: count ?? 1 } : { length };
     add(price, { kind: 'notion', name, ...quantity, ...(pricedPer === undefined ? {} : { pricedPer }) });
   }

@@ -35,7 +35,7 @@ export async function paperFiles(
   diagnostics: readonly Diagnostic[],
   options: PaperOptions,
 ): Promise<PaperFiles> {
-  const tables = chalkTables(gown.cut.pieces, gown.spec.units, options.every);
+  const tables = chalkTables(gown.cut.pieces, gown.gown.units, options.every);
   const input = paperInput(gown, workroom, lays, diagnostics, options, tables);
   const job = await written(input, 'job sheet', jobSheet(input), options);
   const client = await written(input, 'for the client', clientPages(input), options);
@@ -63,7 +63,7 @@ export function clientFile(
 }
 
 function paperInput(
-  { gown, spec, measures, cut, drafts }: DraftedGown,
+  { gown, measures, cut, drafts }: DraftedGown,
   workroom: Workroom,
   lays: readonly LayFigure[],
   diagnostics: readonly Diagnostic[],
@@ -71,8 +71,7 @@ function paperInput(
   tables: readonly ChalkTable[] = [],
 ): PaperInput {
   return {
-    spec,
-    content: gown.content,
+    gown,
     measures,
     cutPieces: cut.pieces,
     workroom,
@@ -80,20 +79,20 @@ function paperInput(
     chalk: sharedTables(tables),
     lays,
     diagnostics,
-    words: english(spec.units),
+    words: english(gown.units),
     paper,
   };
 }
 
 function written(
-  { spec, content }: PaperInput,
+  { gown }: PaperInput,
   title: string,
   { pages, bookmarks }: FlowedPages,
   { font }: PaperOptions,
 ): Promise<PdfFile> {
   return writePdf(pages, {
-    title: `${spec.gown}: ${title}`,
-    subject: `spec format ${spec.format}, content ${content}`,
+    title: `${gown.name}: ${title}`,
+    subject: `spec format ${gown.format}, content ${gown.content}`,
     bookmarks,
     ...(font === undefined ? {} : { font }),
   });

@@ -23,8 +23,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   chalk: BEFORE_LAYS,
   dates: [],
   estimate: [],
-  making: ['gown-file', 'money', 'dates', 'words', ...BEFORE_PAPERS],
-  money: ['gown-file', 'making', 'words', ...BEFORE_PAPERS],
+  making: ['money', 'dates', 'words', ...BEFORE_PAPERS],
+  money: ['making', 'words', ...BEFORE_PAPERS],
   words: ['making', 'money', 'dates', ...BEFORE_PAPERS],
   compare: ['gown-file', 'making', 'money', 'words', ...BEFORE_PAPERS],
   print: ['geometry', 'diagnostics'],
@@ -67,6 +67,14 @@ describe('each folder imports only what comes before it', () => {
       expect(wrong).toEqual([]);
     },
   );
+
+  it("past the gown only `compare`, and what reads a file, know the file's form", () => {
+    const readers = files.filter(({ text }) =>
+      imports(text).some(({ from }) => from.includes('/gown-file/')),
+    );
+    const folders = new Set(readers.map(({ folder }) => folder));
+    expect([...folders].sort()).toEqual(['cli', 'compare', 'gown', 'pipeline.ts']);
+  });
 
   it('nothing imports the command line', () => {
     const wrong = stages.filter(({ text }) => imports(text).some(({ from }) => /(^|\/)cli\//.test(from)));

@@ -5,11 +5,11 @@ import type { PaperInput } from './paper-input.ts';
 
 /** Stations, gores, and how the train stands. */
 export function measureBlocks(input: PaperInput): Block[] {
-  const { words, workroom, silhouette, spec, paper } = input;
+  const { words, workroom, silhouette, gown, paper } = input;
   const { jobSheet: text } = words;
   const { skirt } = workroom;
   const train =
-    spec.train === undefined
+    gown.train === undefined
       ? undefined
       : sideAndAbove(silhouette, { ...words.views, number: words.number }, paper.width - 30, 75);
   return [
@@ -18,7 +18,7 @@ export function measureBlocks(input: PaperInput): Block[] {
     goreTable(input),
     {
       kind: 'paragraph',
-      text: `${text.waistLine(words.length(skirt.waist), words.length(spec.bodice.waistSeam))} ${text.hemLine(words.length(skirt.hem))}`,
+      text: `${text.waistLine(words.length(skirt.waist), words.length(gown.waistSeam))} ${text.hemLine(words.length(skirt.hem))}`,
     },
     ...(train === undefined ? [] : [{ kind: 'figure', drawing: train, caption: text.trainFigure } as const]),
     ...footprintBlock(input),
