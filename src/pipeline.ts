@@ -30,7 +30,6 @@ import type { ReadBase } from './gown-file/based-on.ts';
 import { readSpec } from './gown-file/read-spec.ts';
 import type { Spec } from './gown-file/spec.ts';
 import type { LaysPlanned } from './lay/plan/plan-lays.ts';
-import { type Workroom, workroom, workroomFindings } from './making/workroom.ts';
 import type { PaperOptions } from './publish/paper-files.ts';
 import type { PatternOptions, PatternReport } from './publish/pattern-files.ts';
 import { fittingReport } from './report/fitting-report.ts';
@@ -39,6 +38,7 @@ import { partReport } from './report/part-report.ts';
 import { measureGown } from './truing/measure-gown.ts';
 import { trueOverPetticoat } from './truing/over-petticoat.ts';
 import { trueGown } from './truing/true-gown.ts';
+import { type Workroom, workroom, workroomFindings } from './workroom/workroom.ts';
 
 export type { DraftedGown } from './drafted-gown.ts';
 

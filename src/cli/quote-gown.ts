@@ -1,11 +1,11 @@
 import { resolve } from 'node:path';
 import { sortDiagnostics } from '../diagnostics/place.ts';
-import { workroom } from '../making/workroom.ts';
 import { quoteReport } from '../money/quote-report.ts';
-import { quoteText } from '../money/quote-text.ts';
+import { quoteText } from '../print/papers/quote-text.ts';
 import { clientFile } from '../publish/paper-files.ts';
 import { deskPaperOf } from '../publish/pattern-files.ts';
 import { english } from '../words/english.ts';
+import { workroom } from '../workroom/workroom.ts';
 import { askedPaper } from './asked-paper.ts';
 import { ExitStatus } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';

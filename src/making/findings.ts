@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Gown } from '../gown/gown.ts';
-import { lengthText } from '../words/length-text.ts';
 import type { Skirt } from './skirt.ts';
 
 /** What every part of the workroom starts from. */
@@ -12,7 +12,7 @@ export interface Bench {
 }
 
 export function benchOf(gown: Gown, skirt: Skirt): Bench {
-  return { gown, skirt, say: (mm) => lengthText(mm, gown.units) };
+  return { gown, skirt, say: (mm) => tapeText(mm, gown.units) };
 }
 
 /** A part of the workroom's figures, and what was found on the way. */

@@ -2,12 +2,12 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { EdgingFacts } from '../making/edging/edging-facts.ts';
 import type { Bench, Found } from '../making/findings.ts';
 import * as problems from '../making/problems.ts';
-import { type MakingRecord, recordOf } from '../making/record.ts';
 import type { Skirt } from '../making/skirt.ts';
 import { decimalText } from './fraction.ts';
 import { type HoursInAll, hoursByTask } from './labour-hours.ts';
 import { type Bought, type PricedMaterials, pricedMaterials } from './priced-materials.ts';
 import { type Quote, quoteOf } from './quote.ts';
+import { type MakingRecord, recordOf } from './record.ts';
 
 /** What the gown costs, as far as the spec's prices and hours go. */
 export interface Pricing {

@@ -10,10 +10,10 @@ import { endOf } from '../geometry/evaluate.ts';
 import { reversedRun } from '../geometry/split.ts';
 import { reflected, translated } from '../geometry/transform.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
-import { workroom } from '../making/workroom.ts';
 import { type Overlay, overlayDrawing } from '../print/pattern/overlay-drawing.ts';
 import { writeSvg } from '../print/svg/write-svg.ts';
 import { layCost } from '../report/lay-report.ts';
+import { workroom } from '../workroom/workroom.ts';
 import { paperOf } from './pattern-files.ts';
 import { sheetsSince } from './sheets-since.ts';
 

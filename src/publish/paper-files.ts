@@ -5,15 +5,16 @@ import { sharedTables } from '../chalk/shared-tables.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { silhouetteOf } from '../making/train/silhouette.ts';
-import type { Workroom } from '../making/workroom.ts';
 import type { FlowedPages } from '../print/page/page-flow.ts';
 import { chalkPages } from '../print/papers/chalk-pages.ts';
 import { clientPages } from '../print/papers/client-pages.ts';
 import { jobSheet } from '../print/papers/job-sheet.ts';
 import type { LayFigure, PaperInput } from '../print/papers/paper-input.ts';
-import { type PdfFile, writePdf } from '../print/pdf/write-pdf.ts';
+import type { PdfFile } from '../print/pdf/pdf-file.ts';
+import { writePdf } from '../print/pdf/write-pdf.ts';
 import type { Paper } from '../sheets/paper.ts';
 import { english } from '../words/english.ts';
+import type { Workroom } from '../workroom/workroom.ts';
 
 export interface PaperOptions {
   readonly paper: Paper;

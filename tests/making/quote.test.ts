@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { amountText } from '../../src/money/money.ts';
 import { quoteReport } from '../../src/money/quote-report.ts';
-import { notInPrice, quoteText } from '../../src/money/quote-text.ts';
+import { notInPrice, quoteText } from '../../src/print/papers/quote-text.ts';
 import { english } from '../../src/words/english.ts';
 import { example, made, skirt } from './made.ts';
 

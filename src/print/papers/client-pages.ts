@@ -5,6 +5,7 @@ import { frontAndBack } from './gown-drawing.ts';
 import { drawingCaption } from './job-sheet.ts';
 import { pageEdges } from './page-edges.ts';
 import type { PaperInput } from './paper-input.ts';
+import { notInPrice } from './quote-text.ts';
 
 /** The client's pages: the drawing to approve, the quote where there are prices, the card, what a wearer must know. */
 export function clientPages(input: PaperInput): FlowedPages {
@@ -63,16 +64,12 @@ function decidingRows({ words, workroom, gown }: PaperInput): string[][] {
 
 /** What the client pays and when: never what the maker pays, nor what she adds. */
 function quoteBlocks({ words, workroom, gown }: PaperInput): Block[] {
-  const { quote, materials, workCharged } = workroom.pricing;
+  const { quote } = workroom.pricing;
   if (quote === undefined) return [];
   const { client: text } = words;
   const { fittingsIncluded: fittings, expires } = gown.labour ?? {};
   const untaxed = quote.tax.minor === 0n;
-  const uncounted = [
-    ...materials.withoutPrice,
-    ...materials.withoutLength,
-    ...(workCharged ? [] : [words.costing.tasks.making!]),
-  ];
+  const uncounted = notInPrice(workroom.pricing, words);
   const price = [
     ...(untaxed
       ? []

@@ -3,9 +3,9 @@ import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { CutPiece } from '../../draft/piece.ts';
 import type { Gown } from '../../gown/gown.ts';
 import type { Silhouette } from '../../making/train/silhouette.ts';
-import type { Workroom } from '../../making/workroom.ts';
 import type { GownMeasures } from '../../truing/measure-gown.ts';
 import type { Words } from '../../words/english.ts';
+import type { Workroom } from '../../workroom/workroom.ts';
 import type { Drawing } from '../drawing.ts';
 
 /** A layer's lay as it is shown in the job sheet. */

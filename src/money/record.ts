@@ -1,24 +1,33 @@
 import type { Gown } from '../gown/gown.ts';
 import type { BoughtCloth } from '../lay/plan/lay-facts.ts';
-import { type Fraction, fractionOfText } from '../money/fraction.ts';
-import type { HoursInAll } from '../money/labour-hours.ts';
-import { type Amount, less, moneyOfText } from '../money/money.ts';
-import { type Priced, type Quote, quoteOf } from '../money/quote.ts';
+import { type Fraction, fractionOfText, minus } from './fraction.ts';
+import type { HoursInAll } from './labour-hours.ts';
+import { type Amount, less, moneyOfText } from './money.ts';
+import { type Priced, type Quote, quoteOf } from './quote.ts';
 
 /** What was planned against what it came to, where the maker keeps it. */
 export interface MakingRecord {
-  readonly hours: { readonly planned: Fraction | undefined; readonly actual: Fraction | undefined };
+  readonly hours: Against<Fraction>;
   readonly cloths: readonly {
     readonly cloth: string;
     readonly bought: number | undefined;
     readonly used: number;
   }[];
-  readonly spent: { readonly planned: Amount | undefined; readonly actual: Amount | undefined };
+  readonly spent: Against<Amount>;
   /** The quote again with the hours and the money that it came to. */
   readonly revised: Quote | undefined;
   readonly paid: Amount | undefined;
   /** The price agreed less what was paid. */
   readonly balance: Amount | undefined;
+  /** The revised price less what was paid. */
+  readonly balanceRevised: Amount | undefined;
+}
+
+export interface Against<T> {
+  readonly planned: T | undefined;
+  readonly actual: T | undefined;
+  /** Actual less planned, where both are known. */
+  readonly more: T | undefined;
 }
 
 /** What the quote was made from. */
@@ -40,17 +49,29 @@ export function recordOf(gown: Gown, planned: Planned): MakingRecord | undefined
   const money = (text: string | undefined): Amount | undefined =>
     text === undefined ? undefined : moneyOfText(text, gown.currency);
   const paidSoFar = money(paid);
+  const worked = actual?.hours === undefined ? undefined : fractionOfText(actual.hours);
+  const revised = quote === undefined ? undefined : revisedQuote(gown, planned);
   return {
-    hours: {
-      planned: hours?.inAll,
-      actual: actual?.hours === undefined ? undefined : fractionOfText(actual.hours),
-    },
+    hours: against(worked, hours?.inAll, minus),
     cloths,
-    spent: { planned: quote?.materials, actual: money(actual?.spent) },
-    revised: quote === undefined ? undefined : revisedQuote(gown, planned),
+    spent: against(money(actual?.spent), quote?.materials, less),
+    revised,
     paid: paidSoFar,
-    balance: quote === undefined || paidSoFar === undefined ? undefined : less(quote.total, paidSoFar),
+    balance: ofBoth(quote?.total, paidSoFar, less),
+    balanceRevised: ofBoth(revised?.total, paidSoFar, less),
   };
+}
+
+function against<T>(
+  actual: T | undefined,
+  planned: T | undefined,
+  difference: (a: T, b: T) => T,
+): Against<T> {
+  return { planned, actual, more: ofBoth(actual, planned, difference) };
+}
+
+function ofBoth<T>(a: T | undefined, b: T | undefined, difference: (a: T, b: T) => T): T | undefined {
+  return a === undefined || b === undefined ? undefined : difference(a, b);
 }
 
 function boughtOf(cloth: string, bought: readonly BoughtCloth[]): number | undefined {

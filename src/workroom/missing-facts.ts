@@ -1,12 +1,12 @@
 import type { Gown } from '../gown/gown.ts';
+import type { BustleFacts } from '../making/bustle/bustle-facts.ts';
+import type { ClosureFacts } from '../making/closure/closure-facts.ts';
+import type { EdgingFacts } from '../making/edging/edging-facts.ts';
+import type { Bench } from '../making/findings.ts';
+import type { PetticoatFacts } from '../making/petticoat/petticoat-facts.ts';
+import type { WeightFacts } from '../making/supplies/weight-facts.ts';
+import type { WaistFacts } from '../making/waist/waist-facts.ts';
 import type { Pricing } from '../money/pricing.ts';
-import type { BustleFacts } from './bustle/bustle-facts.ts';
-import type { ClosureFacts } from './closure/closure-facts.ts';
-import type { EdgingFacts } from './edging/edging-facts.ts';
-import type { Bench } from './findings.ts';
-import type { PetticoatFacts } from './petticoat/petticoat-facts.ts';
-import type { WeightFacts } from './supplies/weight-facts.ts';
-import type { WaistFacts } from './waist/waist-facts.ts';
 
 /** Something that the spec does not say, so that a paper is without it or takes something else. */
 export interface MissingFact {

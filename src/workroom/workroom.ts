@@ -11,29 +11,32 @@ import type { CutPiece } from '../draft/piece.ts';
 import type { Gown } from '../gown/gown.ts';
 import type { Layer } from '../gown/layer.ts';
 import type { BoughtCloth } from '../lay/plan/lay-facts.ts';
+import { type BustleFacts, bustleFacts } from '../making/bustle/bustle-facts.ts';
+import { type ClosureFacts, closureFacts } from '../making/closure/closure-facts.ts';
+import { type EdgingFacts, edgingFacts } from '../making/edging/edging-facts.ts';
+import { type Bench, benchOf, type Found } from '../making/findings.ts';
+import { type HemFacts, hemFacts } from '../making/hem/hem-facts.ts';
+import { orderOfMaking } from '../making/order/order-of-making.ts';
+import type { Step } from '../making/order/step.ts';
+import { type PetticoatFacts, petticoatFacts } from '../making/petticoat/petticoat-facts.ts';
+import * as problems from '../making/problems.ts';
+import { type Skirt, skirtOf } from '../making/skirt.ts';
+import { type Notion, notionsFor } from '../making/supplies/notions.ts';
+import { type StripFacts, stripFacts } from '../making/supplies/strip-facts.ts';
+import { threadRatio, USUAL_STITCH } from '../making/supplies/thread.ts';
+import { type LayerThread, threadFacts } from '../making/supplies/thread-facts.ts';
+import { type WeightFacts, weightFacts } from '../making/supplies/weight-facts.ts';
+import { type TrainFootprint, trainFootprint } from '../making/train/train-footprint.ts';
+import { type WaistFacts, waistFacts } from '../making/waist/waist-facts.ts';
 import { type Pricing, pricing } from '../money/pricing.ts';
-import { type BustleFacts, bustleFacts } from './bustle/bustle-facts.ts';
-import { type ClosureFacts, closureFacts } from './closure/closure-facts.ts';
-import { type EdgingFacts, edgingFacts } from './edging/edging-facts.ts';
-import { type Bench, benchOf, type Found } from './findings.ts';
-import { type HemFacts, hemFacts } from './hem/hem-facts.ts';
 import { type MissingFact, missingFacts } from './missing-facts.ts';
-import { orderOfMaking } from './order/order-of-making.ts';
-import type { Step } from './order/step.ts';
-import { type PetticoatFacts, petticoatFacts } from './petticoat/petticoat-facts.ts';
-import * as problems from './problems.ts';
-import { type Skirt, skirtOf } from './skirt.ts';
-import { type Notion, notionsFor } from './supplies/notions.ts';
-import { type StripFacts, stripFacts } from './supplies/strip-facts.ts';
-import { type LayerThread, threadFacts } from './supplies/thread-facts.ts';
-import { type WeightFacts, weightFacts } from './supplies/weight-facts.ts';
-import { type TrainFootprint, trainFootprint } from './train/train-footprint.ts';
-import { type WaistFacts, waistFacts } from './waist/waist-facts.ts';
 
 /** Every figure that the papers print: worked out here, drawn elsewhere. */
 export interface Workroom extends WorkroomParts {
   readonly weight: WeightFacts;
   readonly thread: readonly LayerThread[];
+  /** Thread drawn per length sewn at the usual stitch. */
+  readonly threadRatio: number;
   readonly notions: readonly Notion[];
   readonly order: readonly Step[];
   readonly missing: readonly MissingFact[];
@@ -73,6 +76,7 @@ export function workroom(gown: WorkroomInput, bought: readonly BoughtCloth[]): F
     ...parts,
     weight,
     thread,
+    threadRatio: threadRatio(USUAL_STITCH),
     notions: notionsFor(bench, { ...parts, thread }),
     order: order.facts,
     missing: missingFacts(bench, { ...parts, weight }),

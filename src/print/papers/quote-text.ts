@@ -1,6 +1,6 @@
-import type { Gown } from '../gown/gown.ts';
-import type { Words } from '../words/english.ts';
-import type { Pricing } from './pricing.ts';
+import type { Gown } from '../../gown/gown.ts';
+import type { Pricing } from '../../money/pricing.ts';
+import type { Words } from '../../words/english.ts';
 
 /** The client's price as lines of text for a terminal: what it covers, what falls due when, what counts as a change. */
 export function quoteText(gown: Gown, pricing: Pricing, words: Words): string {
