@@ -1,10 +1,12 @@
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { BUST_GIRTHS, bodySize } from '../estimate/body-sizes.ts';
 import { QUICK, SLOW, USUAL_WIDTHS, type UsualWork } from '../estimate/usual-work.ts';
 import type { Cloth } from '../gown/cloth.ts';
 import type { Gown } from '../gown/gown.ts';
 import { inOtherCloths } from '../gown/other-cloths.ts';
+import type { Labour } from '../gown/sections.ts';
 import { readSpec } from '../gown-file/read-spec.ts';
 import type { Spec } from '../gown-file/spec.ts';
 import { type SupposedMeasures, unusedMeasures, withMeasures } from '../gown-file/with-measures.ts';
@@ -14,7 +16,6 @@ import { amountText } from '../money/money.ts';
 import { draftSpec, draftWhole } from '../pipeline.ts';
 import { paperOf, sheetPlan } from '../publish/pattern-files.ts';
 import { ENGLISH_ESTIMATE as words } from '../words/english-estimate.ts';
-import { lengthText } from '../words/length-text.ts';
 import { workroom } from '../workroom/workroom.ts';
 import { askedLength } from './asked-length.ts';
 import { askedPaper } from './asked-paper.ts';
@@ -109,7 +110,12 @@ function figuresOf(
   rate: string | undefined,
 ): { hours: string; total: string | undefined } {
   const { gown } = drafted;
-  const labour = { ...NO_EXTRAS, ...work, ...(rate !== undefined && { rate }), place: gown.place };
+  const labour: Labour = {
+    ...NO_EXTRAS,
+    ...work,
+    ...(rate !== undefined && { rate }),
+    place: (...path) => gown.place('labour', ...path),
+  };
   const { pricing } = workroom({ ...drafted, gown: { ...gown, labour } }, lays).facts;
   return {
     hours: decimalText(pricing.hours!.inAll, 0),
@@ -142,7 +148,7 @@ function supposedMeasures(flags: EstimateFlags, spec: Spec): SupposedMeasures {
       const measure = MEASURES[name.trim()];
       if (measure === undefined || value === undefined)
         throw new WrongCommandLine(
-          `--set: "${plainText(text)}" is no measure. Write one of ${Object.keys(MEASURES).join(', ')} and its length, such as waist=74.`,
+          `--set: "${safeText(text)}" is no measure. Write one of ${Object.keys(MEASURES).join(', ')} and its length, such as waist=74.`,
         );
       return [measure, askedLength('--set', value, spec.units)];
     }),
@@ -160,7 +166,7 @@ function sizeOf(text: string): SupposedMeasures {
   const size = bodySize(Number(text));
   if (size === undefined)
     throw new WrongCommandLine(
-      `--size: "${plainText(text)}" is no size of EN 13402-3. Give a bust girth in cm: ${BUST_GIRTHS.join(', ')}.`,
+      `--size: "${safeText(text)}" is no size of EN 13402-3. Give a bust girth in cm: ${BUST_GIRTHS.join(', ')}.`,
     );
   return { waist: size.waist, hip: size.hip };
 }
@@ -175,7 +181,7 @@ function pricedAt(flags: EstimateFlags, drafted: DraftedGown): DraftedGown {
       const [cloth = '', price = ''] = text.split('=');
       if (!names.includes(cloth) || !DECIMAL.test(price))
         throw new WrongCommandLine(
-          `--price: "${plainText(text)}" is no cloth and price. Write such as shell=24.50; the cloths are ${names.join(', ')}.`,
+          `--price: "${safeText(text)}" is no cloth and price. Write such as shell=24.50; the cloths are ${names.join(', ')}.`,
         );
       return [cloth, price];
     }),
@@ -193,7 +199,7 @@ function pricedAt(flags: EstimateFlags, drafted: DraftedGown): DraftedGown {
 
 function checkRate({ rate }: EstimateFlags): void {
   if (rate !== undefined && !DECIMAL.test(rate))
-    throw new WrongCommandLine(`--rate: "${plainText(rate)}" is no amount. Write such as 23 or 23.50.`);
+    throw new WrongCommandLine(`--rate: "${safeText(rate)}" is no amount. Write such as 23 or 23.50.`);
 }
 
 function missingPrices({ rate, price = [] }: EstimateFlags, { cloths: all }: Pick<Gown, 'cloths'>): string[] {
@@ -210,7 +216,7 @@ function textOf(
   { cloth, sheets, hours, price }: Estimate,
   { flags, measures, gown }: { flags: EstimateFlags; measures: SupposedMeasures; gown: Gown },
 ): string {
-  const say = (mm: number) => lengthText(mm, gown.units);
+  const say = (mm: number) => tapeText(mm, gown.units);
   const metres = (mm: number | null) =>
     mm === null
       ? words.cannot

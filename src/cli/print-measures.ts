@@ -1,5 +1,5 @@
 import { resolve } from 'node:path';
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import { gownOfSpec } from '../gown/gown-of-spec.ts';
 import { stationsOnce } from '../gown/lines.ts';
 import { readSpec } from '../gown-file/read-spec.ts';
@@ -50,7 +50,7 @@ export async function printMeasures(
     font: fontBytes,
   });
   writeNewFile(resolve(machine.folder, flags.out), pdf.bytes, flags.out);
-  machine.out(`${plainText(flags.out)}\n`);
+  machine.out(`${safeText(flags.out)}\n`);
   return ExitStatus.done;
 }
 

@@ -1,5 +1,6 @@
 import type { Gown } from '../gown/gown.ts';
 import type { Layer } from '../gown/layer.ts';
+import type { Trim } from '../gown/sections.ts';
 import type { BoughtCloth } from '../lay/plan/lay-facts.ts';
 import type { EdgingFacts } from '../making/edging/edging-facts.ts';
 import type { StripFacts } from '../making/supplies/strip-facts.ts';
@@ -30,40 +31,29 @@ export function pricedMaterials(
   const priced: Priced[] = [];
   const withoutPrice: string[] = [];
   const withoutLength: string[] = [];
-  const add = (price: string | undefined, rest: Omit<Priced, 'price'>): void => {
+  const add = (
+    { price, pricedPer }: Pick<Trim, 'price' | 'pricedPer'>,
+    rest: Omit<Priced, 'price'>,
+  ): void => {
     if (price === undefined) withoutPrice.push(rest.name);
-    else priced.push({ ...rest, price });
+    else priced.push({ ...rest, price, ...(pricedPer === undefined ? {} : { pricedPer }) });
   };
-  const cloths = new Map(layers.map(({ cloth }) => [cloth.name, cloth]));
-  for (const { name, price, pricedPer } of cloths.values()) {
+  for (const cloth of new Map(layers.map((layer) => [layer.cloth.name, layer.cloth])).values()) {
+    const { name } = cloth;
     const lengths = bought.filter((one) => one.cloth === name);
     if (lengths.length === 0) withoutLength.push(name);
-    else
-      add(price, { kind: 'cloth', name, length: lengths.reduce((sum, { buy }) => sum + buy, 0), pricedPer });
+    else add(cloth, { kind: 'cloth', name, length: lengths.reduce((sum, { buy }) => sum + buy, 0) });
   }
   if (edging !== undefined && edging.from === 'bought-in') {
-    const { price, pricedPer, soldBy } = gown.edging!;
+    const { soldBy } = gown.edging!;
     const length = soldBy === undefined ? edging.buy : Math.ceil(edging.buy / soldBy - 1e-9) * soldBy;
-    add(price, {
-      kind: 'edging',
-      name: edging.name,
-      length,
-      ...(pricedPer === undefined ? {} : { pricedPer }),
-    });
+    add(gown.edging!, { kind: 'edging', name: edging.name, length });
   }
-  for (const { kind, layer, along, buy, trim } of strips) {
-    const per = trim.pricedPer === undefined ? {} : { pricedPer: trim.pricedPer };
-    add(trim.price, {
-      kind: 'strip',
-      name: `${kind} ${along}`,
-      strip: { kind, layer, along },
-      length: buy,
-      ...per,
-    });
-  }
-  for (const { name, count, length, price, pricedPer } of gown.notions) {
-    const quantity = length === undefined ? { count: count ?? 1 } : { length };
-    add(price, { kind: 'notion', name, ...quantity, ...(pricedPer === undefined ? {} : { pricedPer }) });
+  for (const { kind, layer, along, buy, trim } of strips)
+    add(trim, { kind: 'strip', name: `${kind} ${along}`, strip: { kind, layer, along }, length: buy });
+  for (const notion of gown.notions) {
+    const { name, count = 1, length } = notion;
+    add(notion, { kind: 'notion', name, ...(length === undefined ? { count } : { length }) });
   }
   return { priced, withoutPrice, withoutLength };
 }

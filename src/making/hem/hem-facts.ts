@@ -69,6 +69,9 @@ function partnerOf(layers: readonly Layer[], own: Layer): string | undefined {
   return partner?.name;
 }
 
+/** What the outer of two hems bagged together is rolled inside by, mm: 2 to 3 (common practice). */
+const ROLLED = 2.5;
+
 function baggedFindings(bench: Bench, facts: readonly HemFacts[]): Diagnostic[] {
   const { gown, say } = bench;
   const bagged = gown.layers.filter((layer) => layer.hem === 'bagged');
@@ -78,12 +81,12 @@ function baggedFindings(bench: Bench, facts: readonly HemFacts[]): Diagnostic[] 
   const first = bagged[0];
   if (bagged.length < 2 || first === undefined) return findings;
   const place = first.place('hem');
-  const names = bagged.map((layer) => layer.name).join(' and ');
+  const names = bagged.map((layer) => layer.name);
   if (!bagged.some((layer) => layer.gap !== undefined))
     findings.push(problems.baggedWithoutGap(place, names));
   const shorter = bagged.map(({ shape }) => shape.shorter);
   const difference = Math.max(...shorter) - Math.min(...shorter);
-  if (difference > 0) findings.push(problems.baggedNotEqual(place, names, say(difference)));
+  if (difference > 0) findings.push(problems.baggedNotEqual(place, names, say(difference), say(ROLLED)));
   return [...findings, ...gapFindings(bench)];
 }
 

@@ -48,7 +48,7 @@ export function waistFacts({ gown, skirt, say }: Bench): Found<WaistFacts> {
   for (const { place, group } of groupsNamed(gown)) {
     const between = layerBetween(names, group);
     if (between !== undefined) {
-      findings.push(problems.layersNotNeighbours(place, group.join(' and '), between));
+      findings.push(problems.layersNotNeighbours(place, group, between));
     }
   }
   const groups = groupsAtWaist(names, sewnAsOne?.waist).map((layers) => ({
