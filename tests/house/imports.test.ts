@@ -122,6 +122,16 @@ describe('the machine is touched in one place', () => {
   });
 });
 
+it('what a maker installs with the tool is what the tool uses', () => {
+  const { dependencies } = JSON.parse(readFileSync(join(SOURCE, '../package.json'), 'utf8')) as {
+    dependencies: Record<string, string>;
+  };
+  const unused = Object.keys(dependencies).filter(
+    (name) => !files.some(({ text }) => text.includes(`'${name}`)),
+  );
+  expect(unused).toEqual([]);
+});
+
 describe('names and sizes', () => {
   it('no drawer for odds and ends', () => {
     const drawers = files.filter(({ path }) =>
