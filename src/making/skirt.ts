@@ -1,8 +1,8 @@
+import { allRound, edgeAllRound } from '../draft/all-round.ts';
 import { draftGown, type GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import { hemRound } from '../draft/flounces.ts';
 import { hasGodet } from '../draft/godets.ts';
-import { lengthOfRun } from '../geometry/length.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
 import { goresAt, halves, stationsOnce } from '../gown/lines.ts';
@@ -74,7 +74,7 @@ export function skirtOf(gown: Gown, { gown: draft, layers }: LayerDrafts): Skirt
   const stations = stationsOf(gown, draft);
   return {
     waist: waistAllRound(draft, every),
-    hem: edgeAllRound(draft, 'hem', every),
+    hem: edgeAllRound(draft, 'hem'),
     flare: flareAllRound(draft, every),
     stations,
     offFloor: gown.measuring.offFloor ?? heightOffFloor(stations[0]!),
@@ -178,28 +178,16 @@ function seamsOf(draft: GownDraft, layer: Layer, layers: readonly Layer[]): Laye
   });
 }
 
-type Chosen = (gore: { readonly name: string }) => boolean;
-
 /** As sewn: cloth that is gathered or pleated to the edge counts by the edge. */
-function waistAllRound(draft: GownDraft, chosen: Chosen): number {
+function waistAllRound(draft: GownDraft, chosen: (gore: { readonly name: string }) => boolean): number {
   return allRound(draft, chosen, (i) => draft.gown.gores[i]!.top);
 }
 
-function edgeAllRound(draft: GownDraft, edge: string, chosen: Chosen): number {
-  const curves = (i: number) => draft.pieces[i]!.edges.find((own) => own.name === edge)!.curves;
-  return allRound(draft, chosen, (i) => lengthOfRun(curves(i)));
-}
-
-function flareAllRound(draft: GownDraft, chosen: Chosen): number {
+function flareAllRound(draft: GownDraft, chosen: (gore: { readonly name: string }) => boolean): number {
   const depthAt = (station: number): number => draft.gown.stations[station]!.drop + draft.lengths[station]!;
   return allRound(
     draft,
     chosen,
     (i) => draft.frames[i]!.downAt(depthAt(i + 1), 1) - draft.frames[i]!.downAt(depthAt(i), 0),
   );
-}
-
-function allRound(draft: GownDraft, chosen: Chosen, measure: (gore: number) => number): number {
-  const { gores } = draft.gown;
-  return halves(draft.gown) * gores.reduce((sum, gore, i) => (chosen(gore) ? sum + measure(i) : sum), 0);
 }

@@ -13,7 +13,7 @@ const BEFORE_PAPERS = ['lay', 'truing', 'fittings', ...BEFORE_LAYS];
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   geometry: [],
   diagnostics: [],
-  'gown-file': ['diagnostics', 'geometry'],
+  'gown-file': ['dates', 'diagnostics', 'geometry'],
   gown: ['gown-file', 'diagnostics', 'geometry'],
   draft: BEFORE_DRAFT,
   fittings: ['draft', ...BEFORE_DRAFT],
