@@ -23,6 +23,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   chalk: BEFORE_LAYS,
   dates: [],
   estimate: [],
+  hanging: ['making', ...BEFORE_PAPERS],
   making: BEFORE_PAPERS,
   money: ['making', ...BEFORE_PAPERS],
   workroom: ['making', 'money', 'dates', ...BEFORE_PAPERS],
@@ -31,7 +32,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   print: ['geometry', 'diagnostics'],
   sheets: ['geometry', 'diagnostics'],
   audit: ['geometry', 'diagnostics'],
-  report: ['workroom', 'money', ...BEFORE_PAPERS],
+  report: ['hanging', 'workroom', 'money', ...BEFORE_PAPERS],
 };
 
 /** From a drafted gown to files: it calls the stages that are left and the drawing of each. */
