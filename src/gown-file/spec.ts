@@ -230,6 +230,8 @@ export interface ClothSpec {
   readonly selvedge: number;
   readonly oneWay: boolean;
   readonly fold: 'any' | 'single' | 'lengthwise' | 'crosswise';
+  /** Its layers are cut on different days, each in a lay of its own. */
+  readonly apart?: boolean;
   /** g/m². */
   readonly weight?: number;
   readonly shrinkage: number;

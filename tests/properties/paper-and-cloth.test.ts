@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
 import type { Spec } from '../../src/gown-file/spec.ts';
-import { gownToLay } from '../../src/lay/plan/layer-to-lay.ts';
+import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
 import { planLays } from '../../src/lay/plan/plan-lays.ts';
 import { type DraftedGown, draft } from '../../src/pipeline.ts';
 import { auditFile } from '../../src/publish/audit-file.ts';

@@ -1,7 +1,8 @@
 import type { Diagnostic, Span } from '../../diagnostics/diagnostic.ts';
 import { quoted } from '../../diagnostics/plain-text.ts';
+import { layersInWords } from './lay-names.ts';
 
-/** What can stand against laying a layer on its cloth. Lengths come as text in the maker's units. */
+/** What can stand against laying layers on their cloth. Lengths come as text in the maker's units. */
 
 export const widerThanCloth = (
   span: Span,
@@ -57,33 +58,47 @@ export const railroadedToFit = (
 
 export const foldDoesNotFit = (
   span: Span,
-  says: { gore: string; layer: string; fold: string; width: string; usable: string; way: string },
+  says: {
+    gore: string;
+    layers: readonly string[];
+    fold: string;
+    width: string;
+    usable: string;
+    way: string;
+  },
 ): Diagnostic => ({
   code: 'fold-does-not-fit',
   level: 'warning',
   span,
-  message: `layer ${quoted(says.layer)} cannot be cut ${says.fold} as asked: the gore ${quoted(says.gore)} takes ${says.width}, and the folded cloth leaves ${says.usable}`,
+  message: `${layerWords(says.layers)} cannot be cut ${says.fold} as asked: the gore ${quoted(says.gore)} takes ${says.width}, and the folded cloth leaves ${says.usable}`,
   why: 'a piece that runs off the fold or the selvedge is found at the cutting table',
   hint: `it is planned ${says.way} instead; a wider cloth could be folded`,
 });
 
 export const foldImpossible = (
   span: Span,
-  says: { layer: string; fold: string; way: string },
+  says: { layers: readonly string[]; fold: string; way: string },
 ): Diagnostic => ({
   code: 'fold-does-not-fit',
   level: 'warning',
   span,
-  message: `layer ${quoted(says.layer)} cannot be cut ${says.fold} as asked: it has no mirrored pairs or halves to cut double`,
+  message: `${layerWords(says.layers)} cannot be cut ${says.fold} as asked: ${says.layers.length === 1 ? 'it has' : 'they have'} no mirrored pairs or halves to cut double`,
   why: 'a fold gives two of every piece, and mirrored',
   hint: `it is planned ${says.way} instead`,
 });
 
-export const repeatAssumed = (span: Span, says: { layer: string; cloth: string }): Diagnostic => ({
+export const repeatAssumed = (
+  span: Span,
+  says: { layers: readonly string[]; cloth: string },
+): Diagnostic => ({
   code: 'repeat-placed',
   level: 'note',
   span,
-  message: `layer ${quoted(says.layer)}: every piece of ${quoted(says.cloth)} begins on a whole repeat, and a motif is taken to lie on the middle of the cloth`,
+  message: `${layerWords(says.layers)}: every piece of ${quoted(says.cloth)} begins on a whole repeat, and a motif is taken to lie on the middle of the cloth`,
   why: 'where the motifs really lie is seen only on the cloth',
   hint: 'measure the repeat and where a motif lies before cutting, and move all pieces alike',
 });
+
+function layerWords(layers: readonly string[]): string {
+  return `${layers.length === 1 ? 'layer' : 'layers'} ${layersInWords(layers.map(quoted))}`;
+}

@@ -8,9 +8,9 @@ import type { GownMeasures } from '../../truing/measure-gown.ts';
 import type { Words } from '../../words/english.ts';
 import type { Drawing } from '../drawing.ts';
 
-/** A layer's lay as it is shown in the job sheet. */
+/** A lay as it is shown in the job sheet. */
 export interface LayFigure {
-  readonly layer: string;
+  readonly name: string;
   /** Undefined where nothing could be laid. */
   readonly drawing?: Drawing;
   /** Width, length, what to buy, how it is folded: one line or more. */

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { gownToLay } from '../../../src/lay/plan/layer-to-lay.ts';
+import { gownToLay } from '../../../src/lay/plan/lay-to-plan.ts';
 import { planLays } from '../../../src/lay/plan/plan-lays.ts';
 import { draft } from '../../../src/pipeline.ts';
 import { layFiles } from '../../../src/publish/lay-files.ts';
@@ -70,15 +70,15 @@ describe('what is cut of each shape, and how often mirrored', () => {
       },
     },
     'tiered-net': {
-      'lay-petticoat.svg': { petticoat: '5+0' },
+      'lay-net.svg': { petticoat: '5+0' },
       'lay-shell.svg': { front: '1+1', back: '1+1' },
     },
     'circular-flounce': {
-      'lay-hem-flounce.svg': { 'hem-flounce': '1+0' },
-      'lay-frill.svg': { frill: '2+0' },
+      // The skirt and both of its flounces come from one length.
+      'lay-shell.svg': { FRONTS, 'hem-flounce': '1+0', frill: '2+0' },
     },
-    'train-that-comes-off': { 'lay-train-shell.svg': { 'train-side': '1+1', 'train-back': '1+1' } },
-    gathered: { 'lay-overlay.svg': { front: '1+0', 'side-front': '1+1', 'side-back': '1+1', back: '1+1' } },
+    'train-that-comes-off': { 'lay-shell.svg': { 'train-side': '1+1', 'train-back': '1+1' } },
+    gathered: { 'lay-tulle.svg': { front: '1+0', 'side-front': '1+1', 'side-back': '1+1', back: '1+1' } },
   };
   for (const [template, layers] of Object.entries(expected)) {
     it(template, () => {
