@@ -119,10 +119,7 @@ export function laysOf(
     const spec = { ...own.spec, ...cloth };
     return { ...own, spec, facts: factsOf(spec, own.facts.edgingDepth) };
   });
-  return planLays(
-    { ...toLay, lays: changed },
-    { seed, say: (mm) => `${(mm / 10).toFixed(1)} cm` },
-  );
+  return planLays({ ...toLay, lays: changed }, { seed, say: (mm) => `${(mm / 10).toFixed(1)} cm` });
 }
 
 export function ringOf({ outline }: PlacedPiece): Point[] {

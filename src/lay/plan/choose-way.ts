@@ -36,7 +36,11 @@ export function chooseWay(
   const fitting = asked.filter(({ packed }) => packed !== undefined);
   if (fitting.length > 0) return { taken: shortestOf(fitting), diagnostics: [] };
   const taken = shortestOf(possible);
-  const words = { layers: layers.map(({ name }) => name), fold: fold === 'single' ? 'single' : `folded ${fold}`, way: taken.way.name };
+  const words = {
+    layers: layers.map(({ name }) => name),
+    fold: fold === 'single' ? 'single' : `folded ${fold}`,
+    way: taken.way.name,
+  };
   const wide = asked[0]?.way.sections
     .filter((section) => section.fold === fold)
     .flatMap(({ items }) => items)

@@ -27,7 +27,11 @@ export function fitLayers(toLay: LayToPlan): FittedLayers | Unfitted {
 }
 
 /** @param shaped by piece: a piece that several layers have is shaped once */
-function fitLayer({ name, seam }: LayerInLay, toLay: LayToPlan, shaped: Map<CutPiece, LayItem>): Fitted | Unfitted {
+function fitLayer(
+  { name, seam }: LayerInLay,
+  toLay: LayToPlan,
+  shaped: Map<CutPiece, LayItem>,
+): Fitted | Unfitted {
   const { cloth, facts, span, say } = toLay;
   const items = toLay.pieces
     .filter(({ layers }) => layers.includes(name))

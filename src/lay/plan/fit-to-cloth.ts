@@ -33,10 +33,7 @@ export interface Fitting {
  * Pieces wider than the cloth: laid across it, where it has no direction and all the layer's pieces are short enough;
  * else cut in parts along the grain. Undefined items where neither will do; the error then says the width needed.
  */
-export function fitToCloth(
-  items: readonly LayItem[],
-  fitting: Fitting,
-): Fitted | Unfitted {
+export function fitToCloth(items: readonly LayItem[], fitting: Fitting): Fitted | Unfitted {
   const { facts } = fitting;
   const wide = items.filter(({ whole }) => whole.width > facts.usable + LAY_AGREES / 2);
   if (wide.length === 0) return { items, joins: [], railroaded: false, diagnostics: [] };
@@ -52,11 +49,7 @@ export function fitToCloth(
   return pieced(items, wide, fitting);
 }
 
-function pieced(
-  items: readonly LayItem[],
-  wide: readonly LayItem[],
-  fitting: Fitting,
-): Fitted | Unfitted {
+function pieced(items: readonly LayItem[], wide: readonly LayItem[], fitting: Fitting): Fitted | Unfitted {
   const diagnostics: Diagnostic[] = [];
   const joins: LayJoin[] = [];
   let failed = false;
@@ -73,7 +66,9 @@ function pieced(
     diagnostics.push(problems.piecedToFit(fitting.span, { ...words, parts: parts.length }));
     return parts.map((part, i) => layItem(part, item.layer, `${i + 1} of ${parts.length}`));
   });
-  return failed ? { items: undefined, diagnostics } : { items: fitted, joins, railroaded: false, diagnostics };
+  return failed
+    ? { items: undefined, diagnostics }
+    : { items: fitted, joins, railroaded: false, diagnostics };
 }
 
 function widest(items: readonly LayItem[]): LayItem {

@@ -56,7 +56,9 @@ export function gownToLay({
 }): GownToLay {
   const cutFrom = layers.filter(({ name }) => cut.pieces.some((piece) => piece.layers.includes(name)));
   const together = togetherOf(cutFrom);
-  const names = layNames(together.map(([{ name, cloth }]) => ({ cloth: cloth.name, layer: cloth.apart ? name : undefined })));
+  const names = layNames(
+    together.map(([{ name, cloth }]) => ({ cloth: cloth.name, layer: cloth.apart ? name : undefined })),
+  );
   return {
     units: gown.units,
     lays: together.map((own, i) => onCloth(names[i]!, own, gown)),

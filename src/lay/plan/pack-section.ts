@@ -22,8 +22,8 @@ export type SectionUse = 'cutting' | 'apart' | 'comparing';
 
 export interface PackingEffort {
   readonly seed: number;
-  /** Work for a strip of so many pieces. */
-  readonly work: Readonly<Record<SectionUse, (pieces: number) => number>>;
+  /** Work for a strip of so many pieces, of so many layers. */
+  readonly work: Readonly<Record<SectionUse, (pieces: number, layers: number) => number>>;
   readonly stopped: () => boolean;
 }
 
@@ -103,12 +103,12 @@ export class SectionPacker {
   }
 
   private search(
-    { problem }: SectionStrip,
+    { problem, pieces }: SectionStrip,
     start: StripPacking | undefined,
     use: SectionUse,
     onBetter: ((length: number) => void) | undefined,
   ): StripPacking {
-    const limit = this.effort.work[use](problem.items.length);
+    const limit = this.effort.work[use](pieces.length, new Set(pieces.map(({ item }) => item.layer)).size);
     return packStrip(problem, {
       seed: this.effort.seed,
       table: this.table,

@@ -18,11 +18,11 @@ const ROOM_DOWN = 0.8;
 export function drawPlacedPiece(piece: PlacedPiece, view: LayView, ofSeveral: boolean): GroupMark {
   const { layer, gore, copy, mirrored, turned, outline, notches, part } = piece;
   const data = {
-    layer,
     gore,
     copy: String(copy),
     mirrored: String(mirrored),
     turned: String(turned),
+    layer,
     ...(part === undefined ? {} : { part }),
   };
   const run = outline.map(view.curve);
