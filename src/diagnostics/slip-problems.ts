@@ -263,3 +263,42 @@ export const goreNarrowerThanTop = (
   why: 'it would pull the skirt in at one place',
   hint: 'look at its `hem` again; where it is meant, leave it',
 });
+
+export const tightAtHip = (
+  span: Span,
+  level: Level,
+  at: { readonly wide: string; readonly level: string; readonly hip: string },
+): Diagnostic => ({
+  ...problem('tight-at-hip', span, level),
+  message: `${at.level} below the waist the gores are ${at.wide} round, and her hip is ${at.hip}`,
+  why: 'the skirt would not pass her hip, or ride up to where it does',
+  hint: 'look at the widths of the gores, at `sweep` and `hem-width-at`, and at `hip`',
+});
+
+export const goreMoreThanHalfCircle = (span: Span, gore: string, angle: string): Diagnostic => ({
+  ...problem('gore-more-than-half-circle', span, 'note'),
+  message: `the gore ${quoted(gore)} flares by ${angle}, more than half a circle`,
+  why: 'such a piece takes a great deal of cloth, and most of its hem is on the bias',
+  hint: 'look at its `flare` or `hem` again; where it is meant, leave it',
+});
+
+export const girthFallsIn = (
+  span: Span,
+  level: Level,
+  at: Doubt & { readonly girth: string; readonly above: string },
+): Diagnostic => ({
+  ...problem('girth-falls-in', span, level),
+  message: `this girth is ${at.girth}, and the one above it ${at.above}${asked(at.meant)}`,
+  why: 'the skirt would be shaped in there by as much, and shorten her step',
+  hint: 'measure both again; where it is meant, leave it',
+});
+
+export const flounceBelowHem = (
+  span: Span,
+  at: Doubt & { readonly depth: string; readonly below: string },
+): Diagnostic => ({
+  ...problem('flounce-below-hem', span, 'note'),
+  message: `this flounce is ${at.depth} deep and hangs ${at.below} below the hem that it is sewn on above${asked(at.meant)}`,
+  why: 'it would be the longest part of the skirt, where the lengths speak of the hem',
+  hint: 'look at `depth` and `above-hem`; where it is meant, leave it',
+});

@@ -1,13 +1,14 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/slip-problems.ts';
 import type { Page } from '../checks/page.ts';
+import { flareRound } from './gore-widths.ts';
 import { levelLengths } from './length-neighbours.ts';
 import { USUAL } from './usual-figures.ts';
 import { figureAt, meantBy, spanOf } from './written-figure.ts';
 
 /** What a body can be: in the unit of the file, and one girth beside another. */
 export function againstBody(page: Page): Diagnostic[] {
-  return [...units(page), ...againstWaist(page), ...pointLowest(page)];
+  return [...units(page), ...againstWaist(page), ...tightAtHip(page), ...pointLowest(page)];
 }
 
 /** Whole files in the wrong unit: the waist and the length are both off, and by the same. */
@@ -64,6 +65,29 @@ function againstWaist(page: Page): Diagnostic[] {
       }),
     ];
   });
+}
+
+/** How far below the waist the hip is measured, mm (common practice), and what part of it a skirt may have there. */
+const HIP_LEVEL = 200;
+const TIGHT = { note: 0.83, warning: 0.6 };
+
+/** How wide the gores are at the hip. */
+function tightAtHip(page: Page): Diagnostic[] {
+  const hip = page.sketch.closure?.hip;
+  const waist = page.sketch.bodice?.waistSeam;
+  const isFull = (page.sketch.gores ?? []).some(({ fullness }) => fullness !== undefined);
+  const flare = flareRound(page);
+  if (hip === undefined || waist === undefined || flare === undefined || isFull) return [];
+  const wide = waist + flare * HIP_LEVEL;
+  if (wide >= TIGHT.note * hip) return [];
+  const sweep = figureAt(page, ['sweep']);
+  return [
+    problems.tightAtHip(
+      sweep === undefined ? page.keyAt('gores') : spanOf(sweep),
+      wide < TIGHT.warning * hip ? 'warning' : 'note',
+      { wide: page.say(Math.round(wide)), level: page.say(HIP_LEVEL), hip: page.say(hip) },
+    ),
+  ];
 }
 
 /** A bodice that comes to a point is lowest there. */

@@ -204,15 +204,24 @@ const CIRCLES = { note: 1.1, warning: 2.6 };
 /** A hem all round that is narrower than this part of the waist. */
 const PEGGED = { note: 0.8, warning: 0.55 };
 
+/** The angles of all gores together; nothing where they cannot be told. */
+export function flareRound(
+  page: Page,
+  flares: readonly Flare[] | undefined = flaresOf(page),
+): number | undefined {
+  const { sweep, bodice, lengths } = page.sketch;
+  const at = lengths?.hemWidthAt;
+  if (sweep !== undefined && bodice?.waistSeam !== undefined && at !== undefined && at > 0)
+    return (sweep - bodice.waistSeam) / at;
+  return flares?.reduce((sum, { angle, part }) => sum + angle * (page.mirrored && part === 1 ? 2 : 1), 0);
+}
+
 function hemAllRound(page: Page, flares: readonly Flare[] | undefined): Diagnostic[] {
   const waist = page.sketch.bodice?.waistSeam;
   const at = page.sketch.lengths?.hemWidthAt;
   const sweep = figureAt(page, ['sweep']);
-  const round =
-    sweep !== undefined && waist !== undefined && at !== undefined && at > 0
-      ? (sweep.value - waist) / at
-      : flares?.reduce((sum, { angle, part }) => sum + angle * (page.mirrored && part === 1 ? 2 : 1), 0);
-  if (round === undefined || waist === undefined) return [];
+  const round = flareRound(page, flares);
+  if (round === undefined || waist === undefined) return widerThanHalfCircle(page, flares);
   const long = at ?? Math.max(0, ...levelLengths(page).map(({ down }) => down));
   const circles = round / (2 * Math.PI);
   const hem = waist + round * long;
@@ -241,4 +250,17 @@ function hemAllRound(page: Page, flares: readonly Flare[] | undefined): Diagnost
         }),
       ]
     : [];
+}
+
+/** A gore of more than half a circle, radians: a whole skirt in one piece is the widest that is cut. */
+const HALF_CIRCLE = 1.03 * Math.PI;
+
+/** Of an overskirt, whose waist is not known here. */
+function widerThanHalfCircle(page: Page, flares: readonly Flare[] | undefined): Diagnostic[] {
+  return (flares ?? [])
+    .filter(({ angle }) => angle > HALF_CIRCLE)
+    .map(({ gore, index, key, angle, width }) => {
+      const span = width === undefined ? page.at('gores', index, key) : spanOf(width);
+      return problems.goreMoreThanHalfCircle(span, gore, inDegrees(angle));
+    });
 }

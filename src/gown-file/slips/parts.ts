@@ -6,7 +6,7 @@ import { type Figure, figureAt, meantBy, spanOf } from './written-figure.ts';
 
 /** Godets and flounces, against the skirt and each other. */
 export function partsOfSkirt(page: Page): Diagnostic[] {
-  return [...insideLength(page), ...godetsAlike(page)];
+  return [...insideLength(page), ...belowHem(page), ...godetsAlike(page)];
 }
 
 /** What lies between the waist and the hem: a godet's point, a flounce's height and depth. */
@@ -40,6 +40,24 @@ function insideLength(page: Page): Diagnostic[] {
       ...judge(figureAt(page, ['flounces', i, 'above-hem']), 0.01, 0.8, 'a flounce'),
     ]),
   ];
+}
+
+/** A flounce sewn on above the hem ends about at it, mm. */
+const BELOW_HEM = 60;
+
+function belowHem(page: Page): Diagnostic[] {
+  return (page.sketch.flounces ?? []).flatMap(({ depth, aboveHem = 0 }, i) => {
+    const figure = figureAt(page, ['flounces', i, 'depth']);
+    if (figure === undefined || depth === undefined || aboveHem === 0) return [];
+    if (depth - aboveHem <= BELOW_HEM) return [];
+    return [
+      problems.flounceBelowHem(spanOf(figure), {
+        depth: page.say(depth),
+        below: page.say(depth - aboveHem),
+        meant: meantBy(figure, aboveHem, (value) => value <= aboveHem + BELOW_HEM && value > aboveHem / 3),
+      }),
+    ];
+  });
 }
 
 /** Godets of one skirt differ less than this, as so many times. */

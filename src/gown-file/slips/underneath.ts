@@ -6,7 +6,13 @@ import { figureAt, meantBeside, meantBy, spanOf } from './written-figure.ts';
 
 /** What is worn underneath: tiers, girths and hoop, against each other and the skirt above. */
 export function underneath(page: Page): Diagnostic[] {
-  return [...petticoatDepth(page), ...tierSteps(page), ...hoopAndGirths(page), ...girthsBelowHem(page)];
+  return [
+    ...petticoatDepth(page),
+    ...tierSteps(page),
+    ...hoopAndGirths(page),
+    ...girthsBelowHem(page),
+    ...girthsFallIn(page),
+  ];
 }
 
 /** Tiers hang from a yoke under the skirt: together they are most of its length, and no more. */
@@ -91,4 +97,24 @@ function girthsBelowHem(page: Page): Diagnostic[] {
       meant: meantBeside(last, length, (value) => value > above && value <= BELOW_HEM.note * length),
     }),
   ];
+}
+
+/** Below the hip a petticoat may be pegged a little, and no more. */
+const FALLS_IN = { note: 0.85, warning: 0.5 };
+
+function girthsFallIn(page: Page): Diagnostic[] {
+  const girths = page.sketch.petticoat?.girths ?? [];
+  return girths.flatMap(({ girth }, i) => {
+    const above = girths[i - 1]?.girth;
+    const figure = figureAt(page, ['petticoat', 'girths', i, 'girth']);
+    if (girth === undefined || above === undefined || figure === undefined) return [];
+    if (girth >= FALLS_IN.note * above) return [];
+    return [
+      problems.girthFallsIn(spanOf(figure), girth < FALLS_IN.warning * above ? 'warning' : 'note', {
+        girth: page.say(girth),
+        above: page.say(above),
+        meant: meantBy(figure, 1.3 * above, (value) => value >= above && value <= 2.5 * above),
+      }),
+    ];
+  });
 }
