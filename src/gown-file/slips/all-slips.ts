@@ -2,7 +2,7 @@ import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { Page } from '../checks/page.ts';
 import { endsOfOverskirt } from '../stations.ts';
 import { unusualAllowances } from './allowances.ts';
-import { againstBody } from './body.ts';
+import { againstBody, unitsSlipped } from './body.ts';
 import { goreWidths } from './gore-widths.ts';
 import { lengthsBesideOthers } from './length-neighbours.ts';
 import { partsOfSkirt } from './parts.ts';
@@ -14,10 +14,14 @@ import { unusualFigures } from './unusual-figures.ts';
 
 /** Figures that can be read and are likely slips; each place is spoken of once, the surest finding first. */
 export function allSlips(page: Page): Diagnostic[] {
+  // In a file read in the wrong unit everything else is off as well.
+  const wrong = unitsSlipped(page);
+  if (wrong.length > 0) return wrong;
   const skirts = [page, ...overskirtPages(page)];
+  const lengths = skirts.flatMap(lengthsBesideOthers);
   const found = [
-    ...skirts.flatMap(tooLargeToDraft),
-    ...skirts.flatMap(lengthsBesideOthers),
+    ...lengths,
+    ...(lengths.some(({ level }) => level === 'error') ? [] : skirts.flatMap(tooLargeToDraft)),
     ...skirts.flatMap(goreWidths),
     ...skirts.flatMap(trainsAndLengths),
     ...againstBody(page),

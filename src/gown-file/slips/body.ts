@@ -6,13 +6,13 @@ import { levelLengths } from './length-neighbours.ts';
 import { USUAL } from './usual-figures.ts';
 import { figureAt, meantBy, spanOf } from './written-figure.ts';
 
-/** What a body can be: in the unit of the file, and one girth beside another. */
+/** What a body can be, one girth beside another. */
 export function againstBody(page: Page): Diagnostic[] {
-  return [...units(page), ...againstWaist(page), ...tightAtHip(page), ...pointLowest(page)];
+  return [...againstWaist(page), ...tightAtHip(page), ...pointLowest(page)];
 }
 
 /** Whole files in the wrong unit: the waist and the length are both off, and by the same. */
-function units(page: Page): Diagnostic[] {
+export function unitsSlipped(page: Page): Diagnostic[] {
   const { units: given } = page.sketch;
   const waist = page.sketch.bodice?.waistSeam;
   const lengths = levelLengths(page).map(({ down }) => down);

@@ -2,6 +2,7 @@ import type { Diagnostic, Level } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/slip-problems.ts';
 import type { Page } from '../checks/page.ts';
 import { levelLengths } from './length-neighbours.ts';
+import { USUAL } from './usual-figures.ts';
 import { type Figure, figureAt, meantBeside, meantBy, spanOf } from './written-figure.ts';
 
 /** A gore's flare, whole even on the fold, and what in the file makes it so. */
@@ -20,13 +21,10 @@ export interface Flare {
 /** Each gore's width against its neighbours', and all of them against a hem's. */
 export function goreWidths(page: Page): Diagnostic[] {
   const flares = flaresOf(page);
-  return [
-    ...unlikeNeighbours(page, flares),
-    ...oddEdge(page),
-    ...narrowerThanTop(page, flares),
-    ...hemWidthLevel(page),
-    ...hemAllRound(page, flares),
-  ];
+  const odd = [...unlikeNeighbours(page, flares), ...oddEdge(page)];
+  // What one odd gore does to the whole hem follows from it.
+  const whole = odd.length > 0 ? [] : [...narrowerThanTop(page, flares), ...hemAllRound(page, flares)];
+  return [...odd, ...hemWidthLevel(page), ...whole];
 }
 
 /** Nothing where one of them cannot be told: the others have nothing to be held against. */
@@ -57,11 +55,13 @@ export function flaresOf(page: Page): Flare[] | undefined {
 
 /** Gores beside each other may differ so much in how they flare, by edge and for their tops, before it is odd. */
 const BETWEEN_TWO = 1.22;
-const BESIDE_ONE = 1.5;
+const BESIDE_ONE = 1.9;
 /** Where the other gores differ among themselves by more than this, one more is odd only far out. */
 const EVEN = 1.35;
 const UNEVEN = 2.1;
 const FAR = 2.7;
+/** The first or the last gore may be flatter than its neighbour by so much more. */
+const FLAT_FRONT = 1.5;
 /** Flares below this are all alike: nearly straight, radians by edge. */
 const STRAIGHT = 0.02;
 
@@ -83,9 +83,11 @@ function unlikeNeighbours(page: Page, flares: readonly Flare[] | undefined): Dia
       key: flare.key,
       degrees: inDegrees(flare.angle),
       beside: beside.map((other) => `${other.gore} ${inDegrees(other.angle)}`),
+      // Of two gores either may be the odd one.
       meant:
-        width &&
-        meantBeside(width, expected, (value) => Math.abs(Math.log(value / expected)) < Math.log(NEAR)),
+        flares.length > 2 && width
+          ? meantBeside(width, expected, (value) => isNear(value, expected))
+          : undefined,
     }),
   ];
 }
@@ -148,7 +150,9 @@ function oddOneOut(page: Page, flares: readonly Flare[]) {
   return odd.toSorted((a, b) => a.uneven - b.uneven || b.by - a.by)[0];
 }
 
+/** A repaired width lies as near as this to what is expected. */
 const NEAR = 1.3;
+const isNear = (value: number, expected: number) => Math.abs(Math.log(value / expected)) < Math.log(NEAR);
 const inDegrees = (angle: number): string => `${Number(((angle * 180) / Math.PI).toFixed(1))}°`;
 
 /** How many times it flares more than the fullest beside it, or less than the straightest, by edge and for its top. */
@@ -165,7 +169,9 @@ function oddness(page: Page, flares: readonly Flare[], i: number): number {
   };
   const edge = by(({ angle }) => Math.max(angle / 2, STRAIGHT));
   const forTop = by(({ angle, top }) => Math.max(angle / top, (2 * STRAIGHT) / top));
-  return Math.max(1, Math.min(edge.over, forTop.over), Math.min(edge.under, forTop.under));
+  // A flat front is common: five gores of 1914 flare by 7° in front and by 18° beside it (Bennett).
+  const under = Math.min(edge.under, forTop.under) / (beside.length > 1 ? 1 : FLAT_FRONT);
+  return Math.max(1, Math.min(edge.over, forTop.over), under);
 }
 
 function besides(page: Page, flares: readonly Flare[], i: number): Flare[] {
@@ -183,6 +189,8 @@ function hemWidthLevel(page: Page): Diagnostic[] {
   const lengths = levelLengths(page).map(({ down }) => down - (page.sketch.lengths?.offFloor ?? 0));
   if (figure === undefined || lengths.length === 0 || !(figure.value > 0)) return [];
   const [least, most] = [Math.min(...lengths), Math.max(...lengths)];
+  // Lengths that leave no skirt have been spoken of.
+  if (least < USUAL.level.possible[0]) return [];
   const off = Math.max(figure.value / most, least / figure.value);
   if (!(off > LEVEL.note)) return [];
   const expected = figure.value > most ? most : least;

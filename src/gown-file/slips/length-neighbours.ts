@@ -81,6 +81,8 @@ function besideOthers(page: Page, lengths: readonly NamedLength[], toFloor: bool
   if (odd === undefined) return [];
   const { length, expected, off, rest } = odd;
   const ofMany = lengths.length > 2;
+  // Part of a skirt may well hang lower on one side.
+  if (page.front !== 'centre-front' && !ofMany) return [];
   if (limits === FINISHED && ofMany && off < limits.warning && rest > REGULAR) return [];
   const level = off > NO_HEM && ofMany ? 'error' : off > limits.warning ? 'warning' : 'note';
   return [found(page, length, expected, level)];

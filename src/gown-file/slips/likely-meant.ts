@@ -35,9 +35,10 @@ interface Repair {
 
 const MOVED = 0;
 const TOO_MANY = 0.02;
-const SWAPPED = 0.03;
+const ONE_TOO_MANY = 0.12;
+const SWAPPED = 0.05;
 const OTHER_UNIT = 0.04;
-const LEFT_OUT = 0.05;
+const LEFT_OUT = 0.1;
 
 function repairs(
   digits: string,
@@ -57,7 +58,7 @@ function repairs(
     add(plain(value * by), MOVED);
   }
   for (let i = 0; i < digits.length; i++) {
-    add(digits.slice(0, i) + digits.slice(i + 1), digits[i] === digits[i + 1] ? TOO_MANY : 3 * TOO_MANY);
+    add(digits.slice(0, i) + digits.slice(i + 1), digits[i] === digits[i + 1] ? TOO_MANY : ONE_TOO_MANY);
     const [here, next] = [digits[i]!, digits[i + 1] ?? ''];
     if (here !== next) add(digits.slice(0, i) + next + here + digits.slice(i + 2), SWAPPED);
   }

@@ -54,15 +54,15 @@ export function judged(page: Page, figure: Figure, usual: Usual): Diagnostic[] {
       label: figure.written.label,
       figure: said(page, size, usual),
       of: usual.of,
-      least: said(page, usual.least, usual),
-      most: said(page, usual.most, usual),
+      least: roughly(page, usual.least, usual),
+      most: roughly(page, usual.most, usual),
       meant,
     }),
   ];
 }
 
-/** An eighth of a yard is 11.4 cm, and some write 11. */
-const STEP_AGREES = 0.05;
+/** An eighth of a yard is 11.43 cm, and some write 11. */
+const STEP_AGREES = 0.039;
 
 /** A figure written in inches may miss a round bound of centimetres by its last digit. */
 const CLOSE = 1e-6;
@@ -70,4 +70,11 @@ const CLOSE = 1e-6;
 function said(page: Page, value: number, { kind }: Usual): string {
   if (kind === 'share') return `${Number((value * 100).toFixed(2))} %`;
   return kind === 'weight' ? `${Number(value.toFixed(1))} g/m²` : page.say(value);
+}
+
+/** A bound in inches, no finer than it is meant: 59 in, not 59.055. */
+function roughly(page: Page, value: number, usual: Usual): string {
+  return usual.kind === undefined && page.sketch.units === 'in'
+    ? `${Number((value / 25.4).toPrecision(2))} in`
+    : said(page, value, usual);
 }
