@@ -389,7 +389,7 @@ function MISSING(
   return {
     closure: () => 'closure: nothing is said of how she gets in.',
     girths: () => 'closure.hip, closure.shoulders: whether she gets in was not checked.',
-    'waist-groups': () => 'sewn-as-one.waist: all layers are taken in one waist seam.',
+    'waist-groups': () => 'sewn-as-one.waist: each layer is sewn to the bodice by itself.',
     'closure-layers': () => 'sewn-as-one.closure: the closure is taken through all layers.',
     'bodice-plies': () => 'bodice.plies: the bodice is counted as one ply.',
     'bones-end': () => 'bodice.bones-end: the needle’s distance from the bones was not checked.',
