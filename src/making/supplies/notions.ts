@@ -48,8 +48,7 @@ export function notionsFor(
     const tape = bustle.points.reduce((sum, point) => sum + 2 * bustle.loop * point.copies, 0);
     derived.push({ kind: 'bustle-points', over: bustle.kind === 'over', number: bustle.number, tape });
   }
-  for (const { layer, need } of parts.thread) {
-    const cloth = gown.layers.find((own) => own.name === layer)!.cloth.name;
+  for (const { layer, cloth, need } of parts.thread) {
     derived.push({ kind: 'thread', layer, cloth, length: need.toBuy });
   }
   return [...given.map((notion): Notion => ({ kind: 'given', notion })), ...derived];
