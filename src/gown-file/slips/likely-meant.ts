@@ -1,7 +1,7 @@
 /**
  * What was meant by a number with one slip in it: a decimal left out or moved, a digit typed twice, left out or swapped
  * with the next, inches in a file of centimetres or the reverse. As it would be written, without a unit where the slip
- * has none; nothing where no plain slip leads to a figure that fits. `mayLack`: whether a digit may be missing, which fits
+ * has none; nothing where no plain slip leads to a figure that fits. `units` of `oz` stands for a weight in a file of inches. `mayLack`: whether a digit may be missing, which fits
  * too much unless it is well known what to expect.
  */
 export function likelyMeant(
@@ -64,10 +64,15 @@ function repairs(
   }
   for (let i = 0; mayLack && i <= digits.length; i++)
     for (const digit of '0123456789') add(digits.slice(0, i) + digit + digits.slice(i), LEFT_OUT);
+  if (unit === '' && units === 'oz')
+    found.push({ text: `${digits}oz/yd2`, factor: OUNCE_PER_SQUARE_YARD, cost: OTHER_UNIT });
   if (unit === '' && units === 'cm') found.push({ text: `${digits}in`, factor: 2.54, cost: OTHER_UNIT });
   if (unit === '' && units === 'in') found.push({ text: `${digits}cm`, factor: 1 / 2.54, cost: OTHER_UNIT });
   return found;
 }
+
+/** In g/m²: 28.349523125 g and 0.9144 m, both by definition. */
+const OUNCE_PER_SQUARE_YARD = 28.349523125 / 0.9144 ** 2;
 
 /** No exponent and no tail of binary digits. */
 const plain = (value: number): string => String(Number(value.toPrecision(10)));

@@ -53,7 +53,8 @@ function meant(
   fits: (value: number) => boolean,
   mayLack: boolean,
 ): string | undefined {
-  const units = kind === 'length' ? written.file.units : undefined;
+  const given = written.file.units;
+  const units = kind === 'length' ? given : kind === 'weight' && given === 'in' ? 'oz' : undefined;
   const by = (factor: number) => fits(Math.abs(value) * factor);
   return likelyMeant(written.text, Math.abs(expected / value), by, units, mayLack);
 }

@@ -77,6 +77,25 @@ describe('each figure against what it commonly is', () => {
     }
   });
 
+  it('a weight in ounces, in a file of inches, is told from one in g/m²', () => {
+    const inches = `format: 1
+gown: Trial
+units: in
+bodice: {waist-seam: 28}
+gores: [{name: front, top: 7, hem: 30}, {name: back, top: 7, hem: 30}]
+lengths: {hem-width-at: 41, at: {centre-front: 41, centre-back: 41}}
+allowances: {seam: 5/8, waist: 5/8, hem: 1}
+layers: [{name: shell, cloth: shell, hem: turned}]
+cloths: {shell: {width: 54, selvedge: 1/2, weight: 6}}
+`;
+    const [found] = readSpec({ name: 'gown.yaml', text: inches }).diagnostics;
+    // 6 oz/yd² are 6 × 28.3495 g on 0.8361 m²: 203 g/m².
+    expect(found?.message).toMatch(/`weight` is 6 g\/m².*did you mean 6oz\/yd2\?$/);
+    expect(
+      readSpec({ name: 'gown.yaml', text: inches.replace('weight: 6', 'weight: 6oz/yd2') }).diagnostics,
+    ).toEqual([]);
+  });
+
   it('of a slip that is plain it asks whether the other was meant', () => {
     expect(said('cloths.shell', 'width', '14')[0]).toMatch(/did you mean 140\?$/);
     expect(said('closure', 'starts', '25')[0]).toMatch(/did you mean 2\.5\?$/);
