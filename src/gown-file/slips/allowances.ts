@@ -1,11 +1,11 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/slip-problems.ts';
 import type { Page } from '../checks/page.ts';
+import { childOf, isScalar, type Written } from '../written.ts';
 import { judged } from './unusual-figures.ts';
 import { USUAL, type Usual } from './usual-figures.ts';
-import { figureAt, spanOf } from './written-figure.ts';
+import { type Figure, figureAt, figureOf, spanOf } from './written-figure.ts';
 
-type Path = readonly (string | number)[];
 type Finish = 'turned' | 'faced' | 'bagged' | 'rolled' | 'raw';
 
 const HEMS: Readonly<Partial<Record<Finish, Usual>>> = {
@@ -23,24 +23,23 @@ export function unusualAllowances(page: Page): Diagnostic[] {
   // What its own layers are hemmed with may be much for a flounce or a train that comes off.
   const left = layers.flatMap((layer) => (ownHem(layer) ? [] : (layer.hem ?? [])));
   return [
-    ...allowancesAt(page, ['allowances'], left),
+    ...allowancesAt(page, page.sectionAt('allowances'), left),
     ...layers.flatMap(({ hem }, i) => [
-      ...allowancesAt(page, ['layers', i, 'allowances'], hem),
-      ...shorterBy(page, ['layers', i, 'shorter'], hem),
+      ...allowancesAt(page, page.sectionAt('layers', i, 'allowances'), hem),
+      ...shorterBy(page, figureAt(page, ['layers', i, 'shorter']), hem),
     ]),
-    ...flounces.flatMap(({ hem }, i) => allowancesAt(page, ['flounces', i, 'allowances'], hem)),
-    ...tiers.flatMap((_, i) => allowancesAt(page, ['tiers', i, 'allowances'], 'rolled')),
+    ...flounces.flatMap(({ hem }, i) => allowancesAt(page, page.sectionAt('flounces', i, 'allowances'), hem)),
+    ...tiers.flatMap((_, i) => allowancesAt(page, page.sectionAt('tiers', i, 'allowances'), 'rolled')),
     ...overskirts.flatMap(({ layers: own = [] }, i) =>
       own.flatMap(({ hem }, j) => [
-        ...allowancesAt(page, ['overskirts', i, 'layers', j, 'allowances'], hem),
-        ...shorterBy(page, ['overskirts', i, 'layers', j, 'shorter'], hem),
+        ...allowancesAt(page, page.sectionAt('overskirts', i, 'layers', j, 'allowances'), hem),
+        ...shorterBy(page, figureAt(page, ['overskirts', i, 'layers', j, 'shorter']), hem),
       ]),
     ),
   ];
 }
 
-function shorterBy(page: Page, path: Path, finish: Finish | undefined): Diagnostic[] {
-  const figure = figureAt(page, path);
+function shorterBy(page: Page, figure: Figure | undefined, finish: Finish | undefined): Diagnostic[] {
   if (figure === undefined) return [];
   if (figure.value < 0) return judged(page, figure, USUAL.longer);
   return judged(page, figure, finish === 'turned' ? USUAL.looseShorter : USUAL.shorter);
@@ -48,12 +47,17 @@ function shorterBy(page: Page, path: Path, finish: Finish | undefined): Diagnost
 
 function allowancesAt(
   page: Page,
-  path: Path,
+  section: Written | undefined,
   finishes: Finish | readonly Finish[] | undefined,
 ): Diagnostic[] {
-  const seam = figureAt(page, [...path, 'seam']);
-  return page.keysOf(...path).flatMap((edge) => {
-    const figure = figureAt(page, [...path, edge]);
+  if (section?.kind !== 'map') return [];
+  const widthAt = (edge: string): Figure | undefined => {
+    const written = childOf(section, edge);
+    return written === undefined || !isScalar(written) ? undefined : figureOf(written);
+  };
+  const seam = widthAt('seam');
+  return [...section.entries.keys()].flatMap((edge) => {
+    const figure = widthAt(edge);
     if (figure === undefined) return [];
     if (edge === 'hem') return hemJudged(page, figure, [finishes ?? []].flat());
     if (edge === 'seam' || edge === 'waist') return judged(page, figure, USUAL.seamAllowance);

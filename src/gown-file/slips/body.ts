@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/slip-problems.ts';
 import type { Page } from '../checks/page.ts';
+import type { FilePath } from '../spec.ts';
 import { flareRound } from './gore-widths.ts';
 import { levelLengths } from './length-neighbours.ts';
 import { USUAL } from './usual-figures.ts';
@@ -35,12 +36,7 @@ export function unitsSlipped(page: Page): Diagnostic[] {
 }
 
 /** Other girths of her and of what hangs from the waist, as so many times the waist seam: common practice. */
-const TIMES_WAIST: readonly (readonly [
-  path: readonly string[],
-  least: number,
-  most: number,
-  typical: number,
-])[] = [
+const TIMES_WAIST: readonly (readonly [path: FilePath, least: number, most: number, typical: number])[] = [
   [['closure', 'hip'], 1.02, 1.75, 1.35],
   [['closure', 'shoulders'], 1.05, 1.9, 1.45],
 ];
@@ -48,9 +44,7 @@ const TIMES_WAIST: readonly (readonly [
 function againstWaist(page: Page): Diagnostic[] {
   const waist = page.sketch.bodice?.waistSeam;
   if (waist === undefined) return [];
-  const yokes = (page.sketch.tiers ?? []).map(
-    (_, i) => [['tiers', String(i), 'yoke'], 0.95, 2.2, 1.3] as const,
-  );
+  const yokes = (page.sketch.tiers ?? []).map((_, i) => [['tiers', i, 'yoke'], 0.95, 2.2, 1.3] as const);
   return [...TIMES_WAIST, ...yokes].flatMap(([path, least, most, typical]) => {
     const figure = figureAt(page, path);
     if (figure === undefined) return [];

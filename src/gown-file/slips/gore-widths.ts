@@ -11,7 +11,7 @@ export interface Flare {
   readonly index: number;
   readonly top: number;
   readonly angle: number;
-  readonly key: string;
+  readonly key: 'hem' | 'half-hem' | 'flare' | 'half-flare';
   /** The width that was written, and where; none where the flare was. */
   readonly width?: Figure;
   /** Of the width written, for one of the whole: halves on the fold. */

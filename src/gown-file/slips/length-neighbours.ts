@@ -16,7 +16,7 @@ export interface NamedLength {
 /** Each length against those beside it. */
 export function lengthsBesideOthers(page: Page): Diagnostic[] {
   const level = levelLengths(page);
-  const floor = namedLengths(page, ['lengths', 'to-floor']);
+  const floor = namedLengths(page, 'to-floor');
   const toFloor = page.sketch.lengths?.measured === 'to-floor';
   return [
     ...shortest(page, level),
@@ -29,7 +29,7 @@ export function lengthsBesideOthers(page: Page): Diagnostic[] {
 export function levelLengths(page: Page): NamedLength[] {
   const { train, lengths } = page.sketch;
   const { stations = [] } = page;
-  const all = namedLengths(page, ['lengths', 'at']);
+  const all = namedLengths(page, 'at');
   if (train === undefined || lengths?.measured === 'to-floor') return all;
   const begins = stations.indexOf(train.begins ?? '');
   const ends = page.mirrored ? stations.length : stations.indexOf(train.ends ?? '');
@@ -40,10 +40,10 @@ export function levelLengths(page: Page): NamedLength[] {
       );
 }
 
-export function namedLengths(page: Page, path: readonly string[]): NamedLength[] {
+export function namedLengths(page: Page, key: 'at' | 'to-floor'): NamedLength[] {
   const drops = page.sketch.bodice?.dropBelowWaist;
   return (page.stations ?? []).flatMap((station, index) => {
-    const figure = figureAt(page, [...path, station]);
+    const figure = figureAt(page, ['lengths', key, station]);
     return figure === undefined || !(figure.value > 0)
       ? []
       : [{ station, index, figure, down: figure.value + (drops?.[station] ?? 0) }];

@@ -15,7 +15,7 @@ const MOST_HEM = 40_000;
 /** Before anything is drafted: how much cloth and paper the gores would come to. */
 export function tooLargeToDraft(page: Page): Diagnostic[] {
   const flares = flaresOf(page);
-  const lengths = namedLengths(page, ['lengths', 'at']).map(({ down }) => down);
+  const lengths = namedLengths(page, 'at').map(({ down }) => down);
   if (flares === undefined || lengths.length === 0) return [];
   const longest = Math.max(...lengths) + (page.sketch.train?.onFloor ?? 0);
   const level = Math.max(0, ...levelLengths(page).map(({ down }) => down));

@@ -14,8 +14,8 @@ function trainOnFloor(page: Page): Diagnostic[] {
   const figure = figureAt(page, ['train', 'on-floor']);
   if (figure === undefined || page.sketch.lengths?.measured === 'to-floor') return [];
   const full = page.mirrored ? page.back : page.sketch.train?.full;
-  const end = namedLengths(page, ['lengths', 'at']).find(({ station }) => station === full);
-  const floor = namedLengths(page, ['lengths', 'to-floor']).find(({ station }) => station === full);
+  const end = namedLengths(page, 'at').find(({ station }) => station === full);
+  const floor = namedLengths(page, 'to-floor').find(({ station }) => station === full);
   const level = levelLengths(page).at(-1);
   const from = floor?.down ?? level?.down;
   if (end === undefined || from === undefined || end === level) return [];
@@ -49,7 +49,7 @@ function trainGrows(page: Page): Diagnostic[] {
   const { train, lengths } = page.sketch;
   const begins = (page.stations ?? []).indexOf(train?.begins ?? '');
   if (train === undefined || lengths?.measured === 'to-floor' || !page.mirrored || begins < 0) return [];
-  const inTrain = namedLengths(page, ['lengths', 'at']).filter(({ index }) => index >= begins);
+  const inTrain = namedLengths(page, 'at').filter(({ index }) => index >= begins);
   return inTrain.flatMap((length, i) => {
     const before = inTrain[i - 1];
     if (before === undefined || !isShorter(length, before)) return [];

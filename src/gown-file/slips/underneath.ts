@@ -22,11 +22,13 @@ function petticoatDepth(page: Page): Diagnostic[] {
   const length = longestLevel(page);
   if (length === undefined) return [];
   return (page.sketch.tiers ?? []).flatMap(({ depths, tiers = [] }, i) => {
-    const each = typeof depths === 'number' ? tiers.map(() => depths) : (depths ?? []);
+    // One depth for all, or one for each.
+    const isOne = !page.hasList('tiers', i, 'depths');
+    const each = isOne ? tiers.map(() => depths?.[0]) : (depths ?? []);
     if (each.length === 0 || each.some((depth) => depth === undefined)) return [];
     const deep = each.reduce<number>((sum, depth) => sum + depth!, 0);
     if (deep >= OF_LENGTH.least * length && deep <= OF_LENGTH.most * length) return [];
-    const one = typeof depths === 'number' ? figureAt(page, ['tiers', i, 'depths']) : undefined;
+    const one = isOne ? figureAt(page, ['tiers', i, 'depths']) : undefined;
     return [
       problems.tiersUnlikeSkirt(page.at('tiers', i, 'depths'), levelOf(deep / length, 0.25, 1.6), {
         deep: page.say(deep),

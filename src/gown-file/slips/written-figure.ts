@@ -1,6 +1,7 @@
 import type { Span } from '../../diagnostics/diagnostic.ts';
 import type { Page } from '../checks/page.ts';
 import { lengthOf, parseQuantity, shareOf, weightOf } from '../quantity.ts';
+import type { FilePath } from '../spec.ts';
 import { isScalar, type WrittenScalar } from '../written.ts';
 import { likelyMeant } from './likely-meant.ts';
 import type { Usual } from './usual-figures.ts';
@@ -12,10 +13,8 @@ export interface Figure {
   readonly kind: NonNullable<Usual['kind']>;
 }
 
-type Path = readonly (string | number)[];
-
 /** Nothing where none stands there or it cannot be read, which has been spoken of. */
-export function figureAt(page: Page, path: Path, kind: Figure['kind'] = 'length'): Figure | undefined {
+export function figureAt(page: Page, path: FilePath, kind: Figure['kind'] = 'length'): Figure | undefined {
   const written = page.sectionAt(...path);
   if (written === undefined || !isScalar(written)) return undefined;
   return figureOf(written, kind);

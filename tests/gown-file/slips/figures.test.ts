@@ -90,16 +90,16 @@ cloths: {shell: {width: 54, selvedge: 1/2, weight: 6}}
 `;
     const [found] = readSpec({ name: 'gown.yaml', text: inches }).diagnostics;
     // 6 oz/yd² are 6 × 28.3495 g on 0.8361 m²: 203 g/m².
-    expect(found?.message).toMatch(/`weight` is 6 g\/m².*did you mean 6oz\/yd2\?$/);
+    expect(found?.message).toMatch(/`weight` is 6 g\/m².*Did you mean `6oz\/yd2`\?$/);
     expect(
       readSpec({ name: 'gown.yaml', text: inches.replace('weight: 6', 'weight: 6oz/yd2') }).diagnostics,
     ).toEqual([]);
   });
 
   it('of a slip that is plain it asks whether the other was meant', () => {
-    expect(said('cloths.shell', 'width', '14')[0]).toMatch(/did you mean 140\?$/);
-    expect(said('closure', 'starts', '25')[0]).toMatch(/did you mean 2\.5\?$/);
-    expect(said('cloths.shell', 'width', '54')[0]).toMatch(/did you mean 54in\?$/);
+    expect(said('cloths.shell', 'width', '14')[0]).toMatch(/Did you mean `140`\?$/);
+    expect(said('closure', 'starts', '25')[0]).toMatch(/Did you mean `2\.5`\?$/);
+    expect(said('cloths.shell', 'width', '54')[0]).toMatch(/Did you mean `54in`\?$/);
   });
 });
 
