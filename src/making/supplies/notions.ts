@@ -58,6 +58,6 @@ export function notionsFor(
 }
 
 /** Hooks for a bustle are other hooks. */
-function closesWithHooks(given: readonly NotionSpec[]): boolean {
+function closesWithHooks(given: readonly sections.Notion[]): boolean {
   return given.some(({ name }) => /\bhook|\bsnap|\bpress-stud/i.test(name) && !/bustle/i.test(name));
 }
