@@ -15,6 +15,7 @@ import { longChecks } from '../sheets/long-checks.ts';
 import { type Paper, paperNamed } from '../sheets/paper.ts';
 import type { SheetPlan } from '../sheets/sheet-plan.ts';
 import { settingsText } from '../sheets/sheet-settings.ts';
+import { ENGLISH_PATTERN } from '../words/english-pattern.ts';
 
 export interface PatternOptions {
   /** Name of the paper; the spec's own, or A4 (Letter where the spec is in inches) when absent. */
@@ -166,6 +167,7 @@ export function labelsOf({ gown }: Pick<DraftedGown, 'gown'>): PieceLabels {
     ...(gown.client === undefined ? {} : { client: gown.client }),
     trace: `spec format ${gown.format}, content ${gown.content}`,
     length: (mm) => tapeText(mm, gown.units),
+    words: ENGLISH_PATTERN,
   };
 }
 
