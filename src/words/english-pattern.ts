@@ -3,6 +3,7 @@ export const ENGLISH_PATTERN = {
   title: (gown: string): string => `${gown}: pattern`,
   sheetOnPage: (sheet: string, page: number): string => `${sheet}, page ${page}`,
   pageOf: (page: number, pages: number): string => `page ${page} of ${pages}`,
+  overlay: 'dashed: as it was cut. solid: the new lines. The inner lines are the seam lines. Full size.',
   squareLayer: 'Test square, 100 mm: set the projector by it',
   square: ['100.0 mm across and', '100.0 mm down', '(3 15/16 in, nearly)'] as readonly [
     string,

@@ -2,6 +2,7 @@ import type { Line, Point } from '../../geometry/curve.ts';
 import { flattenedRun } from '../../geometry/flatten.ts';
 import { along, leftOf, subtract, unit } from '../../geometry/point.ts';
 import type { PlacedPiece } from '../../lay/plan/lay-plan.ts';
+import type { LayWords } from '../../words/english-lay.ts';
 import type { GroupMark, Mark, PathMark, TextMark } from '../drawing.ts';
 import { textWidth } from '../text/text-width.ts';
 import type { LayView } from './lay-view.ts';
@@ -11,7 +12,7 @@ const ROOM_ACROSS = 0.86;
 const ROOM_DOWN = 0.8;
 
 /** A piece on the cloth: cut line, notches, an arrow along the grain to its top, and what it is. */
-export function drawPlacedPiece(piece: PlacedPiece, view: LayView): GroupMark {
+export function drawPlacedPiece(piece: PlacedPiece, view: LayView, said: LayWords): GroupMark {
   const { gore, copy, mirrored, turned, outline, notches, part } = piece;
   const data = {
     gore,
@@ -22,7 +23,7 @@ export function drawPlacedPiece(piece: PlacedPiece, view: LayView): GroupMark {
   };
   const run = outline.map(view.curve);
   const ring = flattenedRun(run, view.line);
-  const words = wordsIn(ring, linesOf(piece, view));
+  const words = wordsIn(ring, linesOf(piece, view, said));
   return {
     kind: 'group',
     class: 'piece',
@@ -53,17 +54,14 @@ interface Words {
 function linesOf(
   { number, gore, part, source, mirrored, turned, face }: PlacedPiece,
   { text }: LayView,
+  said: LayWords,
 ): Words[] {
   const side = source.piece.cut === 'pair' ? (mirrored ? 'right' : 'left') : source.piece.side;
-  const lies = [
-    `face ${face}`,
-    ...(mirrored ? ['mirrored'] : []),
-    ...(turned === 180 ? ['head down'] : []),
-  ].join(', ');
+  const lies = said.lies(face, mirrored, turned === 180);
   return [
     { text: String(number), size: text * 1.5, bold: true },
     { text: [gore, ...(side === undefined ? [] : [side])].join(', '), size: text, bold: false },
-    ...(part === undefined ? [] : [{ text: `part ${part}`, size: text * 0.8, bold: false }]),
+    ...(part === undefined ? [] : [{ text: said.part(part), size: text * 0.8, bold: false }]),
     { text: lies, size: text * 0.75, bold: false },
   ];
 }
