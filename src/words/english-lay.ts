@@ -22,8 +22,16 @@ export const ENGLISH_LAY = {
   /** How a piece lies: which face up, and what else is not as it is drawn. */
   lies: (face: string, mirrored: boolean, headDown: boolean): string =>
     [`face ${face}`, ...(mirrored ? ['mirrored'] : []), ...(headDown ? ['head down'] : [])].join(', '),
-  caption: (cloth: string, width: string, way: string, length: string, buy: string, used: number): string =>
-    `${cloth}, ${width} wide, ${way}; lay ${length}, buy ${buy}, ${Math.round(used * 100)} % used.`,
+  caption: (
+    layers: string,
+    cloth: string,
+    width: string,
+    way: string,
+    length: string,
+    buy: string,
+    used: number,
+  ): string =>
+    `${layers} from ${cloth}, ${width} wide, ${way}; lay ${length}, buy ${buy}, ${Math.round(used * 100)} % used.`,
 };
 
 export type LayWords = ReturnType<typeof englishLay>;
