@@ -2,6 +2,7 @@ import type { LayerDrafts } from './draft/draft-layers.ts';
 import type { CutPiece } from './draft/piece.ts';
 import type { Gown } from './gown/gown.ts';
 import type { Layer } from './gown/layer.ts';
+import type { Skirt } from './making/skirt.ts';
 import type { GownReport } from './report/gown-report.ts';
 import type { GownMeasures } from './truing/measure-gown.ts';
 
@@ -13,6 +14,8 @@ export interface DraftedGown {
   readonly asked: Gown;
   readonly drafts: LayerDrafts;
   readonly measures: GownMeasures;
+  /** What the papers need to know of it. Measured when first asked for. */
+  readonly skirt: Skirt;
   /** All that is cut: gores, flounces, strips and godets, and the pieces of every overskirt. Drawn when first asked for. */
   readonly cut: CutSet;
   /** Every layer that has pieces: the gown's, those that stand for a flounce or strips, and the overskirts'. */

@@ -31,6 +31,7 @@ import { readSpec } from './gown-file/read-spec.ts';
 import type { Spec } from './gown-file/spec.ts';
 import type { Hanging } from './hanging/hung-gown.ts';
 import type { LaysPlanned } from './lay/plan/plan-lays.ts';
+import { type Skirt, skirtOf } from './making/skirt.ts';
 import type { DrawnViews } from './print/papers/views-drawing.ts';
 import type { PaperOptions } from './publish/paper-files.ts';
 import type { PatternOptions, PatternReport } from './publish/pattern-files.ts';
@@ -97,6 +98,7 @@ export function draftWhole(asked: Gown): Drafting {
   const overskirts = overskirtDrafts.flatMap((drafting) => drafting.gown ?? []);
   if (overskirts.length < overskirtDrafts.length) return { diagnostics };
 
+  let skirt: Skirt | undefined;
   let pieces: readonly CutPiece[] | undefined;
   const cut: CutSet = {
     get pieces() {
@@ -123,6 +125,10 @@ export function draftWhole(asked: Gown): Drafting {
       asked,
       drafts,
       measures,
+      get skirt() {
+        skirt ??= skirtOf(gown, drafts);
+        return skirt;
+      },
       cut,
       layers: layers.filter((layer, i) => layers.findIndex(({ name }) => name === layer.name) === i),
       overskirts,

@@ -1,6 +1,7 @@
 import type { Diagnostic, Level, Span } from './diagnostic.ts';
 import { lineAndColumn } from './place.ts';
 import { safeText } from './safe-text.ts';
+import { textColumns } from './text-columns.ts';
 
 /**
  * A diagnostic as a person reads it: `file:line:column: error[code]: what`, the line itself with carets, why it
@@ -64,11 +65,7 @@ function lineWithCarets(span: Span, line: number, paint: (text: string) => strin
   ];
 }
 
-/** Words to the left, figures to the right of their columns. */
 function tableRows(table: NonNullable<Diagnostic['table']>): string[] {
   const rows = table.map((row) => row.map(safeText));
-  const widths = (rows[0] ?? []).map((_, i) => Math.max(...rows.map((row) => [...(row[i] ?? '')].length)));
-  const pad = (cell: string, i: number) =>
-    i === 0 ? cell.padEnd(widths[i] ?? 0) : cell.padStart(widths[i] ?? 0);
-  return rows.map((row) => `       ${row.map(pad).join('   ')}`.trimEnd());
+  return textColumns(rows, '   ').map((line) => `       ${line}`.trimEnd());
 }

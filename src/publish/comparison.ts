@@ -12,6 +12,7 @@ import type { LayPlan } from '../lay/plan/lay-plan.ts';
 import { type Overlay, overlayDrawing } from '../print/pattern/overlay-drawing.ts';
 import { writeSvg } from '../print/svg/write-svg.ts';
 import { layCost } from '../report/lay-report.ts';
+import { ENGLISH_PATTERN } from '../words/english-pattern.ts';
 import { workroom } from '../workroom/workroom.ts';
 import { paperOf } from './pattern-files.ts';
 import { sheetsSince } from './sheets-since.ts';
@@ -76,7 +77,7 @@ export function comparisonSvg({ pieces, old, now }: Comparison): string {
   }
   const overlays = [...alike.values()].map(({ change, layers }) => overlayOf(change, layers, now.spec.units));
   const title = `${now.spec.gown}: ${old.name} and ${now.name}${overlays.length === 0 ? ': no piece changes' : ''}`;
-  return writeSvg(overlayDrawing(title, overlays));
+  return writeSvg(overlayDrawing(title, overlays, ENGLISH_PATTERN));
 }
 
 function overlayOf(

@@ -1,15 +1,19 @@
-import { tapeNumber, tapeText } from '../diagnostics/tape-text.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Gown } from '../gown/gown.ts';
 import { layersInWords } from '../lay/plan/lay-names.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
-import { drawLay, type LayTitle, type LayWords, layFigure } from '../print/lay/lay-drawing.ts';
+import { drawLay, type LayTitle, layFigure } from '../print/lay/lay-drawing.ts';
 import type { LayFigure } from '../print/papers/paper-input.ts';
 import { writeSvg } from '../print/svg/write-svg.ts';
+import { ENGLISH_LAY, englishLay } from '../words/english-lay.ts';
 
 /** `lay-<cloth>.svg` for every cloth, or `lay-<cloth>-<layer>.svg` where its layers are kept apart. */
 export function layFiles(gown: Gown, lays: readonly LayPlan[]): Map<string, string> {
   return new Map(
-    lays.map((lay) => [`lay-${lay.name}.svg`, writeSvg(drawLay(lay, layTitle(gown, lay), wordsOf(gown)))]),
+    lays.map((lay) => [
+      `lay-${lay.name}.svg`,
+      writeSvg(drawLay(lay, layTitle(gown, lay), englishLay(gown.units))),
+    ]),
   );
 }
 
@@ -21,7 +25,7 @@ export function layFigures(gown: Gown, lays: readonly LayPlan[], paperWidth: num
   const room = { width: paperWidth - ROOM.margins, height: ROOM.height };
   return lays.map((lay) => ({
     name: lay.name,
-    drawing: layFigure(lay, wordsOf(gown), room),
+    drawing: layFigure(lay, englishLay(gown.units), room),
     caption: [captionOf(gown, lay), ...lay.remarks].join(' '),
   }));
 }
@@ -33,10 +37,13 @@ export function layTitle(gown: Gown, lay: LayPlan): LayTitle {
 
 function captionOf({ units }: Gown, { cloth, layers, facts, way, length, buy, used }: LayPlan): string {
   const say = (mm: number): string => tapeText(mm, units);
-  const share = `${Math.round(used * 100)} % used`;
-  return `${layersInWords(layers)} from ${cloth}, ${say(facts.width)} wide, ${way}; lay ${say(length)}, buy ${say(buy)}, ${share}.`;
-}
-
-function wordsOf({ units }: Gown): LayWords {
-  return { number: (mm) => tapeNumber(mm, units).replace(/\.0$/, ''), unit: units };
+  return ENGLISH_LAY.caption(
+    layersInWords(layers),
+    cloth,
+    say(facts.width),
+    way,
+    say(length),
+    say(buy),
+    used,
+  );
 }

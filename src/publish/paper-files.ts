@@ -43,12 +43,12 @@ export async function paperFiles(
 ): Promise<PaperFiles> {
   const tables = chalkTables(gown.cut.pieces, gown.gown.units, options.every);
   const input = paperInput(gown, workroom, drawings, diagnostics, options, tables);
-  const job = await written(input, 'job sheet', jobSheet(input), options);
+  const job = await written(input, input.words.files.job, jobSheet(input), options);
   const client =
     options.forClient === false
       ? undefined
-      : await written(input, 'for the client', clientPages(input), options);
-  const chalk = await written(input, 'chalk tables', chalkPages(input), options);
+      : await written(input, input.words.files.client, clientPages(input), options);
+  const chalk = await written(input, input.words.files.chalk, chalkPages(input), options);
   return {
     files: new Map<string, string | Uint8Array>([
       [`job-sheet-${options.paper.name}.pdf`, job.bytes],
@@ -68,7 +68,7 @@ export function clientFile(
   options: PaperOptions,
 ): Promise<PdfFile> {
   const input = paperInput(gown, workroom, { lays: [] }, diagnostics, options);
-  return written(input, 'for the client', clientPages(input), options);
+  return written(input, input.words.files.client, clientPages(input), options);
 }
 
 function paperInput(

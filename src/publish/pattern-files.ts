@@ -13,8 +13,9 @@ import { layOutProjector } from '../sheets/lay-out-projector.ts';
 import { layOutSheets } from '../sheets/lay-out-sheets.ts';
 import { longChecks } from '../sheets/long-checks.ts';
 import { type Paper, paperNamed } from '../sheets/paper.ts';
-import type { SheetPlan } from '../sheets/sheet-plan.ts';
+import type { Sheet, SheetPlan } from '../sheets/sheet-plan.ts';
 import { settingsText } from '../sheets/sheet-settings.ts';
+import { ENGLISH_PATTERN } from '../words/english-pattern.ts';
 
 export interface PatternOptions {
   /** Name of the paper; the spec's own, or A4 (Letter where the spec is in inches) when absent. */
@@ -41,16 +42,10 @@ export interface PatternReport {
   readonly paper: string;
   /** Millimetres on paper for one of the pattern: what undoes the printer's measured error. */
   readonly scale: { readonly across: number; readonly down: number };
-  readonly sheets: readonly {
-    readonly page: number;
-    readonly label: string;
-    readonly x: number;
-    readonly y: number;
-    readonly width: number;
-    readonly height: number;
-    readonly left: number;
-    readonly bottom: number;
-  }[];
+  readonly sheets: readonly Pick<
+    Sheet,
+    'page' | 'label' | 'x' | 'y' | 'width' | 'height' | 'left' | 'bottom'
+  >[];
   /** Sheets with a line on them; what a grid for each piece would take; and what the area alone would fill. */
   readonly count: number;
   readonly gridPerPiece: number;
@@ -166,6 +161,7 @@ export function labelsOf({ gown }: Pick<DraftedGown, 'gown'>): PieceLabels {
     ...(gown.client === undefined ? {} : { client: gown.client }),
     trace: `spec format ${gown.format}, content ${gown.content}`,
     length: (mm) => tapeText(mm, gown.units),
+    words: ENGLISH_PATTERN,
   };
 }
 

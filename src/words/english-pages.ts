@@ -7,6 +7,8 @@ import type { Basics } from './english-basics.ts';
 export function englishPages({ length, list, station, unit }: Basics) {
   return {
     units: `All figures in ${unit === 'in' ? 'inches' : unit}.`,
+    /** What the papers' files call themselves. */
+    files: { job: 'job sheet', client: 'for the client', chalk: 'chalk tables' },
     views: {
       front: 'front',
       back: 'back',

@@ -20,7 +20,7 @@ import { orderOfMaking } from '../making/order/order-of-making.ts';
 import type { Step } from '../making/order/step.ts';
 import { type PetticoatFacts, petticoatFacts } from '../making/petticoat/petticoat-facts.ts';
 import * as problems from '../making/problems.ts';
-import { type Skirt, skirtOf } from '../making/skirt.ts';
+import type { Skirt } from '../making/skirt.ts';
 import { type Notion, notionsFor } from '../making/supplies/notions.ts';
 import { type StripFacts, stripFacts } from '../making/supplies/strip-facts.ts';
 import { threadRatio, USUAL_STITCH } from '../making/supplies/thread.ts';
@@ -61,6 +61,7 @@ interface WorkroomParts {
 export interface WorkroomInput {
   readonly gown: Gown;
   readonly drafts: LayerDrafts;
+  readonly skirt: Skirt;
   /** Every layer that has pieces: the gown's, those that stand for a flounce or strips, and the overskirts'. */
   readonly layers: readonly Layer[];
   readonly cut: { readonly pieces: readonly CutPiece[] };
@@ -94,10 +95,10 @@ export function workroomFindings(
 }
 
 function workroomParts(
-  { gown, drafts, layers }: Omit<WorkroomInput, 'cut'>,
+  { gown, drafts, skirt, layers }: Omit<WorkroomInput, 'cut'>,
   bought: readonly BoughtCloth[],
 ): Found<WorkroomParts> & { readonly bench: Bench } {
-  const bench = benchOf(gown, skirtOf(gown, drafts));
+  const bench = benchOf(gown, skirt);
   const waist = waistFacts(bench);
   const closure = closureFacts(bench);
   const hems = hemFacts(bench);
@@ -108,14 +109,14 @@ function workroomParts(
   const priced = pricing(bench, { layers, bought, edging: edging.facts, strips });
   const dates = calendarOf(gown);
   const facts: WorkroomParts = {
-    skirt: bench.skirt,
+    skirt,
     waist: waist.facts,
     closure: closure.facts,
     hems: hems.facts,
     strips,
     edging: edging.facts,
     petticoat: petticoat.facts,
-    footprint: trainFootprint(drafts.gown, bench.skirt, gown.godets),
+    footprint: trainFootprint(drafts.gown, skirt, gown.godets),
     bustle: bustle.facts,
     pricing: priced.facts,
     calendar: dates.facts,

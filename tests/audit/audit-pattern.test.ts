@@ -16,6 +16,7 @@ import { paperNamed } from '../../src/sheets/paper.ts';
 import type { SheetOptions } from '../../src/sheets/sheet-options.ts';
 import type { SheetPlan } from '../../src/sheets/sheet-plan.ts';
 import { settingsIn, settingsText } from '../../src/sheets/sheet-settings.ts';
+import { ENGLISH_PATTERN } from '../../src/words/english-pattern.ts';
 import { evenly } from '../evenly.ts';
 import { lanternGores, sectorPiece } from '../sheets/sector-piece.ts';
 
@@ -24,6 +25,7 @@ const LABELS: PieceLabels = {
   client: 'LAN-07',
   trace: 'spec format 1, content 3f9a12c4',
   length: (mm) => `${(mm / 10).toFixed(1)} cm`,
+  words: ENGLISH_PATTERN,
 };
 
 const A4: SheetOptions = {

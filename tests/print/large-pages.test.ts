@@ -9,6 +9,7 @@ import { layOutProjector } from '../../src/sheets/lay-out-projector.ts';
 import { layOutSheets } from '../../src/sheets/lay-out-sheets.ts';
 import { longChecks } from '../../src/sheets/long-checks.ts';
 import { paperNamed } from '../../src/sheets/paper.ts';
+import { ENGLISH_PATTERN } from '../../src/words/english-pattern.ts';
 import { lanternGores } from '../sheets/sector-piece.ts';
 import { readPdf } from './read-pdf.ts';
 import { farthest, lengthOfAll, reassembled, svgSegments } from './reassembled.ts';
@@ -18,6 +19,7 @@ const LABELS: PieceLabels = {
   client: 'LAN-07',
   trace: 'spec format 1, content 3f9a12c4',
   length: (mm) => `${(mm / 10).toFixed(1)} cm`,
+  words: ENGLISH_PATTERN,
 };
 
 const TEN = { left: 10, right: 10, top: 10, bottom: 10 };

@@ -9,6 +9,7 @@ import { writeSvg } from '../../src/print/svg/write-svg.ts';
 import { textWidth } from '../../src/print/text/text-width.ts';
 import { layOutSheets } from '../../src/sheets/lay-out-sheets.ts';
 import { paperNamed } from '../../src/sheets/paper.ts';
+import { ENGLISH_PATTERN } from '../../src/words/english-pattern.ts';
 import { lanternGores, sectorPiece } from '../sheets/sector-piece.ts';
 
 const LABELS: PieceLabels = {
@@ -16,6 +17,7 @@ const LABELS: PieceLabels = {
   client: 'LAN-07',
   trace: 'spec format 1, content 3f9a12c4',
   length: (mm) => `${(mm / 10).toFixed(1)} cm`,
+  words: ENGLISH_PATTERN,
 };
 
 const paths = (group: GroupMark) => group.marks.filter((mark): mark is PathMark => mark.kind === 'path');

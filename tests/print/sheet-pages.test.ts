@@ -7,6 +7,7 @@ import { writeSvg } from '../../src/print/svg/write-svg.ts';
 import { layOutSheets } from '../../src/sheets/lay-out-sheets.ts';
 import { longChecks } from '../../src/sheets/long-checks.ts';
 import { paperNamed } from '../../src/sheets/paper.ts';
+import { ENGLISH_PATTERN } from '../../src/words/english-pattern.ts';
 import { lanternGores } from '../sheets/sector-piece.ts';
 import { readPdf } from './read-pdf.ts';
 import { farthest, lengthOfAll, reassembled, svgSegments } from './reassembled.ts';
@@ -16,6 +17,7 @@ const LABELS: PieceLabels = {
   client: 'LAN-07',
   trace: 'gorewright format 1 · 3f9a12c4',
   length: (mm) => `${(mm / 10).toFixed(1)} cm`,
+  words: ENGLISH_PATTERN,
 };
 
 const TEN = { left: 10, right: 10, top: 10, bottom: 10 };

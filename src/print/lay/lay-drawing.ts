@@ -1,5 +1,6 @@
 import type { Curve, Line, Point } from '../../geometry/curve.ts';
 import type { LayPlan, LaySection, Rectangle } from '../../lay/plan/lay-plan.ts';
+import type { LayWords } from '../../words/english-lay.ts';
 import type { Drawing, LineStyle, Mark, PathMark, TextMark } from '../drawing.ts';
 import { rectangleRun, textMark } from '../page/ruled-marks.ts';
 import { textWidth } from '../text/text-width.ts';
@@ -14,12 +15,6 @@ import {
   pageView,
   screenView,
 } from './lay-view.ts';
-
-export interface LayWords {
-  /** A length as the maker reads it, without its unit: `38`. */
-  readonly number: (mm: number) => string;
-  readonly unit: string;
-}
 
 /** What stands above a lay: whose it is, and in one line how it is laid. */
 export interface LayTitle {
@@ -103,10 +98,10 @@ function layMarks(plan: LayPlan, view: LayView, words: LayWords): Mark[] {
   return [
     ...clothMarks(plan, view),
     ...rulerMarks(plan, view, words),
-    ...directionMarks(plan, view),
+    ...directionMarks(plan, view, words),
     ...plan.spare.flatMap((spare) => spareMarks(spare, view, words)),
-    ...plan.sections.flatMap((section, i) => sectionMarks(section, i, plan, view)),
-    ...plan.pieces.map((piece) => drawPlacedPiece(piece, view, plan.layers.length > 1)),
+    ...plan.sections.flatMap((section, i) => sectionMarks(section, i, plan, view, words)),
+    ...plan.pieces.map((piece) => drawPlacedPiece(piece, view, words, plan.layers.length > 1)),
   ];
 }
 
@@ -173,13 +168,13 @@ function rulerMarks({ length }: LayPlan, view: LayView, words: LayWords): Mark[]
 }
 
 /** Beside the cloth: an arrow to where the tops lie on one-way cloth, both ways on other. */
-function directionMarks({ facts, length }: LayPlan, view: LayView): Mark[] {
+function directionMarks({ facts, length }: LayPlan, view: LayView, words: LayWords): Mark[] {
   const reach = Math.min(450, length * 0.35);
   const start = Math.min(60, length * 0.05);
   const at = (y: number): Point => beside(view, { x: facts.width, y }, { x: facts.width + 1, y }, 0.9);
   const [top, bottom] = [at(start), at(start + reach)];
   const label = alongText(
-    facts.oneWay ? 'tops this way' : 'tops either way',
+    facts.oneWay ? words.topsThisWay : words.topsEitherWay,
     facts.width,
     start + reach / 2,
     2,
@@ -210,19 +205,20 @@ function sectionMarks(
   index: number,
   { facts, sections }: LayPlan,
   view: LayView,
+  words: LayWords,
 ): Mark[] {
   const { fold, from, to, upperTurned } = section;
   const marks: Mark[] = [];
   const solid = { width: view.line * 1.2 };
   if (index > 0) marks.push({ ...path([across(from, 0, facts.width)], view, solid), class: 'section' });
   if (sections.length > 1) {
-    marks.push(alongText(`${index + 1}. ${FOLD_WORDS[fold]}`, facts.width, (from + to) / 2, 2.9, view));
+    marks.push(alongText(`${index + 1}. ${words.folds[fold]}`, facts.width, (from + to) / 2, 2.9, view));
   }
   if (fold === 'single') return marks;
   const middle = fold === 'lengthwise' ? facts.width / 2 : (from + to) / 2;
   const line = fold === 'lengthwise' ? down(middle, from, to) : across(middle, 0, facts.width);
   marks.push({ ...path([line], view, upperTurned ? solid : dashed(view, 14, 4, 2, 4)), class: 'fold' });
-  return [...marks, foldLabel(section, middle, facts.width, view)];
+  return [...marks, foldLabel(section, middle, facts.width, view, words)];
 }
 
 /** Beside the line, off the cloth: above it where the line runs along the cloth, at the right where across. */
@@ -231,34 +227,29 @@ function foldLabel(
   middle: number,
   width: number,
   view: LayView,
+  words: LayWords,
 ): TextMark {
   const size = view.text * 0.75;
   const label = { bold: true, class: 'fold-label' };
   const lying = view.alongCloth === 0;
   if (fold === 'crosswise') {
     const at = beside(view, { x: width, y: middle }, { x: width + 1, y: middle }, 0.3);
-    const text = upperTurned ? 'cut here' : 'fold';
+    const text = upperTurned ? words.cutHere : words.fold;
     return textMark(text, lying ? at : { x: at.x, y: at.y + size * 0.35 }, size, {
       ...label,
       anchor: lying ? 'middle' : 'start',
     });
   }
   const at = beside(view, { x: middle, y: from }, { x: middle, y: from - 1 }, 0.3);
-  return textMark('fold', lying ? { x: at.x, y: at.y + size * 0.35 } : at, size, {
+  return textMark(words.fold, lying ? { x: at.x, y: at.y + size * 0.35 } : at, size, {
     ...label,
     anchor: lying ? 'end' : 'middle',
   });
 }
 
-const FOLD_WORDS: Readonly<Record<LaySection['fold'], string>> = {
-  single: 'single',
-  lengthwise: 'folded lengthwise',
-  crosswise: 'folded crosswise',
-};
-
 /** A free rectangle with its size, set along its longer side. */
 function spareMarks({ x, y, width, height }: Rectangle, view: LayView, words: LayWords): Mark[] {
-  const text = `spare ${words.number(width)} × ${words.number(height)} ${words.unit}`;
+  const text = words.spare(words.number(width), words.number(height), words.unit);
   const corner = view.point({ x, y });
   const opposite = view.point({ x: x + width, y: y + height });
   const [wide, high] = [Math.abs(opposite.x - corner.x), Math.abs(opposite.y - corner.y)];

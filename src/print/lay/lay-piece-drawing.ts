@@ -2,6 +2,7 @@ import type { Line, Point } from '../../geometry/curve.ts';
 import { flattenedRun } from '../../geometry/flatten.ts';
 import { along, leftOf, subtract, unit } from '../../geometry/point.ts';
 import type { PlacedPiece } from '../../lay/plan/lay-plan.ts';
+import type { LayWords } from '../../words/english-lay.ts';
 import type { GroupMark, Mark, PathMark, TextMark } from '../drawing.ts';
 import { textWidth } from '../text/text-width.ts';
 import type { LayView } from './lay-view.ts';
@@ -15,7 +16,12 @@ const ROOM_DOWN = 0.8;
  *
  * @param ofSeveral pieces of other layers lie beside it, so that it says of which it is
  */
-export function drawPlacedPiece(piece: PlacedPiece, view: LayView, ofSeveral: boolean): GroupMark {
+export function drawPlacedPiece(
+  piece: PlacedPiece,
+  view: LayView,
+  said: LayWords,
+  ofSeveral: boolean,
+): GroupMark {
   const { layer, gore, copy, mirrored, turned, outline, notches, part } = piece;
   const data = {
     gore,
@@ -27,7 +33,7 @@ export function drawPlacedPiece(piece: PlacedPiece, view: LayView, ofSeveral: bo
   };
   const run = outline.map(view.curve);
   const ring = flattenedRun(run, view.line);
-  const words = wordsIn(ring, linesOf(piece, view, ofSeveral));
+  const words = wordsIn(ring, linesOf(piece, view, said, ofSeveral));
   return {
     kind: 'group',
     class: 'piece',
@@ -58,19 +64,16 @@ interface Words {
 function linesOf(
   { number, layer, gore, part, source, mirrored, turned, face }: PlacedPiece,
   { text }: LayView,
+  said: LayWords,
   ofSeveral: boolean,
 ): Words[] {
   const side = source.piece.cut === 'pair' ? (mirrored ? 'right' : 'left') : source.piece.side;
-  const lies = [
-    `face ${face}`,
-    ...(mirrored ? ['mirrored'] : []),
-    ...(turned === 180 ? ['head down'] : []),
-  ].join(', ');
+  const lies = said.lies(face, mirrored, turned === 180);
   return [
     { text: String(number), size: text * 1.5, bold: true },
     { text: [gore, ...(side === undefined ? [] : [side])].join(', '), size: text, bold: false },
     ...(ofSeveral && layer !== gore ? [{ text: layer, size: text, bold: false }] : []),
-    ...(part === undefined ? [] : [{ text: `part ${part}`, size: text * 0.8, bold: false }]),
+    ...(part === undefined ? [] : [{ text: said.part(part), size: text * 0.8, bold: false }]),
     { text: lies, size: text * 0.75, bold: false },
   ];
 }

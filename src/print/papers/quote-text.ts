@@ -1,3 +1,4 @@
+import { textColumns } from '../../diagnostics/text-columns.ts';
 import type { Gown } from '../../gown/gown.ts';
 import type { Pricing } from '../../money/pricing.ts';
 import type { Words } from '../../words/english.ts';
@@ -48,7 +49,5 @@ export function notInPrice({ materials, workCharged }: Pricing, words: Words): s
 }
 
 function columns(rows: readonly (readonly [string, string])[]): string[] {
-  const left = Math.max(...rows.map(([label]) => label.length));
-  const right = Math.max(...rows.map(([, amount]) => amount.length));
-  return rows.map(([label, amount]) => `  ${label.padEnd(left)}  ${amount.padStart(right)}`);
+  return textColumns(rows, '  ').map((line) => `  ${line}`);
 }

@@ -16,25 +16,28 @@ import { TEST_SQUARE, testSquare } from './test-square.ts';
  */
 export function firstPage(plan: SheetPlan, labels: PieceLabels, checks: readonly LongCheck[]): Drawing {
   const { paper } = plan;
+  const { words } = labels;
+  const { firstPage: text } = words;
   const margins = marginsHere(plan);
   const width = Math.min(WIDEST, paper.width - margins.left - margins.right);
   const height = paper.height - margins.top - margins.bottom;
   const squareWidth = TEST_SQUARE * plan.scale.across + 2;
-  const square = testSquare(plan.scale);
+  const square = testSquare(plan.scale, words.square);
   const title = stripOf([titleBlock(plan, labels)], width, height);
-  const beside = stripOf(printingBlocks(plan), width - squareWidth - 5, height);
+  const beside = stripOf(printingBlocks(plan, text), width - squareWidth - 5, height);
   const checked = stripOf(checkBlocks(plan, labels, checks), width, height);
-  const lines = legend(plan, BESIDE_MAP * width);
-  const reminders = stripOf(cautionBlocks(), BESIDE_MAP * width, height);
+  const lines = legend(plan, words.legend, BESIDE_MAP * width);
+  const reminders = stripOf(cautionBlocks(text), BESIDE_MAP * width, height);
   const top = margins.top + title.height + 2;
   const besideHeight = Math.max(square.height, beside.height);
   const mapTop = top + besideHeight + checked.height + 5;
-  const map = sheetMap(plan, {
+  const room = {
     x: margins.left,
     y: mapTop,
     width: (0.97 - BESIDE_MAP) * width,
     height: paper.height - margins.bottom - mapTop,
-  });
+  };
+  const map = sheetMap(plan, room, words);
   const marks: Mark[] = [
     ...title.draw({ x: margins.left, y: margins.top }),
     ...square.draw({ x: margins.left + 1, y: top }),
@@ -49,7 +52,7 @@ export function firstPage(plan: SheetPlan, labels: PieceLabels, checks: readonly
     y: 0,
     width: paper.width,
     height: paper.height,
-    title: 'Print and check this page first',
+    title: text.title,
     marks,
   };
 }
@@ -91,46 +94,32 @@ function titleBlock(plan: SheetPlan, labels: PieceLabels): Block {
   const client = labels.client === undefined ? '' : ` · ${labels.client}`;
   const first = plan.sheets[0]?.page ?? 1;
   const last = plan.sheets.at(-1)?.page ?? 1;
-  const pages = first === last ? `page ${first}` : `pages ${first} to ${last}`;
-  const one = plan.paper.longest === undefined ? 'sheet' : 'length of the roll';
-  const many = plan.paper.longest === undefined ? 'sheets' : 'lengths of the roll';
+  const { firstPage: text } = labels.words;
+  const on = text.on(plan.sheets.length, plan.paper.longest !== undefined, text.pages(first, last));
   const characters = [...labels.gown];
   const name =
     characters.length > LONGEST_NAME ? `${characters.slice(0, LONGEST_NAME).join('')}…` : labels.gown;
   return {
     kind: 'paragraph',
     lead: `${name}${client}`,
-    text: `Pattern on ${plan.sheets.length} ${plan.sheets.length === 1 ? one : many}, ${pages}. ${labels.trace}`,
+    text: `${on} ${labels.trace}`,
   };
 }
 
-function printingBlocks(plan: SheetPlan): Block[] {
+type FirstPageWords = PieceLabels['words']['firstPage'];
+
+function printingBlocks(plan: SheetPlan, text: FirstPageWords): Block[] {
   const { across, down } = plan.scale;
-  const corrected =
-    across === 1 && down === 1
-      ? []
-      : [
-          `The sheets are corrected for your printer: drawn at ${percent(across)} across and ${percent(down)} down, so that they come out true.`,
-        ];
-  const texts = [
-    'Print this page first, at 100 % (actual size): no “fit to page”, no “shrink”.',
-    'Measure the square both ways. 94.1 or 97.3 mm means that the page was fitted: turn that off. Another figure is your printer’s own error: write both into the spec under paper, measured, and draft again.',
+  const corrected = across === 1 && down === 1 ? [] : [text.corrected(percent(across), percent(down))];
+  const items = [
+    ...text.print,
     ...corrected,
-    ...(isTaped(plan)
-      ? [
-          'Trim each sheet along the lines at its left and top, and lay it on its neighbours’ margins so that line meets line and the diamonds close.',
-          'Pages run down each column of the map, then on to the next; arrows name the neighbours.',
-        ]
-      : []),
-    ...(plan.gaps.length === 0
-      ? []
-      : [
-          'Straight stretches are left out. At each cut-off stands how far the line runs on, and to which sheet: lay a long ruler along it, and keep the grain lines in one line.',
-        ]),
+    ...(isTaped(plan) ? text.tape : []),
+    ...(plan.gaps.length === 0 ? [] : [text.gaps]),
   ];
   return [
-    { kind: 'heading', level: 3, text: 'Print at 100 %, no fit to page' },
-    ...texts.map((text, index): Block => ({ kind: 'item', number: `${index + 1}`, text })),
+    { kind: 'heading', level: 3, text: text.printing },
+    ...items.map((item, index): Block => ({ kind: 'item', number: `${index + 1}`, text: item })),
   ];
 }
 
@@ -144,16 +133,17 @@ function percent(scale: number): string {
 
 function checkBlocks(plan: SheetPlan, labels: PieceLabels, checks: readonly LongCheck[]): Block[] {
   if (checks.length === 0) return [];
+  const { firstPage: text } = labels.words;
   const rows = checks.map((check) => [
-    laidPieceName(plan, check.piece),
-    checkText(check, plan),
+    laidPieceName(plan, check.piece, labels.words),
+    checkText(check, plan, text),
     labels.length(check.length),
   ]);
   return [
     {
       kind: 'table',
-      caption: isTaped(plan) ? 'When the sheets are taped, measure before cutting' : 'Measure before cutting',
-      heads: ['piece', 'from seam line to seam line', 'should be'],
+      caption: isTaped(plan) ? text.measureTaped : text.measure,
+      heads: text.checkHeads,
       align: ['start', 'start', 'end'],
       tick: true,
       rows,
@@ -161,23 +151,12 @@ function checkBlocks(plan: SheetPlan, labels: PieceLabels, checks: readonly Long
   ];
 }
 
-function checkText({ piece, edge, along }: LongCheck, plan: SheetPlan): string {
-  if (along === 'chord') return 'hem line, straight from corner to corner';
+function checkText({ piece, edge, along }: LongCheck, plan: SheetPlan, text: FirstPageWords): string {
+  if (along === 'chord') return text.chord;
   const top = plan.pieces[piece]!.cutPiece.piece.edges[0]!.name;
-  return edge === 'fold' ? `along the fold, ${top} to hem` : `${edge}, ${top} to hem`;
+  return edge === 'fold' ? text.alongFold(top) : text.alongEdge(edge, top);
 }
 
-function cautionBlocks(): Block[] {
-  return [
-    {
-      kind: 'paragraph',
-      lead: 'Cutting on the floor:',
-      text: 'mind knees, back and open blades; your workplace-safety body has the rules.',
-    },
-    {
-      kind: 'paragraph',
-      lead: 'A client’s measures',
-      text: 'are personal data, on paper too: your data-protection authority says how long you may keep them.',
-    },
-  ];
+function cautionBlocks({ cautions }: FirstPageWords): Block[] {
+  return cautions.map((caution): Block => ({ kind: 'paragraph', ...caution }));
 }

@@ -43,9 +43,10 @@ function onPage(point: Point, sheet: Sheet, { scale }: SheetPlan, frame: Rectang
   return { x: frame.x + (point.x - sheet.x) * scale.across, y: frame.y + (point.y - sheet.y) * scale.down };
 }
 
-function noteLines(gap: Gap, other: string, { length }: PieceLabels): string[] {
-  if (gap.line === 'grain') return [`grain: ${length(gap.length)}`, `on to ${other}`];
-  return [`straight on ${length(gap.length)}`, `to ${other}; along the`, `grain ${length(gap.alongGrain)}`];
+function noteLines(gap: Gap, other: string, { length, words }: PieceLabels): string[] {
+  return gap.line === 'grain'
+    ? words.gap.grain(length(gap.length), other)
+    : words.gap.cut(length(gap.length), other, length(gap.alongGrain));
 }
 
 /** -1 where the white outside the piece lies to the left of the line, 1 to the right. */

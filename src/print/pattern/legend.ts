@@ -1,5 +1,6 @@
 import type { Point } from '../../geometry/curve.ts';
 import type { SheetPlan } from '../../sheets/sheet-plan.ts';
+import type { PatternWords } from '../../words/english-pattern.ts';
 import type { LineStyle, Mark } from '../drawing.ts';
 import { type Strip, stacked } from '../page/page-strip.ts';
 import { TYPE } from '../page/page-type.ts';
@@ -8,23 +9,19 @@ import { wrapText } from '../text/wrap-text.ts';
 import { grainPath, PATTERN_LINES } from './piece-drawing.ts';
 
 /** What each line of the pattern is, drawn as on the sheets; only those that this pattern has. */
-export function legend({ pieces }: SheetPlan, width: number): Strip {
+export function legend({ pieces }: SheetPlan, text: PatternWords['legend'], width: number): Strip {
   const cut = pieces.map(({ cutPiece }) => cutPiece);
   const hasFold = cut.some(({ piece }) => piece.frontEdge === 'fold' || piece.backEdge === 'fold');
   const hasNotches = cut.some(({ notches }) => notches.length > 0);
   const hasMarks = cut.some(({ marks }) => marks.length > 0);
   return stacked([
-    heading('The lines'),
-    entry('cut here', width, plain(PATTERN_LINES.cut)),
-    entry('sew here: the seam line', width, plain(PATTERN_LINES.sew)),
-    ...(hasFold ? [entry('lay on the fold of the cloth', width, plain(PATTERN_LINES.fold))] : []),
-    entry('lay along the straight thread', width, (from, to) => [grainPath({ kind: 'line', from, to })]),
-    ...(hasNotches
-      ? [entry('notches: one at a front edge, two at a back edge; like meets like', width, notches)]
-      : []),
-    ...(hasMarks
-      ? [entry('mark, do not cut; its name stands beside it', width, plain(PATTERN_LINES.mark))]
-      : []),
+    heading(text.title),
+    entry(text.cut, width, plain(PATTERN_LINES.cut)),
+    entry(text.sew, width, plain(PATTERN_LINES.sew)),
+    ...(hasFold ? [entry(text.fold, width, plain(PATTERN_LINES.fold))] : []),
+    entry(text.grain, width, (from, to) => [grainPath({ kind: 'line', from, to })]),
+    ...(hasNotches ? [entry(text.notches, width, notches)] : []),
+    ...(hasMarks ? [entry(text.mark, width, plain(PATTERN_LINES.mark))] : []),
   ]);
 }
 

@@ -20,11 +20,11 @@ export function nameStrip(sheet: Sheet, plan: SheetPlan, labels: PieceLabels, pa
   const arrows = arrowMarks(sheet.neighbours, right, top + 5.6);
   const room = arrows.left - 3 - textLeft;
   const gown = [labels.gown, ...(labels.client === undefined ? [] : [labels.client])].join(' · ');
-  const page = `page ${sheet.page} of ${pageCount}`;
+  const page = labels.words.pageOf(sheet.page, pageCount);
   const long = ` · ${page} · ${labels.trace}`;
   const tail = textWidth(long, SIZE) + LEAST_NAME < room ? long : ` · ${page}`;
   const first = fitText(gown, Math.max(0, room - textWidth(tail, SIZE)), SIZE, SMALLEST);
-  const second = fitText(sheetPieceNames(plan, sheet).join('; '), room, SIZE, SMALLEST);
+  const second = fitText(sheetPieceNames(plan, sheet, labels.words).join('; '), room, SIZE, SMALLEST);
   return [
     label,
     textMark(first.text + tail, { x: textLeft, y: top + 5 }, first.size),

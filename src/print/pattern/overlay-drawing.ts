@@ -1,6 +1,7 @@
 import { boundsOfCurves } from '../../geometry/bounds.ts';
 import type { Curve, Point } from '../../geometry/curve.ts';
 import { translated } from '../../geometry/transform.ts';
+import type { PatternWords } from '../../words/english-pattern.ts';
 import type { Drawing, LineStyle, Mark } from '../drawing.ts';
 import { wrapText } from '../text/wrap-text.ts';
 
@@ -32,15 +33,12 @@ const TEXT = 15;
 const LEAST_WIDTH = 380;
 
 /** Old and new versions of pieces laid over each other, side by side, full size: the old lines dashed. */
-export function overlayDrawing(title: string, overlays: readonly Overlay[]): Drawing {
+export function overlayDrawing(title: string, overlays: readonly Overlay[], words: PatternWords): Drawing {
   const panels = overlays.map((overlay) => panelOf(overlay));
-  const legend = textMark(
-    'dashed: as it was cut. solid: the new lines. The inner lines are the seam lines. Full size.',
-    {
-      x: MARGIN,
-      y: MARGIN + TITLE + 1.6 * TEXT,
-    },
-  );
+  const legend = textMark(words.overlay, {
+    x: MARGIN,
+    y: MARGIN + TITLE + 1.6 * TEXT,
+  });
   const top = MARGIN + TITLE + 3 * TEXT + GAP / 2;
   let x = MARGIN;
   const marks: Mark[] = [

@@ -1,5 +1,6 @@
 import { boundsOfCurves } from '../../geometry/bounds.ts';
 import type { Sheet, SheetPlan } from '../../sheets/sheet-plan.ts';
+import type { PatternWords } from '../../words/english-pattern.ts';
 import type { Drawing, GroupMark } from '../drawing.ts';
 import { drawPiece } from './piece-drawing.ts';
 import { type PieceLabels, pieceName } from './piece-text.ts';
@@ -26,38 +27,38 @@ export function patternDrawing(plan: SheetPlan, labels: PieceLabels): PatternDra
   const width = Math.max(1, ...plan.sheets.map((sheet) => sheet.x + sheet.width));
   const height = Math.max(1, ...plan.sheets.map((sheet) => sheet.y + sheet.height));
   return {
-    pieces: plan.pieces.map((_, index) => pieceDrawing(plan, index, groups[index]!)),
-    whole: { x: 0, y: 0, width, height, title: `${labels.gown}: pattern`, marks: groups },
+    pieces: plan.pieces.map((_, index) => pieceDrawing(plan, index, groups[index]!, labels.words)),
+    whole: { x: 0, y: 0, width, height, title: labels.words.title(labels.gown), marks: groups },
   };
 }
 
 /** A piece by name and layers, which tell the pieces of one gore apart. */
-export function laidPieceName(plan: SheetPlan, index: number): string {
+export function laidPieceName(plan: SheetPlan, index: number, words: PatternWords): string {
   const { cutPiece } = plan.pieces[index]!;
-  return `${pieceName(cutPiece)} (${cutPiece.layers.join(', ')})`;
+  return `${pieceName(cutPiece, words)} (${cutPiece.layers.join(', ')})`;
 }
 
 /** The pieces with a line on a sheet; those that lie on one another as one, with all layers. */
-export function sheetPieceNames(plan: SheetPlan, sheet: Sheet): string[] {
+export function sheetPieceNames(plan: SheetPlan, sheet: Sheet, words: PatternWords): string[] {
   const layers = new Map<number, string[]>();
   for (const index of sheet.pieces) {
     const { cutPiece, liesOn = index } = plan.pieces[index]!;
     layers.set(liesOn, [...(layers.get(liesOn) ?? []), ...cutPiece.layers]);
   }
   return [...layers].map(
-    ([index, names]) => `${pieceName(plan.pieces[index]!.cutPiece)} (${names.join(', ')})`,
+    ([index, names]) => `${pieceName(plan.pieces[index]!.cutPiece, words)} (${names.join(', ')})`,
   );
 }
 
 /** One piece as a drawing of its own, with what is drawn of it. */
-export function pieceDrawing(plan: SheetPlan, index: number, group: GroupMark): Drawing {
+export function pieceDrawing(plan: SheetPlan, index: number, group: GroupMark, words: PatternWords): Drawing {
   const box = boundsOfCurves(plan.pieces[index]!.cutPiece.cutEdges.flatMap((edge) => edge.curves));
   return {
     x: box.left - ROUND_ABOUT,
     y: box.top - ROUND_ABOUT,
     width: box.right - box.left + 2 * ROUND_ABOUT,
     height: box.bottom - box.top + 2 * ROUND_ABOUT,
-    title: laidPieceName(plan, index),
+    title: laidPieceName(plan, index, words),
     marks: [group],
   };
 }

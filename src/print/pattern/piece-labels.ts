@@ -10,7 +10,7 @@ import { textMark } from '../page/ruled-marks.ts';
 import { type FittedText, type LabelBox, LabelRoom, type Window } from '../text/label-place.ts';
 import { textWidth } from '../text/text-width.ts';
 import { wrapText } from '../text/wrap-text.ts';
-import { hemText, type LabelLine, type PieceLabels, pieceText } from './piece-text.ts';
+import { type LabelLine, type PieceLabels, pieceText } from './piece-text.ts';
 
 /** Beside the piece itself. */
 export interface PieceSurroundings {
@@ -30,13 +30,13 @@ export function pieceTexts(cutPiece: CutPiece, labels: PieceLabels, around: Piec
   const windows = around.windows ?? [windowAround(seamLine)];
   const { sharing = [], hemOnly } = around;
   const hasPartners = hemOnly !== undefined || sharing.length > 0;
-  const hems = hasPartners ? hemNames(cutPiece, windows, hemOnly ?? 0) : [];
+  const hems = hasPartners ? hemNames(cutPiece, labels.words.piece, windows, hemOnly ?? 0) : [];
   const hemMarks = hems.map(({ mark }) => mark);
   if (hemOnly !== undefined) return hemMarks;
   const outline = flattenedRun(seamLine, 0.5);
   const grain = around.grain ?? cutPiece.piece.grain;
   const taken = hems.map(({ box }) => box);
-  const fold = foldText(cutPiece, new LabelRoom(outline, grain, windows, taken));
+  const fold = foldText(cutPiece, labels.words.piece, new LabelRoom(outline, grain, windows, taken));
   if (fold !== undefined) taken.push(fold.box);
   const room = new LabelRoom(outline, grain, windows, taken);
   const main = mainText(pieceText(cutPiece, labels, sharing), cutPiece.labelAt, room);
@@ -92,13 +92,15 @@ function blockMarks(lines: readonly LabelLine[], box: LabelBox, size: number): T
   );
 }
 
+type PieceWords = PieceLabels['words']['piece'];
+
 interface PlacedText {
   readonly box: LabelBox;
   readonly mark: TextMark;
 }
 
 /** Says that the piece is half of one, right beside the fold. */
-function foldText({ piece }: CutPiece, room: LabelRoom): PlacedText | undefined {
+function foldText({ piece }: CutPiece, { besideFold }: PieceWords, room: LabelRoom): PlacedText | undefined {
   const fold = piece.edges.find((edge) => edge.name === 'fold');
   if (fold === undefined) return undefined;
   const { curve, t } = placeOnRun(fold.curves, 0.3 * lengthOfRun(fold.curves));
@@ -106,14 +108,14 @@ function foldText({ piece }: CutPiece, room: LabelRoom): PlacedText | undefined 
   const way = tangentAt(curve, t);
   const isUpright = Math.abs(way.y) > Math.abs(way.x);
   for (const size of [SIDE_SIZE, 2.2, 1.8]) {
-    const width = textWidth(FOLD_TEXT, size);
+    const width = textWidth(besideFold, size);
     const accepts = (box: LabelBox) =>
       isUpright ? isBeside(box.x, box.width, near.x) : isBeside(box.y, box.height, near.y);
     const box = room.boxFor(near, { leastWidth: width, area: 0, heightIn: () => size * LEADING, accepts });
     if (box === undefined) continue;
     const isAtRight = isUpright && Math.abs(box.x - near.x) >= BESIDE;
     const x = isAtRight ? box.x + box.width - width : box.x;
-    const mark = textMark(FOLD_TEXT, { x, y: box.y + size }, size, { class: 'label' });
+    const mark = textMark(besideFold, { x, y: box.y + size }, size, { class: 'label' });
     return { box: { ...box, x, width }, mark };
   }
   return undefined;
@@ -123,8 +125,6 @@ function foldText({ piece }: CutPiece, room: LabelRoom): PlacedText | undefined 
 function isBeside(start: number, length: number, line: number): boolean {
   return Math.min(Math.abs(start - line), Math.abs(start + length - line)) < BESIDE;
 }
-
-const FOLD_TEXT = 'on the fold';
 
 /** Farther from the fold than this, mm, the text would seem to speak of another line. */
 const BESIDE = 6;
@@ -136,9 +136,14 @@ const SIDE_SIZE = 2.8;
  * The name of a hem's cut line, on its inner side, once on each sheet that the line crosses. Each of several hems has
  * its own part of the way along, so that the names do not meet.
  */
-function hemNames(cutPiece: CutPiece, windows: readonly Window[], place: number): PlacedText[] {
+function hemNames(
+  cutPiece: CutPiece,
+  words: PieceWords,
+  windows: readonly Window[],
+  place: number,
+): PlacedText[] {
   const hem = cutPiece.cutEdges.filter((edge) => edge.name === 'hem').flatMap((edge) => edge.curves);
-  const text = hemText(cutPiece);
+  const text = words.hemCut(cutPiece.layers);
   const width = textWidth(text, SIDE_SIZE);
   const boxes = hem.flatMap((curve) => boxesAlong(curve, width));
   return windows.flatMap((window) => {

@@ -1,4 +1,5 @@
 import type { CutPiece } from '../../draft/piece.ts';
+import type { PatternWords } from '../../words/english-pattern.ts';
 import { NO_BREAK } from '../text/plain-text.ts';
 
 /** What is printed on every piece of one gown. */
@@ -9,7 +10,10 @@ export interface PieceLabels {
   readonly trace: string;
   /** A length as the maker reads it, with its unit. */
   readonly length: (mm: number) => string;
+  readonly words: PatternWords;
 }
+
+type PieceWords = PatternWords['piece'];
 
 export interface LabelLine {
   readonly text: string;
@@ -27,70 +31,65 @@ export function pieceText(
 ): LabelLine[] {
   const layers = [cutPiece, ...sharing].flatMap((piece) => piece.layers);
   const plain = (text: string): LabelLine => ({ text, bold: false });
+  const { piece: words } = labels.words;
   const gown = labels.client === undefined ? labels.gown : `${labels.gown} · ${labels.client}`;
   return [
-    { text: pieceName(cutPiece), bold: true },
-    plain(cutText(cutPiece)),
+    { text: pieceName(cutPiece, labels.words), bold: true },
+    plain(cutText(cutPiece, words)),
     ...(cutPiece.remarks ?? []).map(plain),
-    plain(`${layers.length === 1 ? 'layer' : 'layers'}: ${layers.join(', ')}`),
+    plain(words.layers(layers)),
     plain(shortened(gown)),
-    plain('grain: along the arrows'),
-    plain(allowanceText(cutPiece, labels.length, sharing)),
+    plain(words.grain),
+    plain(allowanceText(cutPiece, labels, sharing)),
     plain(labels.trace),
   ];
 }
 
-/** What stands at the cut line of a hem where pieces that share their other edges have each their own. */
-export function hemText({ layers }: CutPiece): string {
-  return `${layers.join(', ')}: cut`;
-}
-
 /** The gore's name, with the wearer's side where the two differ. */
-export function pieceName({ gore, piece }: CutPiece): string {
-  return piece.side === undefined ? gore : `${gore}, wearer’s ${piece.side}`;
+export function pieceName({ gore, piece }: CutPiece, words: PatternWords): string {
+  return piece.side === undefined ? gore : words.piece.onSide(gore, piece.side);
 }
 
-function cutText({ piece }: CutPiece): string {
+function cutText({ piece }: CutPiece, words: PieceWords): string {
   switch (piece.cut) {
     case 'on-fold':
-      return 'cut 1 on fold';
+      return words.onFold;
     case 'pair':
-      return 'cut 1 pair';
+      return words.pair;
     case 'single':
-      return `cut ${piece.copies ?? 1}`;
+      return words.single(piece.copies ?? 1);
   }
 }
 
-function allowanceText(
-  cutPiece: CutPiece,
-  length: (mm: number) => string,
-  sharing: readonly CutPiece[],
-): string {
+function allowanceText(cutPiece: CutPiece, labels: PieceLabels, sharing: readonly CutPiece[]): string {
+  const { piece: words } = labels.words;
   const { allowances } = cutPiece;
   const top = cutPiece.piece.edges[0]!;
   const seams = [cutPiece.piece.frontEdge, cutPiece.piece.backEdge].filter((edge) => edge !== 'fold');
   const alike = seams.length > 1 && new Set(seams.map((edge) => allowances[edge])).size === 1;
   const hems =
     sharing.length === 0
-      ? [hemPart(cutPiece, 'hem', length)]
-      : [cutPiece, ...sharing].map((piece) => hemPart(piece, `hem of ${piece.layers.join(', ')}`, length));
+      ? [hemPart(cutPiece, 'hem', labels)]
+      : [cutPiece, ...sharing].map((piece) => hemPart(piece, words.hemOf(piece.layers), labels));
   const parts = [
-    widthText(top.name, allowances[top.name], length),
+    widthText(top.name, allowances[top.name], labels),
     ...(alike
-      ? [widthText('seams', allowances[seams[0]!], length)]
-      : seams.map((edge) => widthText(edge, allowances[edge], length))),
+      ? [widthText(words.seams, allowances[seams[0]!], labels)]
+      : seams.map((edge) => widthText(edge, allowances[edge], labels))),
     ...hems,
   ];
-  return `allowances included: ${parts.join(', ')}`;
+  return words.allowances(parts);
 }
 
-function hemPart({ allowances, roughCut }: CutPiece, name: string, length: (mm: number) => string): string {
-  const rough = roughCut > 0 ? ` and ${unbroken(length(roughCut))} rough-cut extra` : '';
-  return widthText(name, allowances.hem, length) + rough;
+function hemPart({ allowances, roughCut }: CutPiece, name: string, labels: PieceLabels): string {
+  const rough = roughCut > 0 ? labels.words.piece.rough(unbroken(labels.length(roughCut))) : '';
+  return widthText(name, allowances.hem, labels) + rough;
 }
 
-function widthText(edge: string, width: number | undefined, length: (mm: number) => string): string {
-  return width === undefined || width === 0 ? `${edge} none` : `${edge}${NO_BREAK}${unbroken(length(width))}`;
+function widthText(edge: string, width: number | undefined, { length, words }: PieceLabels): string {
+  return width === undefined || width === 0
+    ? words.piece.none(edge)
+    : `${edge}${NO_BREAK}${unbroken(length(width))}`;
 }
 
 function unbroken(text: string): string {

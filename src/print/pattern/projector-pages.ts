@@ -19,7 +19,7 @@ export function projectorPages(
   return plan.sheets.map((sheet): Drawing => {
     const pieces = sheet.pieces.map((index): Mark => {
       const { cutPiece, grain, liesOn } = plan.pieces[index]!;
-      const drawing = pieceDrawing(plan, index, drawPiece(cutPiece, labels, { grain }));
+      const drawing = pieceDrawing(plan, index, drawPiece(cutPiece, labels, { grain }), labels.words);
       const offset = { x: sheet.left - sheet.x, y: sheet.pageHeight - sheet.bottom - sheet.height - sheet.y };
       const cloths = new Set(cutPiece.layers.map(clothOf));
       return {
@@ -33,17 +33,18 @@ export function projectorPages(
     const height = sheet.pageHeight + SQUARE_ROOM;
     const square: Mark = {
       kind: 'group',
-      switchedBy: [SQUARE_LAYER],
+      switchedBy: [labels.words.squareLayer],
       marks: [
-        ...testSquare({ across: 1, down: 1 }).draw({ x: sheet.left, y: sheet.pageHeight }),
+        ...testSquare({ across: 1, down: 1 }, labels.words.square).draw({
+          x: sheet.left,
+          y: sheet.pageHeight,
+        }),
         textMark(title, { x: sheet.left + TEST_SQUARE + 10, y: sheet.pageHeight + 12 }, 8),
       ],
     };
     return { x: 0, y: 0, width: plan.paper.width, height, title, marks: [...pieces, square] };
   });
 }
-
-const SQUARE_LAYER = 'Test square, 100 mm: set the projector by it';
 
 /** Below the pieces, mm. */
 const SQUARE_ROOM = TEST_SQUARE + 10;

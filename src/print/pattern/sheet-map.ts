@@ -1,9 +1,10 @@
 import type { CutPiece } from '../../draft/piece.ts';
 import { boundsOfCurves } from '../../geometry/bounds.ts';
-import type { Curve, Point } from '../../geometry/curve.ts';
+import type { Point } from '../../geometry/curve.ts';
 import { flattenedRun } from '../../geometry/flatten.ts';
 import { along, distance, subtract } from '../../geometry/point.ts';
 import type { SheetPlan } from '../../sheets/sheet-plan.ts';
+import type { PatternWords } from '../../words/english-pattern.ts';
 import type { Mark } from '../drawing.ts';
 import { boxMark, polygonRun, textMark } from '../page/ruled-marks.ts';
 import { textWidth } from '../text/text-width.ts';
@@ -17,7 +18,7 @@ interface Box {
 }
 
 /** The printed sheets with their labels and the pieces on them, as large as `box` allows; mm on paper. */
-export function sheetMap(plan: SheetPlan, box: Box): Mark[] {
+export function sheetMap(plan: SheetPlan, box: Box, words: PatternWords): Mark[] {
   if (plan.sheets.length === 0 || box.height < LEAST_HEIGHT) return [];
   const right = Math.max(...plan.sheets.map((sheet) => sheet.x + sheet.width));
   const bottom = Math.max(...plan.sheets.map((sheet) => sheet.y + sheet.height));
@@ -48,11 +49,10 @@ export function sheetMap(plan: SheetPlan, box: Box): Mark[] {
     return row === undefined ? y : row.y + row.height / 2;
   };
   const outlines = plan.pieces.flatMap(({ cutPiece, liesOn }, i): Mark[] => {
-    const curves = cutPiece.cutEdges.flatMap((edge) => edge.curves);
     const run = polygonRun(drawn[i]!);
     const outline: Mark = { kind: 'path', runs: [run], closed: true, line: { width: 0.35 } };
     return liesOn === undefined
-      ? [outline, nameMark(cutPiece, curves, at, scale, box, aboveLabels)]
+      ? [outline, nameMark(cutPiece, pieceName(cutPiece, words), at, scale, box, aboveLabels)]
       : [outline];
   });
   return [...cells, ...outlines];
@@ -110,14 +110,13 @@ const ENOUGH = 0.5;
 /** The piece's name across its middle, half-way up a row of sheets, small enough for the piece's width there, and within the map. */
 function nameMark(
   cutPiece: CutPiece,
-  curves: readonly Curve[],
+  name: string,
   at: (point: Point) => Point,
   scale: number,
   map: Box,
   rowAt: (y: number) => number,
 ): Mark {
-  const name = pieceName(cutPiece);
-  const box = boundsOfCurves(curves);
+  const box = boundsOfCurves(cutPiece.cutEdges.flatMap((edge) => edge.curves));
   const room = 0.55 * (box.right - box.left) * scale;
   const size = Math.min(3.4, Math.max(1.6, room / textWidth(name, 1, true)));
   const width = textWidth(name, size, true);

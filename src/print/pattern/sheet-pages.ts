@@ -1,5 +1,6 @@
 import type { LongCheck } from '../../sheets/long-checks.ts';
 import type { Sheet, SheetPlan } from '../../sheets/sheet-plan.ts';
+import type { PatternWords } from '../../words/english-pattern.ts';
 import type { Drawing, Mark } from '../drawing.ts';
 import type { Bookmark } from '../pdf/pdf-outline.ts';
 import { firstPage } from './first-page.ts';
@@ -35,7 +36,10 @@ export function sheetPages(
   const sheets = plan.sheets.map((sheet) => sheetPage(sheet, plan, pattern, labels, pageCount));
   return {
     pages: [firstPage(plan, labels, checks), ...sheets],
-    bookmarks: [{ title: 'Print and check this page first', page: 0, level: 1 }, ...pieceBookmarks(plan)],
+    bookmarks: [
+      { title: labels.words.firstPage.title, page: 0, level: 1 },
+      ...pieceBookmarks(plan, labels.words),
+    ],
   };
 }
 
@@ -74,15 +78,15 @@ function sheetPage(
 }
 
 /** One entry a piece, its sheets below it. */
-function pieceBookmarks(plan: SheetPlan): Bookmark[] {
+function pieceBookmarks(plan: SheetPlan, words: PatternWords): Bookmark[] {
   return plan.pieces.flatMap((_, index) => {
     const own = plan.sheets.filter((sheet) => sheet.pieces.includes(index));
     const first = own[0];
     if (first === undefined) return [];
     return [
-      { title: laidPieceName(plan, index), page: first.page - 1, level: 1 },
+      { title: laidPieceName(plan, index, words), page: first.page - 1, level: 1 },
       ...own.map((sheet) => ({
-        title: `${sheet.label}, page ${sheet.page}`,
+        title: words.sheetOnPage(sheet.label, sheet.page),
         page: sheet.page - 1,
         level: 2,
       })),

@@ -1,5 +1,6 @@
 import type { Point } from '../../geometry/curve.ts';
 import type { Scale } from '../../sheets/sheet-options.ts';
+import type { PatternWords } from '../../words/english-pattern.ts';
 import type { Mark } from '../drawing.ts';
 import type { Strip } from '../page/page-strip.ts';
 import { boxMark, lineMark, textMark } from '../page/ruled-marks.ts';
@@ -11,7 +12,7 @@ export const TEST_SQUARE = 100;
  * A square to lay a ruler on, each way: its lower side is the scale bar across and its left side the scale bar down,
  * ticked in centimetres; the other two in inches. Drawn larger or smaller where the printer's error is corrected.
  */
-export function testSquare(scale: Scale): Strip {
+export function testSquare(scale: Scale, text: PatternWords['square']): Strip {
   const width = TEST_SQUARE * scale.across;
   const height = TEST_SQUARE * scale.down;
   const draw = (at: Point): Mark[] => {
@@ -30,9 +31,9 @@ export function testSquare(scale: Scale): Strip {
       textMark(`${inch} in`, on(inch * INCH, 6.5), 2.8, { anchor: 'middle' }),
     ]);
     const texts = [
-      textMark('100.0 mm across and', on(50, 46), 5, { anchor: 'middle', bold: true }),
-      textMark('100.0 mm down', on(50, 53), 5, { anchor: 'middle', bold: true }),
-      textMark('(3 15/16 in, nearly)', on(50, 60), 3.6, { anchor: 'middle' }),
+      textMark(text[0], on(50, 46), 5, { anchor: 'middle', bold: true }),
+      textMark(text[1], on(50, 53), 5, { anchor: 'middle', bold: true }),
+      textMark(text[2], on(50, 60), 3.6, { anchor: 'middle' }),
       textMark('5 cm', on(50, 92), 2.8, { anchor: 'middle' }),
       textMark('5 cm', on(6.5, 51), 2.8),
     ];

@@ -1,3 +1,4 @@
+import { markupText } from '../text/markup-text.ts';
 import { plainText } from '../text/plain-text.ts';
 
 /** Markup that may stand in a page as it is: made by `html` or by a writer of drawings, never text from a spec. */
@@ -16,13 +17,5 @@ function written(part: Part): string {
   if (part === undefined) return '';
   if (part instanceof Markup) return part.text;
   if (Array.isArray(part)) return part.map(written).join('');
-  return plainText(String(part)).replace(/[&<>"']/g, (character) => ENTITIES[character]!);
+  return markupText(plainText(String(part)));
 }
-
-const ENTITIES: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-};

@@ -2,6 +2,7 @@ import type { Curve } from '../../geometry/curve.ts';
 import { endOf, pointAt, startOf } from '../../geometry/evaluate.ts';
 import type { Drawing, GroupMark, LineStyle, Mark, PathMark, TextMark, UseMark } from '../drawing.ts';
 import { arcToCubics } from '../pdf/arc-to-cubics.ts';
+import { markupText } from '../text/markup-text.ts';
 import { writtenText } from '../text/plain-text.ts';
 
 /**
@@ -153,13 +154,5 @@ function number(value: number): string {
 }
 
 function escaped(text: string): string {
-  return writtenText(text).replace(/[&<>"']/g, (character) => ENTITIES[character]!);
+  return markupText(writtenText(text));
 }
-
-const ENTITIES: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-};

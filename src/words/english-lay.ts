@@ -1,0 +1,37 @@
+import { tapeNumber } from '../diagnostics/tape-text.ts';
+import type { Units } from '../diagnostics/units.ts';
+
+/** What a lay says, bound to the units of its spec. */
+export function englishLay(units: Units) {
+  return {
+    /** A length as the maker reads it, without its unit: `38`. */
+    number: (mm: number): string => tapeNumber(mm, units).replace(/\.0$/, ''),
+    unit: units as string,
+    ...ENGLISH_LAY,
+  };
+}
+
+export const ENGLISH_LAY = {
+  topsThisWay: 'tops this way',
+  topsEitherWay: 'tops either way',
+  folds: { single: 'single', lengthwise: 'folded lengthwise', crosswise: 'folded crosswise' },
+  fold: 'fold',
+  cutHere: 'cut here',
+  spare: (across: string, along: string, unit: string): string => `spare ${across} × ${along} ${unit}`,
+  part: (part: string): string => `part ${part}`,
+  /** How a piece lies: which face up, and what else is not as it is drawn. */
+  lies: (face: string, mirrored: boolean, headDown: boolean): string =>
+    [`face ${face}`, ...(mirrored ? ['mirrored'] : []), ...(headDown ? ['head down'] : [])].join(', '),
+  caption: (
+    layers: string,
+    cloth: string,
+    width: string,
+    way: string,
+    length: string,
+    buy: string,
+    used: number,
+  ): string =>
+    `${layers} from ${cloth}, ${width} wide, ${way}; lay ${length}, buy ${buy}, ${Math.round(used * 100)} % used.`,
+};
+
+export type LayWords = ReturnType<typeof englishLay>;
