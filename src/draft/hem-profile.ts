@@ -3,7 +3,7 @@ import type { EndSlope } from '../geometry/monotone-slopes.ts';
 import type { Gown, LayerShape, Train } from '../gown/gown.ts';
 import { type EdgeProfile, integrateAlong, profileThrough, settledProfile } from './edge-profiles.ts';
 import type { GoreFrame } from './gore-frame.ts';
-import { type TrainWays, trainShare, withTrain } from './train-shape.ts';
+import { handSetShape, type TrainRise, type TrainWays, trainShare, withTrain } from './train-shape.ts';
 
 /**
  * The hem, as slant distance below the level waist over the way round measured across the grain. Every gore's
@@ -51,7 +51,9 @@ function gownHem(gown: Gown, ways: readonly number[]): Profile {
     return withTrain(through(depths), train.shape, trainWays(train, ways), { before, full: train.onFloor });
   }
   if (train === undefined) return through(depths);
-  return handSetTrain(depths, train, ways, through);
+  const around = (own: readonly number[], knots: readonly (number | undefined)[]): Profile =>
+    profileThrough(own, { depths: knots, ends: [0, 0], closed });
+  return handSetTrain(depths, train, ways, through, around);
 }
 
 function trainWays(train: Train, ways: readonly number[]): TrainWays {
@@ -68,28 +70,53 @@ function raised(profile: Profile, by: number): Profile {
 
 /**
  * Finished lengths: a station named inside the train is final, and those not named follow the shape. Where none is
- * named the hem is the shape itself.
+ * named the hem is the shape itself, which rises on either side from the length that the skirt has there.
  */
 function handSetTrain(
   depths: readonly (number | undefined)[],
   train: Train,
   ways: readonly number[],
   through: (knots: readonly (number | undefined)[], last?: EndSlope) => Profile,
+  around: (ways: readonly number[], knots: readonly (number | undefined)[]) => Profile,
 ): Profile {
   const { begins, full, shape } = train;
   const ends = train.ends ?? full;
-  const start =
+  const before =
     depths[begins] ?? depths.slice(0, begins).findLast((depth) => depth !== undefined) ?? depths[0]!;
-  const rise = (depths[full] ?? start) - start;
+  const after = depths[ends] ?? depths.slice(ends).find((depth) => depth !== undefined) ?? before;
+  const longest = depths[full] ?? before;
   const places = trainWays(train, ways);
+  const rise = { before, longest, after: train.ends === undefined ? before : after };
   const inside = (i: number): boolean => i > begins && i < ends && i !== full;
   if (!depths.some((depth, i) => depth !== undefined && inside(i))) {
-    const base = through(depths.map((depth, i) => (i < begins || i > ends ? depth : start)));
-    return withTrain(base, shape, places, { before: 0, full: rise });
+    const rest = around(...besideTrain(depths, train, ways, rise));
+    return handSetShape(rest, shape, places, rise);
   }
   const knots = depths.map((depth, i) => {
     if (i < begins || i > ends) return depth;
-    return i === begins ? start : (depth ?? start + rise * trainShare(shape, places, ways[i]!));
+    if (i === begins) return before;
+    if (i === ends && train.ends !== undefined) return after;
+    const foot = i <= full ? before : rise.after;
+    return depth ?? foot + (longest - foot) * trainShare(shape, places, ways[i]!);
   });
   return through(knots, shape === 'pointed' && train.ends === undefined ? 'free' : 0);
+}
+
+/** The skirt beside the train, level where the train begins and where it has ended. */
+function besideTrain(
+  depths: readonly (number | undefined)[],
+  train: Train,
+  ways: readonly number[],
+  { before, after }: TrainRise,
+): [number[], (number | undefined)[]] {
+  const { begins, full } = train;
+  const flat = (ways[begins]! + ways[full]!) / 2;
+  const front = [...ways.slice(0, begins + 1), flat];
+  const frontDepths = [...depths.slice(0, begins), before, before];
+  if (train.ends === undefined) return [front, frontDepths];
+  const backFlat = (ways[full]! + ways[train.ends]!) / 2;
+  return [
+    [...front, backFlat, ...ways.slice(train.ends)],
+    [...frontDepths, after, after, ...depths.slice(train.ends + 1)],
+  ];
 }
