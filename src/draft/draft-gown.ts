@@ -2,7 +2,7 @@ import type { Edge } from '../geometry/edge.ts';
 import { startOf } from '../geometry/evaluate.ts';
 import { reversedRun } from '../geometry/split.ts';
 import type { Gore, Gown, LayerShape } from '../gown/gown.ts';
-import { gownOfLayer } from '../gown/gown-of-layer.ts';
+import { dependsOnHem, gownOfLayer } from '../gown/gown-of-layer.ts';
 import { acrossFrame } from './across-frame.ts';
 import type { EdgeProfile } from './edge-profiles.ts';
 import type { GoreFrame } from './gore-frame.ts';
@@ -10,6 +10,7 @@ import { goreFrames, longestStation } from './gore-frames.ts';
 import { upright } from './grain-line.ts';
 import { hemProfile } from './hem-profile.ts';
 import type { Piece } from './piece.ts';
+import { plainHems } from './plain-hem.ts';
 import { waistProfile } from './waist-profile.ts';
 
 /** Why a gown cannot be drafted from its measures, and at which gore. */
@@ -43,7 +44,9 @@ export const PLAIN: LayerShape = { shorter: 0, smallerAcross: 0, smallerAlong: 0
 
 /** Drafts the seam lines of every gore. */
 export function draftGown(gown: Gown, shape: LayerShape = PLAIN): GownDraft | Undraftable {
-  const layer = gownOfLayer(gown, shape);
+  const hems = dependsOnHem(gown, shape) ? plainHems(gown, shape) : [];
+  if ('reason' in hems) return hems;
+  const layer = gownOfLayer(gown, shape, hems);
   const waist = waistProfile(layer);
   if (waist === undefined) return { reason: 'waist-does-not-settle' };
   const frames = goreFrames(layer, waist);

@@ -90,10 +90,21 @@ function frameOfTop(
 /** The gore's width as it changes down the cloth, for a given width at slant distance `at`. */
 function widthDown(gore: Gore, width: number, at: number): WidthDown {
   if (gore.width.kind === 'girths') {
-    return widthThrough([{ down: 0, width }, ...gore.width.levels]);
+    const { levels, fading } = gore.width;
+    const down = widthThrough([{ down: 0, width: fading?.plain ?? width }, ...levels]);
+    return fading === undefined ? down : faded(down, width - fading.plain, fading.to);
   }
   const flare = flareOf(gore.width, width, at);
   return { valueAt: (s) => width + flare * (s - at), slopeAt: () => flare };
+}
+
+/** More width at the waist, fading without a corner and gone at `to`: 1 − t²(3 − 2t) of it, t from the waist to there. */
+function faded(plain: WidthDown, more: number, to: number): WidthDown {
+  const part = (s: number): number => Math.min(1, Math.max(0, s / to));
+  return {
+    valueAt: (s) => plain.valueAt(s) + more * (1 - part(s) ** 2 * (3 - 2 * part(s))),
+    slopeAt: (s) => plain.slopeAt(s) - (more * 6 * part(s) * (1 - part(s))) / to,
+  };
 }
 
 function frameOf(gore: Gore, width: number, at: number, reach: number): GoreFrame | undefined {

@@ -44,7 +44,13 @@ export interface Gore {
 export type WidthRule =
   | { readonly kind: 'flare'; readonly angle: number }
   | { readonly kind: 'hem'; readonly width: number; readonly at: number }
-  | { readonly kind: 'girths'; readonly levels: readonly WidthLevel[] };
+  | { readonly kind: 'girths'; readonly levels: readonly WidthLevel[]; readonly fading?: Fading };
+
+/** Fullness at the waist that is gone at slant distance `to`, the hem; without it the level waist is `plain` wide. mm. */
+export interface Fading {
+  readonly plain: number;
+  readonly to: number;
+}
 
 /** Finished width of a gore (of its half on a fold) at a slant distance below the level waist; down > 0. */
 export interface WidthLevel {
