@@ -8,17 +8,14 @@ import { handSetShape, type TrainRise, type TrainWays, trainShare, withTrain } f
 /**
  * The hem, as slant distance below the level waist over the way round measured across the grain. Every gore's
  * stretch of it spans the gore from side to side, and at each seam the slope is one number for both gores.
- * @param altered what fittings make of it, for given ways
  */
 export function hemProfile(
   gown: Gown,
   frames: readonly GoreFrame[],
   shape: LayerShape,
-  altered: (hem: Profile, ways: readonly number[]) => Profile = (hem) => hem,
 ): EdgeProfile | undefined {
   const scale = 1 - shape.smallerAlong;
-  const over = (ways: readonly number[]): Profile =>
-    altered(layered(gownHem(gown, ways), scale, shape.shorter), ways);
+  const over = (ways: readonly number[]): Profile => layered(gownHem(gown, ways), scale, shape.shorter);
   const wholes = frames.map(() => 1);
   const guess = frames.map((frame) => frame.widthAt(scale * (gown.stations[0]!.length ?? 0)));
   return settledProfile(

@@ -1,13 +1,11 @@
 import { type GownDraft, pieceOf, type Undraftable } from '../draft/draft-gown.ts';
-import { type EdgeProfile, integrateAlong, profileThrough, settledProfile } from '../draft/edge-profiles.ts';
+import type { EdgeProfile } from '../draft/edge-profiles.ts';
 import type { GoreFrame } from '../draft/gore-frame.ts';
-import { hemProfile } from '../draft/hem-profile.ts';
-import type { Profile } from '../geometry/hermite-profile.ts';
-import type { EndSlope } from '../geometry/monotone-slopes.ts';
 import type { Gore, LayerShape } from '../gown/gown.ts';
-import { altersSeams, altersWaist, type SideAlterations } from './alterations.ts';
+import { altersSeams, altersWaist, type HemKnot, type SideAlterations } from './alterations.ts';
 import { alteredFrame } from './altered-frame.ts';
 import { bent, hemBend } from './hem-bend.ts';
+import { keptEdge } from './kept-edge.ts';
 import { seamInset } from './seam-inset.ts';
 
 /**
@@ -25,7 +23,7 @@ export function fittedSide(
   const nothingLeft = goreWithoutWidth(draft, side);
   if (nothingLeft !== undefined) return { reason: 'narrows-to-nothing', gore: nothingLeft };
   const frames = fittedFrames(draft, side);
-  const waist = fittedWaist(draft, side, frames);
+  const waist = fittedWaist(draft, side, other, frames);
   if (waist === undefined) return { reason: 'waist-does-not-settle' };
   const hem = fittedHem(draft, side, other, frames);
   if (hem === undefined) return { reason: 'hem-does-not-settle' };
@@ -116,19 +114,17 @@ function fittedGore(gore: Gore, taken: number): Gore {
 function fittedWaist(
   draft: GownDraft,
   side: SideAlterations,
+  other: SideAlterations,
   frames: readonly GoreFrame[],
 ): EdgeProfile | undefined {
   if (!altersWaist(side) && frames === draft.frames) return draft.waist;
-  const { gown, waist } = draft;
-  const depths = gown.stations.map((_, i) => waistDepth(draft, i) - side.waist[i]!);
-  const end = (station: number): EndSlope => (gown.pointedAt === station ? 'free' : 0);
-  const ends = [end(0), end(gown.gores.length)] as const;
-  return settledProfile(
-    widthsOf(waist.ways),
-    (ways) => profileThrough(ways, { depths, ends, closed: gown.closed }),
-    spanOf(frames),
-    frames.map(() => 1),
-  );
+  const knots = ({ waist }: SideAlterations): HemKnot[] => waist.map((up, place) => ({ place, up }));
+  return keptEdge({
+    edge: draft.waist,
+    frames: { before: draft.frames, after: frames },
+    altered: (kept, ways) =>
+      bent(kept, [hemBend({ own: knots(side), other: knots(other), closed: draft.gown.closed }, ways)]),
+  });
 }
 
 function fittedHem(
@@ -137,22 +133,15 @@ function fittedHem(
   other: SideAlterations,
   frames: readonly GoreFrame[],
 ): EdgeProfile | undefined {
-  const { gown, shape } = draft;
+  const { closed } = draft.gown;
   if (side.hems.length === 0 && frames === draft.frames) return draft.hem;
-  return hemProfile(gown, frames, shape, (base, ways) =>
-    bent(
-      base,
-      side.hems.map((own, i) => hemBend({ own, other: other.hems[i] ?? [], closed: gown.closed }, ways)),
-    ),
-  );
-}
-
-/** Whole gores that a stretch of an edge spans, 1 where it runs from side to side. */
-function spanOf(frames: readonly GoreFrame[]) {
-  return (profile: Profile, gore: number, from: number, to: number): number =>
-    integrateAlong(profile, (way) => 1 / frames[gore]!.widthAt(profile.valueAt(way)), from, to);
-}
-
-function widthsOf(ways: readonly number[]): number[] {
-  return ways.slice(1).map((way, i) => way - ways[i]!);
+  return keptEdge({
+    edge: draft.hem,
+    frames: { before: draft.frames, after: frames },
+    altered: (kept, ways) =>
+      bent(
+        kept,
+        side.hems.map((own, i) => hemBend({ own, other: other.hems[i] ?? [], closed }, ways)),
+      ),
+  });
 }
