@@ -38,8 +38,11 @@ import { fittingReport } from './report/fitting-report.ts';
 import { findingsOf, type GownReport, gownReport } from './report/gown-report.ts';
 import { overskirtReport, partReport } from './report/part-report.ts';
 import { type GownMeasures, measureGown } from './truing/measure-gown.ts';
+import { measurePart } from './truing/measure-parts.ts';
 import { trueOverPetticoat } from './truing/over-petticoat.ts';
 import { trueGown } from './truing/true-gown.ts';
+import { measureLayers, trueLayers } from './truing/true-layers.ts';
+import { trueParts } from './truing/true-parts.ts';
 
 /** A gown that is drafted and trued: all that the outputs are made from. */
 export interface DraftedGown {
@@ -96,9 +99,13 @@ export function draftSpec(written: Spec): Drafting {
   const spec = withBodiceTakenIn(written, fitted.takenAtWaist);
   const measures = measureGown(drafts.gown);
   const parts = [...flounceParts(spec, drafts), ...tierParts(spec), ...godetParts(spec, drafts)];
+  const layerMeasures = measureLayers(drafts, measures);
+  const partMeasures = parts.map((part) => ({ part, measures: measurePart(spec, drafts, part) }));
   const diagnostics = [
     ...fitted.diagnostics,
     ...trueGown(spec, drafts.gown, measures),
+    ...trueLayers(spec, drafts, layerMeasures),
+    ...trueParts(spec, partMeasures),
     ...trueOverPetticoat(spec, drafts.gown),
     ...partFindings(spec, drafts, parts),
     ...foldedEdges(spec, drafts.layers, parts).map((folded) => tooDeep(spec, folded)),
@@ -134,11 +141,16 @@ export function draftSpec(written: Spec): Drafting {
     cut,
     layers: layers.filter((layer, i) => layers.findIndex(({ name }) => name === layer.name) === i),
     overskirts,
-    report: gownReport(spec, content, drafts, measures, {
-      parts: parts.map(partReport),
-      overskirts: overskirts.map(({ report }, i) => overskirtReport(spec.overskirts![i]!, report)),
-      fittings: fitted.traces.map(fittingReport),
-    }),
+    report: gownReport(
+      spec,
+      content,
+      { drafts, measures, layers: layerMeasures },
+      {
+        parts: partMeasures.map(partReport),
+        overskirts: overskirts.map(({ report }, i) => overskirtReport(spec.overskirts![i]!, report)),
+        fittings: fitted.traces.map(fittingReport),
+      },
+    ),
   };
   return { gown, diagnostics };
 }

@@ -6,7 +6,8 @@ import { godetHems } from '../draft/godets.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import { wornLengths } from '../gown/worn-lengths.ts';
 import type { Spec } from '../gown-file/spec.ts';
-import type { GownMeasures } from '../truing/measure-gown.ts';
+import { type GownMeasures, type WorstSeams, worstSeams } from '../truing/measure-gown.ts';
+import type { LayerMeasures } from '../truing/true-layers.ts';
 import type { FittingReport } from './fitting-report.ts';
 import type { PartReport } from './part-report.ts';
 
@@ -50,6 +51,10 @@ export interface GownReport {
     readonly cloth: string;
     readonly hem: string;
     readonly sewnHem: number;
+    /** Of this layer's own seam lines, at worst: sides apart, and the sums of two angles farthest from 180°. */
+    readonly seams: { readonly difference: number; readonly hemAngle: number; readonly waistAngle: number };
+    /** Its waist edge as sewn, all round. */
+    readonly sewnWaist: number;
   }[];
   /** Flounces, strips and godets. */
   readonly parts: readonly PartReport[];
@@ -69,6 +74,13 @@ export interface StationReport {
   readonly asWorn: number | null;
 }
 
+/** The draft and what was measured on it, of the gown itself and of every layer. */
+export interface MeasuredDrafts {
+  readonly drafts: LayerDrafts;
+  readonly measures: GownMeasures;
+  readonly layers: readonly LayerMeasures[];
+}
+
 export interface Finding {
   readonly code: string;
   readonly level: string;
@@ -80,8 +92,7 @@ export interface Finding {
 export function gownReport(
   spec: Spec,
   content: string,
-  drafts: LayerDrafts,
-  measures: GownMeasures,
+  { drafts, measures, layers }: MeasuredDrafts,
   beside: Pick<GownReport, 'parts' | 'overskirts' | 'fittings'>,
 ): GownReport {
   const { gown } = drafts.gown;
@@ -127,14 +138,34 @@ export function gownReport(
       difference: mm(Math.abs(measures.waist.sewn - spec.bodice.waistSeam)),
     },
     hem: { sewn: mm(measures.hem.sewn) },
-    layers: drafts.layers.map(({ layer, draft }) => ({
+    layers: layers.map(({ layer, draft, measures: own }) => ({
       name: layer.name,
       cloth: layer.cloth,
       hem: layer.hem,
       sewnHem: mm(sewnHem(draft, layer.gores) + godetHems(spec, { layer, draft })),
+      seams: worstOf(worstSeams(draft, own, layer.gores)),
+      sewnWaist: mm(sewnWaist(own, draft, layer.gores)),
     })),
     ...beside,
   };
+}
+
+function worstOf(worst: WorstSeams): GownReport['layers'][number]['seams'] {
+  return {
+    difference: mm(worst.difference),
+    hemAngle: degrees(worst.hemAngle),
+    waistAngle: degrees(worst.waistAngle),
+  };
+}
+
+/** Tops of the gores that a layer has, gathered or pleated as they are sewn. */
+function sewnWaist(
+  measures: GownMeasures,
+  { gown }: GownDraft,
+  gores: readonly string[] | undefined,
+): number {
+  const own = measures.gores.filter(({ name }) => gores === undefined || gores.includes(name));
+  return (gown.closed ? 1 : 2) * own.reduce((sum, { top }) => sum + top, 0);
 }
 
 /** Hem of a layer all round, over the gores that it has. */

@@ -3,7 +3,7 @@ import type { GownDraft } from '../draft/draft-gown.ts';
 import { selfCrossing } from '../geometry/self-crossing.ts';
 import { ANGLE_AGREES, FLAT, SEAM_AGREES, WAIST_AGREES } from '../geometry/tolerances.ts';
 import { placeOf, type Spec } from '../gown-file/spec.ts';
-import type { GownMeasures, SeamMeasures } from './measure-gown.ts';
+import { type GownMeasures, mayComeToAPoint, type SeamMeasures } from './measure-gown.ts';
 import {
   anglesDoNotClose,
   hemFarFromSquare,
@@ -44,12 +44,6 @@ function trueSeam(spec: Spec, draft: GownDraft, seam: SeamMeasures): Diagnostic[
   }
   if (Math.abs(seam.offSquare) > FAR_FROM_SQUARE) findings.push(hemFarFromSquare(place, seam));
   return findings;
-}
-
-/** The bodice's point and a pointed train's end are corners by design. */
-function mayComeToAPoint(draft: GownDraft, station: number, edge: 'hem' | 'waist'): boolean {
-  if (edge === 'waist') return draft.gown.pointedAt === station;
-  return draft.gown.train?.shape === 'pointed' && station === draft.gown.train.full;
 }
 
 function trueWaist(spec: Spec, measures: GownMeasures): Diagnostic[] {

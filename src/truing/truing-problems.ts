@@ -2,28 +2,64 @@ import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
 import type { GownMeasures, SeamMeasures } from './measure-gown.ts';
 
 const mm = (length: number): string => `${length.toFixed(1)} mm`;
+const inLayer = (layer: string | undefined): string => (layer === undefined ? '' : `in layer ${layer} `);
 const degrees = (angle: number): string => `${((angle * 180) / Math.PI).toFixed(1)}°`;
 
-export function seamsDiffer(span: Span, seam: SeamMeasures): Diagnostic {
+/** @param layer where it is not cut as the gown itself */
+export function seamsDiffer(span: Span, seam: SeamMeasures, layer?: string): Diagnostic {
   const [a, b] = seam.lengths;
   return {
     code: 'seams-differ',
     level: 'error',
     span,
-    message: `the two sides of seam ${seam.name} differ: ${seam.gores[0]} ${mm(a)}, ${seam.gores[1]} ${mm(b)}`,
+    message: `${inLayer(layer)}the two sides of seam ${seam.name} differ: ${seam.gores[0]} ${mm(a)}, ${seam.gores[1]} ${mm(b)}`,
     why: 'The longer side would have to be eased in, which puckers all the way down the skirt.',
     hint: 'Check the lengths at this station and the widths of both gores.',
   };
 }
 
-export function anglesDoNotClose(span: Span, name: string, edge: 'hem' | 'waist', sum: number): Diagnostic {
+export function anglesDoNotClose(
+  span: Span,
+  name: string,
+  edge: 'hem' | 'waist',
+  sum: number,
+  layer?: string,
+): Diagnostic {
   return {
     code: `${edge}-not-smooth`,
     level: 'error',
     span,
-    message: `the ${edge} breaks at ${name}: the two angles add to ${degrees(sum)} instead of 180°`,
+    message: `${inLayer(layer)}the ${edge} breaks at ${name}: the two angles add to ${degrees(sum)} instead of 180°`,
     why: `Sewn together the ${edge} would have a corner at the seam.`,
     hint: 'Check the lengths and drops at this station against those beside it.',
+  };
+}
+
+export function layerMissesWaist(span: Span, layer: string, by: number): Diagnostic {
+  return {
+    code: 'layer-misses-waist-seam',
+    level: 'error',
+    span,
+    message: `as drafted, layer ${layer} is ${mm(Math.abs(by))} ${by > 0 ? 'longer' : 'shorter'} than the waist seam all round`,
+    why: 'It would have to be eased or stretched onto the bodice.',
+    hint: 'Cut it less much smaller or less full, or soften the drop of the edge and the change from girth to girth.',
+  };
+}
+
+/** A godet, a flounce or a strip that does not meet what it is sewn to. */
+export function partMissesSeam(
+  span: Span,
+  name: string,
+  layer: string,
+  { difference, hemAngle }: { readonly difference: number; readonly hemAngle: number },
+): Diagnostic {
+  return {
+    code: 'part-misses-seam',
+    level: 'error',
+    span,
+    message: `${name} (layer ${layer}) does not meet what it is sewn to: a side is off by ${mm(difference)}, the angles at its hem add to ${degrees(hemAngle)}`,
+    why: 'Its longer side would pucker, or the sewn hem have a corner.',
+    hint: 'Make it less wide, or let its seam run more nearly square to the hem.',
   };
 }
 

@@ -1,0 +1,66 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
+import { ANGLE_AGREES, SEAM_AGREES, WAIST_AGREES } from '../geometry/tolerances.ts';
+import { placeOf, type Spec } from '../gown-file/spec.ts';
+import { type GownMeasures, mayComeToAPoint, measureGown, type SeamMeasures } from './measure-gown.ts';
+import { anglesDoNotClose, layerMissesWaist, seamsDiffer } from './truing-problems.ts';
+
+/** One layer and the figures of its own seam lines. */
+export interface LayerMeasures extends LayerDraft {
+  readonly measures: GownMeasures;
+}
+
+/** Every layer measured; layers of one draft share its figures. */
+export function measureLayers(drafts: LayerDrafts, plain: GownMeasures): LayerMeasures[] {
+  const known = new Map([[drafts.gown, plain]]);
+  return drafts.layers.map(({ layer, draft }) => {
+    const measures = known.get(draft) ?? measureGown(draft);
+    known.set(draft, measures);
+    return { layer, draft, measures };
+  });
+}
+
+/** Holds every layer that is not cut as the gown itself against the same truths. */
+export function trueLayers(spec: Spec, drafts: LayerDrafts, layers: readonly LayerMeasures[]): Diagnostic[] {
+  const plain = { layer: undefined, draft: drafts.gown, measures: measureGown(drafts.gown) };
+  return layers.flatMap((own, i) => {
+    const isFirst = layers.findIndex(({ draft }) => draft === own.draft) === i;
+    if (own.draft === drafts.gown || !isFirst) return [];
+    const { layer, measures } = own;
+    const place = placeOf(spec, 'layers', i);
+    // What the gown's own edge misses by has been said of it.
+    const missed = missedAtWaist(own) - missedAtWaist(plain);
+    return [
+      ...measures.seams
+        .filter(({ gores }) => gores.every((gore) => layer.gores?.includes(gore) ?? true))
+        .flatMap((seam) => trueSeam(own, seam).map((problem) => problem(place))),
+      ...(Math.abs(missed) <= WAIST_AGREES ? [] : [layerMissesWaist(place, layer.name, missed)]),
+    ];
+  });
+}
+
+function trueSeam(
+  { draft, layer }: LayerMeasures,
+  seam: SeamMeasures,
+): ((place: Diagnostic['span']) => Diagnostic)[] {
+  const edges = (['hem', 'waist'] as const).filter((edge) => {
+    const off = Math.abs(seam[`${edge}Angle`] - Math.PI);
+    return off > ANGLE_AGREES && !mayComeToAPoint(draft, seam.station, edge);
+  });
+  return [
+    ...(Math.abs(seam.lengths[0] - seam.lengths[1]) > SEAM_AGREES
+      ? [(place: Diagnostic['span']) => seamsDiffer(place, seam, layer.name)]
+      : []),
+    ...edges.map(
+      (edge) => (place: Diagnostic['span']) =>
+        anglesDoNotClose(place, seam.name, edge, seam[`${edge}Angle`], layer.name),
+    ),
+  ];
+}
+
+/** How much longer a layer's tops are, as sewn, than those that the gown's gores have; mm all round. */
+function missedAtWaist({ draft, measures }: Pick<LayerMeasures, 'draft' | 'measures'>): number {
+  const { gores, closed } = draft.gown;
+  const tops = gores.reduce((sum, gore) => sum + gore.top, 0) * (closed ? 1 : 2);
+  return measures.waist.sewn - tops * (1 - draft.shape.smallerAcross);
+}
