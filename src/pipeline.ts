@@ -10,10 +10,12 @@
  *
  * Every stage is a pure function from product to product plus diagnostics; nothing here touches a file or a clock.
  */
-import { tooDeepForCurve } from './allowances/allowance-problems.ts';
+import { allowanceWiderThanGore, outlineCrosses, tooDeepForCurve } from './allowances/allowance-problems.ts';
+import { crossedOutlines } from './allowances/crossed-outlines.ts';
 import { cutPieces } from './allowances/cut-pieces.ts';
 import { type FoldedEdge, foldedEdges } from './allowances/folded-edges.ts';
 import { overskirtPieces } from './allowances/overskirt-pieces.ts';
+import { wideAllowances } from './allowances/wide-allowances.ts';
 import type { Diagnostic, Source, Span } from './diagnostics/diagnostic.ts';
 import { sortDiagnostics } from './diagnostics/place.ts';
 import { draftLayers, type LayerDrafts, type LayersUndraftable } from './draft/draft-layers.ts';
@@ -109,6 +111,9 @@ export function draftSpec(written: Spec): Drafting {
     ...trueOverPetticoat(spec, drafts.gown),
     ...partFindings(spec, drafts, parts),
     ...foldedEdges(spec, drafts.layers, parts).map((folded) => tooDeep(spec, folded)),
+    ...wideAllowances(spec, drafts.layers).map((wide) =>
+      allowanceWiderThanGore(placeOfPiece(spec, wide.gore), wide),
+    ),
   ];
 
   const overskirtDrafts = (spec.overskirts ?? []).map((_, i) => draftSpec(overskirtAsGown(spec, i)));
@@ -116,11 +121,18 @@ export function draftSpec(written: Spec): Drafting {
   const overskirts = overskirtDrafts.flatMap((drafting) => drafting.gown ?? []);
   if (overskirts.length < overskirtDrafts.length) return { diagnostics };
 
+  // Of a gown with errors nothing is cut, and its lines may be past drawing.
+  const own = diagnostics.some(({ level }) => level === 'error')
+    ? undefined
+    : cutPieces(spec, drafts.layers, parts);
+  diagnostics.push(
+    ...crossedOutlines(own ?? []).map((crossed) => outlineCrosses(placeOfPiece(spec, crossed.gore), crossed)),
+  );
   let pieces: readonly CutPiece[] | undefined;
   const cut: CutSet = {
     get pieces() {
       pieces ??= [
-        ...cutPieces(spec, drafts.layers, parts),
+        ...(own ?? cutPieces(spec, drafts.layers, parts)),
         ...overskirts.flatMap((gown, i) => overskirtPieces(spec.overskirts![i]!, gown.cut.pieces)),
       ];
       return pieces;
@@ -169,9 +181,12 @@ function placeOfTrouble(spec: Spec, { gore, layer }: LayersUndraftable): Span {
 }
 
 function tooDeep(spec: Spec, { gore, layer, edge, width }: FoldedEdge): Diagnostic {
-  const index = spec.gores.findIndex(({ name }) => name === gore);
-  const place = index < 0 ? placeOfPart(spec, gore) : placeOf(spec, 'gores', index);
-  return tooDeepForCurve(place, gore, layer, edge, width);
+  return tooDeepForCurve(placeOfPiece(spec, gore), gore, layer, edge, width);
+}
+
+function placeOfPiece(spec: Spec, name: string): Span {
+  const index = spec.gores.findIndex((gore) => gore.name === name);
+  return index < 0 ? placeOfPart(spec, name) : placeOf(spec, 'gores', index);
 }
 
 /** All that a draft writes: files by name, and the report that goes with them. */
