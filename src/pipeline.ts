@@ -18,10 +18,12 @@ import { overskirtPieces } from './allowances/overskirt-pieces.ts';
 import { wideAllowances } from './allowances/wide-allowances.ts';
 import type { Diagnostic, Source, Span } from './diagnostics/diagnostic.ts';
 import { sortDiagnostics } from './diagnostics/place.ts';
+import type { GownDraft } from './draft/draft-gown.ts';
 import { draftLayers, type LayerDrafts, type LayersUndraftable } from './draft/draft-layers.ts';
 import { cannotDraft } from './draft/draft-problems.ts';
 import { flounceParts } from './draft/flounces.ts';
 import { godetParts } from './draft/godets.ts';
+import { type EdgeUnder, onSewnEdge } from './draft/on-sewn-edge.ts';
 import { partFindings, placeOfPart } from './draft/part-findings.ts';
 import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
@@ -93,8 +95,9 @@ export function draft(source: Source, readBase?: ReadBase): Drafting {
 }
 
 /** The same for a spec that is read already. */
-export function draftSpec(written: Spec): Drafting {
-  const drafted = draftLayers(gownOfSpec(written), written.layers);
+export function draftSpec(written: Spec, under?: EdgeUnder): Drafting {
+  const asked = gownOfSpec(written);
+  const drafted = draftLayers(under === undefined ? asked : onSewnEdge(asked, under), written.layers);
   if ('reason' in drafted) return { diagnostics: [cannotDraft(placeOfTrouble(written, drafted), drafted)] };
   const fitted = fitGown(written, drafted);
   const { drafts } = fitted;
@@ -116,7 +119,9 @@ export function draftSpec(written: Spec): Drafting {
     ),
   ];
 
-  const overskirtDrafts = (spec.overskirts ?? []).map((_, i) => draftSpec(overskirtAsGown(spec, i)));
+  const overskirtDrafts = (spec.overskirts ?? []).map((overskirt, i) =>
+    draftSpec(overskirtAsGown(spec, i), edgeUnder(drafted.gown, overskirt.to)),
+  );
   diagnostics.push(...overskirtDrafts.flatMap((drafting) => drafting.diagnostics));
   const overskirts = overskirtDrafts.flatMap((drafting) => drafting.gown ?? []);
   if (overskirts.length < overskirtDrafts.length) return { diagnostics };
@@ -165,6 +170,12 @@ export function draftSpec(written: Spec): Drafting {
     ),
   };
   return { gown, diagnostics };
+}
+
+/** The edge that an overskirt is sewn to: the gown's own, before any fitting, up to the station where it ends. */
+function edgeUnder({ gown, waist }: GownDraft, to = 'centre-back'): EdgeUnder | undefined {
+  const end = gown.stations.findIndex(({ name }) => name === to);
+  return end < 0 ? undefined : { edge: waist, end: waist.ways[end]! };
 }
 
 /** A seam that is taken in from the waist down runs on into the bodice. */

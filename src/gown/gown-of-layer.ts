@@ -1,4 +1,4 @@
-import type { Fullness, Gore, Gown, LayerShape, WidthRule } from './gown.ts';
+import type { Fullness, Gore, Gown, LayerShape, SewnEdge, WidthRule } from './gown.ts';
 
 /** A gore without fullness: the level that stands for its hem, the hem's highest one, the width at `level` and at the level waist; mm. */
 export interface PlainHem {
@@ -33,6 +33,15 @@ export function gownOfLayer(gown: Gown, shape: LayerShape, hems: readonly PlainH
     ...gown,
     gores: gown.gores.map((gore, i) => goreOfLayer(gore, shape, hems[i])),
     stations: gown.stations.map((station) => ({ ...station, drop: station.drop * along })),
+    ...(gown.edge === undefined || along === 1 ? {} : { edge: raisedBy(gown.edge, along) }),
+  };
+}
+
+function raisedBy(edge: SewnEdge, factor: number): SewnEdge {
+  return {
+    ...edge,
+    valueAt: (way) => edge.valueAt(way) * factor,
+    slopeAt: (way) => edge.slopeAt(way) * factor,
   };
 }
 

@@ -1,3 +1,5 @@
+import type { Profile } from '../geometry/hermite-profile.ts';
+
 /**
  * The gown as a ring of gores: which edge is sewn to which, and the measures that each is drafted from.
  * Lengths in mm, angles in radians; no coordinates yet.
@@ -11,9 +13,16 @@ export interface Gown {
   readonly stations: readonly Station[];
   /** Station at which the bodice edge may come to a point. */
   readonly pointedAt?: number;
+  /** The edge of another skirt that this one is sewn on, in place of one through its own stations' drops. */
+  readonly edge?: SewnEdge;
   readonly lengths: LengthRule;
   readonly train?: Train;
   readonly waistSeam: number;
+}
+
+/** How deep a sewn edge lies below the level waist over the way round, and the way at each station; mm. */
+export interface SewnEdge extends Profile {
+  readonly ways: readonly number[];
 }
 
 export interface Station {

@@ -111,8 +111,13 @@ export function worstSeams(draft: GownDraft, { seams }: GownMeasures, gores?: re
 
 /** The bodice's point and a pointed train's end are corners by design. */
 export function mayComeToAPoint(draft: GownDraft, station: number, edge: 'hem' | 'waist'): boolean {
-  if (edge === 'waist') return draft.gown.pointedAt === station;
+  if (edge === 'waist') return draft.gown.pointedAt === station || endsOnEdge(draft.gown, station);
   return draft.gown.train?.shape === 'pointed' && station === draft.gown.train.full;
+}
+
+/** An overskirt's ends lie on an edge that goes on past them, at whatever slope. */
+function endsOnEdge({ edge, gores }: Gown, station: number): boolean {
+  return edge !== undefined && (station === 0 || station === gores.length);
 }
 
 function seamsOf(draft: GownDraft): SeamMeasures[] {
