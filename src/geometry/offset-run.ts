@@ -1,8 +1,10 @@
-import { meeting } from './corner.ts';
+import { meeting, straightOn } from './corner.ts';
 import type { Curve, Line, Point } from './curve.ts';
 import { endOf, startOf, tangentAt } from './evaluate.ts';
+import { lengthOf } from './length.ts';
 import { bendsTighterThan, offsetCurve, stretchesThatOffset } from './offset.ts';
 import { angleBetween, distance as distanceBetween } from './point.ts';
+import { partOf, reversed, reversedRun } from './split.ts';
 import { JOIN } from './tolerances.ts';
 
 /** How much farther than the line is moved its corners may reach, as a multiple, before they are cut off straight. */
@@ -22,15 +24,39 @@ export function offsetRun(
   tolerance: number,
 ): readonly Curve[] | undefined {
   if (distance === 0) return run;
-  const [first, ...rest] = stretchesOf(run, distance)
-    .map(({ curves, afterCorner }) => ({
-      afterCorner,
-      curves: curves.flatMap((curve) => offsetCurve(curve, distance, tolerance) ?? []),
-    }))
+  const stretches = stretchesOf(run, distance);
+  const moved = (curves: readonly Curve[]): Curve[] =>
+    curves.flatMap((curve) => offsetCurve(curve, distance, tolerance) ?? []);
+  if (stretches.length === 1 && stretches[0]!.curves.every((curve, i) => curve === run[i])) {
+    const whole = moved(run);
+    return whole.length === 0 ? undefined : whole;
+  }
+  const kept = stretches
+    .map(({ curves, afterCorner }) => ({ afterCorner, curves: moved(curves) }))
     .filter(({ curves }) => curves.length > 0);
-  if (first === undefined) return undefined;
-  let moved: readonly Curve[] = first.curves;
+  if (kept.length === 0) return undefined;
+  const lead = MITRE_LIMIT * Math.abs(distance);
+  const [before, after] = [straightOn(reversedRun(run), lead), straightOn(run, lead)];
+  const all = joinedUp(
+    [
+      { afterCorner: false, curves: moved([reversed(before)]) },
+      ...kept,
+      { afterCorner: false, curves: moved([after]) },
+    ],
+    distance,
+  );
+  return withoutLead(reversedRun(withoutLead(reversedRun(all), lead)), lead);
+}
+
+/** Stretches one after the other, each cut off or lengthened where it meets the next. */
+function joinedUp([first, ...rest]: readonly Stretch[], distance: number): readonly Curve[] {
+  let moved: readonly Curve[] = first!.curves;
   for (const { curves, afterCorner } of rest) {
+    // What goes on from where the run before it ends needs no corner.
+    if (!afterCorner && samePlace(endOf(moved[moved.length - 1]!), startOf(curves[0]!))) {
+      moved = moved.concat(curves);
+      continue;
+    }
     const reach = Math.abs(distance) * (afterCorner ? MITRE_LIMIT : 1);
     const corner = meeting(moved, curves, 0) ?? meeting(moved, curves, reach);
     if (corner !== undefined) moved = corner.before.concat(corner.after);
@@ -40,12 +66,28 @@ export function offsetRun(
   return moved;
 }
 
+/** So much of a lead is left where the run itself has been cut off, mm: it says which way the line came. */
+const LEFT_OF_LEAD = 0.1;
+
+/**
+ * The line by which a run was led up to, straight, taken away again. A run that folds as it begins is cut off where
+ * it crosses that line: whether its very first bit folds too then makes no difference.
+ */
+function withoutLead(run: readonly Curve[], lead: number): readonly Curve[] {
+  const [first, ...rest] = run as readonly [Curve, ...Curve[]];
+  const length = lengthOf(first);
+  if (Math.abs(length - lead) < JOIN) return rest;
+  // A corner that lies beyond where the lead ends has drawn it out.
+  const left = Math.max(LEFT_OF_LEAD, length - lead);
+  return [partOf(first, Math.max(0, 1 - left / length), 1), ...rest];
+}
+
 function between(before: readonly Curve[], after: readonly Curve[]): Line {
   return { kind: 'line', from: endOf(before[before.length - 1]!), to: startOf(after[0]!) };
 }
 
 interface Stretch {
-  readonly curves: Curve[];
+  readonly curves: readonly Curve[];
   /** It begins at a corner of the run, not where the run bends too tightly. */
   readonly afterCorner: boolean;
 }
@@ -59,7 +101,8 @@ function stretchesOf(run: readonly Curve[], distance: number): Stretch[] {
     const parts = bendsTighterThan(curve, distance) ? stretchesThatOffset(curve, distance) : [curve];
     for (const [i, part] of parts.entries()) {
       const joins = i === 0 && goesOn && samePlace(startOf(part), startOf(curve));
-      if (joins && !isCorner) stretches[stretches.length - 1]!.curves.push(part);
+      const last = stretches[stretches.length - 1];
+      if (joins && !isCorner) stretches[stretches.length - 1] = { ...last!, curves: [...last!.curves, part] };
       else stretches.push({ curves: [part], afterCorner: joins });
     }
     const last = parts[parts.length - 1];
