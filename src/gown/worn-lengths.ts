@@ -30,6 +30,9 @@ export function wornLengths(spec: Spec): WornLengths {
   };
 }
 
+/** The front hem's usual height off the floor, mm; walked in and adjusted. Textbook. */
+export const USUAL_OFF_FLOOR = 25;
+
 /** What the tape went over: measured, and worn. */
 interface Wearing {
   readonly petticoat: PetticoatSpec | undefined;
@@ -73,9 +76,11 @@ function moved(spec: Spec, measured: Wearing, worn: Wearing, length: number, isP
   // Plumb from a dropped edge: only a hoop alone needs the floor before it has a profile, and there the drop is steep.
   const floor = isPlumb ? { height: measured.drop + length } : { slant: measured.drop + length };
   const before = petticoatProfile(measured.petticoat, waist, floor);
+  const hangs = spec.lengths.measuredIn?.petticoat === undefined;
   const height = isPlumb ? before.heightAt(measured.drop) + length : before.heightAt(measured.drop + length);
   const lowered = height + worn.heel - measured.heel;
-  const after = petticoatProfile(worn.petticoat, waist, { height: lowered });
+  // Hanging from the waist, the same petticoat is as steep in any shoes, and its hoop rises with the heel.
+  const after = hangs ? before : petticoatProfile(worn.petticoat, waist, { height: lowered });
   const slant = after.slantAt(lowered);
   return {
     before: isPlumb ? before.slantAt(height) - measured.drop : length,
@@ -104,8 +109,28 @@ function hemShift(spec: Spec, station: string): number | undefined {
   if (floor === undefined && hem === undefined) return undefined;
   const { measured, worn } = wearings(spec, station);
   const { before, after } =
-    floor === undefined ? moved(spec, measured, worn, hem!, false) : floorMoved(spec, station, floor);
+    floor === undefined
+      ? moved(spec, measured, worn, hem! + (inTrain(spec, station) ? 0 : hemOffFloor(spec)), false)
+      : floorMoved(spec, station, floor);
   return after - before;
+}
+
+/** How high a finished hem hangs off the floor, along the cloth: as at a station known to the floor too, else the usual. */
+function hemOffFloor(spec: Spec): number {
+  const { at, toFloor = {} } = spec.lengths;
+  const known = Object.keys(toFloor).find((name) => at[name] !== undefined && !inTrain(spec, name));
+  return known === undefined ? USUAL_OFF_FLOOR : floorMoved(spec, known, toFloor[known]!).before - at[known]!;
+}
+
+/**
+ * How high the lowest hoop hangs in the shoes that she will wear, mm: it rises with the heel, unless it was measured
+ * under other lengths and so in these.
+ */
+export function hoopOffFloor(spec: Pick<Spec, 'petticoat' | 'lengths'>): number | undefined {
+  const own = spec.petticoat?.hoopOffFloor;
+  const { measuredIn, wornIn } = spec.lengths;
+  if (own === undefined || measuredIn?.heel === undefined || measuredIn.petticoat !== undefined) return own;
+  return own + (wornIn?.heel ?? measuredIn.heel) - measuredIn.heel;
 }
 
 /** The length where it reaches the floor, along the cloth. */

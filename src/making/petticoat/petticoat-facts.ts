@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { GownDraft } from '../../draft/draft-gown.ts';
+import { hoopOffFloor, USUAL_OFF_FLOOR } from '../../gown/worn-lengths.ts';
 import { placeOf } from '../../gown-file/spec.ts';
 import type { Bench, Found } from '../findings.ts';
 import * as problems from '../problems.ts';
@@ -10,7 +11,6 @@ import {
   leastHoop,
   type SweepOverHoop,
   sweepOverHoop,
-  USUAL_OFF_FLOOR,
 } from './petticoat.ts';
 
 /** The skirt over its hoop, and how it is walked in. mm. */
@@ -77,7 +77,7 @@ function isShapedToIt(draft: GownDraft): boolean {
 }
 
 function hoopFacts({ spec, skirt }: Bench, draft: GownDraft, round: number): HoopFacts {
-  const given = spec.petticoat?.hoopOffFloor;
+  const given = hoopOffFloor(spec);
   const offFloor = given ?? skirt.offFloor ?? 0;
   const depths = skirt.stations.map((station) =>
     station.floor === undefined ? undefined : station.drop + station.floor.length - offFloor,
