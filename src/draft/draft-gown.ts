@@ -35,6 +35,8 @@ export interface GownDraft {
   readonly hem: EdgeProfile;
   /** Finished length at each station from the sewn edge of the bodice, mm: given or filled in. */
   readonly lengths: readonly number[];
+  /** Let out by a fitting at the waist, of the half, mm as sewn: as much as the edge came to lie where the skirt is narrower. */
+  readonly letOutAtWaist?: number;
   /** What is cut, where that is not the pieces one by one; each with the gore that it comes from. */
   readonly cutAs?: readonly { readonly piece: Piece; readonly gore: number }[];
 }

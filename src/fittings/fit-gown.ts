@@ -1,8 +1,6 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { GownDraft, Undraftable } from '../draft/draft-gown.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
-import { lengthOfRun } from '../geometry/length.ts';
-import { fullnessOf } from '../gown/gown-of-layer.ts';
 import { lengthText } from '../gown-file/length-in-units.ts';
 import { placeOf, type Spec } from '../gown-file/spec.ts';
 import { type Alterations, unaltered } from './alterations.ts';
@@ -11,6 +9,7 @@ import { fittedSide } from './fit-side.ts';
 import * as problems from './fitting-problems.ts';
 import { type FittingTrace, traceOf } from './fitting-trace.ts';
 import { resolveFitting } from './resolve-fitting.ts';
+import { WAIST_TAKE_REACHES } from './waist-takes.ts';
 
 /** A gown as its fittings left it. */
 export interface FittedGown {
@@ -71,7 +70,7 @@ class Fitter {
     const times = (draft: GownDraft): number => (draft.gown.closed ? 1 : 2);
     const takenAtWaist = times(this.drafts.gown) * before - times(gown) * after;
     this.noteBodice(takenAtWaist);
-    this.noteWaistEdge(gown);
+    this.noteWaistEdge();
     return {
       drafts: { gown, layers },
       takenAtWaist,
@@ -150,19 +149,19 @@ class Fitter {
     this.diagnostics.push(problems.bodiceTakenIn(place, by, taken > 0 ? 'in' : 'out'));
   }
 
-  private noteWaistEdge({ pieces, gown, shape }: GownDraft): void {
+  private noteWaistEdge(): void {
     const { spec } = this;
     const index = spec.fittings!.findLastIndex(({ waist }) => waist !== undefined);
-    if (index < 0) return;
-    const missing = pieces.reduce((sum, piece, i) => {
-      const gore = gown.gores[i]!;
-      return sum + lengthOfRun(piece.edges[0]!.curves) / fullnessOf(gore, shape) - gore.top;
-    }, 0);
-    const allRound = (gown.closed ? 1 : 2) * missing;
+    const sides = this.sides(undefined, this.alterationsOf(undefined));
+    if (index < 0 || 'reason' in sides) return;
+    const of = ({ letOutAtWaist = 0 }: GownDraft): number => letOutAtWaist;
+    const allRound = sides.left.gown.closed ? of(sides.left) : of(sides.left) + of(sides.right);
     if (Math.abs(allRound) < SAID_FROM) return;
     const by = lengthText(Math.abs(allRound), spec.units);
-    const words = allRound > 0 ? 'longer' : 'shorter';
-    this.diagnostics.push(problems.waistEdgeMoved(placeOf(spec, 'fittings', index, 'waist'), by, words));
+    const place = placeOf(spec, 'fittings', index, 'waist');
+    const words = allRound < 0 ? 'longer' : 'shorter';
+    const below = lengthText(WAIST_TAKE_REACHES, spec.units);
+    this.diagnostics.push(problems.waistEdgeMoved(place, by, words, below));
   }
 }
 

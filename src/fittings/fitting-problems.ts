@@ -104,12 +104,17 @@ export const letOutPastAllowance = (
   hint: 'cut the pieces again, or set a strip in',
 });
 
-export const waistEdgeMoved = (span: Span, by: string, words: 'longer' | 'shorter'): Diagnostic => ({
+export const waistEdgeMoved = (
+  span: Span,
+  by: string,
+  words: 'longer' | 'shorter',
+  below: string,
+): Diagnostic => ({
   ...error('fitting-moves-waist', span),
   level: 'note',
-  message: `as it was pinned, the skirt's waist edge is ${by} ${words} all round than the bodice's`,
+  message: `as it was pinned, the skirt's waist edge is ${by} ${words} all round than the bodice's: its seams are ${words === 'longer' ? 'taken in' : 'let out'} by so much at the waist, beside where it moved, and run out ${below} below`,
   why: 'a skirt that flares is wider lower down and narrower higher up',
-  hint: `${words === 'longer' ? 'take in' : 'let out'} the seams beside that place from the waist down by so much in all, half of it on each side of a seam; up to 1.5 mm is eased`,
+  hint: 'pin it so on her, or write what was pinned under `seams`; the bodice stays as it is',
 });
 
 export const bodiceTakenIn = (span: Span, by: string, words: 'in' | 'out'): Diagnostic => ({
