@@ -13,64 +13,45 @@
 import { allowanceWiderThanGore, outlineCrosses, tooDeepForCurve } from './allowances/allowance-problems.ts';
 import { crossedOutlines } from './allowances/crossed-outlines.ts';
 import { cutPieces } from './allowances/cut-pieces.ts';
-import { type FoldedEdge, foldedEdges } from './allowances/folded-edges.ts';
-import { overskirtPieces } from './allowances/overskirt-pieces.ts';
+import { foldedEdges } from './allowances/folded-edges.ts';
 import { wideAllowances } from './allowances/wide-allowances.ts';
 import type { Diagnostic, Source, Span } from './diagnostics/diagnostic.ts';
 import { sortDiagnostics } from './diagnostics/place.ts';
 import type { GownDraft } from './draft/draft-gown.ts';
-import { draftLayers, type LayerDrafts, type LayersUndraftable } from './draft/draft-layers.ts';
+import { draftLayers, type LayersUndraftable } from './draft/draft-layers.ts';
 import { cannotDraft } from './draft/draft-problems.ts';
 import { flounceParts } from './draft/flounces.ts';
 import { godetParts } from './draft/godets.ts';
 import { type EdgeUnder, onSewnEdge } from './draft/on-sewn-edge.ts';
-import { partFindings, placeOfPart } from './draft/part-findings.ts';
+import { partFindings } from './draft/part-findings.ts';
 import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
+import type { CutSet, DraftedGown } from './drafted-gown.ts';
 import { fitGown } from './fittings/fit-gown.ts';
+import type { Gown } from './gown/gown.ts';
 import { gownOfSpec } from './gown/gown-of-spec.ts';
-import { overskirtAsGown } from './gown/overskirt-as-gown.ts';
 import type { ReadBase } from './gown-file/based-on.ts';
 import { readSpec } from './gown-file/read-spec.ts';
-import { type LayerSpec, placeOf, type Spec } from './gown-file/spec.ts';
+import type { Spec } from './gown-file/spec.ts';
 import type { LaysPlanned } from './lay/plan/plan-lays.ts';
 import { type Workroom, workroom, workroomFindings } from './making/workroom.ts';
 import type { PaperOptions } from './publish/paper-files.ts';
 import type { PatternOptions, PatternReport } from './publish/pattern-files.ts';
-import { contentHash } from './report/content-hash.ts';
 import { fittingReport } from './report/fitting-report.ts';
-import { findingsOf, type GownReport, gownReport } from './report/gown-report.ts';
-import { overskirtReport, partReport } from './report/part-report.ts';
-import { type GownMeasures, measureGown } from './truing/measure-gown.ts';
+import { findingsOf, gownReport } from './report/gown-report.ts';
+import { partReport } from './report/part-report.ts';
+import { measureGown } from './truing/measure-gown.ts';
 import { measurePart } from './truing/measure-parts.ts';
 import { trueOverPetticoat } from './truing/over-petticoat.ts';
 import { trueGown } from './truing/true-gown.ts';
 import { measureLayers, trueLayers } from './truing/true-layers.ts';
 import { trueParts } from './truing/true-parts.ts';
 
-/** A gown that is drafted and trued: all that the outputs are made from. */
-export interface DraftedGown {
-  /** The gown as it is sewn: where a fitting takes in the waist, the bodice is taken in with it. */
-  readonly spec: Spec;
-  /** As it was read. */
-  readonly written: Spec;
-  readonly content: string;
-  readonly drafts: LayerDrafts;
-  readonly measures: GownMeasures;
-  /** All that is cut: gores, flounces, strips and godets, and the pieces of every overskirt. Drawn when first asked for. */
-  readonly cut: CutSet;
-  /** Every layer that has pieces: the gown's, those that stand for a flounce or strips, and the overskirts'. */
-  readonly layers: readonly LayerSpec[];
-  /** Overskirts, each drafted and trued like a gown. */
-  readonly overskirts: readonly DraftedGown[];
-  readonly report: GownReport;
-}
-
-export interface CutSet {
-  readonly pieces: readonly CutPiece[];
-}
+export type { DraftedGown } from './drafted-gown.ts';
 
 export interface Drafting {
+  /** As it was read; there wherever `gown` is. */
+  readonly spec?: Spec;
   /** Absent where the spec is wrong or cannot be drafted. */
   readonly gown?: DraftedGown;
   /** Sorted by place. */
@@ -91,85 +72,88 @@ export function draft(source: Source, readBase?: ReadBase): Drafting {
   const all = sortDiagnostics([...diagnostics, ...trued, ...found]);
   return spec === undefined || drafted.gown === undefined
     ? { diagnostics: all }
-    : { gown: drafted.gown, diagnostics: all };
+    : { spec, gown: drafted.gown, diagnostics: all };
 }
 
 /** The same for a spec that is read already. */
-export function draftSpec(written: Spec, under?: EdgeUnder): Drafting {
-  const asked = gownOfSpec(written);
-  const drafted = draftLayers(under === undefined ? asked : onSewnEdge(asked, under), written.layers);
-  if ('reason' in drafted) return { diagnostics: [cannotDraft(placeOfTrouble(written, drafted), drafted)] };
-  const fitted = fitGown(written, drafted);
-  const { drafts } = fitted;
-  const spec = withBodiceTakenIn(written, fitted.takenAtWaist);
+export function draftSpec(spec: Spec): Drafting {
+  return { spec, ...draftWhole(gownOfSpec(spec)) };
+}
+
+/**
+ * The same for a gown that is resolved already.
+ * @param under the edge that it is sewn on, where it is an overskirt
+ */
+export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
+  const asked = under === undefined ? resolved : onSewnEdge(resolved, under);
+  const drafted = draftLayers(asked, asked.layers);
+  if ('reason' in drafted) return { diagnostics: [cannotDraft(placeOfTrouble(asked, drafted), drafted)] };
+  const fitted = fitGown(asked, drafted);
+  const { gown, drafts } = fitted;
   const measures = measureGown(drafts.gown);
-  const parts = [...flounceParts(spec, drafts), ...tierParts(spec), ...godetParts(spec, drafts)];
+  const parts = [...flounceParts(gown, drafts), ...tierParts(gown), ...godetParts(gown, drafts)];
   const layerMeasures = measureLayers(drafts, measures);
-  const partMeasures = parts.map((part) => ({ part, measures: measurePart(spec, drafts, part) }));
+  const partMeasures = parts.map((part) => ({ part, measures: measurePart(drafts, part) }));
   const diagnostics = [
     ...fitted.diagnostics,
-    ...trueGown(spec, drafts.gown, measures),
-    ...trueLayers(spec, drafts, layerMeasures),
-    ...trueParts(spec, partMeasures),
-    ...trueOverPetticoat(spec, drafts.gown),
-    ...partFindings(spec, drafts, parts),
-    ...foldedEdges(spec, drafts.layers, parts).map((folded) => tooDeep(spec, folded)),
-    ...wideAllowances(spec, drafts.layers).map((wide) =>
-      allowanceWiderThanGore(placeOfPiece(spec, wide.gore), wide),
-    ),
+    ...trueGown(gown, drafts.gown, measures),
+    ...trueLayers(drafts, layerMeasures),
+    ...trueParts(partMeasures),
+    ...trueOverPetticoat(gown, drafts.gown),
+    ...partFindings(gown, drafts, parts),
+    ...foldedEdges(drafts.layers, parts).map(tooDeepForCurve),
+    ...wideAllowances(drafts.layers).map(allowanceWiderThanGore),
   ];
 
-  const overskirtDrafts = (spec.overskirts ?? []).map((overskirt, i) =>
-    draftSpec(overskirtAsGown(spec, i), edgeUnder(drafted.gown, overskirt.to)),
+  const overskirtDrafts = gown.overskirts.map((overskirt) =>
+    draftWhole(overskirt.gown, edgeUnder(drafted.gown, overskirt.to)),
   );
   diagnostics.push(...overskirtDrafts.flatMap((drafting) => drafting.diagnostics));
   const overskirts = overskirtDrafts.flatMap((drafting) => drafting.gown ?? []);
   if (overskirts.length < overskirtDrafts.length) return { diagnostics };
 
   // Of a gown with errors nothing is cut, and its lines may be past drawing.
-  const own = diagnostics.some(({ level }) => level === 'error')
-    ? undefined
-    : cutPieces(spec, drafts.layers, parts);
-  diagnostics.push(
-    ...crossedOutlines(own ?? []).map((crossed) => outlineCrosses(placeOfPiece(spec, crossed.gore), crossed)),
-  );
+  const isWrong = diagnostics.some(({ level }) => level === 'error');
+  const own = isWrong ? undefined : cutPieces(gown, drafts.layers, parts);
+  diagnostics.push(...crossedOutlines(gown, own ?? []).map(outlineCrosses));
   let pieces: readonly CutPiece[] | undefined;
   const cut: CutSet = {
     get pieces() {
       pieces ??= [
-        ...(own ?? cutPieces(spec, drafts.layers, parts)),
-        ...overskirts.flatMap((gown, i) => overskirtPieces(spec.overskirts![i]!, gown.cut.pieces)),
+        ...(own ?? cutPieces(gown, drafts.layers, parts)),
+        ...overskirts.flatMap((overskirt) => overskirt.cut.pieces),
       ];
       return pieces;
     },
   };
   const layers = [
-    ...spec.layers,
+    ...gown.layers,
     ...parts.map(({ layer }) => layer),
-    ...overskirts.flatMap((gown) => gown.layers),
+    ...overskirts.flatMap((overskirt) => overskirt.layers),
   ];
-  const content = contentHash(written);
-  const gown: DraftedGown = {
-    spec,
-    written,
-    content,
-    drafts,
-    measures,
-    cut,
-    layers: layers.filter((layer, i) => layers.findIndex(({ name }) => name === layer.name) === i),
-    overskirts,
-    report: gownReport(
-      spec,
-      content,
-      { drafts, measures, layers: layerMeasures },
-      {
-        parts: partMeasures.map(partReport),
-        overskirts: overskirts.map(({ report }, i) => overskirtReport(spec.overskirts![i]!, report)),
-        fittings: fitted.traces.map(fittingReport),
-      },
-    ),
+  const report = gownReport(
+    gown,
+    { drafts, measures, layers: layerMeasures },
+    {
+      parts: partMeasures.map(partReport),
+      overskirts: overskirts.map((overskirt) => overskirt.report),
+      fittings: fitted.traces.map(fittingReport),
+    },
+  );
+  return {
+    gown: {
+      gown,
+      asked,
+      spec: { ...gown.spec, bodice: { ...gown.spec.bodice, waistSeam: gown.waistSeam } },
+      drafts,
+      measures,
+      cut,
+      layers: layers.filter((layer, i) => layers.findIndex(({ name }) => name === layer.name) === i),
+      overskirts,
+      report,
+    },
+    diagnostics,
   };
-  return { gown, diagnostics };
 }
 
 /** The edge that an overskirt is sewn to: the gown's own, before any fitting, up to the station where it ends. */
@@ -178,26 +162,10 @@ function edgeUnder({ gown, waist }: GownDraft, to = 'centre-back'): EdgeUnder | 
   return end < 0 ? undefined : { edge: waist, end: waist.ways[end]! };
 }
 
-/** A seam that is taken in from the waist down runs on into the bodice. */
-function withBodiceTakenIn(spec: Spec, taken: number): Spec {
-  if (taken === 0) return spec;
-  return { ...spec, bodice: { ...spec.bodice, waistSeam: spec.bodice.waistSeam - taken } };
-}
-
-function placeOfTrouble(spec: Spec, { gore, layer }: LayersUndraftable): Span {
-  const index = spec.gores.findIndex(({ name }) => name === gore);
-  return layer === undefined
-    ? placeOf(spec, 'gores', ...(index < 0 ? [] : [index]))
-    : placeOf(spec, 'layers', layer);
-}
-
-function tooDeep(spec: Spec, { gore, layer, edge, width }: FoldedEdge): Diagnostic {
-  return tooDeepForCurve(placeOfPiece(spec, gore), gore, layer, edge, width);
-}
-
-function placeOfPiece(spec: Spec, name: string): Span {
-  const index = spec.gores.findIndex((gore) => gore.name === name);
-  return index < 0 ? placeOfPart(spec, name) : placeOf(spec, 'gores', index);
+function placeOfTrouble(gown: Gown, { gore, layer }: LayersUndraftable): Span {
+  if (layer !== undefined) return layer.place();
+  const own = gown.gores.find(({ name }) => name === gore);
+  return own === undefined ? gown.place('gores') : own.place();
 }
 
 /** All that a draft writes: files by name, and the report that goes with them. */
@@ -235,21 +203,21 @@ export async function draftOutputs(
     ...findings.filter((finding) => !isAmong(diagnostics, finding)),
   ]);
   const paper = deskPaperOf(gown, options.paper);
-  const figures = layFigures(gown.spec, lays, paper.width);
+  const figures = layFigures(gown.gown, lays, paper.width);
   const papers = await paperFiles(gown, facts, figures, found, { ...options, paper });
 
   const letters = [...new Set([...pattern.missingGlyphs, ...papers.missingGlyphs])];
   const all =
     letters.length === 0
       ? found
-      : sortDiagnostics([...found, lettersMissing(placeOf(gown.spec, 'gown'), letters)]);
-  const files = new Map([...pattern.files, ...layFiles(gown.spec, lays), ...papers.files]);
+      : sortDiagnostics([...found, lettersMissing(gown.gown.place('gown'), letters)]);
+  const files = new Map([...pattern.files, ...layFiles(gown.gown, lays), ...papers.files]);
   const page = pageFile({ gown, facts, lays, files, sheets: pattern.report, findings: all });
   return {
     files: new Map([...files, ['gown.html', page]]),
     report: {
       ...gown.report,
-      lays: layReport(gown.spec, lays),
+      lays: layReport(gown.gown, lays),
       pattern: pattern.report,
       findings: findingsOf(all),
     },

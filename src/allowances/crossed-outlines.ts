@@ -6,6 +6,8 @@ import { nearestOnRun } from '../geometry/nearest.ts';
 import { depthIn, regionOf } from '../geometry/region.ts';
 import { selfCrossing } from '../geometry/self-crossing.ts';
 import { CUT_OUTSIDE, FLAT } from '../geometry/tolerances.ts';
+import type { Gown } from '../gown/gown.ts';
+import type { PlaceIn } from '../gown/placed.ts';
 
 /** An outline that cannot be cut, and the edge at which it goes wrong. */
 export interface CrossedOutline {
@@ -15,20 +17,35 @@ export interface CrossedOutline {
   /** Itself, or the cut line the seam line that it goes round. */
   readonly crosses: 'itself' | 'its seam line';
   readonly edge: string;
+  /** Of the gore or the part. */
+  readonly place: PlaceIn;
 }
 
 /** Every piece whose lines cross, whatever made them so: looked for on the finished outlines, not where they come from. */
-export function crossedOutlines(pieces: readonly CutPiece[]): CrossedOutline[] {
-  return pieces.flatMap((piece) => crossedOutline(piece) ?? []);
+export function crossedOutlines(gown: Gown, pieces: readonly CutPiece[]): CrossedOutline[] {
+  return pieces.flatMap((piece) => {
+    const found = crossedOutline(piece);
+    return found === undefined ? [] : { ...found, place: placeOf(gown, piece.gore) };
+  });
 }
 
-function crossedOutline({ piece, gore, layers, cutEdges }: CutPiece): CrossedOutline | undefined {
+function placeOf({ gores, godets, flounces, tiers, place }: Gown, name: string): PlaceIn {
+  const own = [...gores, ...godets, ...flounces, ...tiers].find((placed) => placed.name === name);
+  return own === undefined ? place : own.place;
+}
+
+function crossedOutline({
+  piece,
+  gore,
+  layers,
+  cutEdges,
+}: CutPiece): Omit<CrossedOutline, 'place'> | undefined {
   const found = (
     line: CrossedOutline['line'],
     crosses: CrossedOutline['crosses'],
     edges: readonly Edge[],
     at: Point,
-  ): CrossedOutline => ({ gore, layers, line, crosses, edge: nearestEdge(edges, at) });
+  ): Omit<CrossedOutline, 'place'> => ({ gore, layers, line, crosses, edge: nearestEdge(edges, at) });
   const seamCrossing = selfCrossing(curvesOf(piece.edges), FLAT);
   if (seamCrossing !== undefined) return found('seam line', 'itself', piece.edges, seamCrossing);
   const cutCrossing = selfCrossing(curvesOf(cutEdges), FLAT);

@@ -2,7 +2,8 @@ import type { LayerDraft } from '../draft/draft-layers.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
 import { FIT } from '../geometry/tolerances.ts';
-import type { Spec } from '../gown-file/spec.ts';
+import { hasGore } from '../gown/layer.ts';
+import type { PlaceIn } from '../gown/placed.ts';
 import { allowancePlan } from './allowance-plan.ts';
 
 /** A gore at whose top an allowance that is pressed open would stand out beyond both of its sides. */
@@ -13,23 +14,33 @@ export interface WideAllowance {
   readonly edge: string;
   readonly width: number;
   readonly top: number;
+  /** Of the gore. */
+  readonly place: PlaceIn;
 }
 
 /** How much wider than the gore an allowance may be, as a multiple: folded back it then reaches over the other side's. */
 const WIDEST = 1.9;
 
-export function wideAllowances(spec: Spec, layers: readonly LayerDraft[]): WideAllowance[] {
+export function wideAllowances(layers: readonly LayerDraft[]): WideAllowance[] {
   return layers.flatMap(({ layer, draft }) =>
     draft.pieces
-      .filter(({ gore }) => layer.gores === undefined || layer.gores.includes(gore))
-      .flatMap((piece) => {
-        const { widths, waistCorner } = allowancePlan(spec, layer, piece);
+      .map((piece, i) => ({ piece, gore: draft.gown.gores[i]! }))
+      .filter(({ gore }) => hasGore(layer, gore))
+      .flatMap(({ piece, gore }) => {
+        const { widths, waistCorner } = allowancePlan(layer, piece, gore.roughCut);
         if (waistCorner !== 'mirrored') return [];
         const upper = piece.edges[0]!.curves;
         const cut = offsetRun(upper, widths.waist ?? 0, FIT);
         const top = Math.min(lengthOfRun(upper), cut === undefined ? 0 : lengthOfRun(cut));
         return [piece.frontEdge, piece.backEdge]
-          .map((edge) => ({ gore: piece.gore, layer: layer.name, edge, width: widths[edge] ?? 0, top }))
+          .map((edge) => ({
+            gore: piece.gore,
+            layer: layer.name,
+            edge,
+            width: widths[edge] ?? 0,
+            top,
+            place: gore.place,
+          }))
           .filter(({ width }) => width > WIDEST * top)
           .slice(0, 1);
       }),

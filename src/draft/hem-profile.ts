@@ -1,6 +1,8 @@
 import type { Profile } from '../geometry/hermite-profile.ts';
 import type { EndSlope } from '../geometry/monotone-slopes.ts';
-import type { Gown, LayerShape, Train } from '../gown/gown.ts';
+import type { LayerShape } from '../gown/layer.ts';
+import type { GownLines, Train } from '../gown/lines.ts';
+import { runsRound } from '../gown/lines.ts';
 import { type EdgeProfile, integrateAlong, profileThrough, settledProfile } from './edge-profiles.ts';
 import type { GoreFrame } from './gore-frame.ts';
 import { handSetShape, type TrainRise, type TrainWays, trainShare, withTrain } from './train-shape.ts';
@@ -10,7 +12,7 @@ import { handSetShape, type TrainRise, type TrainWays, trainShare, withTrain } f
  * stretch of it spans the gore from side to side, and at each seam the slope is one number for both gores.
  */
 export function hemProfile(
-  gown: Gown,
+  gown: GownLines,
   frames: readonly GoreFrame[],
   shape: LayerShape,
 ): EdgeProfile | undefined {
@@ -37,11 +39,11 @@ function layered(profile: Profile, scale: number, shorter: number): Profile {
 }
 
 /** The gown's own hem, before what a layer takes off. */
-function gownHem(gown: Gown, ways: readonly number[]): Profile {
+function gownHem(gown: GownLines, ways: readonly number[]): Profile {
   const depths = gown.stations.map(({ drop, length }) => (length === undefined ? undefined : drop + length));
-  const { train, closed, lengths } = gown;
+  const { train, lengths } = gown;
   const through = (knots: readonly (number | undefined)[], last: EndSlope = 0): Profile =>
-    profileThrough(ways, { depths: knots, ends: [0, last], closed });
+    profileThrough(ways, { depths: knots, ends: [0, last], closed: runsRound(gown) });
   if (lengths.measured === 'to-floor') {
     const before = -lengths.offFloor;
     if (train === undefined) return raised(through(depths), before);
@@ -49,7 +51,7 @@ function gownHem(gown: Gown, ways: readonly number[]): Profile {
   }
   if (train === undefined) return through(depths);
   const around = (own: readonly number[], knots: readonly (number | undefined)[]): Profile =>
-    profileThrough(own, { depths: knots, ends: [0, 0], closed });
+    profileThrough(own, { depths: knots, ends: [0, 0], closed: runsRound(gown) });
   return handSetTrain(depths, train, ways, through, around);
 }
 

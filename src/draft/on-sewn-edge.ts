@@ -1,7 +1,7 @@
 import type { Profile } from '../geometry/hermite-profile.ts';
 import { integrate } from '../geometry/integrate.ts';
 import { JOIN } from '../geometry/tolerances.ts';
-import type { Gown } from '../gown/gown.ts';
+import type { GownLines } from '../gown/lines.ts';
 import type { EdgeProfile } from './edge-profiles.ts';
 
 /** The sewn edge of a gown, and the way round on it at which an overskirt ends. */
@@ -14,7 +14,7 @@ export interface EdgeUnder {
  * An overskirt laid on the very edge that it is sewn to: from its end forwards each gore takes as much of the edge as
  * its top is long, and its stations lie as deep as the edge does there.
  */
-export function onSewnEdge(overskirt: Gown, { edge, end }: EdgeUnder): Gown {
+export function onSewnEdge<Lines extends GownLines>(overskirt: Lines, { edge, end }: EdgeUnder): Lines {
   if (isLevel(edge)) return overskirt;
   const under = goingOn(edge);
   const ways = [end];

@@ -1,16 +1,17 @@
-import type { Gown, LayerShape } from '../gown/gown.ts';
-import { type PlainHem, withoutFullness } from '../gown/gown-of-layer.ts';
-import type { Undraftable } from './draft-gown.ts';
+import type { LayerShape } from '../gown/layer.ts';
+import type { GownLines } from '../gown/lines.ts';
+import { type PlainHem, withoutFullness } from '../gown/lines-of-layer.ts';
 import { integrateAlong } from './edge-profiles.ts';
 import { goreFrames } from './gore-frames.ts';
 import { hemProfile } from './hem-profile.ts';
+import type { Undraftable } from './undraftable.ts';
 import { waistProfile } from './waist-profile.ts';
 
 /**
  * Where the hem of every gore lies without fullness and uncut by any layer but for what the layer is shorter by, and
  * how wide the gore is there.
  */
-export function plainHems(full: Gown, { shorter, smallerAlong }: LayerShape): PlainHem[] | Undraftable {
+export function plainHems(full: GownLines, { shorter, smallerAlong }: LayerShape): PlainHem[] | Undraftable {
   const gown = withoutFullness(full);
   const waist = waistProfile(gown);
   if (waist === undefined) return { reason: 'waist-does-not-settle' };

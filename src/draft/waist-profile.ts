@@ -1,6 +1,7 @@
 import type { Profile } from '../geometry/hermite-profile.ts';
 import type { EndSlope } from '../geometry/monotone-slopes.ts';
-import type { Gown } from '../gown/gown.ts';
+import type { GownLines } from '../gown/lines.ts';
+import { runsRound } from '../gown/lines.ts';
 import {
   type EdgeProfile,
   integrateAlong,
@@ -13,7 +14,7 @@ import {
  * The sewn edge of the bodice, as depth below the level waist over the way round: smooth through every station, and
  * each gore's stretch of it exactly as long as that gore's top.
  */
-export function waistProfile(gown: Gown): EdgeProfile | undefined {
+export function waistProfile(gown: GownLines): EdgeProfile | undefined {
   const tops = gown.gores.map((gore) => gore.top);
   const { edge } = gown;
   const through = (ways: readonly number[]): Profile =>
@@ -27,9 +28,9 @@ export function waistProfile(gown: Gown): EdgeProfile | undefined {
   );
 }
 
-function throughDrops(gown: Gown, ways: readonly number[]): Profile {
+function throughDrops(gown: GownLines, ways: readonly number[]): Profile {
   const depths = gown.stations.map((station) => station.drop);
   const end = (station: number): EndSlope => (gown.pointedAt === station ? 'free' : 0);
   const ends = [end(0), end(gown.gores.length)] as const;
-  return profileThrough(ways, { depths, ends, closed: gown.closed });
+  return profileThrough(ways, { depths, ends, closed: runsRound(gown) });
 }

@@ -1,8 +1,11 @@
-import { type GownDraft, pieceOf, type Undraftable } from '../draft/draft-gown.ts';
+import { type GownDraft, pieceOf } from '../draft/draft-gown.ts';
 import type { EdgeProfile } from '../draft/edge-profiles.ts';
 import type { GoreFrame } from '../draft/gore-frame.ts';
-import type { Gore, LayerShape } from '../gown/gown.ts';
-import { fullnessOf } from '../gown/gown-of-layer.ts';
+import type { Undraftable } from '../draft/undraftable.ts';
+import type { LayerShape } from '../gown/layer.ts';
+import type { Gore } from '../gown/lines.ts';
+import { runsRound } from '../gown/lines.ts';
+import { fullnessOf } from '../gown/lines-of-layer.ts';
 import { altersSeams, altersWaist, type HemKnot, type SideAlterations } from './alterations.ts';
 import { alteredFrame } from './altered-frame.ts';
 import { bent, hemBend } from './hem-bend.ts';
@@ -169,7 +172,7 @@ function fittedWaist(
     edge: draft.waist,
     frames: { before: draft.frames, after: frames },
     altered: (kept, ways) =>
-      bent(kept, [hemBend({ own: knots(side), other: knots(other), closed: draft.gown.closed }, ways)]),
+      bent(kept, [hemBend({ own: knots(side), other: knots(other), closed: runsRound(draft.gown) }, ways)]),
   });
 }
 
@@ -179,7 +182,7 @@ function fittedHem(
   other: SideAlterations,
   frames: readonly GoreFrame[],
 ): EdgeProfile | undefined {
-  const { closed } = draft.gown;
+  const closed = runsRound(draft.gown);
   if (side.hems.length === 0 && frames === draft.frames) return draft.hem;
   return keptEdge({
     edge: draft.hem,

@@ -1,8 +1,5 @@
 import { lengthOfRun } from '../geometry/length.ts';
-import { overskirtEdge } from '../gown/overskirt-as-gown.ts';
-import type { OverskirtSpec } from '../gown-file/spec.ts';
 import type { MeasuredPart } from '../truing/true-parts.ts';
-import type { GownReport } from './gown-report.ts';
 
 /** A flounce, a run of strips or a godet as `report.json` holds it: mm, of one piece. */
 export interface PartReport {
@@ -26,21 +23,6 @@ export function partReport({ part: { piece, layer }, measures }: MeasuredPart): 
       difference: rounded(measures.difference),
       hemAngle: rounded((measures.hemAngle * 180) / Math.PI),
     },
-  };
-}
-
-/** An overskirt's draft under its own names: its free edges are stations, and no seams. */
-export function overskirtReport(overskirt: OverskirtSpec, report: GownReport): GownReport {
-  const nameOf = (edge: string): string => overskirtEdge(overskirt, edge);
-  return {
-    ...report,
-    gown: overskirt.name,
-    gores: report.gores.map((gore) => ({
-      ...gore,
-      edges: Object.fromEntries(Object.entries(gore.edges).map(([name, length]) => [nameOf(name), length])),
-    })),
-    stations: report.stations.map((station) => ({ ...station, name: nameOf(station.name) })),
-    seams: report.seams.filter(({ name }) => nameOf(name) === name),
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import { ANGLE_AGREES, SEAM_AGREES, WAIST_AGREES } from '../geometry/tolerances.ts';
-import { placeOf, type Spec } from '../gown-file/spec.ts';
+import { halves } from '../gown/lines.ts';
 import { type GownMeasures, mayComeToAPoint, measureGown, type SeamMeasures } from './measure-gown.ts';
 import { anglesDoNotClose, layerMissesWaist, seamsDiffer } from './truing-problems.ts';
 
@@ -21,18 +21,18 @@ export function measureLayers(drafts: LayerDrafts, plain: GownMeasures): LayerMe
 }
 
 /** Holds every layer that is not cut as the gown itself against the same truths. */
-export function trueLayers(spec: Spec, drafts: LayerDrafts, layers: readonly LayerMeasures[]): Diagnostic[] {
+export function trueLayers(drafts: LayerDrafts, layers: readonly LayerMeasures[]): Diagnostic[] {
   const plain = { layer: undefined, draft: drafts.gown, measures: measureGown(drafts.gown) };
   return layers.flatMap((own, i) => {
     const isFirst = layers.findIndex(({ draft }) => draft === own.draft) === i;
     if (own.draft === drafts.gown || !isFirst) return [];
     const { layer, measures } = own;
-    const place = placeOf(spec, 'layers', i);
+    const place = layer.place();
     // What the gown's own edge misses by has been said of it.
     const missed = missedAtWaist(own) - missedAtWaist(plain);
     return [
       ...measures.seams
-        .filter(({ gores }) => gores.every((gore) => layer.gores?.includes(gore) ?? true))
+        .filter(({ gores }) => gores.every((gore) => layer.gores.includes(gore)))
         .flatMap((seam) => trueSeam(own, seam).map((problem) => problem(place))),
       ...(Math.abs(missed) <= WAIST_AGREES ? [] : [layerMissesWaist(place, layer.name, missed)]),
     ];
@@ -60,7 +60,6 @@ function trueSeam(
 
 /** How much longer a layer's tops are, as sewn, than those that the gown's gores have; mm all round. */
 function missedAtWaist({ draft, measures }: Pick<LayerMeasures, 'draft' | 'measures'>): number {
-  const { gores, closed } = draft.gown;
-  const tops = gores.reduce((sum, gore) => sum + gore.top, 0) * (closed ? 1 : 2);
+  const tops = draft.gown.gores.reduce((sum, gore) => sum + gore.top, 0) * halves(draft.gown);
   return measures.waist.sewn - tops * (1 - draft.shape.smallerAcross);
 }

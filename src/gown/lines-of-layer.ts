@@ -1,4 +1,6 @@
-import type { Fullness, Gore, Gown, LayerShape, SewnEdge, WidthRule } from './gown.ts';
+import type { Fullness } from './cloth.ts';
+import type { LayerShape } from './layer.ts';
+import type { Gore, GownLines, SewnEdge, WidthRule } from './lines.ts';
 
 /** A gore without fullness: the level that stands for its hem, the hem's highest one, the width at `level` and at the level waist; mm. */
 export interface PlainHem {
@@ -8,8 +10,8 @@ export interface PlainHem {
   readonly waist: number;
 }
 
-/** Whether a layer's gores are known by what the hem is without it: see `gownOfLayer`. */
-export function dependsOnHem({ gores }: Gown, shape: LayerShape): boolean {
+/** Whether a layer's gores are known by what the hem is without it: see `linesOfLayer`. */
+export function dependsOnHem({ gores }: GownLines, shape: LayerShape): boolean {
   return gores.some((gore) => {
     const fades = [gore.fullness, shape.fullness].some((by) => by?.where === 'waist');
     return gore.width.kind === 'girths'
@@ -18,7 +20,7 @@ export function dependsOnHem({ gores }: Gown, shape: LayerShape): boolean {
   });
 }
 
-export function withoutFullness(gown: Gown): Gown {
+export function withoutFullness(gown: GownLines): GownLines {
   return { ...gown, gores: gown.gores.map(({ fullness: _, ...gore }) => gore) };
 }
 
@@ -27,7 +29,7 @@ export function withoutFullness(gown: Gown): Gown {
  * cloth lies with the hem (see `hemProfile`), so that lengths to the floor are scaled once.
  * @param hems by gore; needed where the layer `dependsOnHem`
  */
-export function gownOfLayer(gown: Gown, shape: LayerShape, hems: readonly PlainHem[]): Gown {
+export function linesOfLayer(gown: GownLines, shape: LayerShape, hems: readonly PlainHem[]): GownLines {
   const along = 1 - shape.smallerAlong;
   return {
     ...gown,
