@@ -63,6 +63,34 @@ export const fittingOverlaps = (span: Span, seam: string, other: Span): Diagnost
   hint: 'let the one begin where the other ends, or write the second under a date of its own',
 });
 
+export const fittingSteps = (
+  span: Span,
+  seam: string,
+  by: string,
+  at: string,
+  beyond: 'above' | 'below',
+): Diagnostic => ({
+  ...error('fitting-steps', span),
+  message: `seam ${seam} would step by ${by} at ${at} below the waist seam: it is altered by so much there, and not at all ${beyond} it`,
+  why: 'a seam line with a step cannot be sewn',
+  hint: `let the amount there be 0, carry it on to the ${beyond === 'above' ? 'waist' : 'hem'}, or let another stretch meet it there with the same amount`,
+});
+
+export const fittingDents = (
+  span: Span,
+  seam: string,
+  by: string,
+  within: string,
+  from: string,
+  to: string,
+): Diagnostic => ({
+  ...error('fitting-dents', span),
+  level: 'warning',
+  message: `seam ${seam} steps back by ${by} within ${within}, where its alteration from ${from} to ${to} runs out`,
+  why: 'so fast a bend shows as a dent over the hip',
+  hint: `write what was pinned at both ends, as \`take-in: [${by}, 0]\`, which is smooth all the way, or let the stretch be longer`,
+});
+
 export const centreOnOneSide = (span: Span, station: string, side: string, other: Span): Diagnostic => ({
   ...error('fitting-centre-on-one-side', span),
   message: `${station} is altered on the ${side} only, by ${otherLine(other, span)}`,

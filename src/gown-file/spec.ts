@@ -339,8 +339,8 @@ export interface FittingSpec {
     /** Below the waist seam, along the seam. */
     readonly from: number;
     readonly to: number;
-    /** On each side of the seam; negative lets out. */
-    readonly takeIn: number;
+    /** On each side of the seam, or at `from` and at `to`; negative lets out. */
+    readonly takeIn: number | readonly [number, number];
     readonly side?: 'left' | 'right' | 'both';
   }[];
   /** Pins at the hem: how far along it from a station towards the back, and how far up. */
