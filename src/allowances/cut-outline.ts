@@ -5,8 +5,9 @@ import type { Edge } from '../geometry/edge.ts';
 import { endOf, startOf, tangentAt } from '../geometry/evaluate.ts';
 import { lengthOf, lengthOfRun } from '../geometry/length.ts';
 import { nearestOnRun } from '../geometry/nearest.ts';
+import { offsetCurve } from '../geometry/offset.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
-import { cross } from '../geometry/point.ts';
+import { cross, distance } from '../geometry/point.ts';
 import { partOf, reversedRun } from '../geometry/split.ts';
 import { tidied } from '../geometry/tidied.ts';
 import { FIT, JOIN } from '../geometry/tolerances.ts';
@@ -190,9 +191,27 @@ function mirroredCorner(side: Side, hem: Side, reach: number): HemCornerResult |
   if (atHem === undefined || !startsOn(hemLine, atHem.after)) return undefined;
   const below = mirroredBelowHem(atHem.before, hemLine, hem.width);
   if (below === undefined) return undefined;
-  const bottom = startingAt(lengthened(hem.cut, reach), endOf(below[below.length - 1]!));
+  const corner = endOf(below[below.length - 1]!);
+  const bottom = startingAt(ledUpTo(hem, hemLine[0]!, reach, corner), corner);
   return { side: [...atHem.before, ...endingAt(below, startOf(bottom[0]!))], bottom };
 }
+
+/**
+ * The hem's cut line with what leads up to it from the corner that the side has made: run on with its own bend or,
+ * where that passes the corner by, moved from what leads up to the hem line.
+ */
+function ledUpTo(hem: Side, lead: Curve, reach: number, corner: Point): readonly Curve[] {
+  const own = lengthened(hem.cut, reach);
+  if (nearestOnRun(own, corner).distance < PASSES_BY) return own;
+  const start = startOf(hem.cut[0]!);
+  const led = [hem.width, -hem.width]
+    .flatMap((width) => offsetCurve(lead, width, FIT) ?? [])
+    .find((curve) => distance(endOf(curve), start) < PASSES_BY);
+  return led === undefined ? own : [led, ...own.slice(1)];
+}
+
+/** mm: as near as fitted lines lie to one another. */
+const PASSES_BY = 2 * FIT;
 
 /** Whether one run begins on another itself, not on what `meeting` lengthened it by. */
 function startsOn(run: readonly Curve[], after: readonly Curve[]): boolean {
