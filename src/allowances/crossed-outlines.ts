@@ -1,3 +1,4 @@
+import type { Span } from '../diagnostics/diagnostic.ts';
 import type { CutPiece } from '../draft/piece.ts';
 import type { Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
@@ -7,7 +8,6 @@ import { depthIn, regionOf } from '../geometry/region.ts';
 import { selfCrossing } from '../geometry/self-crossing.ts';
 import { CUT_OUTSIDE, FLAT } from '../geometry/tolerances.ts';
 import type { Gown } from '../gown/gown.ts';
-import type { PlaceIn } from '../gown/placed.ts';
 
 /** An outline that cannot be cut, and the edge at which it goes wrong. */
 export interface CrossedOutline {
@@ -18,7 +18,7 @@ export interface CrossedOutline {
   readonly crosses: 'itself' | 'its seam line';
   readonly edge: string;
   /** Of the gore or the part. */
-  readonly place: PlaceIn;
+  readonly place: () => Span;
 }
 
 /** Every piece whose lines cross, whatever made them so: looked for on the finished outlines, not where they come from. */
@@ -29,7 +29,7 @@ export function crossedOutlines(gown: Gown, pieces: readonly CutPiece[]): Crosse
   });
 }
 
-function placeOf({ gores, godets, flounces, tiers, place }: Gown, name: string): PlaceIn {
+function placeOf({ gores, godets, flounces, tiers, place }: Gown, name: string): () => Span {
   const own = [...gores, ...godets, ...flounces, ...tiers].find((placed) => placed.name === name);
   return own === undefined ? place : own.place;
 }

@@ -1,9 +1,9 @@
+import type { Span } from '../diagnostics/diagnostic.ts';
 import type { LayerDraft } from '../draft/draft-layers.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
 import { FIT } from '../geometry/tolerances.ts';
 import { hasGore } from '../gown/layer.ts';
-import type { PlaceIn } from '../gown/placed.ts';
 import { allowancePlan } from './allowance-plan.ts';
 
 /** A gore at whose top an allowance that is pressed open would stand out beyond both of its sides. */
@@ -15,7 +15,7 @@ export interface WideAllowance {
   readonly width: number;
   readonly top: number;
   /** Of the gore. */
-  readonly place: PlaceIn;
+  readonly place: () => Span;
 }
 
 /** How much wider than the gore an allowance may be, as a multiple: folded back it then reaches over the other side's. */

@@ -1,5 +1,5 @@
 import { join, parse, resolve } from 'node:path';
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { toileOf } from '../gown/toile.ts';
 import type { LayEffort } from '../lay/plan/plan-lays.ts';
@@ -12,6 +12,7 @@ import { draftSince, sinceText } from './draft-since.ts';
 import { ExitStatus } from './exit-status.ts';
 import { WrongCommandLine } from './fault.ts';
 import { findingsJson } from './findings-json.ts';
+import { hangGown } from './hang-gown.ts';
 import { jsonText } from './json-text.ts';
 import { knowAll } from './know-all.ts';
 import type { Machine } from './machine.ts';
@@ -79,7 +80,7 @@ export async function draftIntoFolder(
     );
   } else {
     printFindings(diagnostics, machine);
-    machine.out(files.map((name) => `${plainText(join(folder, name))}\n`).join(''));
+    machine.out(files.map((name) => `${safeText(join(folder, name))}\n`).join(''));
     const again = files.find((name) => name.endsWith('-again.pdf')) ?? '';
     if (since !== undefined && files.length > 0) machine.out(`\n${sinceText(since, flags.since!, again)}`);
   }
@@ -131,8 +132,10 @@ async function outputsOf(
   if (chosenPieces(gown, chosen).length === 0)
     throw new WrongCommandLine('those layers have no piece of those gores.');
   const lays = planGownLays(gown, flags.effort ?? 'quick', machine);
+  const hanging = hangGown(gown);
   const outputs = await draftOutputs(gown, found, {
     lays,
+    hanging,
     ...chosen,
     ...(paper !== undefined && { paper }),
     ...(again !== undefined && { again }),

@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { type FSWatcher, watch } from 'node:fs';
 import { basename, dirname, resolve } from 'node:path';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { workroom } from '../making/workroom.ts';
 import { draft, draftOutputs } from '../pipeline.ts';
@@ -12,6 +12,7 @@ import { patternFiles } from '../publish/pattern-files.ts';
 import { english } from '../words/english.ts';
 import { ExitStatus } from './exit-status.ts';
 import { MachineFault } from './fault.ts';
+import { hangGown } from './hang-gown.ts';
 import type { Machine } from './machine.ts';
 import { fontBytes } from './package-files.ts';
 import { NEWS, PageServer } from './page-server.ts';
@@ -113,7 +114,8 @@ class WatchedGown {
       const status = english(gown.gown.units).screen.busy;
       this.show({ gown, facts, lays: [], files, sheets, findings, status });
       const lays = planGownLays(gown, 'quick', this.machine, stop);
-      const outputs = await draftOutputs(gown, findings, { lays, font: fontBytes });
+      const hanging = hangGown(gown);
+      const outputs = await draftOutputs(gown, findings, { lays, hanging, font: fontBytes });
       if (overtaken()) return;
       printFindings(
         outputs.diagnostics.filter((one) => !findings.includes(one)),
@@ -126,9 +128,10 @@ class WatchedGown {
         files: new Map([...outputs.files, ['report.json', `${JSON.stringify(outputs.report, null, 2)}\n`]]),
         sheets: outputs.report.pattern,
         findings: outputs.diagnostics,
+        ...(outputs.views && { views: outputs.views }),
       });
     };
-    all().catch((error: unknown) => this.machine.err(`gorewright: ${plainText(String(error))}\n`));
+    all().catch((error: unknown) => this.machine.err(`gorewright: ${safeText(String(error))}\n`));
   }
 
   private show(source: PageSource, notice?: GownPage['notice']): void {
@@ -147,10 +150,10 @@ class WatchedGown {
       const watcher = watch(folder, (_event, changed) => {
         if (changed === null || names.has(changed)) this.draftSoon();
       });
-      watcher.on('error', () => this.machine.err(`gorewright: cannot watch ${plainText(folder)} any more\n`));
+      watcher.on('error', () => this.machine.err(`gorewright: cannot watch ${safeText(folder)} any more\n`));
       this.watchers.set(folder, { watcher, names });
     } catch {
-      throw new MachineFault(`${plainText(folder)} cannot be watched`, 'Use draft after each change.');
+      throw new MachineFault(`${safeText(folder)} cannot be watched`, 'Use draft after each change.');
     }
   }
 

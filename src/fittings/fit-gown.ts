@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { lengthText } from '../diagnostics/length-in-units.ts';
+import { lengthInUnits } from '../diagnostics/value-text.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
 import type { Undraftable } from '../draft/undraftable.ts';
@@ -145,7 +145,7 @@ class Fitter {
     if (Math.abs(taken) < SAID_FROM) return;
     const { fittings, units } = this.gown;
     const own = fittings.find(({ seams }) => seams?.some(({ from }) => from === 0)) ?? fittings[0]!;
-    const by = lengthText(Math.abs(taken), units);
+    const by = lengthInUnits(Math.abs(taken), units);
     this.diagnostics.push(problems.bodiceTakenIn(own.place('seams'), by, taken > 0 ? 'in' : 'out'));
   }
 
@@ -157,9 +157,9 @@ class Fitter {
     const of = ({ letOutAtWaist = 0 }: GownDraft): number => letOutAtWaist;
     const allRound = runsRound(sides.left.gown) ? of(sides.left) : of(sides.left) + of(sides.right);
     if (Math.abs(allRound) < SAID_FROM) return;
-    const by = lengthText(Math.abs(allRound), units);
+    const by = lengthInUnits(Math.abs(allRound), units);
     const words = allRound < 0 ? 'longer' : 'shorter';
-    const below = lengthText(WAIST_TAKE_REACHES, units);
+    const below = lengthInUnits(WAIST_TAKE_REACHES, units);
     this.diagnostics.push(problems.waistEdgeMoved(own.place('waist'), by, words, below));
   }
 }

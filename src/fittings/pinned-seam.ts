@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { lengthText } from '../diagnostics/length-in-units.ts';
+import { lengthInUnits } from '../diagnostics/value-text.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { allowanceFor, hasGore } from '../gown/layer.ts';
 import { goresAt } from '../gown/lines.ts';
@@ -22,7 +22,7 @@ export function seamTake(
 ): SeamTake[] {
   const { seam, from, to, takeIn } = fitting.seams![j]!;
   const length = draft.lengths[station]!;
-  const say = (mm: number): string => lengthText(mm, gown.units);
+  const say = (mm: number): string => lengthInUnits(mm, gown.units);
   if (to > length + READ_OFF) {
     const other = gown.place('lengths', 'at', seam);
     const own = fitting.place('seams', j, 'to');
@@ -49,7 +49,7 @@ function unsmooth(
 ): Diagnostic[] {
   const own = fitting.seams![j]!;
   const { seam, from, to, takeIn } = own;
-  const say = (mm: number): string => lengthText(mm, gown.units);
+  const say = (mm: number): string => lengthInUnits(mm, gown.units);
   const place = fitting.place('seams', j, 'take-in');
   if (typeof takeIn === 'number') {
     const over = (end - from) * RUNS_OUT_OVER;
@@ -87,7 +87,7 @@ function letOutTooFar(
   const { seam, takeIn } = fitting.seams![j]!;
   const letOut = -(typeof takeIn === 'number' ? takeIn : Math.min(...takeIn));
   const gores = goresAt(draft.gown, station);
-  const say = (mm: number): string => lengthText(mm, gown.units);
+  const say = (mm: number): string => lengthInUnits(mm, gown.units);
   const said = new Set<number>();
   return gown.layers
     .filter(({ name }) => fitting.layer === undefined || fitting.layer === name)
@@ -96,8 +96,8 @@ function letOutTooFar(
       const { width, place, ofLayer } = allowanceFor(layer.allowances, seam);
       if (letOut <= width || said.has(place.start)) return [];
       said.add(place.start);
-      const name = ofLayer ? `${seam} of layer ${layer.name}` : seam;
+      const of = ofLayer ? layer.name : '';
       const own = fitting.place('seams', j, 'take-in');
-      return [problems.letOutPastAllowance(own, name, say(letOut), say(width), place)];
+      return [problems.letOutPastAllowance(own, seam, of, say(letOut), say(width), place)];
     });
 }

@@ -37,7 +37,7 @@ export interface SewnEdge extends Profile {
   readonly ways: readonly number[];
 }
 
-export interface Gore extends Placed {
+export interface Gore extends Placed<['gores', number]> {
   readonly name: string;
   /** The wearer's side, all the way round: on the right the next gore lies towards the front. */
   readonly side?: Side;

@@ -1,3 +1,4 @@
+import { USUAL_OFF_FLOOR } from '../gown-file/shape/usual.ts';
 import type { LengthsSpec, PetticoatSpec, TrainSpec } from '../gown-file/spec.ts';
 import { petticoatProfile } from './petticoat-profile.ts';
 
@@ -41,9 +42,6 @@ export function wornLengths(tape: Tape): WornLengths {
     offFloor: off,
   };
 }
-
-/** The front hem's usual height off the floor, mm; walked in and adjusted. Textbook. */
-export const USUAL_OFF_FLOOR = 25;
 
 /** What the tape went over: measured, and worn. */
 interface Wearing {

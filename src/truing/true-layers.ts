@@ -1,9 +1,12 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Units } from '../diagnostics/units.ts';
+import { lengthInUnits } from '../diagnostics/value-text.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import { ANGLE_AGREES, SEAM_AGREES, WAIST_AGREES } from '../geometry/tolerances.ts';
 import { halves } from '../gown/lines.ts';
 import { type GownMeasures, mayComeToAPoint, measureGown, type SeamMeasures } from './measure-gown.ts';
-import { anglesDoNotClose, layerMissesWaist, seamsDiffer } from './truing-problems.ts';
+import { degrees } from './true-gown.ts';
+import { layerMissesWaist, notSmooth, seamsDiffer } from './truing-problems.ts';
 
 /** One layer and the figures of its own seam lines. */
 export interface LayerMeasures extends LayerDraft {
@@ -21,40 +24,41 @@ export function measureLayers(drafts: LayerDrafts, plain: GownMeasures): LayerMe
 }
 
 /** Holds every layer that is not cut as the gown itself against the same truths. */
-export function trueLayers(drafts: LayerDrafts, layers: readonly LayerMeasures[]): Diagnostic[] {
-  const plain = { layer: undefined, draft: drafts.gown, measures: measureGown(drafts.gown) };
+export function trueLayers(
+  { units }: { readonly units: Units },
+  drafts: LayerDrafts,
+  layers: readonly LayerMeasures[],
+): Diagnostic[] {
+  const plain = { draft: drafts.gown, measures: measureGown(drafts.gown) };
   return layers.flatMap((own, i) => {
     const isFirst = layers.findIndex(({ draft }) => draft === own.draft) === i;
     if (own.draft === drafts.gown || !isFirst) return [];
     const { layer, measures } = own;
-    const place = layer.place();
     // What the gown's own edge misses by has been said of it.
     const missed = missedAtWaist(own) - missedAtWaist(plain);
+    const words = missed > 0 ? 'longer' : 'shorter';
     return [
       ...measures.seams
         .filter(({ gores }) => gores.every((gore) => layer.gores.includes(gore)))
-        .flatMap((seam) => trueSeam(own, seam).map((problem) => problem(place))),
-      ...(Math.abs(missed) <= WAIST_AGREES ? [] : [layerMissesWaist(place, layer.name, missed)]),
+        .flatMap((seam) => trueSeam(own, seam, units)),
+      ...(Math.abs(missed) <= WAIST_AGREES
+        ? []
+        : [layerMissesWaist(layer.place(), layer.name, lengthInUnits(Math.abs(missed), units), words)]),
     ];
   });
 }
 
-function trueSeam(
-  { draft, layer }: LayerMeasures,
-  seam: SeamMeasures,
-): ((place: Diagnostic['span']) => Diagnostic)[] {
-  const edges = (['hem', 'waist'] as const).filter((edge) => {
-    const off = Math.abs(seam[`${edge}Angle`] - Math.PI);
-    return off > ANGLE_AGREES && !mayComeToAPoint(draft, seam.station, edge);
-  });
+function trueSeam({ draft, layer }: LayerMeasures, seam: SeamMeasures, units: Units): Diagnostic[] {
+  const place = layer.place();
+  const [a, b] = seam.lengths;
+  const edges = (['hem', 'waist'] as const).filter(
+    (edge) =>
+      Math.abs(seam[`${edge}Angle`] - Math.PI) > ANGLE_AGREES && !mayComeToAPoint(draft, seam.station, edge),
+  );
+  const say = (length: number): string => lengthInUnits(length, units);
   return [
-    ...(Math.abs(seam.lengths[0] - seam.lengths[1]) > SEAM_AGREES
-      ? [(place: Diagnostic['span']) => seamsDiffer(place, seam, layer.name)]
-      : []),
-    ...edges.map(
-      (edge) => (place: Diagnostic['span']) =>
-        anglesDoNotClose(place, seam.name, edge, seam[`${edge}Angle`], layer.name),
-    ),
+    ...(Math.abs(a - b) > SEAM_AGREES ? [seamsDiffer(place, seam, say(a), say(b), layer.name)] : []),
+    ...edges.map((edge) => notSmooth[edge](place, seam.name, degrees(seam[`${edge}Angle`]), layer.name)),
   ];
 }
 

@@ -123,7 +123,7 @@ describe("a turned hem's allowance", () => {
         for (const piece of gown!.cut.pieces)
           expect(standsOut(piece, reach), `${piece.gore}\n${text}`).toBeLessThan(0.03);
       }),
-      { seed: 7, numRuns: 30, endOnFailure: true },
+      { seed: 7, numRuns: 12, endOnFailure: true },
     );
-  }, 120_000);
+  }, 240_000);
 });

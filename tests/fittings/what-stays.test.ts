@@ -153,7 +153,7 @@ describe('what nobody pinned stays', () => {
           expect(farthest(piece, after.drafts.gown.pieces[i]!), `${piece.gore}\n${text}`).toBeLessThan(STAYS);
         }
       }),
-      { seed: 9, numRuns: 16, endOnFailure: true },
+      { seed: 9, numRuns: 10, endOnFailure: true },
     );
-  }, 60_000);
+  }, 240_000);
 });

@@ -61,6 +61,6 @@ test('a grain line that several layers share lies inside what is cut of each of 
         expect(Math.hypot(grain.to.x - grain.from.x, grain.to.y - grain.from.y)).toBeGreaterThan(40);
       }
     }),
-    { seed: 1, numRuns: 25, endOnFailure: true },
+    { seed: 1, numRuns: 12, endOnFailure: true },
   );
-}, 60_000);
+}, 240_000);

@@ -1,7 +1,8 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { GownDraft } from '../../draft/draft-gown.ts';
 import { runsRound } from '../../gown/lines.ts';
-import { hoopOffFloor, USUAL_OFF_FLOOR } from '../../gown/worn-lengths.ts';
+import { hoopOffFloor } from '../../gown/worn-lengths.ts';
+import { USUAL_OFF_FLOOR } from '../../gown-file/shape/usual.ts';
 import { placeOf } from '../../gown-file/spec.ts';
 import type { Bench, Found } from '../findings.ts';
 import * as problems from '../problems.ts';

@@ -11,6 +11,7 @@ import type { PaperInput } from './paper-input.ts';
 import { seamBlocks } from './seam-blocks.ts';
 import { stockBlocks } from './stock-blocks.ts';
 import { trimBlocks } from './trim-blocks.ts';
+import { drawingCaption } from './views-block.ts';
 
 /** The workroom's papers, in the order in which the work meets them; the costing last, to be kept apart. */
 export function jobSheet(input: PaperInput): FlowedPages {
@@ -61,8 +62,8 @@ function openingBlocks(input: PaperInput): Block[] {
       (one): Block => ({
         kind: 'item',
         tick: true,
-        text: `${start(one.message)}.`,
-        notes: [`${start(one.hint)}.`],
+        text: one.message,
+        notes: [one.hint],
       }),
     ),
     ...(workroom.missing.length === 0 ? [] : [{ kind: 'heading', level: 2, text: text.unsaid } as const]),
@@ -77,22 +78,7 @@ function openingBlocks(input: PaperInput): Block[] {
   ];
 }
 
-/** What the drawing's figures are, and how its lines are to be read. */
-export function drawingCaption({ words, silhouette }: PaperInput): string {
-  const opens = [silhouette.front, silhouette.back].some((view) => view.opening !== undefined);
-  const sentences = [
-    `${words.jobSheet.lengthsCaption}.`,
-    ...(opens ? [words.bold] : []),
-    ...(silhouette.inFolds ? [words.inFolds] : []),
-  ];
-  return sentences.join(' ');
-}
-
 /** The maker's own lines, each by itself. */
 export function notesOf(notes: string | undefined): string[] {
   return (notes ?? '').split('\n').filter((line) => line.trim() !== '');
-}
-
-function start(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
