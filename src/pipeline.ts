@@ -10,15 +10,19 @@
  *
  * Every stage is a pure function from product to product plus diagnostics; nothing here touches a file or a clock.
  */
-import { tooDeepForCurve } from './allowances/allowance-problems.ts';
+import { allowanceWiderThanGore, outlineCrosses, tooDeepForCurve } from './allowances/allowance-problems.ts';
+import { crossedOutlines } from './allowances/crossed-outlines.ts';
 import { cutPieces } from './allowances/cut-pieces.ts';
 import { foldedEdges } from './allowances/folded-edges.ts';
+import { wideAllowances } from './allowances/wide-allowances.ts';
 import type { Diagnostic, Source, Span } from './diagnostics/diagnostic.ts';
 import { sortDiagnostics } from './diagnostics/place.ts';
+import type { GownDraft } from './draft/draft-gown.ts';
 import { draftLayers, type LayersUndraftable } from './draft/draft-layers.ts';
 import { cannotDraft } from './draft/draft-problems.ts';
 import { flounceParts } from './draft/flounces.ts';
 import { godetParts } from './draft/godets.ts';
+import { type EdgeUnder, onSewnEdge } from './draft/on-sewn-edge.ts';
 import { partFindings } from './draft/part-findings.ts';
 import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
@@ -39,8 +43,11 @@ import { fittingReport } from './report/fitting-report.ts';
 import { findingsOf, gownReport } from './report/gown-report.ts';
 import { partReport } from './report/part-report.ts';
 import { measureGown } from './truing/measure-gown.ts';
+import { measurePart } from './truing/measure-parts.ts';
 import { trueOverPetticoat } from './truing/over-petticoat.ts';
 import { trueGown } from './truing/true-gown.ts';
+import { measureLayers, trueLayers } from './truing/true-layers.ts';
+import { trueParts } from './truing/true-parts.ts';
 import { type Workroom, workroom, workroomFindings } from './workroom/workroom.ts';
 
 export type { DraftedGown } from './drafted-gown.ts';
@@ -76,8 +83,12 @@ export function draftSpec(spec: Spec): Drafting {
   return { spec, ...draftWhole(gownOfSpec(spec)) };
 }
 
-/** The same for a gown that is resolved already. */
-export function draftWhole(asked: Gown): Drafting {
+/**
+ * The same for a gown that is resolved already.
+ * @param under the edge that it is sewn on, where it is an overskirt
+ */
+export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
+  const asked = under === undefined ? resolved : onSewnEdge(resolved, under);
   const drafted = draftLayers(asked, asked.layers);
   if ('reason' in drafted)
     return { diagnostics: [cannotDraft(placeOfTrouble(asked, drafted), drafted, asked.units)] };
@@ -85,25 +96,36 @@ export function draftWhole(asked: Gown): Drafting {
   const { gown, drafts } = fitted;
   const measures = measureGown(drafts.gown);
   const parts = [...flounceParts(gown, drafts), ...tierParts(gown), ...godetParts(gown, drafts)];
+  const layerMeasures = measureLayers(drafts, measures);
+  const partMeasures = parts.map((part) => ({ part, measures: measurePart(drafts, part) }));
   const diagnostics = [
     ...fitted.diagnostics,
     ...trueGown(gown, drafts.gown, measures),
+    ...trueLayers(gown, drafts, layerMeasures),
+    ...trueParts(gown, partMeasures),
     ...trueOverPetticoat(gown, drafts.gown),
     ...partFindings(gown, drafts, parts),
     ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),
+    ...wideAllowances(drafts.layers).map((wide) => allowanceWiderThanGore(wide, gown.units)),
   ];
 
-  const overskirtDrafts = gown.overskirts.map((overskirt) => draftWhole(overskirt.gown));
+  const overskirtDrafts = gown.overskirts.map((overskirt) =>
+    draftWhole(overskirt.gown, edgeUnder(drafted.gown, overskirt.to)),
+  );
   diagnostics.push(...overskirtDrafts.flatMap((drafting) => drafting.diagnostics));
   const overskirts = overskirtDrafts.flatMap((drafting) => drafting.gown ?? []);
   if (overskirts.length < overskirtDrafts.length) return { diagnostics };
 
   let skirt: Skirt | undefined;
+  // Of a gown with errors nothing is cut, and its lines may be past drawing.
+  const isWrong = diagnostics.some(({ level }) => level === 'error');
+  const own = isWrong ? undefined : cutPieces(gown, drafts.layers, parts);
+  diagnostics.push(...crossedOutlines(gown, own ?? []).map(outlineCrosses));
   let pieces: readonly CutPiece[] | undefined;
   const cut: CutSet = {
     get pieces() {
       pieces ??= [
-        ...cutPieces(gown, drafts.layers, parts),
+        ...(own ?? cutPieces(gown, drafts.layers, parts)),
         ...overskirts.flatMap((overskirt) => overskirt.cut.pieces),
       ];
       return pieces;
@@ -114,11 +136,15 @@ export function draftWhole(asked: Gown): Drafting {
     ...parts.map(({ layer }) => layer),
     ...overskirts.flatMap((overskirt) => overskirt.layers),
   ];
-  const report = gownReport(gown, drafts, measures, {
-    parts: parts.map(partReport),
-    overskirts: overskirts.map((overskirt) => overskirt.report),
-    fittings: fitted.traces.map(fittingReport),
-  });
+  const report = gownReport(
+    gown,
+    { drafts, measures, layers: layerMeasures },
+    {
+      parts: partMeasures.map(partReport),
+      overskirts: overskirts.map((overskirt) => overskirt.report),
+      fittings: fitted.traces.map(fittingReport),
+    },
+  );
   return {
     gown: {
       gown,
@@ -136,6 +162,12 @@ export function draftWhole(asked: Gown): Drafting {
     },
     diagnostics,
   };
+}
+
+/** The edge that an overskirt is sewn to: the gown's own, before any fitting, up to the station where it ends. */
+function edgeUnder({ gown, waist }: GownDraft, to = 'centre-back'): EdgeUnder | undefined {
+  const end = gown.stations.findIndex(({ name }) => name === to);
+  return end < 0 ? undefined : { edge: waist, end: waist.ways[end]! };
 }
 
 function placeOfTrouble(gown: Gown, { gore, layer }: LayersUndraftable): Span {

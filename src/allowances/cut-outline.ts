@@ -3,9 +3,11 @@ import { meeting } from '../geometry/corner.ts';
 import type { Curve, Line, Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { endOf, startOf, tangentAt } from '../geometry/evaluate.ts';
-import { lengthOf } from '../geometry/length.ts';
+import { lengthOf, lengthOfRun } from '../geometry/length.ts';
 import { nearestOnRun } from '../geometry/nearest.ts';
+import { offsetCurve } from '../geometry/offset.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
+import { cross, distance } from '../geometry/point.ts';
 import { partOf, reversedRun } from '../geometry/split.ts';
 import { tidied } from '../geometry/tidied.ts';
 import { FIT, JOIN } from '../geometry/tolerances.ts';
@@ -46,18 +48,65 @@ export function cutOutline(piece: Piece, plan: AllowancePlan): Edge[] {
 
   const rightHem = hemCorner(right, bottom, plan);
   const leftHem = hemCorner(flipped(left), flipped({ ...bottom, cut: rightHem.bottom }), plan);
-  const rightTop = waistCorner(top, { ...right, cut: rightHem.side }, plan);
-  const leftTop = waistCorner(
-    flipped({ ...top, cut: rightTop.waist }),
+  const [downLeft, downRight] = [
     { ...flipped(left), cut: leftHem.side },
-    plan,
-  );
-  return [
-    { name: waist.name, curves: tidied(reversedRun(leftTop.waist)) },
-    { name: back.name, curves: tidied(rightTop.side) },
-    { name: hem.name, curves: tidied(reversedRun(leftHem.bottom)) },
-    { name: front.name, curves: tidied(reversedRun(leftTop.side)) },
+    { ...right, cut: rightHem.side },
   ];
+  const tops = topCorners(top, downLeft, downRight, plan);
+  return [
+    { name: waist.name, curves: tidied(tops.waist) },
+    { name: back.name, curves: tidied(tops.right) },
+    { name: hem.name, curves: tidied(reversedRun(leftHem.bottom)) },
+    { name: front.name, curves: tidied(reversedRun(tops.left)) },
+  ];
+}
+
+/** The upper edge with both its corners, from left to right, and the two sides that run down from it. */
+interface Tops {
+  readonly waist: readonly Curve[];
+  readonly left: readonly Curve[];
+  readonly right: readonly Curve[];
+}
+
+/** Tops that are so little wider than an allowance, as a multiple: above the seam line a flared gore is narrower still. */
+const NARROW = 0.5;
+/** Times that an allowance may be folded over the other one's corner. */
+const FOLDS = 4;
+
+function topCorners(top: Side, left: Side, right: Side, plan: AllowancePlan): Tops {
+  const hollow = hollowTop(left, right, plan);
+  if (hollow !== undefined) return hollow;
+  // An allowance that is wider than the top is folded back over the other side's, corner and all.
+  const isNarrow = Math.max(left.width, right.width) >= NARROW * lengthOfRun(top.seam);
+  let fromLeft = top.cut;
+  for (let fold = 0; isNarrow && fold < FOLDS; fold++) {
+    const fromRight = reversedRun(waistCorner(top, right, plan, fromLeft).waist);
+    fromLeft = reversedRun(waistCorner(flipped(top), left, plan, fromRight).waist);
+  }
+  const rightTop = waistCorner(top, right, plan, fromLeft);
+  const leftTop = waistCorner(flipped({ ...top, cut: rightTop.waist }), left, plan);
+  return { waist: reversedRun(leftTop.waist), left: leftTop.side, right: rightTop.side };
+}
+
+/** So much of a side's cut line stands for the upper edge where that has none of its own, mm. */
+const STANDS_FOR_TOP = 1;
+
+/**
+ * A point whose sides open beyond a straight angle: their cut lines cross above it before they reach its own, which is
+ * left out.
+ */
+function hollowTop(left: Side, right: Side, plan: AllowancePlan): Tops | undefined {
+  const [down, other] = [right, left].map(({ seam }) => tangentAt(seam[0]!, 0));
+  if (plan.waistCorner !== 'plain' || cross(down!, other!) >= 0) return undefined;
+  const corner = meeting(reversedRun(left.cut), right.cut, reachOf(left, right), startOf(right.cut[0]!));
+  if (corner === undefined) return undefined;
+  const [first, ...rest] = corner.after;
+  const part = Math.min(0.5, STANDS_FOR_TOP / lengthOf(first!));
+  return {
+    waist: [partOf(first!, 0, part)],
+    left: reversedRun(corner.before),
+    right: [partOf(first!, part, 1), ...rest],
+  };
 }
 
 /** The same side run the other way round, so that one rule serves the left corners and the right ones. */
@@ -72,11 +121,15 @@ function reachOf(...sides: Side[]): number {
   return MITRE_LIMIT * Math.max(10, ...sides.map((side) => side.width));
 }
 
-/** The waist's end against a side that runs down from it. */
+/**
+ * The waist's end against a side that runs down from it.
+ * @param beyond the waist's cut line as it runs on past its other end, where the allowance is wide enough to reach there
+ */
 function waistCorner(
   waist: Side,
   side: Side,
   plan: AllowancePlan,
+  beyond: readonly Curve[] = waist.cut,
 ): { waist: readonly Curve[]; side: readonly Curve[] } {
   const reach = reachOf(waist, side);
   if (plan.waistCorner === 'plain') return joined(waist.cut, side.cut, reach);
@@ -89,7 +142,9 @@ function waistCorner(
   };
   const atSeam = meeting(waist.cut, [seamDown], reach);
   if (side.width === 0 || atSeam === undefined) return joined(waist.cut, side.cut, reach);
-  const mirrored = reversedRun(atSeam.before.map((curve) => reflected(curve, seamStart, direction)));
+  const within = beyond === waist.cut ? atSeam : meeting(beyond, [seamDown], reach);
+  if (within === undefined) return joined(waist.cut, side.cut, reach);
+  const mirrored = reversedRun(within.before.map((curve) => reflected(curve, seamStart, direction)));
   const corner = meeting(mirrored, side.cut, reach, startOf(mirrored[0]!));
   if (corner === undefined) return joined(waist.cut, side.cut, reach);
   return { waist: [...atSeam.before, ...corner.before], side: corner.after };
@@ -136,9 +191,27 @@ function mirroredCorner(side: Side, hem: Side, reach: number): HemCornerResult |
   if (atHem === undefined || !startsOn(hemLine, atHem.after)) return undefined;
   const below = mirroredBelowHem(atHem.before, hemLine, hem.width);
   if (below === undefined) return undefined;
-  const bottom = startingAt(lengthened(hem.cut, reach), endOf(below[below.length - 1]!));
+  const corner = endOf(below[below.length - 1]!);
+  const bottom = startingAt(ledUpTo(hem, hemLine[0]!, reach, corner), corner);
   return { side: [...atHem.before, ...endingAt(below, startOf(bottom[0]!))], bottom };
 }
+
+/**
+ * The hem's cut line with what leads up to it from the corner that the side has made: run on with its own bend or,
+ * where that passes the corner by, moved from what leads up to the hem line.
+ */
+function ledUpTo(hem: Side, lead: Curve, reach: number, corner: Point): readonly Curve[] {
+  const own = lengthened(hem.cut, reach);
+  if (nearestOnRun(own, corner).distance < PASSES_BY) return own;
+  const start = startOf(hem.cut[0]!);
+  const led = [hem.width, -hem.width]
+    .flatMap((width) => offsetCurve(lead, width, FIT) ?? [])
+    .find((curve) => distance(endOf(curve), start) < PASSES_BY);
+  return led === undefined ? own : [led, ...own.slice(1)];
+}
+
+/** mm: as near as fitted lines lie to one another. */
+const PASSES_BY = 2 * FIT;
 
 /** Whether one run begins on another itself, not on what `meeting` lengthened it by. */
 function startsOn(run: readonly Curve[], after: readonly Curve[]): boolean {

@@ -3,7 +3,7 @@ import { startOf } from '../geometry/evaluate.ts';
 import { reversedRun } from '../geometry/split.ts';
 import { type LayerShape, PLAIN } from '../gown/layer.ts';
 import type { Gore, GownLines } from '../gown/lines.ts';
-import { linesOfLayer } from '../gown/lines-of-layer.ts';
+import { dependsOnHem, linesOfLayer } from '../gown/lines-of-layer.ts';
 import { acrossFrame } from './across-frame.ts';
 import type { EdgeProfile } from './edge-profiles.ts';
 import type { GoreFrame } from './gore-frame.ts';
@@ -11,6 +11,7 @@ import { goreFrames, longestStation } from './gore-frames.ts';
 import { upright } from './grain-line.ts';
 import { hemProfile } from './hem-profile.ts';
 import type { Piece } from './piece.ts';
+import { plainHems } from './plain-hem.ts';
 import type { Undraftable } from './undraftable.ts';
 import { waistProfile } from './waist-profile.ts';
 
@@ -23,13 +24,17 @@ export interface GownDraft {
   readonly hem: EdgeProfile;
   /** Finished length at each station from the sewn edge of the bodice, mm: given or filled in. */
   readonly lengths: readonly number[];
+  /** Let out by a fitting at the waist, of the half, mm as sewn: as much as the edge came to lie where the skirt is narrower. */
+  readonly letOutAtWaist?: number;
   /** What is cut, where that is not the pieces one by one; each with the gore that it comes from. */
   readonly cutAs?: readonly { readonly piece: Piece; readonly gore: number }[];
 }
 
 /** Drafts the seam lines of every gore. */
 export function draftGown(gown: GownLines, shape: LayerShape = PLAIN): GownDraft | Undraftable {
-  const layer = linesOfLayer(gown, shape);
+  const hems = dependsOnHem(gown, shape) ? plainHems(gown, shape) : [];
+  if ('reason' in hems) return hems;
+  const layer = linesOfLayer(gown, shape, hems);
   const waist = waistProfile(layer);
   if (waist === undefined) return { reason: 'waist-does-not-settle' };
   const frames = goreFrames(layer, waist);

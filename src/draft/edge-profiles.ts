@@ -72,6 +72,47 @@ export function settledProfile(
   return undefined;
 }
 
+/** How much faster than on the whole a gore's line may be run through at a seam, as a multiple; up to 3 it never runs back. */
+const UNEVEN = 2.5;
+
+/**
+ * The same depths over other ways. At a seam the line is run through at the pace of that gore beside it which keeps
+ * its way more nearly, so that a gore whose way stays keeps its very line.
+ */
+export function respaced(edge: EdgeProfile, now: readonly number[]): Profile {
+  const old = edge.ways;
+  const ratios = now.slice(1).map((way, i) => (old[i + 1]! - old[i]!) / (way - now[i]!));
+  const paces = now.map((_, i) => {
+    const [before, after] = [ratios[i - 1] ?? ratios[i]!, ratios[i] ?? ratios[i - 1]!];
+    const pace = Math.abs(Math.log(before)) < Math.abs(Math.log(after)) ? before : after;
+    return Math.min(pace, UNEVEN * before, UNEVEN * after);
+  });
+  const was = hermiteProfile(now, old, paces);
+  const placeOf = (join: number): number => {
+    const i = Math.max(
+      0,
+      Math.min(
+        now.length - 2,
+        old.findLastIndex((way) => way <= join),
+      ),
+    );
+    let [low, high] = [now[i]!, now[i + 1]!];
+    if (join <= old[i]!) return low;
+    if (join >= old[i + 1]!) return high;
+    for (let step = 0; step < 60; step++) {
+      const middle = (low + high) / 2;
+      if (was.valueAt(middle) < join) low = middle;
+      else high = middle;
+    }
+    return (low + high) / 2;
+  };
+  return {
+    joins: edge.joins.map(placeOf),
+    valueAt: (way) => edge.valueAt(was.valueAt(way)),
+    slopeAt: (way) => edge.slopeAt(was.valueAt(way)) * was.slopeAt(way),
+  };
+}
+
 /** ∫ f over a stretch of the way, broken where the profile's pieces join. */
 export function integrateAlong(
   profile: Profile,

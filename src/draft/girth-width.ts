@@ -10,5 +10,5 @@ import type { WidthDown } from './width-down.ts';
 export function widthThrough(levels: readonly WidthLevel[]): WidthDown {
   const down = levels.map((level) => level.down);
   const width = levels.map((level) => level.width);
-  return hermiteProfile(down, width, monotoneSlopes(down, width, 'free', 'free'));
+  return { ...hermiteProfile(down, width, monotoneSlopes(down, width, 'free', 'free')), levels: down };
 }

@@ -17,8 +17,8 @@ import type { Part } from './part.ts';
 import type { Piece } from './piece.ts';
 import { sectorFrame } from './sector-frame.ts';
 
-/** Width of a godet at its point, mm: a thread, so that it has a top edge to measure from. */
-const POINT = 0.5;
+/** Width of a godet at its point as a share of its side: a thread, so that it has a top edge to measure from. */
+const POINT = 1 / 800;
 
 /** One balance mark half-way down a godet; the point itself is the other (common practice). */
 export const NOTCH_AT = 0.5;
@@ -59,8 +59,9 @@ function godetPart(godet: Godet, { layer, draft }: LayerDraft, station: number):
   const own = draft.gown.stations[station]!;
   const side = (draft.lengths[station] ?? 0) - godet.from;
   if (!(side > 0)) return undefined;
-  const flare = (godet.width - POINT) / side;
-  const frame = sectorFrame(POINT, flare / 2, flare / 2);
+  const point = side * POINT;
+  const flare = (godet.width - point) / side;
+  const frame = sectorFrame(point, flare / 2, flare / 2);
   const hem = godetHem(frame, side, hemSlopes(draft, station));
   if (hem === undefined) return undefined;
   const [before, after] = godetSeams(godet, draft, station);

@@ -13,7 +13,7 @@ import type { WidthDown } from './width-down.ts';
 /** Lays every gore flat. Under a drop its width is the one with which the dropped edge is the gore's top. */
 export function goreFrames(gown: GownLines, waist: EdgeProfile): GoreFrame[] | Undraftable {
   const frames: GoreFrame[] = [];
-  const reach = longestStation(gown) + BELOW_HEM;
+  const reach = longestStation(gown) * (1 + BELOW_HEM);
   for (const [i, gore] of gown.gores.entries()) {
     const at = highestLevel(gore, waist, i);
     const width = widthAtLevel(gore, waist, i, at);
@@ -37,8 +37,8 @@ function highestLevel(gore: Gore, waist: EdgeProfile, i: number): number {
   return Math.min(waist.valueAt(waist.ways[i]!), waist.valueAt(waist.ways[i + 1]!));
 }
 
-/** How far below the longest station a shaped gore is computed, mm: room for hems that dip between stations. */
-const BELOW_HEM = 100;
+/** How far below the longest station a shaped gore is computed, as a share: room for hems that dip between stations. */
+const BELOW_HEM = 0.08;
 
 /** Slant distance of the longest station from the level waist, train included, mm. */
 export function longestStation(gown: GownLines): number {
@@ -90,10 +90,22 @@ function frameOfTop(
 /** The gore's width as it changes down the cloth, for a given width at slant distance `at`. */
 function widthDown(gore: Gore, width: number, at: number): WidthDown {
   if (gore.width.kind === 'girths') {
-    return widthThrough([{ down: 0, width }, ...gore.width.levels]);
+    const { levels, fading } = gore.width;
+    const down = widthThrough([{ down: 0, width: fading?.plain ?? width }, ...levels]);
+    return fading === undefined ? down : faded(down, width - fading.plain, fading.to);
   }
   const flare = flareOf(gore.width, width, at);
-  return { valueAt: (s) => width + flare * (s - at), slopeAt: () => flare };
+  return { valueAt: (s) => width + flare * (s - at), slopeAt: () => flare, levels: [at] };
+}
+
+/** More width at the waist, fading without a corner and gone at `to`: 1 − t²(3 − 2t) of it, t from the waist to there. */
+function faded(plain: WidthDown, more: number, to: number): WidthDown {
+  const part = (s: number): number => Math.min(1, Math.max(0, s / to));
+  return {
+    levels: plain.levels,
+    valueAt: (s) => plain.valueAt(s) + more * (1 - part(s) ** 2 * (3 - 2 * part(s))),
+    slopeAt: (s) => plain.slopeAt(s) - (more * 6 * part(s) * (1 - part(s))) / to,
+  };
 }
 
 function frameOf(gore: Gore, width: number, at: number, reach: number): GoreFrame | undefined {

@@ -60,12 +60,14 @@ export function levelReach(level: Pick<Level, 'turn' | 'bulge'>): {
   readonly acrossBy: number;
   readonly riseBy: number;
   readonly acrossByTurn: number;
+  readonly riseByTurn: number;
 } {
   let across = 0;
   let rise = 0;
   let acrossBy = 0;
   let riseBy = 0;
   let acrossByTurn = 0;
+  let riseByTurn = 0;
   for (const [i, part] of NODES.entries()) {
     const angle = levelAngle(level, part);
     const cos = WEIGHTS[i]! * Math.cos(angle);
@@ -75,7 +77,8 @@ export function levelReach(level: Pick<Level, 'turn' | 'bulge'>): {
     rise += sin;
     acrossBy -= sin * lever;
     acrossByTurn -= sin * part;
+    riseByTurn += cos * part;
     riseBy += cos * lever;
   }
-  return { across, rise, acrossBy, riseBy, acrossByTurn };
+  return { across, rise, acrossBy, riseBy, acrossByTurn, riseByTurn };
 }

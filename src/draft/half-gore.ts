@@ -3,7 +3,7 @@ import { pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { fitCubics } from '../geometry/fit-cubics.ts';
 import { FIT } from '../geometry/tolerances.ts';
 import { type Level, levelAngle, levelPoint, levelTo } from './gore-level.ts';
-import { type Axis, anglesAt, STEP, seamPlaces } from './seam-places.ts';
+import { type Axis, type SeamPlace, seamPlaces } from './seam-places.ts';
 import type { WidthDown } from './width-down.ts';
 
 /** One half of a gore shaped over a body, laid flat: a straight axis on the grain, and the seam beside it. See `Axis`. */
@@ -24,10 +24,10 @@ export interface HalfGore {
  * @returns undefined where the width grows faster than a seam can follow
  */
 export function halfGore(width: WidthDown, length: number, axis: Axis): HalfGore | undefined {
-  const seam = seamPlaces(width, Math.ceil(length / STEP) + 1, axis);
+  const seam = seamPlaces(width, length, axis);
   if (seam === undefined) return undefined;
   const pieces = smoothSeam(seam);
-  const place = (s: number): SeamPlace => placeOnSeam(pieces, s);
+  const place = placesOn(seam, pieces);
   // One place is asked for its point, its direction and its movement in turn.
   let last: (Level & { readonly s: number }) | undefined;
   const levelOf = (s: number): Level => {
@@ -43,7 +43,7 @@ export function halfGore(width: WidthDown, length: number, axis: Axis): HalfGore
       const { piece, t } = place(s);
       return pointAt(piece, t);
     },
-    seamFrom: (from, to) => partOfSeam(pieces, from, to),
+    seamFrom: (from, to) => partOfSeam(place, from, to),
     pointAt: (s, part) => levelPoint(levelOf(s), part),
     downAt: (s, part) => levelAngle(levelOf(s), part),
     levelAt: (s) => {
@@ -60,41 +60,67 @@ export function halfGore(width: WidthDown, length: number, axis: Axis): HalfGore
   };
 }
 
-/** One smooth line through the places, a cubic a step, its direction at each place taken from both neighbours. */
-function smoothSeam(places: readonly Point[]): Cubic[] {
-  const angles = anglesAt(places);
-  return places.slice(1).map((to, i): Cubic => {
-    const from = places[i]!;
-    const third = STEP / 3;
-    return {
-      kind: 'cubic',
-      from,
-      control1: { x: from.x + Math.sin(angles[i]!) * third, y: from.y + Math.cos(angles[i]!) * third },
-      control2: { x: to.x - Math.sin(angles[i + 1]!) * third, y: to.y - Math.cos(angles[i + 1]!) * third },
-      to,
-    };
-  });
+/** One smooth line through the places, a cubic a stretch, as long as the stretch and with its direction at both ends. */
+function smoothSeam(places: readonly SeamPlace[]): Curve[] {
+  const [first, last] = [places[0]!, places[places.length - 1]!];
+  return [
+    straightFrom(ahead(first, -1), first),
+    ...places.slice(1).map((to, i): Cubic => {
+      const from = places[i]!;
+      // Of an arc: a third of its length where it is straight, a little more where it bends.
+      const bend = (to.angle - from.angle) / 4;
+      const third = ((to.s - from.s) / 3) * (Math.abs(bend) < 1e-4 ? 1 : Math.tan(bend) / bend);
+      return {
+        kind: 'cubic',
+        from: { x: from.x, y: from.y },
+        control1: ahead(from, third),
+        control2: ahead(to, -third),
+        to: { x: to.x, y: to.y },
+      };
+    }),
+    straightFrom(last, ahead(last, 1)),
+  ];
 }
 
-interface SeamPlace {
-  readonly piece: Cubic;
+/** So far on from a place, straight, mm. */
+function ahead({ x, y, angle }: SeamPlace, by: number): Point {
+  return { x: x + Math.sin(angle) * by, y: y + Math.cos(angle) * by };
+}
+
+function straightFrom(from: Point, to: Point): Curve {
+  return { kind: 'line', from: { x: from.x, y: from.y }, to: { x: to.x, y: to.y } };
+}
+
+interface Place {
+  readonly piece: Curve;
   readonly t: number;
 }
 
-function placeOnSeam(pieces: readonly Cubic[], s: number): SeamPlace {
-  const i = Math.min(pieces.length - 1, Math.max(0, Math.floor(s / STEP)));
-  return { piece: pieces[i]!, t: s / STEP - i };
+/** The place on the seam at a slant distance; above the level waist and below the last place the seam runs on straight. */
+function placesOn(places: readonly SeamPlace[], pieces: readonly Curve[]): (s: number) => Place {
+  const last = places.length - 1;
+  return (s) => {
+    if (s <= 0) return { piece: pieces[0]!, t: 1 + s };
+    let [low, high] = [0, last];
+    if (s >= places[last]!.s) return { piece: pieces[last + 1]!, t: s - places[last]!.s };
+    while (high - low > 1) {
+      const middle = (low + high) >> 1;
+      if (places[middle]!.s <= s) low = middle;
+      else high = middle;
+    }
+    return { piece: pieces[low + 1]!, t: (s - places[low]!.s) / (places[high]!.s - places[low]!.s) };
+  };
 }
 
 /** The seam in as few cubics as hold the line. */
-function partOfSeam(pieces: readonly Cubic[], from: number, to: number): Curve[] {
+function partOfSeam(place: (s: number) => Place, from: number, to: number): Curve[] {
   const curve = {
     pointAt: (s: number): Point => {
-      const { piece, t } = placeOnSeam(pieces, s);
+      const { piece, t } = place(s);
       return pointAt(piece, t);
     },
     derivativeAt: (s: number): Point => {
-      const { piece, t } = placeOnSeam(pieces, s);
+      const { piece, t } = place(s);
       return tangentAt(piece, t);
     },
   };

@@ -5,22 +5,19 @@ import type { GownLines, Train } from '../gown/lines.ts';
 import { runsRound } from '../gown/lines.ts';
 import { type EdgeProfile, integrateAlong, profileThrough, settledProfile } from './edge-profiles.ts';
 import type { GoreFrame } from './gore-frame.ts';
-import { type TrainWays, trainShare, withTrain } from './train-shape.ts';
+import { handSetShape, type TrainRise, type TrainWays, trainShare, withTrain } from './train-shape.ts';
 
 /**
  * The hem, as slant distance below the level waist over the way round measured across the grain. Every gore's
  * stretch of it spans the gore from side to side, and at each seam the slope is one number for both gores.
- * @param altered what fittings make of it, for given ways
  */
 export function hemProfile(
   gown: GownLines,
   frames: readonly GoreFrame[],
   shape: LayerShape,
-  altered: (hem: Profile, ways: readonly number[]) => Profile = (hem) => hem,
 ): EdgeProfile | undefined {
   const scale = 1 - shape.smallerAlong;
-  const over = (ways: readonly number[]): Profile =>
-    altered(layered(gownHem(gown, ways), scale, shape.shorter), ways);
+  const over = (ways: readonly number[]): Profile => layered(gownHem(gown, ways), scale, shape.shorter);
   const wholes = frames.map(() => 1);
   const guess = frames.map((frame) => frame.widthAt(scale * (gown.stations[0]!.length ?? 0)));
   return settledProfile(
@@ -53,7 +50,9 @@ function gownHem(gown: GownLines, ways: readonly number[]): Profile {
     return withTrain(through(depths), train.shape, trainWays(train, ways), { before, full: train.onFloor });
   }
   if (train === undefined) return through(depths);
-  return handSetTrain(depths, train, ways, through);
+  const around = (own: readonly number[], knots: readonly (number | undefined)[]): Profile =>
+    profileThrough(own, { depths: knots, ends: [0, 0], closed: runsRound(gown) });
+  return handSetTrain(depths, train, ways, through, around);
 }
 
 function trainWays(train: Train, ways: readonly number[]): TrainWays {
@@ -70,28 +69,53 @@ function raised(profile: Profile, by: number): Profile {
 
 /**
  * Finished lengths: a station named inside the train is final, and those not named follow the shape. Where none is
- * named the hem is the shape itself.
+ * named the hem is the shape itself, which rises on either side from the length that the skirt has there.
  */
 function handSetTrain(
   depths: readonly (number | undefined)[],
   train: Train,
   ways: readonly number[],
   through: (knots: readonly (number | undefined)[], last?: EndSlope) => Profile,
+  around: (ways: readonly number[], knots: readonly (number | undefined)[]) => Profile,
 ): Profile {
   const { begins, full, shape } = train;
   const ends = train.ends ?? full;
-  const start =
+  const before =
     depths[begins] ?? depths.slice(0, begins).findLast((depth) => depth !== undefined) ?? depths[0]!;
-  const rise = (depths[full] ?? start) - start;
+  const after = depths[ends] ?? depths.slice(ends).find((depth) => depth !== undefined) ?? before;
+  const longest = depths[full] ?? before;
   const places = trainWays(train, ways);
+  const rise = { before, longest, after: train.ends === undefined ? before : after };
   const inside = (i: number): boolean => i > begins && i < ends && i !== full;
   if (!depths.some((depth, i) => depth !== undefined && inside(i))) {
-    const base = through(depths.map((depth, i) => (i < begins || i > ends ? depth : start)));
-    return withTrain(base, shape, places, { before: 0, full: rise });
+    const rest = around(...besideTrain(depths, train, ways, rise));
+    return handSetShape(rest, shape, places, rise);
   }
   const knots = depths.map((depth, i) => {
     if (i < begins || i > ends) return depth;
-    return i === begins ? start : (depth ?? start + rise * trainShare(shape, places, ways[i]!));
+    if (i === begins) return before;
+    if (i === ends && train.ends !== undefined) return after;
+    const foot = i <= full ? before : rise.after;
+    return depth ?? foot + (longest - foot) * trainShare(shape, places, ways[i]!);
   });
   return through(knots, shape === 'pointed' && train.ends === undefined ? 'free' : 0);
+}
+
+/** The skirt beside the train, level where the train begins and where it has ended. */
+function besideTrain(
+  depths: readonly (number | undefined)[],
+  train: Train,
+  ways: readonly number[],
+  { before, after }: TrainRise,
+): [number[], (number | undefined)[]] {
+  const { begins, full } = train;
+  const flat = (ways[begins]! + ways[full]!) / 2;
+  const front = [...ways.slice(0, begins + 1), flat];
+  const frontDepths = [...depths.slice(0, begins), before, before];
+  if (train.ends === undefined) return [front, frontDepths];
+  const backFlat = (ways[full]! + ways[train.ends]!) / 2;
+  return [
+    [...front, backFlat, ...ways.slice(train.ends)],
+    [...frontDepths, after, after, ...depths.slice(train.ends + 1)],
+  ];
 }

@@ -1,163 +1,152 @@
 import type { Point } from '../geometry/curve.ts';
 import { bulgeFor, levelReach } from './gore-level.ts';
+import { leastSquares, type Row } from './least-squares.ts';
+import { angleStretches, type Stretch, seamOf } from './seam-angles.ts';
 import type { WidthDown } from './width-down.ts';
 
 /**
- * One half of a gore shaped over a body, laid flat: a straight axis on the grain, and the seam beside it.
- *
- * Over a body that is no cone no flat piece keeps every length. What is sewn and measured is kept: the seam has its
- * true length from level to level, every level has its true width, and every level leaves the axis and meets the seam
- * squarely. Over a cone the axis has its true length as well, and the half gore is exactly its sector. Over another
- * body either the axis is an edge or a fold, and has its true length because somebody measured it, the levels bulging
- * a little to reach both; or it is only the middle of a gore, and every level is a circle, square to both seams.
+ * What stands beside the seam: `edge`, an edge or a fold that keeps its true length because somebody measured it, the
+ * levels bulging a little to reach both; or `middle`, only the middle of a gore, and every level is a circle, square to
+ * both seams.
  */
 export type Axis = 'edge' | 'middle';
 
-/** Slant distance between two computed places of the seam, mm. Larger blurs a hip; smaller only costs time. */
-export const STEP = 8;
-/** The steepest that a seam may run away from the grain: beyond it, a level can no longer meet it squarely. */
-const STEEPEST = 0.985;
+/** A place of the seam: how far down, where it lies, and which way it runs there, angle from the axis, radians. */
+export interface SeamPlace extends Point {
+  readonly s: number;
+  readonly angle: number;
+}
 
-/** Rounds in which levels and seam come near each other in small steps; and at most in which they settle in whole ones. */
-const NEARING = 24;
-const SETTLING = 12;
-/** Turns and bulges that change less than this have settled, radians: a ten-millionth of a millimetre at the hem. */
+/** The steepest that a seam may run away from the grain: beyond it, a level can no longer meet it squarely. */
+const STEEPEST = Math.asin(0.985);
+
+/** Stretches that the seam is computed in, at least. More follow a hip more closely; fewer cost less time. */
+const STRETCHES = 72;
+
+/**
+ * What is worth what, as shares of how far down the gore goes, a metre in round numbers: a level that is stated may miss
+ * its width by a micrometre or two, one between two of those by a twentieth of a millimetre, and from one stretch to
+ * the next the seam may bend by a thousandth of a millimetre's inverse more or less. Flat cloth cannot keep all widths,
+ * both lengths and every corner of the girths' curve: what it keeps is a seam without waves.
+ */
+const STATED_MISS = 1e-6;
+const MISS_BETWEEN = 5e-5;
+const UNEVENNESS = 1;
+
+/** Rounds at most, and the change of an angle at which they have settled, radians. */
+const ROUNDS = 24;
 const SETTLED = 1e-10;
 
-/** Widths that miss by less than this are settled, mm: far below what shears follow. */
-const SETTLED_WIDTH = 0.02;
-/** How much more sharply than after the small steps a seam may bend between two places. */
-const AS_CALM = 1.25;
-
-/** How every level turns and bulges. */
-interface Levels {
-  readonly turns: readonly number[];
-  readonly bulges: readonly number[];
-}
-
 /**
- * Places of the seam every STEP down: at true width along the level, each a true STEP from the one before, and every
- * level square to the seam as it comes out. Over a bend the seam runs off a little from where the width alone would
- * send it, which turns the levels, which move the seam. Small steps bring the two near each other, whole ones together.
+ * Places of the seam from the level waist down: at true width along the levels, at true length from place to place, and
+ * every level square to the seam as it comes out. The levels turn with the seam, and the seam goes where they reach: the
+ * angles at all places are found together, by Gauss and Newton's method of least squares.
+ * @param length how far down it is wanted, mm
+ * @returns undefined where the width grows faster than a seam can follow
  */
-export function seamPlaces(width: WidthDown, count: number, axis: Axis): readonly Point[] | undefined {
-  const s = Array.from({ length: count + 1 }, (_, i) => i * STEP);
+export function seamPlaces(width: WidthDown, length: number, axis: Axis): readonly SeamPlace[] | undefined {
+  const s = downTo(length, width.levels);
   const widths = s.map((at) => width.valueAt(at));
   const slopes = s.map((at) => width.slopeAt(at));
-  if (widths.some((own) => !(own > 0)) || slopes.some((turn) => Math.abs(turn) > Math.asin(STEEPEST)))
-    return undefined;
-  const bulged = (places: readonly Point[], { turns, bulges }: Levels): readonly number[] =>
-    axis === 'middle'
-      ? bulges
-      : places.map((point, i) => bulgeFor(turns[i]!, (s[i]! - point.y) / point.x, bulges[i]!));
-  /** The most that a level misses its width by, square to the seam as it runs, mm. */
-  const missOf = (places: readonly Point[], { bulges }: Levels): number =>
-    anglesAt(places).reduce((most, turn, i) => {
-      const bulge = axis === 'middle' ? 0 : bulgeFor(turn, (s[i]! - places[i]!.y) / places[i]!.x, bulges[i]!);
-      return Math.max(most, Math.abs(places[i]!.x / levelReach({ turn, bulge }).across - widths[i]!));
-    }, 0);
-  let levels: Levels = { turns: slopes, bulges: s.map(() => 0) };
-  let places: readonly Point[] = [];
-  for (let round = 0; round < NEARING; round++) {
-    const nearer = placesAt(straightReaches(widths, levels), levels.turns, widths[0]!);
-    if (nearer === undefined) return undefined;
-    places = nearer;
-    const angles = anglesAt(places);
-    const turns = levels.turns.map((turn, i) => turn + (angles[i]! - turn) * stepTowards(widths[i]!, turn));
-    const next = { turns, bulges: bulged(places, { ...levels, turns }) };
-    const change = changeOf(levels, next);
-    levels = next;
-    if (change < SETTLED) return places;
+  if (widths.some((own) => !(own > 0)) || slopes.some((turn) => Math.abs(turn) > STEEPEST)) return undefined;
+  const weights = s.map((at) => 1 / (length * (width.levels.includes(at) ? STATED_MISS : MISS_BETWEEN)));
+  let angles: readonly number[] = slopes;
+  for (let round = 0; round < ROUNDS; round++) {
+    const places = laidOut(s, angles, widths[0]!);
+    const misses = places.places.slice(1).map((place, i) => missAt(place, s[i + 1]!, widths[i + 1]!, axis));
+    const rows = [
+      ...misses.map((miss, i) =>
+        widthRow(miss, places.stretches, i + 1, widths[0]!, angles[0]!, weights[i + 1]!),
+      ),
+      ...evenRows(s, angles, length / UNEVENNESS),
+    ];
+    const change = leastSquares(rows, angles.length);
+    angles = angles.map((angle, i) => angle + change[i]!);
+    if (!angles.every((angle) => Math.abs(angle) < STEEPEST)) return undefined;
+    if (Math.max(...change.map(Math.abs)) < SETTLED) break;
   }
-  const calm = sharpestBend(levels.turns) * AS_CALM;
-  let missed = missOf(places, levels);
-  for (let round = 0; round < SETTLING && missed > SETTLED_WIDTH; round++) {
-    const settled = placesAt(squaredReaches(widths, levels), levels.turns, widths[0]!);
-    // Where whole steps lead away again or make the seam wave, what the small ones found is good enough.
-    if (settled === undefined) break;
-    const turns = anglesAt(settled).map((angle, i) => (i === 0 || i === count ? levels.turns[i]! : angle));
-    const next = { turns, bulges: bulged(settled, { ...levels, turns }) };
-    const miss = missOf(settled, next);
-    if (!(miss < missed) || sharpestBend(turns) > calm) break;
-    [places, levels, missed] = [settled, next, miss];
+  return laidOut(s, angles, widths[0]!).places;
+}
+
+/** Slant distances of the places: the stated levels, and evenly between them. */
+function downTo(length: number, levels: readonly number[]): number[] {
+  const stops = [0, ...levels.filter((level) => level > 0 && level < length), length];
+  return [
+    0,
+    ...stops.slice(1).flatMap((stop, i) => {
+      const from = stops[i]!;
+      const count = Math.max(1, Math.round((STRETCHES * (stop - from)) / length));
+      return Array.from({ length: count }, (_, k) =>
+        k === count - 1 ? stop : from + ((stop - from) * (k + 1)) / count,
+      );
+    }),
+  ];
+}
+
+/** The seam with these angles. The level waist is a circle, on either kind of axis. */
+function laidOut(
+  s: readonly number[],
+  angles: readonly number[],
+  waist: number,
+): { readonly places: readonly SeamPlace[]; readonly stretches: readonly Stretch[] } {
+  const { across, rise } = levelReach({ turn: angles[0]!, bulge: 0 });
+  const stretches = angleStretches(s, angles);
+  const points = seamOf({ x: waist * across, y: -waist * rise }, stretches);
+  return { places: points.map((point, i) => ({ ...point, s: s[i]!, angle: angles[i]! })), stretches };
+}
+
+/** By how much a level misses its width, mm, and how that changes with where the seam is and with its angle. */
+interface Miss {
+  readonly by: number;
+  readonly byX: number;
+  readonly byY: number;
+  readonly byAngle: number;
+}
+
+function missAt({ x, y, angle }: SeamPlace, s: number, width: number, axis: Axis): Miss {
+  const slope = (s - y) / x;
+  const bulge = axis === 'middle' ? 0 : bulgeFor(angle, slope, 0);
+  const { across, acrossBy, acrossByTurn, riseBy, riseByTurn } = levelReach({ turn: angle, bulge });
+  const by = x / across - width;
+  const perAcross = -x / across ** 2;
+  if (axis === 'middle') return { by, byX: 1 / across, byY: 0, byAngle: perAcross * acrossByTurn };
+  // The bulge keeps rise = slope × across as the place and the angle change.
+  const keeps = riseBy - slope * acrossBy;
+  const bulgeByAngle = -(riseByTurn - slope * acrossByTurn) / keeps;
+  const bulgeBySlope = across / keeps;
+  return {
+    by,
+    byX: 1 / across + perAcross * acrossBy * bulgeBySlope * (-slope / x),
+    byY: perAcross * acrossBy * bulgeBySlope * (-1 / x),
+    byAngle: perAcross * (acrossByTurn + acrossBy * bulgeByAngle),
+  };
+}
+
+/** One width: its miss, and how it changes with every angle from the waist down to its own. */
+function widthRow(
+  miss: Miss,
+  stretches: readonly Stretch[],
+  place: number,
+  waist: number,
+  first: number,
+  weight: number,
+): Row {
+  const by = new Array<number>(place + 1).fill(0);
+  for (const [i, { first: upper, last: lower }] of stretches.slice(0, place).entries()) {
+    by[i]! += miss.byX * upper.x + miss.byY * upper.y;
+    by[i + 1]! += miss.byX * lower.x + miss.byY * lower.y;
   }
-  return places;
+  const { acrossByTurn, riseByTurn } = levelReach({ turn: first, bulge: 0 });
+  by[0]! += waist * (miss.byX * acrossByTurn - miss.byY * riseByTurn);
+  by[place]! += miss.byAngle;
+  return { from: 0, by: by.map((own) => own * weight), miss: miss.by * weight };
 }
 
-function changeOf(before: Levels, after: Levels): number {
-  return Math.max(farthest(before.turns, after.turns), farthest(before.bulges, after.bulges));
-}
-
-/** The most that the seam turns from one place to the next, radians. */
-function sharpestBend(turns: readonly number[]): number {
-  return farthest(turns.slice(0, -1), turns.slice(1));
-}
-
-function farthest(before: readonly number[], after: readonly number[]): number {
-  return after.reduce((most, value, i) => Math.max(most, Math.abs(value - before[i]!)), 0);
-}
-
-function straightReaches(widths: readonly number[], { turns, bulges }: Levels): number[] {
-  return widths.map((own, i) => own * levelReach({ turn: turns[i]!, bulge: bulges[i]! }).across);
-}
-
-/**
- * How far each level reaches across, x = width × across(turn), where the turn is that of the seam through its
- * neighbours, sin turn = (x₊ − x₋)/2 STEP: linear about the turns so far, one equation a level, solved from the waist
- * down (Thomas algorithm).
- */
-function squaredReaches(widths: readonly number[], { turns, bulges }: Levels): number[] {
-  const last = widths.length - 1;
-  const upper: number[] = [];
-  const right: number[] = [];
-  for (let i = 0; i <= last; i++) {
-    const turn = turns[i]!;
-    const { across, acrossByTurn } = levelReach({ turn, bulge: bulges[i]! });
-    const pull = i === 0 || i === last ? 0 : (widths[i]! * acrossByTurn) / Math.cos(turn);
-    const beside = pull / (2 * STEP);
-    const pivot = 1 - beside * (upper[i - 1] ?? 0);
-    upper.push(-beside / pivot);
-    right.push((widths[i]! * across - pull * Math.sin(turn) - beside * (right[i - 1] ?? 0)) / pivot);
-  }
-  const x = new Array<number>(last + 1).fill(0);
-  for (let i = last; i >= 0; i--) x[i] = right[i]! - upper[i]! * (x[i + 1] ?? 0);
-  return x;
-}
-
-/**
- * Part of the way to the squared level that one round goes. A turned level moves the seam, and the seam's places turn
- * the level again, the more the wider it is: whole steps would make the seam wave from place to place.
- */
-function stepTowards(width: number, turn: number): number {
-  const echo = (width * turn) / (3 * STEP);
-  return Math.min(0.5, 1 / (1 + echo * echo));
-}
-
-function placesAt(x: readonly number[], turns: readonly number[], waist: number): Point[] | undefined {
-  const firstRise = waist * levelReach({ turn: turns[0]!, bulge: 0 }).rise;
-  const places = [{ x: x[0]!, y: -firstRise }];
-  for (let i = 1; i < x.length; i++) {
-    const across = x[i]! - x[i - 1]!;
-    if (!(Math.abs(across) <= STEP * STEEPEST)) return undefined;
-    places.push({ x: x[i]!, y: places[i - 1]!.y + downOver(across, turns[i]! - turns[i - 1]!) });
-  }
-  return places;
-}
-
-/** Which way a smooth seam through the places runs at each, from both neighbours; angle from the axis, radians. */
-export function anglesAt(places: readonly Point[]): number[] {
-  const last = places.length - 1;
-  const chord = (i: number): number =>
-    Math.atan2(places[i + 1]!.x - places[i]!.x, places[i + 1]!.y - places[i]!.y);
-  return places.map((_, i) => {
-    if (i === 0) return chord(0) - (chord(1) - chord(0)) / 2;
-    if (i === last) return chord(last - 1) + (chord(last - 1) - chord(last - 2)) / 2;
-    return (chord(i - 1) + chord(i)) / 2;
+/** How much more the seam bends in one stretch than in the one before. */
+function evenRows(s: readonly number[], angles: readonly number[], weight: number): Row[] {
+  return angles.slice(2).map((_, i) => {
+    const [upper, lower] = [s[i + 1]! - s[i]!, s[i + 2]! - s[i + 1]!];
+    const by = [weight / upper, -weight / upper - weight / lower, weight / lower];
+    return { from: i, by, miss: by.reduce((sum, own, k) => sum + own * angles[i + k]!, 0) };
   });
-}
-
-/** How far a stretch of seam runs down, whose length is STEP and which bends by `bend`: its chord is a little shorter. */
-function downOver(across: number, bend: number): number {
-  const chord = STEP * (1 - (bend * bend) / 24);
-  return Math.sqrt(chord * chord - across * across);
 }

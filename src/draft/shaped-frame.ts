@@ -18,7 +18,11 @@ const NUDGE = 0.05;
 export function shapedFrame(width: WidthDown, length: number, grain: ShapedGrain): GoreFrame | undefined {
   const share = grain === 'centre' ? 0.5 : 1;
   const half = halfGore(
-    { valueAt: (s) => width.valueAt(s) * share, slopeAt: (s) => width.slopeAt(s) * share },
+    {
+      valueAt: (s) => width.valueAt(s) * share,
+      slopeAt: (s) => width.slopeAt(s) * share,
+      levels: width.levels,
+    },
     length,
     grain === 'centre' ? 'middle' : 'edge',
   );

@@ -31,18 +31,45 @@ export function withTrain(
   ways: TrainWays,
   rise: { readonly before: number; readonly full: number },
 ): Profile {
-  const reached = shape === 'square' ? [ways.begins + SQUARE_REACHED * (ways.full - ways.begins)] : [];
-  const fallen =
-    shape === 'square' && ways.ends !== undefined
-      ? [ways.ends - SQUARE_REACHED * (ways.ends - ways.full)]
-      : [];
-  const joins = [...base.joins, ways.begins, ways.full, ...(ways.ends === undefined ? [] : [ways.ends])];
   return {
-    joins: [...joins, ...reached, ...fallen].sort((a, b) => a - b),
+    joins: [...base.joins, ...trainJoins(shape, ways)].sort((a, b) => a - b),
     valueAt: (way) =>
       base.valueAt(way) + rise.before + (rise.full - rise.before) * trainShare(shape, ways, way),
     slopeAt: (way) => base.slopeAt(way) + (rise.full - rise.before) * trainSlope(shape, ways, way),
   };
+}
+
+/** Depths of the hem where a train begins, where it is longest, and where it has ended; mm. */
+export interface TrainRise {
+  readonly before: number;
+  readonly longest: number;
+  readonly after: number;
+}
+
+/** The train's shape between two lengths that need not be the same, and `rest` beside it. */
+export function handSetShape(
+  rest: Profile,
+  shape: Train['shape'],
+  ways: TrainWays,
+  { before, longest, after }: TrainRise,
+): Profile {
+  const isBeside = (way: number): boolean =>
+    way <= ways.begins || (ways.ends !== undefined && way >= ways.ends);
+  const foot = (way: number): number => (way <= ways.full ? before : after);
+  return {
+    joins: [...rest.joins.filter((way) => isBeside(way)), ...trainJoins(shape, ways)].sort((a, b) => a - b),
+    valueAt: (way) =>
+      isBeside(way) ? rest.valueAt(way) : foot(way) + (longest - foot(way)) * trainShare(shape, ways, way),
+    slopeAt: (way) =>
+      isBeside(way) ? rest.slopeAt(way) : (longest - foot(way)) * trainSlope(shape, ways, way),
+  };
+}
+
+/** Where the train begins, is full and has ended, and where a square one comes to its corners. */
+function trainJoins(shape: Train['shape'], { begins, full, ends }: TrainWays): number[] {
+  const sides = ends === undefined ? [begins] : [begins, ends];
+  const corners = shape === 'square' ? sides.map((foot) => foot + SQUARE_REACHED * (full - foot)) : [];
+  return [...sides, full, ...corners];
 }
 
 /** The train's share of its full length at a place of the way, 0 to 1. */

@@ -1,7 +1,14 @@
+import type { Profile } from '../geometry/hermite-profile.ts';
 import type { EndSlope } from '../geometry/monotone-slopes.ts';
 import type { GownLines } from '../gown/lines.ts';
 import { runsRound } from '../gown/lines.ts';
-import { type EdgeProfile, integrateAlong, profileThrough, settledProfile } from './edge-profiles.ts';
+import {
+  type EdgeProfile,
+  integrateAlong,
+  profileThrough,
+  respaced,
+  settledProfile,
+} from './edge-profiles.ts';
 
 /**
  * The sewn edge of the bodice, as depth below the level waist over the way round: smooth through every station, and
@@ -9,14 +16,21 @@ import { type EdgeProfile, integrateAlong, profileThrough, settledProfile } from
  */
 export function waistProfile(gown: GownLines): EdgeProfile | undefined {
   const tops = gown.gores.map((gore) => gore.top);
-  const depths = gown.stations.map((station) => station.drop);
-  const end = (station: number): EndSlope => (gown.pointedAt === station ? 'free' : 0);
-  const ends = [end(0), end(gown.gores.length)] as const;
+  const { edge } = gown;
+  const through = (ways: readonly number[]): Profile =>
+    edge === undefined ? throughDrops(gown, ways) : respaced(edge, ways);
   return settledProfile(
     tops,
-    (ways) => profileThrough(ways, { depths, ends, closed: runsRound(gown) }),
+    through,
     (profile, _gore, from, to) =>
       integrateAlong(profile, (way) => Math.hypot(1, profile.slopeAt(way)), from, to),
     tops,
   );
+}
+
+function throughDrops(gown: GownLines, ways: readonly number[]): Profile {
+  const depths = gown.stations.map((station) => station.drop);
+  const end = (station: number): EndSlope => (gown.pointedAt === station ? 'free' : 0);
+  const ends = [end(0), end(gown.gores.length)] as const;
+  return profileThrough(ways, { depths, ends, closed: runsRound(gown) });
 }

@@ -2,4 +2,6 @@
 export interface WidthDown {
   readonly valueAt: (s: number) => number;
   readonly slopeAt: (s: number) => number;
+  /** Where the width was stated, mm below the level waist. */
+  readonly levels: readonly number[];
 }

@@ -13,6 +13,8 @@ export interface SeamTake {
   readonly to: number;
   /** Negative lets out. */
   readonly amount: number;
+  /** The amount at `to`, where it changes on the way; it then runs out nowhere else. */
+  readonly until?: number;
   /** True at an end of the stretch where it does not run out: the waist or the hem. */
   readonly open: { readonly above: boolean; readonly below: boolean };
 }

@@ -3,11 +3,8 @@ import { lengthInUnits } from '../diagnostics/value-text.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
 import type { Undraftable } from '../draft/undraftable.ts';
-import { lengthOfRun } from '../geometry/length.ts';
-import { WAIST_AGREES } from '../geometry/tolerances.ts';
 import type { Gown } from '../gown/gown.ts';
-import { halves } from '../gown/lines.ts';
-import { fullnessOf } from '../gown/lines-of-layer.ts';
+import { halves, runsRound } from '../gown/lines.ts';
 import type { Fitting } from '../gown/sections.ts';
 import { onLines } from '../gown/two-halves.ts';
 import { type Alterations, unaltered } from './alterations.ts';
@@ -16,6 +13,7 @@ import { fittedSide } from './fit-side.ts';
 import * as problems from './fitting-problems.ts';
 import { type FittingTrace, traceOf } from './fitting-trace.ts';
 import { resolveFitting } from './resolve-fitting.ts';
+import { WAIST_TAKE_REACHES } from './waist-takes.ts';
 
 /** A gown as its fittings left it. */
 export interface FittedGown {
@@ -74,7 +72,7 @@ class Fitter {
     const after = gown.gown.gores.reduce((sum, gore) => sum + gore.top, 0);
     const taken = halves(this.drafts.gown.gown) * before - halves(gown.gown) * after;
     this.noteBodice(taken);
-    this.noteWaistEdge(gown);
+    this.noteWaistEdge();
     const lines = { ...gown.gown, waistSeam: this.gown.waistSeam - taken };
     return {
       gown: onLines(this.gown, lines),
@@ -151,21 +149,18 @@ class Fitter {
     this.diagnostics.push(problems.bodiceTakenIn(own.place('seams'), by, taken > 0 ? 'in' : 'out'));
   }
 
-  private noteWaistEdge({ pieces, gown, shape }: GownDraft): void {
+  private noteWaistEdge(): void {
     const { fittings, units } = this.gown;
     const own = fittings.findLast(({ waist }) => waist !== undefined);
-    if (own === undefined) return;
-    const missing = pieces.reduce((sum, piece, i) => {
-      const gore = gown.gores[i]!;
-      return sum + lengthOfRun(piece.edges[0]!.curves) / fullnessOf(gore, shape) - gore.top;
-    }, 0);
-    const allRound = halves(gown) * missing;
+    const sides = this.sides(undefined, this.alterationsOf(undefined));
+    if (own === undefined || 'reason' in sides) return;
+    const of = ({ letOutAtWaist = 0 }: GownDraft): number => letOutAtWaist;
+    const allRound = runsRound(sides.left.gown) ? of(sides.left) : of(sides.left) + of(sides.right);
     if (Math.abs(allRound) < SAID_FROM) return;
     const by = lengthInUnits(Math.abs(allRound), units);
-    const words = allRound > 0 ? 'longer' : 'shorter';
-    this.diagnostics.push(
-      problems.waistEdgeMoved(own.place('waist'), by, words, lengthInUnits(WAIST_AGREES, units)),
-    );
+    const words = allRound < 0 ? 'longer' : 'shorter';
+    const below = lengthInUnits(WAIST_TAKE_REACHES, units);
+    this.diagnostics.push(problems.waistEdgeMoved(own.place('waist'), by, words, below));
   }
 }
 

@@ -1,17 +1,17 @@
 import { type GownDraft, pieceOf } from '../draft/draft-gown.ts';
-import { type EdgeProfile, integrateAlong, profileThrough, settledProfile } from '../draft/edge-profiles.ts';
+import type { EdgeProfile } from '../draft/edge-profiles.ts';
 import type { GoreFrame } from '../draft/gore-frame.ts';
-import { hemProfile } from '../draft/hem-profile.ts';
 import type { Undraftable } from '../draft/undraftable.ts';
-import type { Profile } from '../geometry/hermite-profile.ts';
-import type { EndSlope } from '../geometry/monotone-slopes.ts';
 import type { LayerShape } from '../gown/layer.ts';
 import type { Gore } from '../gown/lines.ts';
 import { runsRound } from '../gown/lines.ts';
-import { altersSeams, altersWaist, type SideAlterations } from './alterations.ts';
+import { fullnessOf } from '../gown/lines-of-layer.ts';
+import { altersSeams, altersWaist, type HemKnot, type SideAlterations } from './alterations.ts';
 import { alteredFrame } from './altered-frame.ts';
 import { bent, hemBend } from './hem-bend.ts';
-import { seamInset } from './seam-inset.ts';
+import { keptEdge } from './kept-edge.ts';
+import { type SeamInset, seamInset } from './seam-inset.ts';
+import { longerThanTops, noTakes, takesMore, WAIST_TAKE_REACHES, type WaistTakes } from './waist-takes.ts';
 
 /**
  * A draft with its alterations: frames narrowed or widened, waist edge and hem drawn again over them. What is not
@@ -27,9 +27,9 @@ export function fittedSide(
   const { gown, shape } = draft;
   const nothingLeft = goreWithoutWidth(draft, side);
   if (nothingLeft !== undefined) return { reason: 'narrows-to-nothing', gore: nothingLeft };
-  const frames = fittedFrames(draft, side);
-  const waist = fittedWaist(draft, side, frames);
-  if (waist === undefined) return { reason: 'waist-does-not-settle' };
+  const top = fittedTop(draft, side, other);
+  if (top === undefined) return { reason: 'waist-does-not-settle' };
+  const { frames, waist } = top;
   const hem = fittedHem(draft, side, other, frames);
   if (hem === undefined) return { reason: 'hem-does-not-settle' };
   const lengths = gown.stations.map((_, i) => hem.valueAt(hem.ways[i]!) - waist.valueAt(waist.ways[i]!));
@@ -41,27 +41,71 @@ export function fittedSide(
     gores: gown.gores.map((gore, i) => fittedGore(gore, takenAtWaist(draft, side, i))),
   };
   const pieces = gown.gores.map((_, i) => pieceOf(gown, i, frames[i]!, waist, hem));
-  return { gown: fitted, shape, pieces, frames, waist, hem, lengths };
+  return { gown: fitted, shape, pieces, frames, waist, hem, lengths, ...top.letOut };
+}
+
+/** Rounds in which a gore is taken in as its waist edge moves; each gains two digits. */
+const ROUNDS = 8;
+/** Waist edges that miss their panels by less are as long as they, mm. */
+const MEETS = 1e-3;
+
+/**
+ * The gores and their waist edge. Where the edge was moved on a skirt that flares it is longer or shorter there than
+ * the bodice's: the seams beside it are taken in or let out as it goes.
+ */
+function fittedTop(
+  draft: GownDraft,
+  side: SideAlterations,
+  other: SideAlterations,
+):
+  | { frames: readonly GoreFrame[]; waist: EdgeProfile; letOut: Pick<GownDraft, 'letOutAtWaist'> }
+  | undefined {
+  const taken = draft.gown.gores.map((_, i) => takenAtWaist(draft, side, i));
+  let takes = noTakes(draft);
+  let letOut = 0;
+  for (let round = 0; ; round++) {
+    const frames = fittedFrames(draft, side, takes);
+    const waist = fittedWaist(draft, side, other, frames);
+    if (waist === undefined) return undefined;
+    if (!altersWaist(side)) return { frames, waist, letOut: {} };
+    const longer = longerThanTops(draft, frames, waist, taken);
+    if (round === 0)
+      letOut = -longer.reduce((sum, own, i) => sum + own / fullnessOf(draft.gown.gores[i]!, draft.shape), 0);
+    if (round === ROUNDS || longer.every((own) => Math.abs(own) < MEETS))
+      return { frames, waist, letOut: { letOutAtWaist: letOut } };
+    takes = takesMore(takes, draft, side, longer);
+  }
 }
 
 /** How far below its longest station a narrowed gore is followed, mm: room for hems that dip between stations. */
 const BELOW_HEM = 100;
 
-function fittedFrames(draft: GownDraft, side: SideAlterations): readonly GoreFrame[] {
-  if (!altersSeams(side)) return draft.frames;
+function fittedFrames(draft: GownDraft, side: SideAlterations, atWaist: WaistTakes): readonly GoreFrame[] {
+  if (!altersSeams(side) && !altersWaist(side)) return draft.frames;
   const { hem, gown, shape } = draft;
   const bottom = Math.max(...hem.ways.map((way) => hem.valueAt(way))) + letDown(side) + BELOW_HEM;
   return draft.frames.map((frame, i) => {
-    const edge = (station: number) => {
+    const edge = (station: number, amount: number) => {
       const takes = side.seams[station]!;
-      if (takes.length === 0) return undefined;
+      if (takes.length === 0 && amount === 0) return undefined;
       const inset = seamInset(takes, fullnessAlongSeam(gown.gores[i]!, shape));
-      return { inset, from: waistDepth(draft, station) };
+      const from = waistDepth(draft, station);
+      return { inset: amount === 0 ? inset : both(inset, waistInset(amount, from)), from };
     };
-    const [front, back] = [edge(i), edge(i + 1)];
+    const [front, back] = [edge(i, atWaist[i]![0]), edge(i + 1, atWaist[i]![1])];
     if (front === undefined && back === undefined) return frame;
     return alteredFrame(frame, { ...(front && { front }), ...(back && { back }) }, bottom);
   });
+}
+
+/** Taken in at the waist, and run out below it. */
+function waistInset(amount: number, from: number): SeamInset {
+  const open = { above: true, below: false };
+  return seamInset([{ from, to: from + WAIST_TAKE_REACHES, amount, open }]);
+}
+
+function both(a: SeamInset, b: SeamInset): SeamInset {
+  return { valueAt: (s) => a.valueAt(s) + b.valueAt(s), slopeAt: (s) => a.slopeAt(s) + b.slopeAt(s) };
 }
 
 /** A gore narrower than this is nothing that can be sewn, mm. */
@@ -119,19 +163,17 @@ function fittedGore(gore: Gore, taken: number): Gore {
 function fittedWaist(
   draft: GownDraft,
   side: SideAlterations,
+  other: SideAlterations,
   frames: readonly GoreFrame[],
 ): EdgeProfile | undefined {
   if (!altersWaist(side) && frames === draft.frames) return draft.waist;
-  const { gown, waist } = draft;
-  const depths = gown.stations.map((_, i) => waistDepth(draft, i) - side.waist[i]!);
-  const end = (station: number): EndSlope => (gown.pointedAt === station ? 'free' : 0);
-  const ends = [end(0), end(gown.gores.length)] as const;
-  return settledProfile(
-    widthsOf(waist.ways),
-    (ways) => profileThrough(ways, { depths, ends, closed: runsRound(gown) }),
-    spanOf(frames),
-    frames.map(() => 1),
-  );
+  const knots = ({ waist }: SideAlterations): HemKnot[] => waist.map((up, place) => ({ place, up }));
+  return keptEdge({
+    edge: draft.waist,
+    frames: { before: draft.frames, after: frames },
+    altered: (kept, ways) =>
+      bent(kept, [hemBend({ own: knots(side), other: knots(other), closed: runsRound(draft.gown) }, ways)]),
+  });
 }
 
 function fittedHem(
@@ -140,22 +182,15 @@ function fittedHem(
   other: SideAlterations,
   frames: readonly GoreFrame[],
 ): EdgeProfile | undefined {
-  const { gown, shape } = draft;
+  const closed = runsRound(draft.gown);
   if (side.hems.length === 0 && frames === draft.frames) return draft.hem;
-  return hemProfile(gown, frames, shape, (base, ways) =>
-    bent(
-      base,
-      side.hems.map((own, i) => hemBend({ own, other: other.hems[i] ?? [], closed: runsRound(gown) }, ways)),
-    ),
-  );
-}
-
-/** Whole gores that a stretch of an edge spans, 1 where it runs from side to side. */
-function spanOf(frames: readonly GoreFrame[]) {
-  return (profile: Profile, gore: number, from: number, to: number): number =>
-    integrateAlong(profile, (way) => 1 / frames[gore]!.widthAt(profile.valueAt(way)), from, to);
-}
-
-function widthsOf(ways: readonly number[]): number[] {
-  return ways.slice(1).map((way, i) => way - ways[i]!);
+  return keptEdge({
+    edge: draft.hem,
+    frames: { before: draft.frames, after: frames },
+    altered: (kept, ways) =>
+      bent(
+        kept,
+        side.hems.map((own, i) => hemBend({ own, other: other.hems[i] ?? [], closed }, ways)),
+      ),
+  });
 }

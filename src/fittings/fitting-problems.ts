@@ -74,6 +74,24 @@ export const fittingOverlaps = against(error, 'fitting-overlaps', (line: string,
   hint: 'Let the one begin where the other ends, or write the second under a date of its own.',
 }));
 
+export const fittingSteps = error(
+  'fitting-steps',
+  (seam: string, by: string, at: string, beyond: 'above' | 'below') => ({
+    message: `Seam ${quoted(seam)} would step by ${by} at ${at} below the waist seam: it is altered by so much there, and not at all ${beyond} it.`,
+    why: 'A seam line with a step cannot be sewn.',
+    hint: `Let the amount there be 0, carry it on to the ${beyond === 'above' ? 'waist' : 'hem'}, or let another stretch meet it there with the same amount.`,
+  }),
+);
+
+export const fittingDents = warning(
+  'fitting-dents',
+  (seam: string, by: string, within: string, from: string, to: string) => ({
+    message: `Seam ${quoted(seam)} steps back by ${by} within ${within}, where its alteration from ${from} to ${to} runs out.`,
+    why: 'So fast a bend shows as a dent over the hip.',
+    hint: 'Write two amounts, such as `take-in: [0.8, 0]`: what was pinned at each end, smooth all the way between. Or let the stretch be longer.',
+  }),
+);
+
 export const centreOnOneSide = against(
   error,
   'fitting-centre-on-one-side',
@@ -112,10 +130,10 @@ export const letOutPastAllowance = against(
 
 export const waistEdgeMoved = note(
   'fitting-moves-waist',
-  (by: string, words: 'longer' | 'shorter', eased: string) => ({
-    message: `As it was pinned, the skirt's waist edge is ${by} ${words} all round than the bodice's.`,
+  (by: string, words: 'longer' | 'shorter', below: string) => ({
+    message: `As it was pinned, the skirt's waist edge is ${by} ${words} all round than the bodice's: its seams are ${words === 'longer' ? 'taken in' : 'let out'} by so much at the waist, beside where it moved, and run out ${below} below.`,
     why: 'A skirt that flares is wider lower down and narrower higher up.',
-    hint: `${words === 'longer' ? 'Take in' : 'Let out'} the seams beside that place from the waist down by so much in all, half of it on each side of a seam; up to ${eased} is eased.`,
+    hint: 'Pin it so on her, or write what was pinned under `seams`; the bodice stays as it is.',
   }),
 );
 

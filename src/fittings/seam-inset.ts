@@ -6,8 +6,8 @@ export interface SeamInset {
   readonly slopeAt: (s: number) => number;
 }
 
-/** Part of a stretch over which an alteration runs out at an end, so that the seam line has no corner there. */
-const RUNS_OUT_OVER = 1 / 3;
+/** Part of a stretch over which an alteration of one amount runs out at an end, so that the seam line has no corner there. */
+export const RUNS_OUT_OVER = 1 / 3;
 
 /** All stretches of one seam together; they add up. */
 export function seamInset(takes: readonly SeamTake[], factor = 1): SeamInset {
@@ -18,7 +18,24 @@ export function seamInset(takes: readonly SeamTake[], factor = 1): SeamInset {
   };
 }
 
-function takeInset({ from, to, amount, open }: SeamTake): SeamInset {
+function takeInset(take: SeamTake): SeamInset {
+  return take.until === undefined ? runningOut(take) : changing(take, take.until);
+}
+
+/** From one amount to another over the whole stretch, and on with them beyond an end that is open. */
+function changing({ from, to, amount, open }: SeamTake, until: number): SeamInset {
+  const part = (s: number): number => (s - from) / (to - from);
+  return {
+    valueAt: (s) => {
+      if (s < from) return open.above ? amount : 0;
+      if (s >= to) return open.below ? until : 0;
+      return amount + (until - amount) * eased(part(s));
+    },
+    slopeAt: (s) => (s < from || s >= to ? 0 : ((until - amount) * easedSlope(part(s))) / (to - from)),
+  };
+}
+
+function runningOut({ from, to, amount, open }: SeamTake): SeamInset {
   const over = (to - from) * RUNS_OUT_OVER;
   const above = (s: number): number => (open.above ? 1 : (s - from) / over);
   const below = (s: number): number => (open.below ? 1 : (to - s) / over);
@@ -30,6 +47,9 @@ function takeInset({ from, to, amount, open }: SeamTake): SeamInset {
         (open.below ? 0 : easedSlope(below(s))) * eased(above(s))),
   };
 }
+
+/** The steepest of `eased`, in its middle. */
+export const STEEPEST = 1.875;
 
 /** From 0 to 1 without a corner or a jump of curvature at either end: t³(10 − 15t + 6t²). */
 function eased(t: number): number {

@@ -41,3 +41,6 @@ export const LINE_STAYS = 0.05;
 
 /** Share of its girth by which a skirt may be tighter than its petticoat. Larger would hide a skirt that rides up; smaller trips over gores that each follow a curve of their own between the levels. */
 export const PETTICOAT_AGREES = 0.003;
+
+/** Farthest that a seam line may lie outside of its cut line, mm, where an edge has no allowance. Larger would let cloth be cut off that is sewn; smaller trips over FIT and the chords that outlines are read by. */
+export const CUT_OUTSIDE = 0.05;

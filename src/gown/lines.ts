@@ -1,3 +1,4 @@
+import type { Profile } from '../geometry/hermite-profile.ts';
 import type { Fullness } from './cloth.ts';
 import type { Placed } from './placed.ts';
 import { isSame, type Side, type Station } from './station.ts';
@@ -24,9 +25,16 @@ export interface GownLines {
   readonly stations: readonly Station[];
   /** Station at which the bodice edge may come to a point. */
   readonly pointedAt?: number;
+  /** The edge of another skirt that this one is sewn on, in place of one through its own stations' drops. */
+  readonly edge?: SewnEdge;
   readonly lengths: LengthRule;
   readonly train?: Train;
   readonly waistSeam: number;
+}
+
+/** How deep a sewn edge lies below the level waist over the way round, and the way at each station; mm. */
+export interface SewnEdge extends Profile {
+  readonly ways: readonly number[];
 }
 
 export interface Gore extends Placed<['gores', number]> {
@@ -52,7 +60,13 @@ export interface Gore extends Placed<['gores', number]> {
 export type WidthRule =
   | { readonly kind: 'flare'; readonly angle: number }
   | { readonly kind: 'hem'; readonly width: number; readonly at: number }
-  | { readonly kind: 'girths'; readonly levels: readonly WidthLevel[] };
+  | { readonly kind: 'girths'; readonly levels: readonly WidthLevel[]; readonly fading?: Fading };
+
+/** Fullness at the waist that is gone at slant distance `to`, the hem; without it the level waist is `plain` wide. mm. */
+export interface Fading {
+  readonly plain: number;
+  readonly to: number;
+}
 
 /** Finished width of a gore (of its half on a fold) at a slant distance below the level waist; down > 0. */
 export interface WidthLevel {

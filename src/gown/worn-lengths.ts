@@ -1,3 +1,4 @@
+import { USUAL_OFF_FLOOR } from '../gown-file/shape/usual.ts';
 import type { LengthsSpec, PetticoatSpec, TrainSpec } from '../gown-file/spec.ts';
 import { petticoatProfile } from './petticoat-profile.ts';
 
@@ -85,9 +86,11 @@ function moved(tape: Tape, measured: Wearing, worn: Wearing, length: number, isP
   // Plumb from a dropped edge: only a hoop alone needs the floor before it has a profile, and there the drop is steep.
   const floor = isPlumb ? { height: measured.drop + length } : { slant: measured.drop + length };
   const before = petticoatProfile(measured.petticoat, waist, floor);
+  const hangs = tape.lengths.measuredIn?.petticoat === undefined;
   const height = isPlumb ? before.heightAt(measured.drop) + length : before.heightAt(measured.drop + length);
   const lowered = height + worn.heel - measured.heel;
-  const after = petticoatProfile(worn.petticoat, waist, { height: lowered });
+  // Hanging from the waist, the same petticoat is as steep in any shoes, and its hoop rises with the heel.
+  const after = hangs ? before : petticoatProfile(worn.petticoat, waist, { height: lowered });
   const slant = after.slantAt(lowered);
   return {
     before: isPlumb ? before.slantAt(height) - measured.drop : length,
@@ -113,8 +116,33 @@ function hemShift(tape: Tape, station: string): number | undefined {
   if (floor === undefined && hem === undefined) return undefined;
   const { measured, worn } = wearings(tape, station);
   const { before, after } =
-    floor === undefined ? moved(tape, measured, worn, hem!, false) : floorMoved(tape, station, floor);
+    floor === undefined
+      ? moved(tape, measured, worn, hem! + (inTrain(tape, station) ? 0 : hemOffFloor(tape)), false)
+      : floorMoved(tape, station, floor);
   return after - before;
+}
+
+/** How high a finished hem hangs off the floor, along the cloth: as at a station known to the floor too, else the usual. */
+function hemOffFloor(tape: Tape): number {
+  const { at, toFloor = {} } = tape.lengths;
+  const known = Object.keys(toFloor).find((name) => at[name] !== undefined && !inTrain(tape, name));
+  return known === undefined ? USUAL_OFF_FLOOR : floorMoved(tape, known, toFloor[known]!).before - at[known]!;
+}
+
+/**
+ * How high the lowest hoop hangs in the shoes that she will wear, mm: it rises with the heel, unless it was measured
+ * under other lengths and so in these.
+ */
+export function hoopOffFloor({
+  petticoat,
+  lengths: { measuredIn, wornIn },
+}: {
+  readonly petticoat?: Pick<PetticoatSpec, 'hoopOffFloor'>;
+  readonly lengths: Pick<LengthsSpec, 'measuredIn' | 'wornIn'>;
+}): number | undefined {
+  const own = petticoat?.hoopOffFloor;
+  if (own === undefined || measuredIn?.heel === undefined || measuredIn.petticoat !== undefined) return own;
+  return own + (wornIn?.heel ?? measuredIn.heel) - measuredIn.heel;
 }
 
 /** The length where it reaches the floor, along the cloth. */

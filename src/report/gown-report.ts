@@ -3,8 +3,10 @@ import { lineAndColumn } from '../diagnostics/place.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
 import { hemRound } from '../draft/flounces.ts';
 import type { Gown } from '../gown/gown.ts';
-import { stationsOnce } from '../gown/lines.ts';
-import type { GownMeasures } from '../truing/measure-gown.ts';
+import { hasGore } from '../gown/layer.ts';
+import { halves, stationsOnce } from '../gown/lines.ts';
+import { type GownMeasures, type WorstSeams, worstSeams } from '../truing/measure-gown.ts';
+import type { LayerMeasures } from '../truing/true-layers.ts';
 import type { FittingReport } from './fitting-report.ts';
 import type { PartReport } from './part-report.ts';
 
@@ -48,6 +50,10 @@ export interface GownReport {
     readonly cloth: string;
     readonly hem: string;
     readonly sewnHem: number;
+    /** Of this layer's own seam lines, at worst: sides apart, and the sums of two angles farthest from 180°. */
+    readonly seams: { readonly difference: number; readonly hemAngle: number; readonly waistAngle: number };
+    /** Its waist edge as sewn, all round. */
+    readonly sewnWaist: number;
   }[];
   /** Flounces, strips and godets. */
   readonly parts: readonly PartReport[];
@@ -67,6 +73,13 @@ export interface StationReport {
   readonly asWorn: number | null;
 }
 
+/** The draft and what was measured on it, of the gown itself and of every layer. */
+export interface MeasuredDrafts {
+  readonly drafts: LayerDrafts;
+  readonly measures: GownMeasures;
+  readonly layers: readonly LayerMeasures[];
+}
+
 export interface Finding {
   readonly code: string;
   readonly level: string;
@@ -77,8 +90,7 @@ export interface Finding {
 
 export function gownReport(
   gown: Gown,
-  drafts: LayerDrafts,
-  measures: GownMeasures,
+  { drafts, measures, layers }: MeasuredDrafts,
   beside: Pick<GownReport, 'parts' | 'overskirts' | 'fittings'>,
 ): GownReport {
   const { gown: lines, lengths } = drafts.gown;
@@ -123,14 +135,30 @@ export function gownReport(
       difference: mm(Math.abs(measures.waist.sewn - gown.waistSeam)),
     },
     hem: { sewn: mm(measures.hem.sewn) },
-    layers: drafts.layers.map(({ layer, draft }) => ({
+    layers: layers.map(({ layer, draft, measures: own }) => ({
       name: layer.name,
       cloth: layer.cloth.name,
       hem: layer.hem,
       sewnHem: mm(hemRound({ layer, draft }, gown.godets)),
+      seams: worstOf(worstSeams(draft, own, layer)),
+      sewnWaist: mm(sewnWaist({ layer, draft, measures: own })),
     })),
     ...beside,
   };
+}
+
+function worstOf(worst: WorstSeams): GownReport['layers'][number]['seams'] {
+  return {
+    difference: mm(worst.difference),
+    hemAngle: degrees(worst.hemAngle),
+    waistAngle: degrees(worst.waistAngle),
+  };
+}
+
+/** Tops of the gores that a layer has, gathered or pleated as they are sewn. */
+function sewnWaist({ layer, draft, measures }: LayerMeasures): number {
+  const own = measures.gores.filter((gore) => hasGore(layer, gore));
+  return halves(draft.gown) * own.reduce((sum, { top }) => sum + top, 0);
 }
 
 export function findingsOf(diagnostics: readonly Diagnostic[]): Finding[] {

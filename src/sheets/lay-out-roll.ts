@@ -9,6 +9,7 @@ import { nestOnRoll, type RollNest } from './nest-on-roll.ts';
 import { sheetFrame } from './sheet-frame.ts';
 import type { SheetOptions } from './sheet-options.ts';
 import type { Sheet, SheetPlan } from './sheet-plan.ts';
+import { onEvery } from './shown-grain.ts';
 import { cutLine, everyRun, workingShape } from './working-shape.ts';
 
 /**
@@ -84,9 +85,10 @@ function laidPieces(
       shift: { x: (length + 1) * width - (shift.y + y), y: shift.x + x },
     };
     const turned = ((shape.turned + 90) % 360) as LaidPiece['turned'];
+    const [main, ...sharing] = group.map((index) => movedPiece(cutPieces[index]!, placement));
+    const grain = onEvery(main!.piece.grain, sharing);
     for (const [member, index] of group.entries()) {
-      const cutPiece = movedPiece(cutPieces[index]!, placement);
-      const grain = movedPiece(cutPieces[group[0]!]!, placement).piece.grain;
+      const cutPiece = member === 0 ? main! : sharing[member - 1]!;
       laid[index] = { cutPiece, turned, grain, ...(member === 0 ? {} : { liesOn: group[0]! }) };
     }
   }

@@ -17,7 +17,7 @@ import { CLEAR, LINE_REACH, nestOnGrid, type Position } from './nest-on-grid.ts'
 import { sheetFrame } from './sheet-frame.ts';
 import type { SheetOptions } from './sheet-options.ts';
 import type { SheetPlan } from './sheet-plan.ts';
-import { shownGrain } from './shown-grain.ts';
+import { onEvery, shownGrain } from './shown-grain.ts';
 import { type Cell, visitCells } from './touched-sheets.ts';
 import { cutLine, drawnRuns, everyRun, polylineOf, type ShownRuns, workingShape } from './working-shape.ts';
 
@@ -98,11 +98,11 @@ function laidPieces(
   const outlines = cellsOf(moved.flat().flatMap(drawnRuns), cell);
   const laid: LaidPiece[] = [];
   for (const [place, group] of groups.entries()) {
-    const main = moved[place]![0]!;
+    const [main, ...sharing] = moved[place]! as [CutPiece, ...CutPiece[]];
     const grain =
       shown === essentialRuns
-        ? longGrain(main)
-        : shownGrain(main, cell, (row, column) => outlines.has(cellKey(row, column)));
+        ? onEvery(longGrain(main), sharing)
+        : shownGrain(main, sharing, cell, (row, column) => outlines.has(cellKey(row, column)));
     for (const [member, index] of group.entries()) {
       const on = member === 0 ? {} : { liesOn: group[0]! };
       laid[index] = {

@@ -8,13 +8,15 @@ import type { Cell } from './touched-sheets.ts';
  * The grain line as it is drawn: a part of it, or a line beside it the same way, that lies on sheets which are printed
  * anyway. A sheet for a stretch of grain alone is wasted paper, and any parallel shows the grain as well. The piece's
  * own line where no sheet has room for a long enough one.
+ * @param sharing pieces that lie on this one and share the line
  */
 export function shownGrain(
   { piece }: CutPiece,
+  sharing: readonly CutPiece[],
   cell: Cell,
   isPrinted: (row: number, column: number) => boolean,
 ): Line {
-  const { grain } = piece;
+  const grain = onEvery(piece.grain, sharing);
   const own = longestShown(grain, cell, isPrinted);
   if (own !== undefined && lengthOf(own) >= LONG_ENOUGH) return own;
   const outline = flattenedRun(
@@ -24,12 +26,34 @@ export function shownGrain(
   let best = own;
   for (const shift of SHIFTS) {
     for (const beside of parallelsInside(grain, shift, outline)) {
-      const shown = longestShown(beside, cell, isPrinted);
+      const shown = longestShown(onEvery(beside, sharing), cell, isPrinted);
       if (shown !== undefined && lengthOf(shown) > lengthOf(best) + WORTH_MOVING) best = shown;
     }
     if (lengthOf(best) >= LONG_ENOUGH) break;
   }
   return best !== undefined && lengthOf(best) >= SHORTEST ? best : grain;
+}
+
+/** The part of a line that lies on every one of these pieces, clear of their seam lines; the line where none does. */
+export function onEvery(line: Line, pieces: readonly CutPiece[]): Line {
+  return pieces.reduce((kept, { piece }) => {
+    const outline = flattenedRun(
+      piece.edges.flatMap((edge) => edge.curves),
+      1,
+    );
+    const way = unit(subtract(kept.to, kept.from));
+    const length = distance(kept.from, kept.to);
+    const parts = parallelsInside(kept, 0, outline).map((inside) => {
+      const [from, to] = [inside.from, inside.to].map((point) => dot(subtract(point, kept.from), way));
+      return { from: Math.max(0, from!), to: Math.min(length, to!) };
+    });
+    const longest = parts.reduce((best, part) => (part.to - part.from > best.to - best.from ? part : best), {
+      from: 0,
+      to: 0,
+    });
+    if (longest.to === longest.from || (longest.from === 0 && longest.to === length)) return kept;
+    return { kind: 'line', from: along(kept.from, way, longest.from), to: along(kept.from, way, longest.to) };
+  }, line);
 }
 
 /** A grain line shorter than this, mm, can be laid askew by a degree with shears' width to spare. */

@@ -6,6 +6,8 @@ import type { Edge } from '../geometry/edge.ts';
 import { curvatureAt, tangentAt } from '../geometry/evaluate.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import { angleBetween } from '../geometry/point.ts';
+import type { Layer } from '../gown/layer.ts';
+import type { GownLines } from '../gown/lines.ts';
 import { goresAt, halves, runsRound, stationsOnce } from '../gown/lines.ts';
 import { fullnessOf } from '../gown/lines-of-layer.ts';
 
@@ -93,6 +95,46 @@ function tightestRadius(curve: Curve): number {
   return 1 / Math.max(...bends);
 }
 
+/** What the seams of one layer come to at worst, those of gores that it has; a named point counts as straight. */
+export interface WorstSeams {
+  /** Between the two sides of a seam, mm. */
+  readonly difference: number;
+  /** The sum farthest from π, radians. */
+  readonly hemAngle: number;
+  readonly waistAngle: number;
+}
+
+export function worstSeams(
+  draft: GownDraft,
+  { seams }: GownMeasures,
+  { gores }: Pick<Layer, 'gores'>,
+): WorstSeams {
+  const own = seams.filter(
+    (seam) => seam.free === undefined && seam.gores.every((gore) => gores.includes(gore)),
+  );
+  const farthest = (edge: 'hem' | 'waist'): number =>
+    own
+      .filter(({ station }) => !mayComeToAPoint(draft, station, edge))
+      .map((seam) => (edge === 'hem' ? seam.hemAngle : seam.waistAngle))
+      .reduce((worst, sum) => (Math.abs(sum - Math.PI) > Math.abs(worst - Math.PI) ? sum : worst), Math.PI);
+  return {
+    difference: Math.max(0, ...own.map(({ lengths: [a, b] }) => Math.abs(a - b))),
+    hemAngle: farthest('hem'),
+    waistAngle: farthest('waist'),
+  };
+}
+
+/** The bodice's point and a pointed train's end are corners by design. */
+export function mayComeToAPoint(draft: GownDraft, station: number, edge: 'hem' | 'waist'): boolean {
+  if (edge === 'waist') return draft.gown.pointedAt === station || endsOnEdge(draft.gown, station);
+  return draft.gown.train?.shape === 'pointed' && station === draft.gown.train.full;
+}
+
+/** An overskirt's ends lie on an edge that goes on past them, at whatever slope. */
+function endsOnEdge({ edge, gores }: GownLines, station: number): boolean {
+  return edge !== undefined && (station === 0 || station === gores.length);
+}
+
 function seamsOf(draft: GownDraft): SeamMeasures[] {
   const { pieces, gown } = draft;
   return stationsOnce(gown).flatMap((own, station): SeamMeasures[] => {
@@ -119,13 +161,14 @@ function seamsOf(draft: GownDraft): SeamMeasures[] {
   });
 }
 
-interface Corners {
+/** One side edge of a piece: its length, mm, and the angles inside the piece at its two ends, radians. */
+export interface Corners {
   readonly length: number;
   readonly hem: number;
   readonly waist: number;
 }
 
-function backCorners(piece: Piece): Corners {
+export function backCorners(piece: Piece): Corners {
   const [waist, back, hem] = piece.edges as readonly [Edge, Edge, Edge, Edge];
   return {
     length: lengthOfRun(back.curves),
@@ -134,7 +177,7 @@ function backCorners(piece: Piece): Corners {
   };
 }
 
-function frontCorners(piece: Piece): Corners {
+export function frontCorners(piece: Piece): Corners {
   const [waist, , hem, front] = piece.edges as readonly [Edge, Edge, Edge, Edge];
   return {
     length: lengthOfRun(front.curves),

@@ -5,7 +5,7 @@ import type { GownDraft } from '../draft/draft-gown.ts';
 import { selfCrossing } from '../geometry/self-crossing.ts';
 import { ANGLE_AGREES, FLAT, SEAM_AGREES, WAIST_AGREES } from '../geometry/tolerances.ts';
 import type { Gown } from '../gown/gown.ts';
-import type { GownMeasures, SeamMeasures } from './measure-gown.ts';
+import { type GownMeasures, mayComeToAPoint, type SeamMeasures } from './measure-gown.ts';
 import {
   hemFarFromSquare,
   notSmooth,
@@ -52,12 +52,6 @@ function trueSeam(draft: GownDraft, seam: SeamMeasures, units: Units): Diagnosti
   return findings;
 }
 
-/** The bodice's point and a pointed train's end are corners by design. */
-function mayComeToAPoint(draft: GownDraft, station: number, edge: 'hem' | 'waist'): boolean {
-  if (edge === 'waist') return draft.gown.pointedAt === station;
-  return draft.gown.train?.shape === 'pointed' && station === draft.gown.train.full;
-}
-
 function trueWaist(gown: Gown, measures: GownMeasures): Diagnostic[] {
   const { sewn } = measures.waist;
   const seam = gown.waistSeam;
@@ -67,4 +61,4 @@ function trueWaist(gown: Gown, measures: GownMeasures): Diagnostic[] {
   return [topsMissBodice(gown.bodice.place('waist-seam'), say(sewn), say(seam), say(WAIST_AGREES), tops)];
 }
 
-const degrees = (angle: number): string => `${((angle * 180) / Math.PI).toFixed(1)}°`;
+export const degrees = (angle: number): string => `${((angle * 180) / Math.PI).toFixed(1)}°`;

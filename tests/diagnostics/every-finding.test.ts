@@ -13,7 +13,13 @@ import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
 import { planLays } from '../../src/lay/plan/plan-lays.ts';
 import { orderImpossible } from '../../src/making/problems.ts';
 import { draft, draftOutputs } from '../../src/pipeline.ts';
-import { notSmooth, seamsDiffer, topsMissBodice } from '../../src/truing/truing-problems.ts';
+import {
+  layerMissesWaist,
+  notSmooth,
+  partMissesSeam,
+  seamsDiffer,
+  topsMissBodice,
+} from '../../src/truing/truing-problems.ts';
 import { workroom } from '../../src/workroom/workroom.ts';
 
 const HERE = import.meta.dirname;
@@ -46,6 +52,8 @@ const BY_HAND: readonly Diagnostic[] = [
   notSmooth.hem(NOWHERE, 'front/side', '178.0°'),
   notSmooth.waist(NOWHERE, 'front/side', '178.0°'),
   topsMissBodice(NOWHERE, '74 cm', '73 cm', '0.15 cm', [['front', '37 cm']]),
+  layerMissesWaist(NOWHERE, 'net', '0.2 cm', 'longer'),
+  partMissesSeam(NOWHERE, 'wedge', 'net', '0.1 cm', '179.0°'),
   orderImpossible(NOWHERE, 'cut, then sew'),
   cannotDraft(NOWHERE, { reason: 'hem-does-not-settle' }, 'cm'),
   fittingCannotBeDrawn(NOWHERE, 'hem', NOWHERE),

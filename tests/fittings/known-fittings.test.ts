@@ -176,11 +176,11 @@ describe('a seam', () => {
 });
 
 describe('the waist edge', () => {
-  it('up at the centre back makes the seam there longer and the edge shorter', () => {
+  it('up at the centre back makes the seam there longer, and its seams are let out so that the edge still meets the bodice', () => {
     const { report } = cone([on({ waist: { 'centre-back': 2 } })]);
     expect(report.stations.find(({ name }) => name === 'centre-back')?.length).toBeCloseTo(1002, 3);
     expect(report.stations.find(({ name }) => name === 'side/back')?.length).toBeCloseTo(1000, 3);
-    expect(report.waist.sewn).toBeLessThan(720);
+    expect(report.waist.sewn).toBeCloseTo(720, 1);
   });
 });
 

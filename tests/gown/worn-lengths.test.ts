@@ -1,7 +1,9 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { gownOfSpec, tapeOf } from '../../src/gown/gown-of-spec.ts';
 import { wornLengths } from '../../src/gown/worn-lengths.ts';
 import { readSpec } from '../../src/gown-file/read-spec.ts';
+import { evenly } from '../evenly.ts';
 import { plainGown, type Tree } from '../outside/plain-gown.ts';
 
 const round = (radius: number) => 2 * Math.PI * radius;
@@ -180,5 +182,122 @@ describe('lengths move together', () => {
     for (const [name, length] of Object.entries(finished))
       expect(Math.abs(worn.at[name]! - length - 50)).toBeLessThan(EXACT);
     expect(Math.abs(worn.toFloor!['centre-back']! - 1060)).toBeLessThan(EXACT);
+  });
+});
+
+describe('a hoop hangs from the waist', () => {
+  const cases = fc.record({
+    units: fc.constantFrom('mm' as const, 'cm' as const, 'in' as const),
+    symmetry: fc.constantFrom('mirrored' as const, 'none' as const),
+    measured: fc.constantFrom('along' as const, 'vertical' as const),
+    hoop: evenly(250, 560),
+    offFloor: evenly(10, 90),
+    /** Down to the floor, plumb, by station. */
+    heights: fc.tuple(evenly(900, 1100), evenly(900, 1100)),
+    off: fc.integer({ min: 0, max: 60 }),
+    heels: fc.tuple(fc.integer({ min: 0, max: 60 }), fc.integer({ min: 0, max: 120 })),
+  });
+
+  /** Both centres of a mirrored gown, both seams of a ring. */
+  const gownOver = (
+    own: typeof cases extends fc.Arbitrary<infer T> ? T : never,
+    lengths: (by: (mm: number) => number, stations: readonly string[]) => Tree,
+  ) => {
+    const by = (mm: number): number => mm / { mm: 1, cm: 10, in: 25.4 }[own.units];
+    const closed = own.symmetry === 'none';
+    const stations = closed ? ['back/front', 'front/back'] : ['centre-front', 'centre-back'];
+    const spec = specOf(
+      {},
+      {
+        units: own.units,
+        symmetry: own.symmetry,
+        bodice: { 'waist-seam': by(round(120)) },
+        gores: ['front', 'back'].map((name) => ({ name, top: by(round(120) / (closed ? 2 : 4)) })),
+        sweep: by(6000),
+        petticoat: { measured: own.measured, hoop: by(round(own.hoop)), 'hoop-off-floor': by(own.offFloor) },
+        lengths: {
+          'hem-width-at': by(1000),
+          'measured-in': { heel: by(own.heels[0]) },
+          'worn-in': { heel: by(own.heels[1]) },
+          ...lengths(by, stations),
+        },
+      },
+    );
+    return stations.map((name) => {
+      const { at, offFloor = 0 } = wornLengths(tapeOf(spec));
+      return at[name]! - offFloor;
+    });
+  };
+
+  /** Slant for plumb of the cone from the waist to the hoop, which no heel changes: √(height² + (difference of the radii)²) / height (geometry). */
+  const steepness = (own: { hoop: number; offFloor: number }, height: number): number =>
+    Math.hypot(height - own.offFloor, own.hoop - 120) / (height - own.offFloor);
+
+  it('as high above the floor as the heel makes it: to-floor lengths, along or plumb, by trigonometry', () => {
+    fc.assert(
+      fc.property(cases, (own) => {
+        const plumb = own.measured === 'vertical';
+        const found = gownOver(own, (by, stations) => ({
+          measured: 'to-floor',
+          'off-floor': by(own.off),
+          at: Object.fromEntries(
+            stations.map((name, i) => [
+              name,
+              by(own.heights[i]! * (plumb ? 1 : steepness(own, own.heights[i]!))),
+            ]),
+          ),
+        }));
+        const risen = own.heels[1] - own.heels[0];
+        for (const [i, height] of own.heights.entries()) {
+          const wanted =
+            (height + risen - (plumb ? own.off : 0)) * steepness(own, height) - (plumb ? 0 : own.off);
+          expect(Math.abs(found[i]! - wanted)).toBeLessThan(1e-4);
+        }
+      }),
+      { seed: 2, numRuns: 200 },
+    );
+  });
+
+  it('and finished lengths of the same gown come out the same, its floor known or the usual 25 mm below the hem', () => {
+    fc.assert(
+      fc.property(cases, fc.boolean(), (own, isKnown) => {
+        const off = isKnown ? own.off : 25;
+        const along = { ...own, off, measured: 'along' as const };
+        const heights = own.heights.map((height) => height * steepness(own, height));
+        const toFloor = gownOver(along, (by, stations) => ({
+          measured: 'to-floor',
+          'off-floor': by(off),
+          at: Object.fromEntries(stations.map((name, i) => [name, by(heights[i]!)])),
+        }));
+        const finished = gownOver(along, (by, stations) => ({
+          measured: 'finished',
+          at: Object.fromEntries(stations.map((name, i) => [name, by(heights[i]! - off)])),
+          ...(isKnown ? { 'to-floor': { [stations[0]!]: by(heights[0]!) } } : {}),
+        }));
+        for (const [i, length] of finished.entries())
+          expect(Math.abs(length - toFloor[i]!)).toBeLessThan(1e-4);
+      }),
+      { seed: 3, numRuns: 200 },
+    );
+  });
+
+  it('where the shoes she will wear are those that its height was said for, it stays there', () => {
+    const hoop = (offFloor: number) => ({ hoop: round(480), 'hoop-off-floor': offFloor });
+    const spec = specOf(
+      {
+        measured: 'to-floor',
+        'off-floor': 20,
+        'hem-width-at': 1000,
+        at: { 'centre-front': 1200, 'centre-back': 1200 },
+        'measured-in': { heel: 20, petticoat: hoop(40) },
+        'worn-in': { heel: 60 },
+      },
+      { petticoat: hoop(40), sweep: 6000 },
+    );
+    // 1200 along the cloth to the floor is this height; 40 more, and the cone runs to a hoop 40 above it again.
+    let height = 1000;
+    for (let round = 0; round < 60; round++) height = (1200 * (height - 40)) / Math.hypot(height - 40, 360);
+    const wanted = ((height + 40) * Math.hypot(height, 360)) / height;
+    expect(Math.abs(wornLengths(tapeOf(spec)).at['centre-front']! - wanted)).toBeLessThan(1e-4);
   });
 });

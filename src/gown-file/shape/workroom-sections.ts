@@ -54,7 +54,10 @@ export const fitting = section({
         seam: station(),
         from: length(BOUNDS.down),
         to: length(BOUNDS.down),
-        'take-in': described(length(BOUNDS.alter), 'On each side of the seam; negative lets out'),
+        'take-in': described(
+          z.union([length(BOUNDS.alter), z.tuple([length(BOUNDS.alter), length(BOUNDS.alter)])]),
+          'On each side of the seam, or two amounts: at `from` and at `to`, smooth between; negative lets out',
+        ),
         side: optional(oneOf('left', 'right', 'both')),
       }),
       MOST.pinned,

@@ -154,7 +154,8 @@ function turnedUpUntruths(
   if (depth === 0) return [];
   const { hem } = gore;
   const inside = Math.sign(cross(minus(hem.to, hem.from), minus(gore.waist.from, hem.from)));
-  const own = samplesOf(hem, 2);
+  // Half a millimetre: the foot is taken on the tangent of the nearest sample, a hem's depth away from the point.
+  const own = samplesOf(hem, 0.5);
   const ways = [false, true].map((bending) => runOn(own, 4 * depth, bending));
   let worst = 0;
   for (const { point } of samplesOf(gore.piece.cut, 10)) {
@@ -200,7 +201,7 @@ function reflectedAcross(
 /** The hem run on into the seam allowances as it ends: straight, or by the circle that touches it there. */
 function runOn(samples: readonly Sample[], by: number, bending: boolean): Along[] {
   const at = (from: number, step: number): Along[] => {
-    const [end, next] = [samples.at(from)!, samples.at(from + 4 * step)!];
+    const [end, next] = [samples.at(from)!, samples.at(from + 16 * step)!];
     const sense = -step;
     const heading = Math.atan2(end.direction.y, end.direction.x);
     const turn = Math.atan2(cross(next.direction, end.direction), dot(next.direction, end.direction));

@@ -1,0 +1,70 @@
+import type { Span } from '../diagnostics/diagnostic.ts';
+import type { CutPiece } from '../draft/piece.ts';
+import type { Point } from '../geometry/curve.ts';
+import type { Edge } from '../geometry/edge.ts';
+import { flattenedRun } from '../geometry/flatten.ts';
+import { nearestOnRun } from '../geometry/nearest.ts';
+import { depthIn, regionOf } from '../geometry/region.ts';
+import { selfCrossing } from '../geometry/self-crossing.ts';
+import { CUT_OUTSIDE, FLAT } from '../geometry/tolerances.ts';
+import type { Gown } from '../gown/gown.ts';
+
+/** An outline that cannot be cut, and the edge at which it goes wrong. */
+export interface CrossedOutline {
+  readonly gore: string;
+  readonly layers: readonly string[];
+  readonly line: 'seam line' | 'cut line';
+  /** Itself, or the cut line the seam line that it goes round. */
+  readonly crosses: 'itself' | 'its seam line';
+  readonly edge: string;
+  /** Of the gore or the part. */
+  readonly place: () => Span;
+}
+
+/** Every piece whose lines cross, whatever made them so: looked for on the finished outlines, not where they come from. */
+export function crossedOutlines(gown: Gown, pieces: readonly CutPiece[]): CrossedOutline[] {
+  return pieces.flatMap((piece) => {
+    const found = crossedOutline(piece);
+    return found === undefined ? [] : { ...found, place: placeOf(gown, piece.gore) };
+  });
+}
+
+function placeOf({ gores, godets, flounces, tiers, place }: Gown, name: string): () => Span {
+  const own = [...gores, ...godets, ...flounces, ...tiers].find((placed) => placed.name === name);
+  return own === undefined ? place : own.place;
+}
+
+function crossedOutline({
+  piece,
+  gore,
+  layers,
+  cutEdges,
+}: CutPiece): Omit<CrossedOutline, 'place'> | undefined {
+  const found = (
+    line: CrossedOutline['line'],
+    crosses: CrossedOutline['crosses'],
+    edges: readonly Edge[],
+    at: Point,
+  ): Omit<CrossedOutline, 'place'> => ({ gore, layers, line, crosses, edge: nearestEdge(edges, at) });
+  const seamCrossing = selfCrossing(curvesOf(piece.edges), FLAT);
+  if (seamCrossing !== undefined) return found('seam line', 'itself', piece.edges, seamCrossing);
+  const cutCrossing = selfCrossing(curvesOf(cutEdges), FLAT);
+  if (cutCrossing !== undefined) return found('cut line', 'itself', cutEdges, cutCrossing);
+  const outside = seamOutside(piece.edges, cutEdges);
+  return outside === undefined ? undefined : found('cut line', 'its seam line', piece.edges, outside);
+}
+
+/** A point of the seam line that lies outside of what is cut. */
+function seamOutside(seam: readonly Edge[], cut: readonly Edge[]): Point | undefined {
+  const region = regionOf(cut.map(({ curves }, edge) => ({ curves, edge })));
+  return flattenedRun(curvesOf(seam), FLAT).find(({ x, y }) => depthIn(region, x, y).depth < -CUT_OUTSIDE);
+}
+
+function curvesOf(edges: readonly Edge[]) {
+  return edges.flatMap(({ curves }) => curves);
+}
+
+function nearestEdge(edges: readonly Edge[], point: Point): string {
+  const away = ({ curves }: Edge): number => nearestOnRun(curves, point).distance;
+  return edges.reduce((best, edge) => (away(edge) < away(best) ? edge : best)).name;
+}
