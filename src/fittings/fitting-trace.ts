@@ -1,7 +1,7 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
+import { isSameOutline } from '../draft/same-outline.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import type { Spec } from '../gown-file/spec.ts';
-import { isSameOutline } from './same-outline.ts';
 
 /** What one fitting did to the draft, for the report; mm. */
 export interface FittingTrace {
