@@ -24,6 +24,8 @@ export interface BodyGirth {
   readonly girth: number;
   /** Over the front, side seam to side seam. */
   readonly front?: number;
+  /** Over her left half, centre to centre, where her halves differ. */
+  readonly left?: number;
 }
 
 export interface BodicePanel {

@@ -34,8 +34,10 @@ export function sewnLevels(
       });
     }
     const open = openOf(measures, level, side);
-    const half = (level.girth * kept) / 2 - open.front - open.back;
-    const front = level.front === undefined ? undefined : (level.front * kept) / 2 - open.front;
+    const own = ownHalf(level, side);
+    const half = own * kept - open.front - open.back;
+    const front =
+      level.front === undefined ? undefined : level.front * (own / level.girth) * kept - open.front;
     const tight = (part: string, left: number): void => {
       if (kept > 0 && !(left > 0))
         faults.push({ code: 'gap-takes-all', place: ['body', 'girths', i], level: level.at, part, left });
@@ -48,6 +50,12 @@ export function sewnLevels(
     return { at: level.at, above: level.above, half, ...(front === undefined ? {} : { front }) };
   });
   return { levels, faults };
+}
+
+/** Over one half of the body, mm. */
+function ownHalf({ girth, left }: BodyGirth, side: 'left' | 'right'): number {
+  const lefts = left ?? girth / 2;
+  return side === 'left' ? lefts : girth - lefts;
 }
 
 /** What this half leaves open at a level, in its front and its back part. */

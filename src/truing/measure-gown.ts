@@ -1,11 +1,10 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import type { Piece } from '../draft/piece.ts';
+import { backCorners, frontCorners } from '../draft/side-corners.ts';
 import { areaInside } from '../geometry/area.ts';
-import type { Curve, Point } from '../geometry/curve.ts';
-import type { Edge } from '../geometry/edge.ts';
-import { curvatureAt, tangentAt } from '../geometry/evaluate.ts';
+import type { Curve } from '../geometry/curve.ts';
+import { curvatureAt } from '../geometry/evaluate.ts';
 import { lengthOfRun } from '../geometry/length.ts';
-import { angleBetween } from '../geometry/point.ts';
 import type { Gown } from '../gown/gown.ts';
 import { fullnessOf } from '../gown/gown-of-layer.ts';
 
@@ -106,8 +105,8 @@ function seamsOf(draft: GownDraft): SeamMeasures[] {
       station,
       gores: [a.gore, b.gore],
       lengths: [left.length, right.length],
-      hemAngle: left.hem + right.hem,
-      waistAngle: left.waist + right.waist,
+      hemAngle: left.lower + right.lower,
+      waistAngle: left.upper + right.upper,
       offSquare: Math.atan(draft.hem.slopeAt(draft.hem.ways[station]!)),
     });
   }
@@ -120,35 +119,4 @@ function seamName({ stations, closed, gores }: Gown, station: number): Pick<Seam
   const places = closed ? stations.slice(0, -1).filter((other) => other.name === name) : [];
   const side = gores[station]?.side;
   return { name, ...(places.length > 1 && side !== undefined ? { side } : {}) };
-}
-
-interface Corners {
-  readonly length: number;
-  readonly hem: number;
-  readonly waist: number;
-}
-
-function backCorners(piece: Piece): Corners {
-  const [waist, back, hem] = piece.edges as readonly [Edge, Edge, Edge, Edge];
-  return {
-    length: lengthOfRun(back.curves),
-    waist: insideAngle(waist, back),
-    hem: insideAngle(back, hem),
-  };
-}
-
-function frontCorners(piece: Piece): Corners {
-  const [waist, , hem, front] = piece.edges as readonly [Edge, Edge, Edge, Edge];
-  return {
-    length: lengthOfRun(front.curves),
-    waist: insideAngle(front, waist),
-    hem: insideAngle(hem, front),
-  };
-}
-
-/** Angle inside the piece between an edge and the one after it, radians. */
-function insideAngle(before: Edge, after: Edge): number {
-  const into: Point = tangentAt(before.curves[before.curves.length - 1]!, 1);
-  const out = tangentAt(after.curves[0]!, 0);
-  return angleBetween({ x: -into.x, y: -into.y }, out);
 }

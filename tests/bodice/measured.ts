@@ -1,4 +1,4 @@
-import type { HalfBodice } from '../../src/bodice/draft-bodice.ts';
+import type { HalfBodice } from '../../src/bodice/draft-half.ts';
 import type { Curve, Point } from '../../src/geometry/curve.ts';
 import { pointAt } from '../../src/geometry/evaluate.ts';
 
