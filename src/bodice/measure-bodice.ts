@@ -51,11 +51,11 @@ export function measureBodice(draft: BodiceDraft): BodiceFigures {
   const along = (edge: number) => (half: HalfBodice) =>
     half.pieces.reduce((sum, piece) => sum + edgeLength(piece, edge), 0);
   return {
-    levels: measures.girths.map(({ at, above, girth }) => ({
+    levels: measures.girths.map(({ at, above, girth }, l) => ({
       at,
       above,
       body: girth,
-      sewn: both((half) => half.frames.reduce((sum, frame) => sum + lengthOfRun(frame.levelAt(-above)), 0)),
+      sewn: both((half) => widthRound(half, l)),
       open: gapRound(measures, at),
     })),
     panels: halves.flatMap(({ half, side }) => half.pieces.map((_, p) => panelFigures(half, p, side))),
@@ -63,6 +63,15 @@ export function measureBodice(draft: BodiceDraft): BodiceFigures {
     upper: both(along(UPPER)),
     lower: both(along(LOWER)),
   };
+}
+
+/** Measured where the level lies on the bodice; above and below it, what it would be. */
+function widthRound({ frames, levels, upper, lower }: HalfBodice, l: number): number {
+  const { above, half } = levels[l]!;
+  const top = Math.min(...upper.ways.map((way) => upper.valueAt(way)));
+  const bottom = Math.max(...lower.ways.map((way) => lower.valueAt(way)));
+  if (-above < top || -above > bottom) return half;
+  return frames.reduce((sum, frame) => sum + lengthOfRun(frame.levelAt(-above)), 0);
 }
 
 type Side = 'left' | 'right' | undefined;

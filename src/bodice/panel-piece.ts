@@ -1,4 +1,3 @@
-import { acrossFrame } from '../draft/across-frame.ts';
 import { closedExactly } from '../draft/closed-exactly.ts';
 import type { EdgeProfile } from '../draft/edge-profiles.ts';
 import type { GoreFrame } from '../draft/gore-frame.ts';
@@ -7,6 +6,7 @@ import type { Piece } from '../draft/piece.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { reversedRun } from '../geometry/split.ts';
 import { type BodiceMeasures, bodiceStations } from './bodice-measures.ts';
+import { flatEdge } from './flat-edge.ts';
 import { panelGrain } from './panel-widths.ts';
 
 /** Edges of a panel's outline beside its seams. */
@@ -31,11 +31,11 @@ export function panelPiece(
     lower.valueAt(lower.ways[station]!),
   ];
   const edges: Edge[] = closedExactly([
-    { name: UPPER_EDGE, curves: acrossFrame(frame, upper, upper.ways[p]!, upper.ways[p + 1]!) },
+    { name: UPPER_EDGE, curves: flatEdge(frame, upper, p) },
     { name: backEdge, curves: frame.sideFrom('back', ...depthsAt(p + 1)) },
     {
       name: LOWER_EDGE,
-      curves: reversedRun(acrossFrame(frame, lower, lower.ways[p]!, lower.ways[p + 1]!)),
+      curves: reversedRun(flatEdge(frame, lower, p)),
     },
     { name: frontEdge, curves: reversedRun(frame.sideFrom('front', ...depthsAt(p))) },
   ]);

@@ -16,6 +16,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'gown-file': ['diagnostics', 'geometry'],
   gown: ['gown-file', 'diagnostics', 'geometry'],
   draft: BEFORE_DRAFT,
+  bodice: ['draft', 'diagnostics', 'geometry'],
   fittings: ['draft', ...BEFORE_DRAFT],
   truing: ['draft', ...BEFORE_DRAFT],
   allowances: ['draft', ...BEFORE_DRAFT],
