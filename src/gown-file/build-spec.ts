@@ -1,3 +1,4 @@
+import { bodiceOf, bodyOf, capeOf, strapsOf } from './build-bodice.ts';
 import { clothOf, edgingOf, notionOf, trimOf } from './build-cloths.ts';
 import { goreOf, layerOf, lengthsOf, petticoatOf, trainOf } from './build-gores.ts';
 import { flounceOf, overskirtOf, tiersOf } from './build-parts.ts';
@@ -18,10 +19,13 @@ const USUAL_PAPER_MARGIN = 10;
 export function buildSpec(shaped: ShapedSpec, root: Written): Spec {
   const { basedOn: _basedOn, without: _without, units, bodice, ...given } = shaped;
   const {
+    body,
     petticoat,
     flounces,
     tiers,
     overskirts,
+    straps,
+    capes,
     closure,
     edging,
     trims,
@@ -36,7 +40,7 @@ export function buildSpec(shaped: ShapedSpec, root: Written): Spec {
     ...rest,
     units,
     symmetry: given.symmetry ?? 'mirrored',
-    bodice: { ...bodice, panels: bodice.panels ?? {}, dropBelowWaist: bodice.dropBelowWaist ?? {} },
+    bodice: bodiceOf(bodice, units),
     gores: given.gores.map(goreOf),
     lengths: lengthsOf(given.lengths),
     allowances: { seam: USUAL_ALLOWANCE, waist: USUAL_ALLOWANCE, hem: USUAL_ALLOWANCE, ...given.allowances },
@@ -46,10 +50,13 @@ export function buildSpec(shaped: ShapedSpec, root: Written): Spec {
       Object.entries(given.cloths).map(([name, cloth]) => [name, clothOf(cloth, units)]),
     ),
     ...(train && { train: trainOf(train) }),
+    ...(body && { body: bodyOf(body) }),
     ...(petticoat && { petticoat: petticoatOf(petticoat) }),
     ...(flounces && { flounces: flounces.map(flounceOf) }),
     ...(tiers && { tiers: tiers.map(tiersOf) }),
     ...(overskirts && { overskirts: overskirts.map(overskirtOf) }),
+    ...(straps && { straps: strapsOf(straps, bodice) }),
+    ...(capes && { capes: capes.map(capeOf) }),
     ...(closure && { closure: { ...closure, starts: closure.starts ?? USUAL_START[closure.kind] } }),
     ...(edging && { edging: edgingOf(edging, units) }),
     ...(trims && { trims: trims.map((trim) => trimOf(trim, units)) }),

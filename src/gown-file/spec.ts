@@ -1,4 +1,5 @@
 import type { Span } from '../diagnostics/diagnostic.ts';
+import type { BodiceDraftSpec, BodySpec, CapeSpec, StrapSpec } from './bodice-spec.ts';
 
 /**
  * A gown spec as read: every length in mm, every angle in radians, every share a fraction of 1.
@@ -12,6 +13,7 @@ export interface Spec {
   readonly notes?: string;
   /** `mirrored`: the gores are one half. `none`: they run all the way round, by the wearer's left. */
   readonly symmetry: 'mirrored' | 'none';
+  readonly body?: BodySpec;
   readonly bodice: BodiceSpec;
   readonly gores: readonly GoreSpec[];
   /** Full hem all round at `lengths.hemWidthAt`, shared out as the tops are. */
@@ -30,6 +32,8 @@ export interface Spec {
   readonly tiers?: readonly TiersSpec[];
   readonly godets?: readonly GodetSpec[];
   readonly overskirts?: readonly OverskirtSpec[];
+  readonly straps?: readonly StrapSpec[];
+  readonly capes?: readonly CapeSpec[];
   readonly closure?: ClosureSpec;
   readonly edging?: EdgingSpec;
   readonly trims?: readonly TrimSpec[];
@@ -51,7 +55,9 @@ export type Units = 'mm' | 'cm' | 'in';
 export type Allowances = Readonly<Record<string, number>>;
 
 export interface BodiceSpec {
+  /** Where the bodice is drafted, this and `panels` are its lower edge, and nothing until then. */
   readonly waistSeam: number;
+  readonly draft?: BodiceDraftSpec;
   readonly panels: Readonly<Record<string, number>>;
   readonly bonesEnd?: number;
   /** How far a second row of stitching at the waist seam lies above the first, mm. */

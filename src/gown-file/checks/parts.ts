@@ -29,9 +29,14 @@ function checkPartNames(page: Page): Diagnostic[] {
   for (const [i, layer] of layers.entries())
     if (layer.name !== undefined) taken.set(layer.name, page.at('layers', i, 'name'));
   const own: { name: string | undefined; path: (string | number)[]; kind: string }[] = [
-    ...(['flounces', 'tiers', 'godets', 'overskirts'] as const).flatMap((list) =>
+    ...(['flounces', 'tiers', 'godets', 'overskirts', 'straps', 'capes'] as const).flatMap((list) =>
       (page.sketch[list] ?? []).map(({ name }, i) => ({ name, path: [list, i, 'name'], kind: KINDS[list] })),
     ),
+    ...(page.sketch.bodice?.draft?.layers ?? []).map(({ name }, i) => ({
+      name,
+      path: ['bodice', 'draft', 'layers', i, 'name'],
+      kind: 'layer',
+    })),
     ...overskirts.flatMap((overskirt, i) =>
       (overskirt.gores ?? []).map(({ name }, j) => ({
         name,
@@ -49,15 +54,19 @@ function checkPartNames(page: Page): Diagnostic[] {
   });
 }
 
-/** An overskirt may be cut with a layer of the gown, but then from its cloth. */
+/** An overskirt or a cape may be cut with a layer of the gown, but then from its cloth. */
 function checkLayersShared(page: Page): Diagnostic[] {
-  const { layers = [], overskirts = [] } = page.sketch;
-  return overskirts.flatMap((overskirt, i) =>
-    (overskirt.layers ?? []).flatMap(({ name, cloth }, j) => {
+  return (['overskirts', 'capes'] as const).flatMap((list) => sharedBy(page, list));
+}
+
+function sharedBy(page: Page, list: 'overskirts' | 'capes'): Diagnostic[] {
+  const { layers = [] } = page.sketch;
+  return (page.sketch[list] ?? []).flatMap((part, i) =>
+    (part.layers ?? []).flatMap(({ name, cloth }, j) => {
       const other = layers.findIndex((layer) => name !== undefined && layer.name === name);
       const same = layers[other]?.cloth === undefined || cloth === undefined || layers[other].cloth === cloth;
       if (name === undefined || other === -1 || same) return [];
-      const path = ['overskirts', i, 'layers', j, 'name'];
+      const path = [list, i, 'layers', j, 'name'];
       return [problems.nameTaken(page.at(...path), 'layer', name, page.at('layers', other, 'name'))];
     }),
   );
@@ -68,6 +77,8 @@ const KINDS = {
   tiers: 'set of tiers',
   godets: 'godet',
   overskirts: 'overskirt',
+  straps: 'strap',
+  capes: 'cape',
 } as const;
 
 function checkTiers(page: Page): Diagnostic[] {

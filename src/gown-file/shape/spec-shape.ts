@@ -1,8 +1,9 @@
 import * as z from 'zod/mini';
 import { notOneOf } from '../../diagnostics/value-problems.ts';
+import { bodice, body, cape, strap } from './bodice-sections.ts';
 import { BOUNDS, MOST } from './bounds.ts';
 import { cloths, edging, layer, notion, sewnAsOne, trim } from './cloth-sections.ts';
-import { allowances, bodice, gore, lengths, petticoat, roughCut, train } from './gown-sections.ts';
+import { allowances, gore, lengths, petticoat, roughCut, train } from './gown-sections.ts';
 import { leaf } from './leaf.ts';
 import { flounce, godet, overskirt, tiers } from './part-sections.ts';
 import { described, list, optional, section } from './section.ts';
@@ -24,6 +25,7 @@ export const specShape = section({
   'based-on': optional(text(500), 'Another spec; this one keeps only what differs'),
   without: optional(z.array(text(200)), 'Of the spec below: what this one leaves out'),
   symmetry: optional(oneOf('mirrored', 'none')),
+  body: optional(body, 'Her measures, over what she wears under the gown'),
   bodice,
   gores: described(list(gore, MOST.gores), 'From the centre front round to the centre back'),
   sweep: optional(length(BOUNDS.sweep), 'Full hem all round at lengths.hem-width-at'),
@@ -39,6 +41,8 @@ export const specShape = section({
   tiers: optional(list(tiers, MOST.parts)),
   godets: optional(list(godet, MOST.parts)),
   overskirts: optional(list(overskirt, MOST.parts)),
+  straps: optional(list(strap, MOST.parts)),
+  capes: optional(list(cape, MOST.parts)),
   closure: optional(closure),
   edging: optional(edging),
   trims: optional(list(trim, MOST.trims)),
