@@ -79,7 +79,7 @@ export const onlyForLacing = (span: Span, key: string, kind: string): Diagnostic
 });
 
 export const sideOfCentre = (span: Span, station: string): Diagnostic => ({
-  ...problem('side-of-centre', span),
+  ...problem('closing-side-of-centre', span),
   message: `${quoted(station)} lies on neither side of her`,
   why: 'a side is told only of a seam that both sides have',
   hint: 'take `side` out',

@@ -20,8 +20,17 @@ describe('bad specs: all of their problems in one run, each at its place', () =>
 });
 
 describe('the inventory of problems', () => {
-  const topics = new URL('../../src/diagnostics', import.meta.url);
-  const files = ['gore', 'material', 'shaping', 'station', 'text', 'value', 'workroom-section'];
+  const topics = new URL('../../src/diagnostics/', import.meta.url);
+  const files = [
+    'above-waist',
+    'gore',
+    'material',
+    'shaping',
+    'station',
+    'text',
+    'value',
+    'workroom-section',
+  ];
   const codes = files.flatMap((topic) => {
     const text = readFileSync(new URL(`${topic}-problems.ts`, topics), 'utf8');
     return [...text.matchAll(/\.\.\.problem\('([a-z\d-]+)'/g)].map(([, code]) => code!);

@@ -1,5 +1,6 @@
 import * as problems from '../../diagnostics/above-waist-problems.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import { noLayers } from '../../diagnostics/material-problems.ts';
 import { missingKey } from '../../diagnostics/value-problems.ts';
 import { nearest } from '../nearest.ts';
 import type { Page } from './page.ts';
@@ -65,6 +66,8 @@ function checkDraft(page: Page): Diagnostic[] {
   const isRead = panels.length > 0 && panels.length === (draft?.panels ?? []).length;
   if (isRead && gores !== undefined && panels.join('/') !== gores.join('/'))
     faults.push(problems.panelsUnlikeGores(page.keyAt('bodice', 'draft', 'panels'), panels, gores));
+  if (page.hasList('bodice', 'draft', 'layers') && draft?.layers?.length === 0)
+    faults.push(noLayers(page.keyAt('bodice', 'draft', 'layers')));
   return [...faults, ...checkClosing(page)];
 }
 

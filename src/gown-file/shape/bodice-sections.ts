@@ -100,6 +100,8 @@ export const bodice = section({
   point: optional(oneOf('centre-front', 'centre-back'), 'Where the edge may come to a point'),
   notes: optional(notes()),
 });
+// Its edge is measured, or it is drafted: which of the two is for the checks, as a message wants its place.
+z.globalRegistry.add(bodice, { minProperties: 1 });
 
 export const strap = section({
   name: optional(name()),
