@@ -14,6 +14,11 @@ import { tooDeepForCurve } from './allowances/allowance-problems.ts';
 import { cutPieces } from './allowances/cut-pieces.ts';
 import { type FoldedEdge, foldedEdges } from './allowances/folded-edges.ts';
 import { overskirtPieces } from './allowances/overskirt-pieces.ts';
+import { bodiceParts } from './bodice/bodice-parts.ts';
+import { capeParts, draftCapes } from './bodice/cape-parts.ts';
+import { type DraftedBodice, resolveBodice } from './bodice/resolve-bodice.ts';
+import { strapParts, strapProblems } from './bodice/strap-parts.ts';
+import { trueBodice } from './bodice/true-bodice.ts';
 import type { Diagnostic, Source, Span } from './diagnostics/diagnostic.ts';
 import { sortDiagnostics } from './diagnostics/place.ts';
 import { draftLayers, type LayerDrafts, type LayersUndraftable } from './draft/draft-layers.ts';
@@ -33,6 +38,7 @@ import type { LaysPlanned } from './lay/plan/plan-lays.ts';
 import { type Workroom, workroom, workroomFindings } from './making/workroom.ts';
 import type { PaperOptions } from './publish/paper-files.ts';
 import type { PatternOptions, PatternReport } from './publish/pattern-files.ts';
+import { bodiceReport, capeReport } from './report/bodice-report.ts';
 import { contentHash } from './report/content-hash.ts';
 import { fittingReport } from './report/fitting-report.ts';
 import { findingsOf, type GownReport, gownReport } from './report/gown-report.ts';
@@ -50,6 +56,8 @@ export interface DraftedGown {
   readonly content: string;
   readonly drafts: LayerDrafts;
   readonly measures: GownMeasures;
+  /** Where it is drafted over her body, and not measured. */
+  readonly bodice?: DraftedBodice;
   /** All that is cut: gores, flounces, strips and godets, and the pieces of every overskirt. Drawn when first asked for. */
   readonly cut: CutSet;
   /** Every layer that has pieces: the gown's, those that stand for a flounce or strips, and the overskirts'. */
@@ -89,14 +97,30 @@ export function draft(source: Source, readBase?: ReadBase): Drafting {
 
 /** The same for a spec that is read already. */
 export function draftSpec(written: Spec): Drafting {
-  const drafted = draftLayers(gownOfSpec(written), written.layers);
-  if ('reason' in drafted) return { diagnostics: [cannotDraft(placeOfTrouble(written, drafted), drafted)] };
-  const fitted = fitGown(written, drafted);
+  const resolved = resolveBodice(written);
+  const { spec: whole, bodice } = resolved;
+  if (whole === undefined) return { diagnostics: resolved.diagnostics };
+  const drafted = draftLayers(gownOfSpec(whole), whole.layers);
+  if ('reason' in drafted)
+    return { diagnostics: [...resolved.diagnostics, cannotDraft(placeOfTrouble(whole, drafted), drafted)] };
+  const fitted = fitGown(whole, drafted);
   const { drafts } = fitted;
-  const spec = withBodiceTakenIn(written, fitted.takenAtWaist);
+  const spec = withBodiceTakenIn(whole, fitted.takenAtWaist);
   const measures = measureGown(drafts.gown);
-  const parts = [...flounceParts(spec, drafts), ...tierParts(spec), ...godetParts(spec, drafts)];
+  const { capes, diagnostics: capesFound } = draftCapes(spec, bodice);
+  const parts = [
+    ...flounceParts(spec, drafts),
+    ...tierParts(spec),
+    ...godetParts(spec, drafts),
+    ...(bodice === undefined ? [] : bodiceParts(bodice)),
+    ...strapParts(spec),
+    ...capeParts(spec, capes),
+  ];
   const diagnostics = [
+    ...resolved.diagnostics,
+    ...(bodice === undefined ? [] : trueBodice(spec, bodice)),
+    ...strapProblems(spec, bodice),
+    ...capesFound,
     ...fitted.diagnostics,
     ...trueGown(spec, drafts.gown, measures),
     ...trueOverPetticoat(spec, drafts.gown),
@@ -132,10 +156,13 @@ export function draftSpec(written: Spec): Drafting {
     drafts,
     measures,
     cut,
+    ...(bodice === undefined ? {} : { bodice }),
     layers: layers.filter((layer, i) => layers.findIndex(({ name }) => name === layer.name) === i),
     overskirts,
     report: gownReport(spec, content, drafts, measures, {
-      parts: parts.map(partReport),
+      ...(bodice === undefined ? {} : { bodice: bodiceReport(bodice) }),
+      ...(capes.length === 0 ? {} : { capes: capes.map(capeReport) }),
+      parts: parts.filter(({ piece }) => piece.part !== 'bodice').map(partReport),
       overskirts: overskirts.map(({ report }, i) => overskirtReport(spec.overskirts![i]!, report)),
       fittings: fitted.traces.map(fittingReport),
     }),

@@ -12,6 +12,8 @@ export interface AllowancePlan {
   readonly hemCorner: HemCorner;
   /** Where a seam is pressed open its allowance is mirrored about it at the waist; an enclosed seam ends plain. */
   readonly waistCorner: 'mirrored' | 'plain';
+  /** The lower edge is a seam: its corners are those of the waist. */
+  readonly lowerSewn?: boolean;
 }
 
 /**
@@ -63,10 +65,14 @@ export function hemAllowance(spec: Spec, layer: LayerSpec): number {
 /** A part brings the allowances of its own edges; its hem is its layer's. */
 export function partPlan(spec: Spec, part: Part): AllowancePlan {
   const plan = allowancePlan(spec, part.layer, part.piece);
-  const { waist: _, ...widths } = plan.widths;
+  const { waist: _, hem, ...widths } = plan.widths;
+  const hasHem = part.piece.edges.some(({ name }) => name === 'hem');
   return {
     ...plan,
-    widths: { ...widths, ...part.allowances },
+    // A panel has the name of its gore, and hangs from nothing.
+    ...(part.piece.part === 'bodice' ? { roughCut: 0 } : {}),
+    widths: { ...widths, ...(hasHem ? { hem: hem! } : {}), ...part.allowances },
     ...(part.pointed === true ? { waistCorner: 'plain' } : {}),
+    ...(part.lowerSewn === true ? { lowerSewn: true } : {}),
   };
 }

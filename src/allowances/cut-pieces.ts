@@ -42,6 +42,7 @@ interface Blank {
   readonly full?: TopFullness;
   readonly quartered: boolean;
   readonly remarks: readonly string[];
+  readonly marks?: CutPiece['marks'];
   /** Pieces of the same key have the same outline. */
   readonly key: string;
 }
@@ -87,8 +88,9 @@ function partBlank(spec: Spec, part: Part): Blank {
     plan: own,
     notches: part.notches,
     quartered: part.quartered,
-    remarks: partRemarks(spec, part),
-    key: JSON.stringify([part.piece.gore, part.piece.edges, own]),
+    remarks: part.remarks ?? partRemarks(spec, part),
+    marks: part.marks ?? [],
+    key: JSON.stringify([part.piece.part, part.piece.gore, part.piece.edges, own]),
   };
 }
 
@@ -105,7 +107,11 @@ function cutPiece(blank: Blank, layers: readonly string[]): CutPiece {
       ...notchesOf(piece, blank.notches, plan.widths),
       ...(blank.quartered ? quarterNotches(piece, plan.widths[top] ?? 0) : []),
     ],
-    marks: [...trimLine(piece, plan), ...(full?.rule.by === 'pleats' ? pleatMarks(piece, full) : [])],
+    marks: [
+      ...trimLine(piece, plan),
+      ...(full?.rule.by === 'pleats' ? pleatMarks(piece, full) : []),
+      ...(blank.marks ?? []),
+    ],
     allowances: plan.widths,
     roughCut: plan.roughCut,
     labelAt: labelPlace(piece),

@@ -173,6 +173,30 @@ function said(fault: BodiceFault, say: (length: number) => string): Said {
   }
 }
 
+export const panelMissesTop = (
+  span: Span,
+  gore: string,
+  key: string,
+  top: string,
+  panel: string,
+): Diagnostic => ({
+  code: 'panel-misses-top',
+  level: 'error',
+  span,
+  message: `the gore ${quoted(gore)} has a ${quoted(key)} of ${top}, and its drafted panel is ${panel} there`,
+  why: 'beyond 1.5 mm the seam lines of skirt and bodice do not meet at the waist',
+  hint: `take ${quoted(key)} out: the gore takes its panel's edge`,
+});
+
+export const halvesUnderOneSkirt = (span: Span, panel: string, left: string, right: string): Diagnostic => ({
+  code: 'halves-under-one-skirt',
+  level: 'warning',
+  span,
+  message: `the panel ${quoted(panel)} is ${left} at the waist seam on her left and ${right} on her right`,
+  why: 'the gores of the two sides are alike, and take the middle of the two',
+  hint: 'ease the one and stretch the other at the waist seam, or give the gores all the way round (`symmetry: none`) and measure the edge',
+});
+
 function addUp(
   {
     level,

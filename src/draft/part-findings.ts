@@ -44,11 +44,12 @@ export function partFindings(spec: Spec, drafts: LayerDrafts, parts: readonly Pa
 
 /** Where the part stands in the spec; the top of the file for what is none. */
 export function placeOfPart(spec: Spec, name: string): Span {
-  for (const list of ['flounces', 'godets', 'tiers'] as const) {
+  for (const list of ['flounces', 'godets', 'tiers', 'straps', 'capes'] as const) {
     const index = (spec[list] ?? []).findIndex((part) => part.name === name);
     if (index >= 0) return placeOf(spec, list, index);
   }
-  return placeOf(spec);
+  const panel = spec.bodice.draft?.panels.findIndex((one) => one.name === name) ?? -1;
+  return panel < 0 ? placeOf(spec) : placeOf(spec, 'bodice', 'draft', 'panels', panel);
 }
 
 function godetBeyondSeam(span: Span, name: string, seam: string, from: string, length: string): Diagnostic {

@@ -1,5 +1,5 @@
 import type { LayerSpec } from '../gown-file/spec.ts';
-import type { Piece } from './piece.ts';
+import type { CutPiece, Piece } from './piece.ts';
 
 /**
  * What is cut for a gown beside its gores: flounces, strips, godets. A flounce or a strip is handled as a layer of its
@@ -17,6 +17,12 @@ export interface Part {
   readonly quartered: boolean;
   /** True where its top is a point: cut straight across above it, with no corners to fold back. */
   readonly pointed?: boolean;
+  /** True where its lower edge is a seam and no hem: its corners are those of the top. */
+  readonly lowerSewn?: boolean;
+  /** Lines inside it that are marked, not cut. */
+  readonly marks?: CutPiece['marks'];
+  /** What the maker does with it, for the text on the piece. */
+  readonly remarks?: readonly string[];
 }
 
 /** A layer that stands for a part cut from a cloth of its own. */

@@ -23,6 +23,8 @@ export function overskirtAsGown(spec: Spec, index: number): Spec {
     tiers: _i,
     godets: _g,
     overskirts: _o,
+    straps: _r,
+    capes: _c,
     fittings: _fit,
     ...rest
   } = spec;

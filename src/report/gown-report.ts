@@ -7,6 +7,7 @@ import { lengthOfRun } from '../geometry/length.ts';
 import { wornLengths } from '../gown/worn-lengths.ts';
 import type { Spec } from '../gown-file/spec.ts';
 import type { GownMeasures } from '../truing/measure-gown.ts';
+import type { BodiceReport, CapeReport } from './bodice-report.ts';
 import type { FittingReport } from './fitting-report.ts';
 import type { PartReport } from './part-report.ts';
 
@@ -51,7 +52,10 @@ export interface GownReport {
     readonly hem: string;
     readonly sewnHem: number;
   }[];
-  /** Flounces, strips and godets. */
+  /** Where it is drafted over her body. */
+  readonly bodice?: BodiceReport;
+  readonly capes?: readonly CapeReport[];
+  /** Flounces, strips, godets, straps and capes. */
   readonly parts: readonly PartReport[];
   readonly overskirts: readonly GownReport[];
   /** What each fitting did, in their order. */
@@ -82,7 +86,7 @@ export function gownReport(
   content: string,
   drafts: LayerDrafts,
   measures: GownMeasures,
-  beside: Pick<GownReport, 'parts' | 'overskirts' | 'fittings'>,
+  beside: Pick<GownReport, 'bodice' | 'capes' | 'parts' | 'overskirts' | 'fittings'>,
 ): GownReport {
   const { gown } = drafts.gown;
   const worn = wornLengths(spec);

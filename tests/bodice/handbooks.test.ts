@@ -268,7 +268,7 @@ describe('lace: 2(n − 1)√(p² + g²) + g', () => {
 describe('capes: R = inner edge ÷ angle', () => {
   const degrees = (angle: number) => (angle * Math.PI) / 180;
   const cape = (sewnTo: number, length: number, shape: { angle: number } | { fullness: number }) =>
-    capePiece({ name: 'cape', layers: ['cape'], sewnTo, overArm: 0, length, shape, copies: 1 });
+    capePiece({ name: 'cape', layers: ['cape'], sewnTo, overArm: 0, length, shape })!;
 
   it('washuu.net, Cloak 3: neck 17 in, 270°: R = 57.3 · N/A, 3.608 (it prints 3.6)', () => {
     expect(cape(17 * INCH, 20 * INCH, { angle: degrees(270) }).radius! / INCH).toBeCloseTo(3.608, 3);
@@ -301,8 +301,7 @@ describe('capes: R = inner edge ÷ angle', () => {
       overArm: 240,
       length: 380,
       shape: { fullness: 2 },
-      copies: 2,
-    });
+    })!;
     expect(sleeve.inner).toBe(360);
     expect(sleeve.piece.edges.map(({ curves }) => walked(curves).length)).toEqual(
       [720, 380, 720, 380].map((length) => expect.closeTo(length, 9)),

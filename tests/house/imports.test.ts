@@ -16,7 +16,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'gown-file': ['diagnostics', 'geometry'],
   gown: ['gown-file', 'diagnostics', 'geometry'],
   draft: BEFORE_DRAFT,
-  bodice: ['draft', 'diagnostics', 'geometry'],
+  bodice: ['draft', 'gown-file', 'diagnostics', 'geometry'],
   fittings: ['draft', ...BEFORE_DRAFT],
   truing: ['draft', ...BEFORE_DRAFT],
   allowances: ['draft', ...BEFORE_DRAFT],
@@ -31,7 +31,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   print: ['geometry', 'diagnostics'],
   sheets: ['geometry', 'diagnostics'],
   audit: ['geometry', 'diagnostics'],
-  report: ['making', 'money', ...BEFORE_PAPERS],
+  report: ['bodice', 'making', 'money', ...BEFORE_PAPERS],
 };
 
 /** From a drafted gown to files: it calls the stages that are left and the drawing of each. */
