@@ -184,7 +184,8 @@ function placeOfTrouble(spec: Spec, { gore, layer }: LayersUndraftable): Span {
 }
 
 function tooDeep(spec: Spec, { gore, layer, edge, width }: FoldedEdge): Diagnostic {
-  const index = spec.gores.findIndex(({ name }) => name === gore);
+  const isOfSkirt = spec.layers.some(({ name }) => name === layer);
+  const index = isOfSkirt ? spec.gores.findIndex(({ name }) => name === gore) : -1;
   const place = index < 0 ? placeOfPart(spec, gore) : placeOf(spec, 'gores', index);
   return tooDeepForCurve(place, gore, layer, edge, width);
 }

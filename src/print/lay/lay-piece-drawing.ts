@@ -3,6 +3,7 @@ import { flattenedRun } from '../../geometry/flatten.ts';
 import { along, leftOf, subtract, unit } from '../../geometry/point.ts';
 import type { PlacedPiece } from '../../lay/plan/lay-plan.ts';
 import type { GroupMark, Mark, PathMark, TextMark } from '../drawing.ts';
+import { pieceTitle } from '../pattern/piece-text.ts';
 import { textWidth } from '../text/text-width.ts';
 import type { LayView } from './lay-view.ts';
 
@@ -50,10 +51,7 @@ interface Words {
 }
 
 /** Number, name, which of a pair, and how it faces: what is chalked on it before it is cut. */
-function linesOf(
-  { number, gore, part, source, mirrored, turned, face }: PlacedPiece,
-  { text }: LayView,
-): Words[] {
+function linesOf({ number, part, source, mirrored, turned, face }: PlacedPiece, { text }: LayView): Words[] {
   const side = source.piece.cut === 'pair' ? (mirrored ? 'right' : 'left') : source.piece.side;
   const lies = [
     `face ${face}`,
@@ -62,7 +60,7 @@ function linesOf(
   ].join(', ');
   return [
     { text: String(number), size: text * 1.5, bold: true },
-    { text: [gore, ...(side === undefined ? [] : [side])].join(', '), size: text, bold: false },
+    { text: [pieceTitle(source), ...(side === undefined ? [] : [side])].join(', '), size: text, bold: false },
     ...(part === undefined ? [] : [{ text: `part ${part}`, size: text * 0.8, bold: false }]),
     { text: lies, size: text * 0.75, bold: false },
   ];

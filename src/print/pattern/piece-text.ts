@@ -46,8 +46,14 @@ export function hemText({ layers }: CutPiece): string {
 }
 
 /** The gore's name, with the wearer's side where the two differ. */
-export function pieceName({ gore, piece }: CutPiece): string {
-  return piece.side === undefined ? gore : `${gore}, wearer’s ${piece.side}`;
+export function pieceName(cutPiece: CutPiece): string {
+  const { side } = cutPiece.piece;
+  return side === undefined ? pieceTitle(cutPiece) : `${pieceTitle(cutPiece)}, wearer’s ${side}`;
+}
+
+/** A bodice's panel has the name of the gore below it, and is told apart from it. */
+export function pieceTitle({ gore, piece }: Pick<CutPiece, 'gore' | 'piece'>): string {
+  return piece.part === 'bodice' ? `bodice ${gore}` : gore;
 }
 
 function cutText({ piece }: CutPiece): string {
@@ -72,7 +78,7 @@ function allowanceText(
   const alike = seams.length > 1 && new Set(seams.map((edge) => allowances[edge])).size === 1;
   const hems =
     sharing.length === 0
-      ? [hemPart(cutPiece, 'hem', length)]
+      ? [hemPart(cutPiece, cutPiece.piece.edges[2]!.name, length)]
       : [cutPiece, ...sharing].map((piece) => hemPart(piece, `hem of ${piece.layers.join(', ')}`, length));
   const parts = [
     widthText(top.name, allowances[top.name], length),
@@ -84,9 +90,13 @@ function allowanceText(
   return `allowances included: ${parts.join(', ')}`;
 }
 
-function hemPart({ allowances, roughCut }: CutPiece, name: string, length: (mm: number) => string): string {
+function hemPart(
+  { allowances, roughCut, piece }: CutPiece,
+  name: string,
+  length: (mm: number) => string,
+): string {
   const rough = roughCut > 0 ? ` and ${unbroken(length(roughCut))} rough-cut extra` : '';
-  return widthText(name, allowances.hem, length) + rough;
+  return widthText(name, allowances[piece.edges[2]!.name], length) + rough;
 }
 
 function widthText(edge: string, width: number | undefined, length: (mm: number) => string): string {
