@@ -105,10 +105,3 @@ export const capeShapeUnclear = (span: Span, cape: string): Diagnostic => ({
   why: 'it is cut as part of a ring, or gathered from a straight piece',
   hint: 'keep one, such as `angle: 180deg` or `fullness: 2`',
 });
-
-export const strapWithoutCloth = (span: Span): Diagnostic => ({
-  ...problem('strap-without-cloth', span),
-  message: 'nothing says what this strap is cut from',
-  why: 'it cannot be laid or bought',
-  hint: 'add `cloth:` with one of the cloths',
-});

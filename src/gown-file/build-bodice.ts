@@ -29,6 +29,7 @@ export function bodiceOf({ draft, ...bodice }: ShapedSpec['bodice'], units: Unit
     panels: bodice.panels ?? {},
     dropBelowWaist: bodice.dropBelowWaist ?? {},
     ...(end !== undefined && { bonesEnd: end }),
+    ...(draft && bodice.plies === undefined && { plies: draft.layers.length }),
     ...(draft && { draft: draftOf(draft, units) }),
   };
 }
@@ -73,9 +74,9 @@ function bonesOf(
   };
 }
 
-/** Straps without a name are told apart by number; without a cloth they are cut from the bodice's outermost. */
-export function strapsOf(straps: Shaped<'straps'>, bodice: ShapedSpec['bodice']): StrapSpec[] {
-  const outermost = bodice.draft?.layers.at(-1)?.cloth ?? '';
+/** Straps without a name are told apart by number; without a cloth they are cut from the skirt's outermost. */
+export function strapsOf(straps: Shaped<'straps'>, layers: ShapedSpec['layers']): StrapSpec[] {
+  const outermost = layers.at(-1)?.cloth ?? '';
   return straps.map((strap, i) => ({
     ...strap,
     name: strap.name ?? (straps.length === 1 ? 'strap' : `strap-${i + 1}`),

@@ -55,7 +55,7 @@ export function buildSpec(shaped: ShapedSpec, root: Written): Spec {
     ...(flounces && { flounces: flounces.map(flounceOf) }),
     ...(tiers && { tiers: tiers.map(tiersOf) }),
     ...(overskirts && { overskirts: overskirts.map(overskirtOf) }),
-    ...(straps && { straps: strapsOf(straps, bodice) }),
+    ...(straps && { straps: strapsOf(straps, given.layers) }),
     ...(capes && { capes: capes.map(capeOf) }),
     ...(closure && { closure: { ...closure, starts: closure.starts ?? USUAL_START[closure.kind] } }),
     ...(edging && { edging: edgingOf(edging, units) }),

@@ -1,3 +1,4 @@
+import type { DraftedBodice } from '../bodice/resolve-bodice.ts';
 import {
   type CalendarEntry,
   calendar,
@@ -49,6 +50,8 @@ interface WorkroomParts {
   /** What lies on the floor; undefined where the floor is not known or nothing reaches it. */
   readonly footprint: TrainFootprint | undefined;
   readonly bustle: BustleFacts | undefined;
+  /** Where it is drafted and made here. */
+  readonly bodice: DraftedBodice | undefined;
   readonly pricing: Pricing;
   readonly calendar: readonly CalendarEntry[] | undefined;
 }
@@ -60,6 +63,7 @@ export interface WorkroomInput {
   /** Every layer that has pieces: the gown's, those that stand for a flounce or strips, and the overskirts'. */
   readonly layers: readonly LayerSpec[];
   readonly cut: { readonly pieces: readonly CutPiece[] };
+  readonly bodice?: DraftedBodice;
 }
 
 /** What the workroom makes of a drafted gown and its lays. Without lays nothing is said of lengths to buy. */
@@ -90,7 +94,7 @@ export function workroomFindings(
 }
 
 function workroomParts(
-  { spec, drafts, layers }: Omit<WorkroomInput, 'cut'>,
+  { spec, drafts, layers, bodice }: Omit<WorkroomInput, 'cut'>,
   bought: readonly BoughtCloth[],
 ): Found<WorkroomParts> & { readonly bench: Bench } {
   const bench = benchOf(spec, skirtOf(spec, drafts.gown, drafts.layers));
@@ -113,6 +117,7 @@ function workroomParts(
     petticoat: petticoat.facts,
     footprint: trainFootprint(drafts.gown, bench.skirt, spec.godets),
     bustle: bustle.facts,
+    bodice,
     pricing: priced.facts,
     calendar: dates.facts,
   };

@@ -188,7 +188,39 @@ export function englishPages({ length, list, station, unit }: Basics) {
       slantText: (slant: string, height: string): string =>
         `${slant} along the cloth, ${height} straight down: measure her to check`,
     },
+    bodiceSheet: {
+      title: 'Bodice',
+      toileFirst:
+        'Toile first: the panels follow her girths, not her shape. Fit it in calico, laced as she will wear it; the fitter decides. Lacing is no tighter than she breathes and eats in; if in doubt, a doctor decides.',
+      levelsCaption: `Levels, all round, ${unit}`,
+      levelHeads: ['level', 'above the waist', 'body', 'laced in', 'left open', 'sewn'],
+      panelsCaption: `Panels as sewn, ${unit}; on the fold by the half`,
+      panel: 'panel',
+      upper: 'upper edge',
+      lower: 'waist seam',
+      bonesCaption: `Bones by seam, ${unit}: casings from edge to edge`,
+      boneHeads: ['along', 'casing', 'bone', 'count'],
+      lacing: (station: string, eyelets: number, pitch: string): string =>
+        `Lacing at ${station}: ${eyelets} eyelets a side, ${pitch} apart.`,
+      eyelets: (places: string): string => `Eyelets from the upper end of the edge, ${unit}: ${places}`,
+      lace: (worn: string, bought: string): string =>
+        `Lace: ${worn} as it is worn, ${bought} with what hangs free for tying; more where she steps in through it.`,
+      tape: (round: string, length: string): string =>
+        `Waist tape: closes at ${round}, cut ${length} with its ends.`,
+    },
     notions: {
+      bones: (kind: string, length: string, count: number): string =>
+        kind === 'synthetic'
+          ? `synthetic bone, ${length} in all`
+          : `${kind.replace('-', ' ')}, ${length}: ${count}`,
+      casing: (width: string, length: string): string => `bone casing for bones ${width} wide, ${length}`,
+      eyelets: (count: number): string => `eyelets, ${count}, and some to try`,
+      lace: (length: string): string => `lace, ${length}`,
+      waistTape: (length: string): string => `waist tape, ${length}`,
+      busk: (length: string): string => `busk, no longer than ${length}`,
+      bodiceZip: (length: string): string => `zip for the bodice, ${length} of it above the waist seam`,
+      hooks: (length: string): string => `hook-and-eye tape for the bodice, ${length}`,
+      upperBinding: (length: string): string => `binding for the upper edge, ${length}`,
       zip: (stock: string, to: string): string => `zip ${stock}, to be shortened to ${to}`,
       hook: 'hook and bar, 1, above the zip',
       petersham: (length: string): string => `petersham for the waist stay, ${length}`,

@@ -8,7 +8,7 @@ import { describe, expect, it } from 'vitest';
  */
 const BEFORE_DRAFT = ['gown', 'gown-file', 'diagnostics', 'geometry'];
 const BEFORE_LAYS = ['allowances', 'draft', ...BEFORE_DRAFT];
-const BEFORE_PAPERS = ['lay', 'truing', 'fittings', ...BEFORE_LAYS];
+const BEFORE_PAPERS = ['lay', 'truing', 'fittings', 'bodice', ...BEFORE_LAYS];
 
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   geometry: [],
@@ -31,7 +31,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   print: ['geometry', 'diagnostics'],
   sheets: ['geometry', 'diagnostics'],
   audit: ['geometry', 'diagnostics'],
-  report: ['bodice', 'making', 'money', ...BEFORE_PAPERS],
+  report: ['making', 'money', ...BEFORE_PAPERS],
 };
 
 /** From a drafted gown to files: it calls the stages that are left and the drawing of each. */

@@ -92,14 +92,8 @@ function checkClosing(page: Page): Diagnostic[] {
 }
 
 function checkStraps(page: Page): Diagnostic[] {
-  const isDrafted = page.hasSection('bodice', 'draft');
-  const outermost = page.sketch.bodice?.draft?.layers?.at(-1)?.cloth;
-  return (page.sketch.straps ?? []).flatMap((_, i) => {
-    if (!isDrafted) return [problems.noDraftedEdge(page.at('straps', i), 'a strap')];
-    return outermost === undefined && !page.has('straps', i, 'cloth')
-      ? [problems.strapWithoutCloth(page.at('straps', i))]
-      : [];
-  });
+  if (page.hasSection('bodice', 'draft')) return [];
+  return (page.sketch.straps ?? []).map((_, i) => problems.noDraftedEdge(page.at('straps', i), 'a strap'));
 }
 
 function checkCapes(page: Page): Diagnostic[] {

@@ -81,7 +81,7 @@ export const bodiceDraft = section({
   'upper-finish': optional(oneOf('bound', 'faced', 'turned')),
   closing: optional(closing),
   bones: optional(bones),
-  layers: described(list(bodiceLayer, MOST.layers), 'From the inside out'),
+  layers: described(list(bodiceLayer, MOST.layers), 'The first carries the bones'),
   allowances: optional(allowances),
   notes: optional(notes()),
 });
@@ -105,7 +105,7 @@ z.globalRegistry.add(bodice, { minProperties: 1 });
 
 export const strap = section({
   name: optional(name()),
-  cloth: optional(name(), "The bodice's outermost when absent"),
+  cloth: optional(name(), "The skirt's outermost when absent"),
   from: described(station(), 'A station of the upper edge in front'),
   to: described(station(), 'A station of the upper edge behind'),
   length: length(BOUNDS.strap),

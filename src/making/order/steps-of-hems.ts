@@ -18,7 +18,7 @@ export function hemSteps(facts: MakingFacts): UnplacedStep[] {
   const overskirts = (spec.overskirts ?? []).map(({ name }) => `overskirt:${name}`);
   const fitted = step(
     'fit',
-    ['trim', ...closed, ...overskirts],
+    ['trim', ...closed, ...overskirts, 'upper-edge'],
     { kind: 'fit', bustle: bustle !== undefined },
     ['long-hem'],
     true,
@@ -43,7 +43,7 @@ export function hemSteps(facts: MakingFacts): UnplacedStep[] {
         ];
   const net = spec.layers.some((layer) => isNet(layer.cloth, spec.cloths[layer.cloth]));
   const last: CautionKind[] = ['pins', ...(net ? (['net-flame'] as const) : [])];
-  const finish = step('finish', ['fit', 'bustle', 'fell-lining'], { kind: 'finish' }, last);
+  const finish = step('finish', ['fit', 'bustle', 'fell-lining', 'bodice-lining'], { kind: 'finish' }, last);
   return [hangStep(facts), levelStep(facts), trimStep(facts), ...hems, fitted, ...bustled, ...felled, finish];
 }
 

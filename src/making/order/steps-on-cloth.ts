@@ -12,7 +12,9 @@ export function clothSteps(facts: MakingFacts): UnplacedStep[] {
         ...spec.layers,
         ...(spec.flounces ?? []),
         ...(spec.tiers ?? []),
-        ...(spec.overskirts ?? []).flatMap((own) => own.layers),
+        ...[...(spec.overskirts ?? []), ...(spec.capes ?? [])].flatMap((own) => own.layers),
+        ...(spec.bodice.draft?.layers ?? []),
+        ...(spec.straps ?? []),
       ].map(({ cloth }) => cloth),
     ),
   ];

@@ -1,13 +1,16 @@
+import type { DraftedBodice } from '../../bodice/resolve-bodice.ts';
 import type { NotionSpec } from '../../gown-file/spec.ts';
 import type { BustleFacts } from '../bustle/bustle-facts.ts';
 import type { ClosureFacts } from '../closure/closure-facts.ts';
 import type { Bench } from '../findings.ts';
+import { type BodiceNotion, bodiceNotions } from './bodice-notions.ts';
 import type { StripFacts } from './strip-facts.ts';
 import type { LayerThread } from './thread-facts.ts';
 
 /** One thing to have at hand before sewing. Lengths mm. */
 export type Notion =
   | { readonly kind: 'given'; readonly notion: NotionSpec }
+  | BodiceNotion
   | { readonly kind: 'zip'; readonly stock: number; readonly shortenTo: number }
   | { readonly kind: 'hook-above-zip' }
   | { readonly kind: 'petersham'; readonly length: number }
@@ -29,6 +32,7 @@ export function notionsFor(
     readonly bustle: BustleFacts | undefined;
     readonly strips: readonly StripFacts[];
     readonly thread: readonly LayerThread[];
+    readonly bodice: DraftedBodice | undefined;
   },
 ): Notion[] {
   const given = spec.notions ?? [];
@@ -43,6 +47,7 @@ export function notionsFor(
   }
   if (!listed(/petersham|waist ?(stay|tape)/i))
     derived.push({ kind: 'petersham', length: skirt.waist + STAY_ENDS });
+  if (parts.bodice !== undefined) derived.push(...bodiceNotions(parts.bodice, listed));
   for (const strip of parts.strips) derived.push({ kind: 'strip', strip });
   if (bustle !== undefined && bustle.number > 0 && !listed(/bustle/i)) {
     const tape = bustle.points.reduce((sum, point) => sum + 2 * bustle.loop * point.copies, 0);

@@ -144,7 +144,7 @@ function cardBlocks({ words, workroom, spec }: PaperInput): Block[] {
 /** Only what this gown calls for. */
 function knowBlocks({ words, workroom, spec }: PaperInput): Block[] {
   const { client: text, wearer } = words;
-  const { weight, closure, bustle } = workroom;
+  const { weight, closure, bustle, bodice } = workroom;
   const long = spec.train !== undefined || (workroom.skirt.offFloor ?? 0) < LONG_HEM;
   const cautions = [
     ...(long ? [wearer.stairs] : []),
@@ -152,8 +152,8 @@ function knowBlocks({ words, workroom, spec }: PaperInput): Block[] {
     wearer.flame,
     ...(weight.inAll === undefined ? [] : [wearer.weight(words.weight(weight.inAll))]),
     ...(closure === undefined && bustle?.kind !== 'over' ? [] : [wearer.hooks]),
-    ...(closure?.kind === 'lacing' ? [wearer.lacing] : []),
-    ...(isForAChild(spec.notes) ? [wearer.child] : []),
+    ...(closure?.kind === 'lacing' || bodice?.lacing !== undefined ? [wearer.lacing] : []),
+    ...(isForAChild(spec) ? [wearer.child] : []),
     wearer.data,
   ];
   return [

@@ -1,0 +1,65 @@
+import { bonesToBuy } from '../../bodice/bones.ts';
+import type { DraftedBodice } from '../../bodice/resolve-bodice.ts';
+import { sideLength } from '../../bodice/supplies.ts';
+import type { BonesSpec } from '../../gown-file/bodice-spec.ts';
+
+/** What a drafted bodice is made up with. Lengths mm. */
+export type BodiceNotion =
+  | {
+      readonly kind: 'bones';
+      readonly material: BonesSpec['kind'];
+      readonly length: number;
+      readonly count: number;
+    }
+  | { readonly kind: 'casing'; readonly width: number; readonly length: number }
+  | { readonly kind: 'eyelets'; readonly count: number }
+  | {
+      readonly kind: 'lace' | 'waist-tape' | 'busk' | 'bodice-zip' | 'bodice-hooks' | 'upper-binding';
+      readonly length: number;
+    };
+
+/** Ends of a binding or a tape that are turned in, both together, mm: common practice. */
+const TURNED_ENDS = 50;
+
+/** @param listed whether the spec's own notions name such a thing already */
+export function bodiceNotions(bodice: DraftedBodice, listed: (words: RegExp) => boolean): BodiceNotion[] {
+  const { bones, lacing, tape, figures, spec } = bodice;
+  const { draft } = spec.bodice;
+  const notions: BodiceNotion[] = [];
+  if (draft.bones !== undefined && !listed(/\bbon(e|es|ing)\b|\bsteels?\b/i)) {
+    const { kind: material, width } = draft.bones;
+    notions.push(
+      ...bonesToBuy(bones, material).map((buy): BodiceNotion => ({ kind: 'bones', material, ...buy })),
+    );
+    const run = bones.reduce((sum, { casing, count }) => sum + casing * count, 0);
+    notions.push({ kind: 'casing', width, length: run });
+  }
+  if (lacing !== undefined && !listed(/\beyelets?\b|\blac(e|ing)\b/i)) {
+    const sides = draft.closing?.side === undefined ? lacedEdges(bodice) : 2;
+    notions.push({ kind: 'eyelets', count: sides * lacing.eyelets });
+    notions.push({ kind: 'lace', length: (lacing.lace * sides) / 2 });
+  }
+  notions.push(...closingNotions(bodice, listed));
+  if (!listed(/waist ?(stay|tape)/i)) notions.push({ kind: 'waist-tape', length: tape.length });
+  if (draft.upperFinish === 'bound' && !listed(/\bbinding\b/i))
+    notions.push({ kind: 'upper-binding', length: figures.upper + TURNED_ENDS });
+  return notions;
+}
+
+/** A centre is laced once; another seam without a side on both sides of her, each with two edges. */
+function lacedEdges({ spec }: DraftedBodice): number {
+  const at = spec.bodice.draft.closing?.at;
+  return at === 'centre-front' || at === 'centre-back' ? 2 : 4;
+}
+
+function closingNotions({ spec, draft }: DraftedBodice, listed: (words: RegExp) => boolean): BodiceNotion[] {
+  const { closing } = spec.bodice.draft;
+  if (closing === undefined || closing.kind === 'lacing') return [];
+  const half = closing.side === 'right' ? draft.right : draft.left;
+  const station = half.stations.indexOf(closing.at);
+  if (station < 0) return [];
+  const length = sideLength(half, station);
+  if (closing.kind === 'busk') return listed(/\bbusk\b/i) ? [] : [{ kind: 'busk', length }];
+  if (closing.kind === 'zip') return listed(/\bzip/i) ? [] : [{ kind: 'bodice-zip', length }];
+  return listed(/\bhooks?\b/i) ? [] : [{ kind: 'bodice-hooks', length }];
+}
