@@ -1,5 +1,6 @@
 import { type Part, partLayer } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
+import { sectorPiece } from '../draft/sector-piece.ts';
 import type { Line } from '../geometry/curve.ts';
 import { pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { placeOnRun } from '../geometry/length.ts';
@@ -15,7 +16,7 @@ import type { DraftedBodice } from './resolve-bodice.ts';
 export function bodiceParts(bodice: DraftedBodice): Part[] {
   const { spec, draft } = bodice;
   const lines = linesOf(bodice);
-  return draft.pieces.flatMap((piece) =>
+  const panels = draft.pieces.flatMap((piece) =>
     spec.bodice.draft.layers
       .filter(({ panels }) => panels === undefined || panels.includes(piece.gore))
       .map(
@@ -30,7 +31,41 @@ export function bodiceParts(bodice: DraftedBodice): Part[] {
         }),
       ),
   );
+  return [...panels, ...modestyParts(bodice)];
 }
+
+/** The panel behind a lacing: a straight piece as long as the laced edge, of every layer that has all panels. */
+function modestyParts({ spec, lacing }: DraftedBodice): Part[] {
+  const { closing, layers, allowances } = spec.bodice.draft;
+  if (lacing === undefined || closing?.modesty === undefined) return [];
+  const length = lacing.places[0]! + lacing.places[lacing.places.length - 1]!;
+  const piece = sectorPiece({
+    name: MODESTY,
+    top: closing.modesty,
+    hem: closing.modesty,
+    depth: length,
+    layers: [],
+    copies: 1,
+  });
+  const [top, right, bottom, left] = piece.edges;
+  const edges = [{ ...top!, name: UPPER_EDGE }, right!, { ...bottom!, name: LOWER_EDGE }, left!];
+  return layers
+    .filter(({ panels }) => panels === undefined)
+    .map((layer): Part => {
+      const seam = layer.allowances.seam ?? allowances.seam ?? spec.allowances.seam ?? 0;
+      return {
+        layer: partLayer(layer.name, layer.cloth, 'raw', layer.allowances),
+        piece: { ...piece, edges, part: 'bodice' },
+        allowances: Object.fromEntries(edges.map(({ name }) => [name, seam])),
+        notches: new Map(),
+        quartered: false,
+        lowerSewn: true,
+        remarks: ['behind the lacing, sewn to one edge only'],
+      };
+    });
+}
+
+const MODESTY = 'modesty-panel';
 
 /** A station's own before `seam`, a layer's before the bodice's, the bodice's before the gown's. */
 function allowancesOf(spec: DraftingSpec, layer: BodiceLayerSpec, piece: Piece): Record<string, number> {

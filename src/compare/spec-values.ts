@@ -38,6 +38,8 @@ function addSection(values: Values, path: string, section: object, freeNames = f
   for (const [key, value] of Object.entries(section)) {
     // What one price is for says nothing where there is no price.
     if (value === undefined || (key === 'pricedPer' && !('price' in section))) continue;
+    // The edge of a drafted bodice is not said but drafted.
+    if ((key === 'waistSeam' || key === 'panels') && path === 'bodice.' && 'draft' in section) continue;
     add(values, `${path}${freeNames ? key : kebab(key)}`, key, value);
   }
 }
@@ -69,7 +71,7 @@ function addList(values: Values, path: string, key: string, list: readonly unkno
 
 /** A list's items by name, date, seam or whatever else tells each apart, else by their number. */
 function itemNames(list: readonly object[]): { readonly key?: string; readonly names: readonly string[] } {
-  for (const key of ['name', 'date', 'seam', 'down', 'kind']) {
+  for (const key of ['name', 'date', 'seam', 'at', 'down', 'kind']) {
     const names = list.map((item) => (item as Readonly<Record<string, unknown>>)[key]);
     if (names.every((name) => typeof name === 'string') && new Set(names).size === names.length)
       return { key, names };
@@ -79,9 +81,9 @@ function itemNames(list: readonly object[]): { readonly key?: string; readonly n
 
 /** Sections whose keys are names that the maker chose. */
 const FREE_NAMES =
-  /(^|\.)(panels|drop-below-waist|lengths\.at|to-floor|allowances|rough-cut|cloths|tasks|stages|before|cut)$|^fittings\.[^.]+\.(hem|waist)$/;
+  /(^|\.)(panels|drop-below-waist|lengths\.at|to-floor|allowances|rough-cut|cloths|tasks|stages|before|cut|reduce|upper-edge|widths|gap)$|^fittings\.[^.]+\.(hem|waist)$|^capes\.[^.]+\.length$/;
 
-const ANGLES = new Set(['flare', 'halfFlare']);
+const ANGLES = new Set(['flare', 'halfFlare', 'angle']);
 const SHARES = new Set([
   'share',
   'cutSmallerAcross',

@@ -29,9 +29,14 @@ export function bodiceOf({ draft, ...bodice }: ShapedSpec['bodice'], units: Unit
     panels: bodice.panels ?? {},
     dropBelowWaist: bodice.dropBelowWaist ?? {},
     ...(end !== undefined && { bonesEnd: end }),
-    ...(draft && bodice.plies === undefined && { plies: draft.layers.length }),
+    ...(draft && bodice.plies === undefined && { plies: pliesOf(draft) }),
     ...(draft && { draft: draftOf(draft, units) }),
   };
+}
+
+/** Its layers in the waist seam: a lining is felled over it afterwards. */
+function pliesOf({ layers }: ShapedDraft): number {
+  return Math.max(1, layers.filter(({ name }) => !/lining/i.test(name)).length);
 }
 
 function draftOf(draft: ShapedDraft, units: Units): BodiceDraftSpec {

@@ -36,11 +36,16 @@ export function toileSpec(spec: Spec): Spec {
     tiers: _tiers,
     godets,
     overskirts,
+    // Tape shows where straps go.
+    straps: _straps,
+    capes,
     ...shape
   } = rest;
   return {
     ...shape,
     gown: `${spec.gown} (toile)`,
+    bodice: toileBodice(spec.bodice),
+    ...(capes === undefined ? {} : { capes: capes.map((cape) => ({ ...cape, layers: [TOILE] })) }),
     ...(godets === undefined ? {} : { godets: godets.map(({ layers: _layers, ...godet }) => godet) }),
     allowances: { ...TOILE_ALLOWANCES },
     roughCut: {},
@@ -60,5 +65,16 @@ export function toileSpec(spec: Spec): Spec {
         safety: 0,
       },
     },
+  };
+}
+
+/** A drafted bodice in calico, with cloth left above its upper edge to draw on. */
+function toileBodice(bodice: Spec['bodice']): Spec['bodice'] {
+  const { draft } = bodice;
+  if (draft === undefined) return bodice;
+  const { name, cloth } = TOILE;
+  return {
+    ...bodice,
+    draft: { ...draft, upperFinish: 'turned', allowances: {}, layers: [{ name, cloth, allowances: {} }] },
   };
 }
