@@ -84,21 +84,23 @@ function allowancesOf(spec: DraftingSpec, layer: BodiceLayerSpec, piece: Piece):
 
 /** Marks of different seams keep at least this apart, so that no wrong pair can match, mm (textbook: 1.3 cm). */
 const APART = 13.5;
+/** From the upper edge to the mark of the shortest seam, mm. */
+const FIRST = 20;
 
 /**
- * One balance mark a seam where the level waist crosses it; one more, from the upper edge down, at a distance that no
- * other seam has.
+ * One balance mark a seam, counted from the upper edge, at a distance that no other seam has: the shorter the seam the
+ * nearer; and one where the level waist crosses it.
  */
 function notchesOf({ stations, upper, lower }: HalfBodice): Map<string, number[]> {
+  const tops = stations.map((_, i) => -upper.valueAt(upper.ways[i]!));
+  const lengths = tops.map((top, i) => top + lower.valueAt(lower.ways[i]!));
+  const shortestFirst = lengths.map((_, i) => i).sort((a, b) => lengths[a]! - lengths[b]! || a - b);
   return new Map(
     stations.map((station, i) => {
-      const top = -upper.valueAt(upper.ways[i]!);
-      const length = top + lower.valueAt(lower.ways[i]!);
-      const own = Math.min(40 + APART * i, length / 2);
-      const waist = [top].filter(
-        (down) => down > APART && down < length - APART && Math.abs(down - own) > APART,
-      );
-      return [station, [own, ...waist]];
+      const [top, length] = [tops[i]!, lengths[i]!];
+      const own = Math.min(FIRST + APART * shortestFirst.indexOf(i), length / 2);
+      const hasWaist = top > APART && top < length - APART && Math.abs(top - own) > APART;
+      return [station, hasWaist ? [own, top] : [own]];
     }),
   );
 }

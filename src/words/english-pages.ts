@@ -219,6 +219,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       waistTape: (length: string): string => `waist tape, ${length}`,
       busk: (length: string): string => `busk, no longer than ${length}`,
       bodiceZip: (length: string): string => `zip for the bodice, ${length} of it above the waist seam`,
+      throughZip: (length: string): string =>
+        `zip through bodice and skirt, ${length} from the upper edge down`,
       hooks: (length: string): string => `hook-and-eye tape for the bodice, ${length}`,
       upperBinding: (length: string): string => `binding for the upper edge, ${length}`,
       zip: (stock: string, to: string): string => `zip ${stock}, to be shortened to ${to}`,

@@ -2,6 +2,7 @@ import { bonesToBuy } from '../../bodice/bones.ts';
 import type { DraftedBodice } from '../../bodice/resolve-bodice.ts';
 import { sideLength } from '../../bodice/supplies.ts';
 import type { BonesSpec } from '../../gown-file/bodice-spec.ts';
+import type { ClosureFacts } from '../closure/closure-facts.ts';
 
 /** What a drafted bodice is made up with. Lengths mm. */
 export type BodiceNotion =
@@ -14,7 +15,14 @@ export type BodiceNotion =
   | { readonly kind: 'casing'; readonly width: number; readonly length: number }
   | { readonly kind: 'eyelets'; readonly count: number }
   | {
-      readonly kind: 'lace' | 'waist-tape' | 'busk' | 'bodice-zip' | 'bodice-hooks' | 'upper-binding';
+      readonly kind:
+        | 'lace'
+        | 'waist-tape'
+        | 'busk'
+        | 'bodice-zip'
+        | 'through-zip'
+        | 'bodice-hooks'
+        | 'upper-binding';
       readonly length: number;
     };
 
@@ -22,7 +30,11 @@ export type BodiceNotion =
 const TURNED_ENDS = 50;
 
 /** @param listed whether the spec's own notions name such a thing already */
-export function bodiceNotions(bodice: DraftedBodice, listed: (words: RegExp) => boolean): BodiceNotion[] {
+export function bodiceNotions(
+  bodice: DraftedBodice,
+  closure: ClosureFacts | undefined,
+  listed: (words: RegExp) => boolean,
+): BodiceNotion[] {
   const { bones, lacing, tape, figures, spec } = bodice;
   const { draft } = spec.bodice;
   const notions: BodiceNotion[] = [];
@@ -39,11 +51,23 @@ export function bodiceNotions(bodice: DraftedBodice, listed: (words: RegExp) => 
     notions.push({ kind: 'eyelets', count: sides * lacing.eyelets });
     notions.push({ kind: 'lace', length: (lacing.lace * sides) / 2 });
   }
-  notions.push(...closingNotions(bodice, listed));
+  notions.push(...closingNotions(bodice, closure, listed));
   if (!listed(/waist ?(stay|tape)/i)) notions.push({ kind: 'waist-tape', length: tape.length });
   if (draft.upperFinish === 'bound' && !listed(/\bbinding\b/i))
     notions.push({ kind: 'upper-binding', length: figures.upper + TURNED_ENDS });
   return notions;
+}
+
+/** Whether one zip runs from the upper edge through the waist seam and down the skirt. */
+export function isOneZip({ spec }: DraftedBodice, closure: ClosureFacts): boolean {
+  const { closing } = spec.bodice.draft;
+  return (
+    closing?.kind === 'zip' &&
+    closure.kind === 'zip' &&
+    closing.at === closure.at &&
+    closure.starts === 0 &&
+    closure.opening !== undefined
+  );
 }
 
 /** A centre is laced once; another seam without a side on both sides of her, each with two edges. */
@@ -52,7 +76,12 @@ function lacedEdges({ spec }: DraftedBodice): number {
   return at === 'centre-front' || at === 'centre-back' ? 2 : 4;
 }
 
-function closingNotions({ spec, draft }: DraftedBodice, listed: (words: RegExp) => boolean): BodiceNotion[] {
+function closingNotions(
+  bodice: DraftedBodice,
+  closure: ClosureFacts | undefined,
+  listed: (words: RegExp) => boolean,
+): BodiceNotion[] {
+  const { spec, draft } = bodice;
   const { closing } = spec.bodice.draft;
   if (closing === undefined || closing.kind === 'lacing') return [];
   const half = closing.side === 'right' ? draft.right : draft.left;
@@ -60,6 +89,8 @@ function closingNotions({ spec, draft }: DraftedBodice, listed: (words: RegExp) 
   if (station < 0) return [];
   const length = sideLength(half, station);
   if (closing.kind === 'busk') return listed(/\bbusk\b/i) ? [] : [{ kind: 'busk', length }];
+  if (closure !== undefined && isOneZip(bodice, closure))
+    return listed(/\bzip/i) ? [] : [{ kind: 'through-zip', length: length + closure.opening! }];
   if (closing.kind === 'zip') return listed(/\bzip/i) ? [] : [{ kind: 'bodice-zip', length }];
   return listed(/\bhooks?\b/i) ? [] : [{ kind: 'bodice-hooks', length }];
 }

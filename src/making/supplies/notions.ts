@@ -3,7 +3,7 @@ import type { NotionSpec } from '../../gown-file/spec.ts';
 import type { BustleFacts } from '../bustle/bustle-facts.ts';
 import type { ClosureFacts } from '../closure/closure-facts.ts';
 import type { Bench } from '../findings.ts';
-import { type BodiceNotion, bodiceNotions } from './bodice-notions.ts';
+import { type BodiceNotion, bodiceNotions, isOneZip } from './bodice-notions.ts';
 import type { StripFacts } from './strip-facts.ts';
 import type { LayerThread } from './thread-facts.ts';
 
@@ -39,7 +39,8 @@ export function notionsFor(
   const listed = (words: RegExp): boolean => given.some(({ name }) => words.test(name));
   const { closure, bustle } = parts;
   const derived: Notion[] = [];
-  if (closure?.zip !== undefined && closure.opening !== undefined && !listed(/\bzip/i)) {
+  const through = parts.bodice !== undefined && closure !== undefined && isOneZip(parts.bodice, closure);
+  if (closure?.zip !== undefined && closure.opening !== undefined && !through && !listed(/\bzip/i)) {
     derived.push({ kind: 'zip', stock: closure.zip.stock, shortenTo: closure.opening });
   }
   if (closure?.kind === 'zip' && closure.starts > 0 && !listed(/\bhooks? and (bar|eye)|\bhook-and-/i)) {
@@ -47,7 +48,7 @@ export function notionsFor(
   }
   if (!listed(/petersham|waist ?(stay|tape)/i))
     derived.push({ kind: 'petersham', length: skirt.waist + STAY_ENDS });
-  if (parts.bodice !== undefined) derived.push(...bodiceNotions(parts.bodice, listed));
+  if (parts.bodice !== undefined) derived.push(...bodiceNotions(parts.bodice, closure, listed));
   for (const strip of parts.strips) derived.push({ kind: 'strip', strip });
   if (bustle !== undefined && bustle.number > 0 && !listed(/bustle/i)) {
     const tape = bustle.points.reduce((sum, point) => sum + 2 * bustle.loop * point.copies, 0);

@@ -66,6 +66,8 @@ function notionText(notion: Notion, words: PaperInput['words']): string {
       return text.busk(length(notion.length));
     case 'bodice-zip':
       return text.bodiceZip(length(notion.length));
+    case 'through-zip':
+      return text.throughZip(length(notion.length));
     case 'bodice-hooks':
       return text.hooks(length(notion.length));
     case 'upper-binding':
