@@ -1,7 +1,7 @@
 import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
-import { DEFAULT_ALLOWANCE } from '../gown/gown-of-spec.ts';
-import type { HemFinish, LayerSpec, Spec } from '../gown-file/spec.ts';
+import type { HemFinish } from '../gown/cloth.ts';
+import { allowanceAt, type Layer } from '../gown/layer.ts';
 
 /** What one layer's piece gets round its seam lines. */
 export interface AllowancePlan {
@@ -31,48 +31,26 @@ const CORNERS: Readonly<Record<HemFinish, HemCorner>> = {
   raw: 'plain',
 };
 
-/** Allowances of one piece in one layer: the layer's own before the gown's, a named station before `seam`. */
-export function allowancePlan(spec: Spec, layer: LayerSpec, piece: Piece): AllowancePlan {
-  const roughCut = spec.roughCut[piece.gore] ?? 0;
-  const widths: Record<string, number> = {
-    waist: layer.allowances.waist ?? spec.allowances.waist ?? DEFAULT_ALLOWANCE,
-    hem: hemAllowance(spec, layer),
-  };
-  for (const edge of [piece.frontEdge, piece.backEdge]) {
-    widths[edge] =
-      edge === 'fold'
-        ? 0
-        : (layer.allowances[edge] ??
-          spec.allowances[edge] ??
-          layer.allowances.seam ??
-          spec.allowances.seam ??
-          DEFAULT_ALLOWANCE);
-  }
+/** Allowances of one piece in one layer. @param roughCut extra below the hem, mm */
+export function allowancePlan(layer: Layer, piece: Piece, roughCut: number): AllowancePlan {
+  const edges = ['waist', 'hem', piece.frontEdge, piece.backEdge];
   return {
-    widths,
+    widths: Object.fromEntries(edges.map((edge) => [edge, allowanceAt(layer, edge)])),
     roughCut,
     hemCorner: roughCut > 0 ? 'plain' : CORNERS[layer.hem],
     waistCorner: layer.seams === 'french' ? 'plain' : 'mirrored',
   };
 }
 
-/** A raw edge takes no hem allowance unless the layer itself names one. */
-export function hemAllowance(spec: Spec, layer: LayerSpec): number {
-  if (layer.allowances.hem !== undefined) return layer.allowances.hem;
-  return layer.hem === 'raw' ? 0 : (spec.allowances.hem ?? DEFAULT_ALLOWANCE);
-}
-
-/** A part brings the allowances of its own edges; its hem is its layer's. */
-export function partPlan(spec: Spec, part: Part): AllowancePlan {
-  const plan = allowancePlan(spec, part.layer, part.piece);
-  const { waist: _, hem, ...widths } = plan.widths;
-  const hasHem = part.piece.edges.some(({ name }) => name === 'hem');
+/** A part has a top in place of a waist, and may have edges that its layer does not know. */
+export function partPlan({ layer, piece, allowances, roughCut, pointed, lowerSewn }: Part): AllowancePlan {
+  const plan = allowancePlan(layer, piece, roughCut);
+  const ends = [0, 2].map((edge) => piece.edges[edge]!.name);
+  const widths = [...ends, piece.frontEdge, piece.backEdge].map((edge) => [edge, allowanceAt(layer, edge)]);
   return {
     ...plan,
-    // A panel has the name of its gore, and hangs from nothing.
-    ...(part.piece.part === 'bodice' ? { roughCut: 0 } : {}),
-    widths: { ...widths, ...(hasHem ? { hem: hem! } : {}), ...part.allowances },
-    ...(part.pointed === true ? { waistCorner: 'plain' } : {}),
-    ...(part.lowerSewn === true ? { lowerSewn: true } : {}),
+    widths: { ...Object.fromEntries(widths), ...allowances },
+    ...(pointed === true ? { waistCorner: 'plain' } : {}),
+    ...(lowerSewn === true ? { lowerSewn: true } : {}),
   };
 }

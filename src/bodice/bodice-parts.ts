@@ -1,86 +1,73 @@
-import { type Part, partLayer } from '../draft/part.ts';
+import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
 import { sectorPiece } from '../draft/sector-piece.ts';
 import type { Line } from '../geometry/curve.ts';
 import { pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { placeOnRun } from '../geometry/length.ts';
 import { along, leftOf } from '../geometry/point.ts';
-import type { BodiceLayerSpec } from '../gown-file/bodice-spec.ts';
-import type { Allowances } from '../gown-file/spec.ts';
-import type { DraftingSpec } from './bodice-of-spec.ts';
+import type { AskedBodice } from '../gown/above-waist.ts';
+import type { PlaceIn } from '../gown/placed.ts';
+import type { DraftedBodice } from './draft-asked.ts';
 import type { HalfBodice } from './draft-half.ts';
 import { LOWER_EDGE, UPPER_EDGE } from './panel-piece.ts';
-import type { DraftedBodice } from './resolve-bodice.ts';
 
-/** Every panel of every layer of a drafted bodice, as parts with allowances of their own. */
+/** Every panel of every layer of a drafted bodice, as parts; and the panel behind a lacing. */
 export function bodiceParts(bodice: DraftedBodice): Part[] {
-  const { spec, draft } = bodice;
+  const { asked, draft } = bodice;
   const lines = linesOf(bodice);
   const panels = draft.pieces.flatMap((piece) =>
-    spec.bodice.draft.layers
-      .filter(({ panels }) => panels === undefined || panels.includes(piece.gore))
+    asked.layers
+      .filter(({ gores }) => gores.includes(piece.gore))
       .map(
         (layer): Part => ({
-          layer: partLayer(layer.name, layer.cloth, 'raw', layer.allowances),
+          of: { kind: 'panel' },
+          layer,
           piece: { ...piece, part: 'bodice' },
-          allowances: allowancesOf(spec, layer, piece),
+          allowances: {},
           notches: notchesOf(draft.left),
           quartered: false,
           lowerSewn: true,
           marks: lines(piece),
+          roughCut: 0,
+          place: placeOfPanel(asked, piece.gore),
         }),
       ),
   );
   return [...panels, ...modestyParts(bodice)];
 }
 
-/** The panel behind a lacing: a straight piece as long as the laced edge, of every layer that has all panels. */
-function modestyParts({ spec, lacing }: DraftedBodice): Part[] {
-  const { closing, layers, allowances } = spec.bodice.draft;
+function placeOfPanel(asked: AskedBodice, name: string): PlaceIn {
+  const index = asked.draft.panels.findIndex((panel) => panel.name === name);
+  return (...path) => asked.place('bodice', 'draft', 'panels', index, ...path);
+}
+
+/** A straight piece as long as the laced edge, of every layer that has all panels. */
+function modestyParts({ asked, lacing }: DraftedBodice): Part[] {
+  const { closing, panels } = asked.draft;
   if (lacing === undefined || closing?.modesty === undefined) return [];
-  const length = lacing.places[0]! + lacing.places[lacing.places.length - 1]!;
-  const piece = sectorPiece({
-    name: MODESTY,
-    top: closing.modesty,
-    hem: closing.modesty,
-    depth: length,
-    layers: [],
-    copies: 1,
-  });
+  const width = closing.modesty;
+  const depth = lacing.places[0]! + lacing.places[lacing.places.length - 1]!;
+  const piece = sectorPiece({ name: MODESTY, top: width, hem: width, depth, layers: [], copies: 1 });
   const [top, right, bottom, left] = piece.edges;
   const edges = [{ ...top!, name: UPPER_EDGE }, right!, { ...bottom!, name: LOWER_EDGE }, left!];
-  return layers
-    .filter(({ panels }) => panels === undefined)
-    .map((layer): Part => {
-      const seam = layer.allowances.seam ?? allowances.seam ?? spec.allowances.seam ?? 0;
-      return {
-        layer: partLayer(layer.name, layer.cloth, 'raw', layer.allowances),
+  return asked.layers
+    .filter(({ gores }) => gores.length === panels.length)
+    .map(
+      (layer): Part => ({
+        of: { kind: 'modesty-panel' },
+        layer,
         piece: { ...piece, edges, part: 'bodice' },
-        allowances: Object.fromEntries(edges.map(({ name }) => [name, seam])),
+        allowances: Object.fromEntries(edges.map(({ name }) => [name, layer.allowances.seam.width])),
         notches: new Map(),
         quartered: false,
         lowerSewn: true,
-        remarks: ['behind the lacing, sewn to one edge only'],
-      };
-    });
+        roughCut: 0,
+        place: (...path) => asked.place('bodice', 'draft', 'closing', ...path),
+      }),
+    );
 }
 
 const MODESTY = 'modesty-panel';
-
-/** A station's own before `seam`, a layer's before the bodice's, the bodice's before the gown's. */
-function allowancesOf(spec: DraftingSpec, layer: BodiceLayerSpec, piece: Piece): Record<string, number> {
-  const { draft } = spec.bodice;
-  const said = (edge: string): number | undefined => layer.allowances[edge] ?? draft.allowances[edge];
-  const gowns = (edge: string): number => (spec.allowances as Allowances)[edge] ?? 0;
-  const seam = said('seam') ?? gowns('seam');
-  const widths: Record<string, number> = {
-    [UPPER_EDGE]: said(UPPER_EDGE) ?? (draft.upperFinish === 'bound' ? 0 : seam),
-    [LOWER_EDGE]: said(LOWER_EDGE) ?? gowns(LOWER_EDGE),
-  };
-  for (const edge of [piece.frontEdge, piece.backEdge])
-    widths[edge] = edge === 'fold' ? 0 : (said(edge) ?? seam);
-  return widths;
-}
 
 /** Marks of different seams keep at least this apart, so that no wrong pair can match, mm (textbook: 1.3 cm). */
 const APART = 13.5;
@@ -106,8 +93,8 @@ function notchesOf({ stations, upper, lower }: HalfBodice): Map<string, number[]
 }
 
 /** Lines inside a panel that are marked and not cut: the level waist, and the eyelets of a laced edge. */
-function linesOf({ draft, spec, lacing }: DraftedBodice): (piece: Piece) => NonNullable<Part['marks']> {
-  const closing = spec.bodice.draft.closing;
+function linesOf({ draft, asked, lacing }: DraftedBodice): (piece: Piece) => NonNullable<Part['marks']> {
+  const { closing } = asked.draft;
   return (piece) => {
     const edge = piece.edges.find(({ name }) => name === closing?.at);
     const isOther = closing?.side !== undefined && piece.side !== undefined && closing.side !== piece.side;

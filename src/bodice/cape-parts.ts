@@ -1,17 +1,17 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Part } from '../draft/part.ts';
 import { lengthOfRun } from '../geometry/length.ts';
-import type { CapeSpec } from '../gown-file/bodice-spec.ts';
-import { type LayerSpec, placeOf, type Spec } from '../gown-file/spec.ts';
-import { tapeText } from '../gown-file/tape-text.ts';
+import type { Cape as AskedCape } from '../gown/above-waist.ts';
+import type { Gown } from '../gown/gown.ts';
 import { bodiceProblem } from './bodice-problems.ts';
-import { CAPE_EDGES, type Cape, type CapeLength, type CapeMeasures, capePiece } from './cape.ts';
+import { type Cape, type CapeLength, type CapeMeasures, capePiece } from './cape.ts';
 import { capeCannotBeLaid, capeLengthMissing } from './cape-problems.ts';
-import type { DraftedBodice } from './resolve-bodice.ts';
+import type { DraftedBodice } from './draft-asked.ts';
 
 /** A cape as it is drafted, with what the spec says of it. */
 export interface DraftedCape extends Cape {
-  readonly cape: CapeSpec;
+  readonly cape: AskedCape;
 }
 
 /** Where a cape lies: how long the edge is that it is sewn to, and its stations along the inner edge, in parts of it. */
@@ -23,24 +23,26 @@ interface CapeEdge {
 /** What hangs free has this place of its own among the stations. */
 const OVER_ARM = 'over-arm';
 
+type GownWithCapes = Pick<Gown, 'capes' | 'units'>;
+
 export function draftCapes(
-  spec: Spec,
+  gown: GownWithCapes,
   bodice: DraftedBodice | undefined,
 ): { readonly capes: readonly DraftedCape[]; readonly diagnostics: readonly Diagnostic[] } {
   const diagnostics: Diagnostic[] = [];
-  const capes = (spec.capes ?? []).flatMap((cape, i): DraftedCape[] => {
-    const edge = capeEdge(spec, i, bodice, diagnostics);
-    const lengths = edge && capeLengths(spec, i, edge, diagnostics);
+  const capes = gown.capes.flatMap((cape): DraftedCape[] => {
+    const edge = capeEdge(gown, cape, bodice, diagnostics);
+    const lengths = edge && capeLengths(gown, cape, edge, diagnostics);
     if (edge === undefined || lengths === undefined) return [];
     const drawn = capePiece(measuresOf(cape, edge, lengths));
     if (drawn !== undefined) return [{ ...drawn, cape }];
-    diagnostics.push(capeCannotBeLaid(placeOf(spec, 'capes', i, 'length'), cape.name));
+    diagnostics.push(capeCannotBeLaid(cape.place('length'), cape.name));
     return [];
   });
   return { capes, diagnostics };
 }
 
-function measuresOf(cape: CapeSpec, edge: CapeEdge, length: CapeMeasures['length']): CapeMeasures {
+function measuresOf(cape: AskedCape, edge: CapeEdge, length: CapeMeasures['length']): CapeMeasures {
   return {
     name: cape.name,
     layers: cape.layers.map(({ name }) => name),
@@ -54,12 +56,12 @@ function measuresOf(cape: CapeSpec, edge: CapeEdge, length: CapeMeasures['length
 
 /** Along the upper edge of her left half; what hangs over the arm is let in at the side seam, or half way. */
 function capeEdge(
-  spec: Spec,
-  i: number,
+  gown: GownWithCapes,
+  cape: AskedCape,
   bodice: DraftedBodice | undefined,
   diagnostics: Diagnostic[],
 ): CapeEdge | undefined {
-  const { from, to, sewnTo, overArm } = spec.capes![i]!;
+  const { from, to, sewnTo, overArm } = cape;
   if (sewnTo !== undefined || bodice === undefined || from === undefined || to === undefined)
     return { sewnTo: sewnTo ?? 0, places: new Map([[OVER_ARM, 0.5]]) };
   const { stations, pieces } = bodice.draft.left;
@@ -68,16 +70,15 @@ function capeEdge(
     ['from', from],
     ['to', to],
   ] as const)
-    if (!stations.includes(station))
-      diagnostics.push(unknownStation(spec, ['capes', i, key], station, stations));
+    if (!stations.includes(station)) diagnostics.push(unknownStation(gown, cape, [key], station, stations));
   if (start < 0 || end < 0) return undefined;
   if (start >= end) {
-    diagnostics.push(unknownStation(spec, ['capes', i, 'to'], to, stations.slice(start + 1)));
+    diagnostics.push(unknownStation(gown, cape, ['to'], to, stations.slice(start + 1)));
     return undefined;
   }
   const run = pieces.slice(start, end).map((piece) => lengthOfRun(piece.edges[0]!.curves));
   const sewn = run.reduce((sum, length) => sum + length, 0);
-  const side = stations.indexOf(spec.bodice.draft?.sideSeam ?? '');
+  const side = stations.indexOf(bodice.asked.draft.sideSeam ?? '');
   const armAt = side > start && side < end ? side : Math.round((start + end) / 2);
   const places = new Map<string, number>();
   let along = 0;
@@ -91,75 +92,51 @@ function capeEdge(
 }
 
 function unknownStation(
-  spec: Spec,
+  { units }: GownWithCapes,
+  cape: AskedCape,
   place: readonly (string | number)[],
   station: string,
   stations: readonly string[],
 ): Diagnostic {
-  return bodiceProblem(
-    { code: 'unknown-bodice-station', place, station, stations },
-    placeOf(spec, ...place),
-    (length) => tapeText(length, spec.units),
-  );
+  const fault = { code: 'unknown-bodice-station', place, station, stations } as const;
+  return bodiceProblem(fault, cape.place(...place), (length) => tapeText(length, units));
 }
 
 /** One for all, or by station in their order along the inner edge; its ends must be among them. */
 function capeLengths(
-  spec: Spec,
-  i: number,
+  gown: GownWithCapes,
+  cape: AskedCape,
   { places }: CapeEdge,
   diagnostics: Diagnostic[],
 ): CapeMeasures['length'] | undefined {
-  const { name, from, to, length } = spec.capes![i]!;
+  const { name, from, to, length } = cape;
   if (typeof length === 'number') return length;
   const unknown = Object.keys(length).filter((station) => !places.has(station));
   diagnostics.push(
-    ...unknown.map((station) =>
-      unknownStation(spec, ['capes', i, 'length', station], station, [...places.keys()]),
-    ),
+    ...unknown.map((station) => unknownStation(gown, cape, ['length', station], station, [...places.keys()])),
   );
   const missing = [from, to].filter((station) => station === undefined || length[station] === undefined);
-  if (missing.length > 0)
-    diagnostics.push(capeLengthMissing(placeOf(spec, 'capes', i, 'length'), name, from, to));
+  if (missing.length > 0) diagnostics.push(capeLengthMissing(cape.place('length'), name, from, to));
   if (unknown.length + missing.length > 0) return undefined;
   return Object.entries(length)
     .map(([station, own]): CapeLength => ({ part: places.get(station)!, length: own }))
     .sort((a, b) => a.part - b.part);
 }
 
-/** Its layers, each with the allowances that its finish asks for; a free edge is finished as the hem is. */
-export function capeParts(spec: Spec, capes: readonly DraftedCape[]): Part[] {
-  return capes.flatMap((drawn) =>
-    drawn.cape.layers.map((layer): Part => {
-      const seam = layer.allowances.seam ?? spec.allowances.seam ?? 0;
-      const free = freeAllowance(spec, layer);
-      return {
+/** Its layers; a free edge is finished as the hem is. */
+export function capeParts(capes: readonly DraftedCape[]): Part[] {
+  return capes.flatMap(({ cape, piece, inner }) =>
+    cape.layers.map(
+      (layer): Part => ({
+        of: { kind: 'cape', cape, inner },
         layer,
-        piece: { ...drawn.piece, layers: [layer.name] },
-        allowances: {
-          [CAPE_EDGES.inner]: layer.allowances[CAPE_EDGES.inner] ?? layer.allowances.top ?? seam,
-          [CAPE_EDGES.front]: free,
-          ...(drawn.piece.backEdge === 'fold' ? { fold: 0 } : { [CAPE_EDGES.back]: free }),
-        },
+        piece: { ...piece, layers: [layer.name] },
+        allowances: {},
         notches: new Map(),
-        quartered: drawn.cape.fullness !== undefined,
-        remarks: remarksOf(spec, drawn),
-      };
-    }),
+        quartered: cape.fullness !== undefined,
+        roughCut: 0,
+        place: cape.place,
+      }),
+    ),
   );
-}
-
-function freeAllowance(spec: Spec, layer: LayerSpec): number {
-  if (layer.allowances.hem !== undefined) return layer.allowances.hem;
-  return layer.hem === 'raw' ? 0 : (spec.allowances.hem ?? 0);
-}
-
-function remarksOf(spec: Spec, { cape, inner }: DraftedCape): string[] {
-  const say = (length: number): string => tapeText(length, spec.units);
-  const where =
-    cape.from === undefined
-      ? 'sew it to its edge'
-      : `sew it to the upper edge from ${cape.from} to ${cape.to}`;
-  const free = cape.overArm === 0 ? '' : `, ${say(cape.overArm)} of it free over the arm`;
-  return [cape.fullness === undefined ? `${where}${free}` : `gather it to ${say(inner)}, ${where}${free}`];
 }

@@ -1,9 +1,9 @@
 import { widthThrough } from '../draft/girth-width.ts';
 import type { GoreFrame } from '../draft/gore-frame.ts';
-import type { WidthDown } from '../draft/half-gore.ts';
 import { raisedFrame } from '../draft/raised-frame.ts';
 import { sectorFrame } from '../draft/sector-frame.ts';
 import { shapedFrame } from '../draft/shaped-frame.ts';
+import type { WidthDown } from '../draft/width-down.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import { LEVEL } from '../geometry/tolerances.ts';
 import type { BodiceFault } from './bodice-fault.ts';

@@ -1,43 +1,40 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
 import { upright } from '../draft/grain-line.ts';
-import { type Part, partLayer } from '../draft/part.ts';
+import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
 import { sectorFrame } from '../draft/sector-frame.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { reversedRun } from '../geometry/split.ts';
-import type { StrapSpec } from '../gown-file/bodice-spec.ts';
-import { placeOf, type Spec } from '../gown-file/spec.ts';
-import { tapeText } from '../gown-file/tape-text.ts';
+import type { Strap } from '../gown/above-waist.ts';
+import type { Gown } from '../gown/gown.ts';
 import { CENTRE_BACK, CENTRE_FRONT } from './bodice-measures.ts';
 import { bodiceProblem } from './bodice-problems.ts';
 import { strapGoesNowhere } from './cape-problems.ts';
-import type { DraftedBodice } from './resolve-bodice.ts';
+import type { DraftedBodice } from './draft-asked.ts';
 
 /** Edges of a strap's outline: its two ends, and its two long edges, which are sewn to each other. */
 const [FRONT_END, BACK_END] = ['front-end', 'back-end'];
 const [LONG_EDGE, OTHER_EDGE] = ['long-edge', 'other-long-edge'];
 
 /** Straps as parts: strips twice as wide as they are sewn, folded along the middle and turned. */
-export function strapParts(spec: Spec): Part[] {
-  return (spec.straps ?? []).map((strap): Part => {
-    const seam = spec.allowances.seam ?? 0;
-    const say = (length: number): string => tapeText(length, spec.units);
-    return {
-      layer: partLayer(strap.name, strap.cloth, 'raw', {}),
+export function strapParts(straps: readonly Strap[]): Part[] {
+  return straps.map(
+    (strap): Part => ({
+      of: { kind: 'strap', strap },
+      layer: strap.layer,
       piece: strapPiece(strap),
-      allowances: { [FRONT_END!]: seam, [BACK_END!]: seam, [LONG_EDGE!]: seam, [OTHER_EDGE!]: seam },
+      allowances: {},
       notches: new Map(),
       quartered: false,
       lowerSewn: true,
-      remarks: [
-        `fold it lengthwise, sew and turn it: ${say(strap.width)} wide`,
-        `from ${strap.from} to ${strap.to}`,
-      ],
-    };
-  });
+      roughCut: 0,
+      place: strap.place,
+    }),
+  );
 }
 
-function strapPiece(strap: StrapSpec): Piece {
+function strapPiece(strap: Strap): Piece {
   const frame = sectorFrame(2 * strap.width, 0, 0);
   const edges: Edge[] = [
     { name: FRONT_END!, curves: frame.levelAt(0) },
@@ -60,19 +57,26 @@ function strapPiece(strap: StrapSpec): Piece {
 }
 
 /** Straps that are sewn to no station of the upper edge, or to one twice. */
-export function strapProblems(spec: Spec, bodice: DraftedBodice | undefined): Diagnostic[] {
+export function strapProblems(
+  { straps, units }: Pick<Gown, 'straps' | 'units'>,
+  bodice: DraftedBodice | undefined,
+): Diagnostic[] {
   if (bodice === undefined) return [];
   const { stations } = bodice.draft.left;
-  const say = (length: number): string => tapeText(length, spec.units);
-  return (spec.straps ?? []).flatMap((strap, i) => {
+  const say = (length: number): string => tapeText(length, units);
+  return straps.flatMap((strap) => {
     const unknown = (['from', 'to'] as const)
       .filter((key) => !stations.includes(strap[key]))
       .map((key) => {
-        const place = ['straps', i, key];
-        const fault = { code: 'unknown-bodice-station', place, station: strap[key], stations } as const;
-        return bodiceProblem(fault, placeOf(spec, ...place), say);
+        const fault = {
+          code: 'unknown-bodice-station',
+          place: [key],
+          station: strap[key],
+          stations,
+        } as const;
+        return bodiceProblem(fault, strap.place(key), say);
       });
     if (unknown.length > 0 || strap.from !== strap.to) return unknown;
-    return [strapGoesNowhere(placeOf(spec, 'straps', i, 'to'), strap.name, say(strap.length), strap.to)];
+    return [strapGoesNowhere(strap.place('to'), strap.name, say(strap.length), strap.to)];
   });
 }

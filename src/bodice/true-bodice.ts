@@ -1,9 +1,8 @@
-import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
 import { ANGLE_AGREES, SEAM_AGREES } from '../geometry/tolerances.ts';
-import { placeOf, type Spec } from '../gown-file/spec.ts';
-import { tapeText } from '../gown-file/tape-text.ts';
+import type { DraftedBodice } from './draft-asked.ts';
 import type { BodiceSeam } from './measure-bodice.ts';
-import type { DraftedBodice } from './resolve-bodice.ts';
 
 /** A drafted girth may miss by this, mm (design truth). Larger would add up to an ease that nobody asked for. */
 const GIRTH_AGREES = 0.1;
@@ -13,16 +12,16 @@ const ABOVE_GIRTHS = 40;
 const TIGHT = 0.1;
 
 /** Measures the drafted bodice against what is promised of it, and says what its measures leave to chance. */
-export function trueBodice(spec: Spec, bodice: DraftedBodice): Diagnostic[] {
+export function trueBodice(bodice: DraftedBodice): Diagnostic[] {
   return [
-    ...bodice.figures.seams.flatMap((seam) => untrueSeam(spec, bodice, seam)),
-    ...untrueGirths(spec, bodice),
-    ...highEdge(spec, bodice),
-    ...tightLacing(spec, bodice),
+    ...bodice.figures.seams.flatMap((seam) => untrueSeam(bodice, seam)),
+    ...untrueGirths(bodice),
+    ...highEdge(bodice),
+    ...tightLacing(bodice),
   ];
 }
 
-function untrueSeam(spec: Spec, { draft }: DraftedBodice, seam: BodiceSeam): Diagnostic[] {
+function untrueSeam({ draft, asked }: DraftedBodice, seam: BodiceSeam): Diagnostic[] {
   const { upperEdge, lowerEdge } = draft.measures;
   const isStraight = (angle: number, points: readonly string[]): boolean =>
     points.includes(seam.name) || Math.abs(angle - Math.PI) <= ANGLE_AGREES;
@@ -40,7 +39,7 @@ function untrueSeam(spec: Spec, { draft }: DraftedBodice, seam: BodiceSeam): Dia
     {
       code: 'bodice-seam-untrue',
       level: 'error',
-      span: draftPlace(spec),
+      span: asked.place('bodice', 'draft'),
       message: `the panels at ${seam.name} ${what}`,
       why: 'they would not be sewn together without a pucker or a step',
       hint: 'look at the heights and girths beside it; where there is nothing odd, this is a fault of the tool',
@@ -48,7 +47,7 @@ function untrueSeam(spec: Spec, { draft }: DraftedBodice, seam: BodiceSeam): Dia
   ];
 }
 
-function untrueGirths(spec: Spec, { draft, figures }: DraftedBodice): Diagnostic[] {
+function untrueGirths({ draft, figures, asked }: DraftedBodice): Diagnostic[] {
   return figures.levels.flatMap(({ at, sewn }, l) => {
     const wanted = draft.left.levels[l]!.half + draft.right.levels[l]!.half;
     if (Math.abs(sewn - wanted) <= GIRTH_AGREES) return [];
@@ -56,7 +55,7 @@ function untrueGirths(spec: Spec, { draft, figures }: DraftedBodice): Diagnostic
       {
         code: 'bodice-girth-untrue',
         level: 'error',
-        span: placeOf(spec, 'body', 'girths', l),
+        span: asked.place('body', 'girths', l),
         message: `at the ${at} the drafted panels make ${(sewn - wanted).toFixed(2)} mm more than they should`,
         why: 'the bodice would not have her girth there',
         hint: 'share the girth among more panels, or look at levels that lie close together',
@@ -65,19 +64,19 @@ function untrueGirths(spec: Spec, { draft, figures }: DraftedBodice): Diagnostic
   });
 }
 
-function highEdge(spec: Spec, { draft }: DraftedBodice): Diagnostic[] {
+function highEdge({ draft, asked }: DraftedBodice): Diagnostic[] {
   const { girths, upperEdge } = draft.measures;
   const top = girths.reduce((high, level) => (level.above > high.above ? level : high));
   const [station, height] = Object.entries(upperEdge.above).reduce((best, one) =>
     one[1] > best[1] ? one : best,
   );
   if (height - top.above <= ABOVE_GIRTHS) return [];
-  const say = (length: number): string => tapeText(length, spec.units);
+  const say = (length: number): string => tapeText(length, asked.units);
   return [
     {
       code: 'edge-above-girths',
       level: 'warning',
-      span: placeOf(spec, 'bodice', 'draft', 'upper-edge', station),
+      span: asked.place('bodice', 'draft', 'upper-edge', station),
       message: `the upper edge is ${say(height)} above the waist at ${station}, and the highest girth is the ${top.at} at ${say(top.above)}`,
       why: 'above it the panels keep its width, and the edge may gape',
       hint: 'measure her once more as high as the edge, and add the girth; the toile shows the rest',
@@ -85,18 +84,18 @@ function highEdge(spec: Spec, { draft }: DraftedBodice): Diagnostic[] {
   ];
 }
 
-function tightLacing(spec: Spec, { draft }: DraftedBodice): Diagnostic[] {
+function tightLacing({ draft, asked }: DraftedBodice): Diagnostic[] {
   const { girths, reduce } = draft.measures;
   return girths.flatMap(({ at, girth }) => {
     const by = reduce[at] ?? 0;
-    const isChild = spec.body?.wearer === 'child';
+    const isChild = asked.body.wearer === 'child';
     if (isChild ? !(by > 0) : by <= girth * TIGHT) return [];
-    const say = (length: number): string => tapeText(length, spec.units);
+    const say = (length: number): string => tapeText(length, asked.units);
     return [
       {
         code: 'laced-tightly',
         level: 'warning',
-        span: placeOf(spec, 'bodice', 'draft', 'reduce', at),
+        span: asked.place('bodice', 'draft', 'reduce', at),
         message: `at the ${at} ${isChild ? 'a child of' : 'she is'} ${say(girth)} ${isChild ? 'is' : 'and'} laced in by ${say(by)}`,
         why: 'lacing presses on breath and organs; no figure here says what a body bears',
         hint: isChild
@@ -105,8 +104,4 @@ function tightLacing(spec: Spec, { draft }: DraftedBodice): Diagnostic[] {
       },
     ];
   });
-}
-
-function draftPlace(spec: Spec): Span {
-  return placeOf(spec, 'bodice', 'draft');
 }

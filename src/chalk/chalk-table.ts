@@ -1,10 +1,10 @@
+import type { Units } from '../diagnostics/units.ts';
 import type { CutPiece } from '../draft/piece.ts';
 import { boundsOfCurves } from '../geometry/bounds.ts';
 import type { Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { startOf } from '../geometry/evaluate.ts';
 import { distance } from '../geometry/point.ts';
-import type { Units } from '../gown-file/spec.ts';
 import type { ChalkDiagonal, ChalkStretch, ChalkTable } from './chalk.ts';
 import { type ChalkAxes, chainOf, chalkedAt } from './chalk-chain.ts';
 import { columnsShown, levelsOf } from './chalk-levels.ts';

@@ -1,5 +1,5 @@
+import type { Units } from '../diagnostics/units.ts';
 import type { CutPiece } from '../draft/piece.ts';
-import type { Units } from '../gown-file/spec.ts';
 import type { ChalkTable } from './chalk.ts';
 import { chalkStep, chalkTable, grainOf } from './chalk-table.ts';
 

@@ -1,8 +1,9 @@
 import { existsSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
-import type { GownToLay, LayEffort, LaysPlanned } from '../lay/plan/plan-lays.ts';
-import type { DraftedGown } from '../pipeline.ts';
+import type { DraftedGown } from '../drafted-gown.ts';
+import { gownToLay } from '../lay/plan/layer-to-lay.ts';
+import type { LayEffort, LaysPlanned } from '../lay/plan/plan-lays.ts';
 import { lengthText } from '../words/length-text.ts';
 import { type LayMessage, type LayWork, planLayer, withSources } from './lay-task.ts';
 import type { Machine } from './machine.ts';
@@ -16,22 +17,22 @@ const WORKER = new URL('./lay-worker.cjs', import.meta.url);
  * however many threads there are. Ctrl-C once keeps the best so far; twice ends the program.
  */
 export async function planGownLays(
-  { spec, layers, cut }: DraftedGown,
+  drafted: Pick<DraftedGown, 'gown' | 'layers' | 'cut'>,
   effort: LayEffort,
   machine: Machine,
   stopped: LayStop = newStop(),
 ): Promise<LaysPlanned> {
-  const gown: GownToLay = { spec, layers, pieces: cut.pieces };
+  const gown = gownToLay(drafted);
   const work: LayWork = { gown, effort, stop: stopped };
   const progress = new Progress(machine);
   const onShorter = (layer: string, length: number) =>
     progress.say(
-      `Planning the cloth: ${layer} ${lengthText(length, spec.units)} so far. Ctrl-C keeps the best.`,
+      `Planning the cloth: ${layer} ${lengthText(length, gown.units)} so far. Ctrl-C keeps the best.`,
     );
   const stop = () => Atomics.store(work.stop, 0, 1);
   process.once('SIGINT', stop);
   try {
-    const threads = Math.min(availableParallelism(), layers.length);
+    const threads = Math.min(availableParallelism(), gown.layers.length);
     const planned =
       threads > 1 || effort === 'thorough'
         ? await inThreads(work, threads, onShorter)

@@ -1,4 +1,5 @@
 import type { Span } from '../diagnostics/diagnostic.ts';
+import type { Units } from '../diagnostics/units.ts';
 import type { BodiceDraftSpec, BodySpec, CapeSpec, StrapSpec } from './bodice-spec.ts';
 
 /**
@@ -51,7 +52,7 @@ export interface Spec {
   readonly places: ReadonlyMap<string, Span>;
 }
 
-export type Units = 'mm' | 'cm' | 'in';
+export type { Units };
 export type Allowances = Readonly<Record<string, number>>;
 
 export interface BodiceSpec {

@@ -1,4 +1,4 @@
-import type { DraftedBodice } from '../bodice/resolve-bodice.ts';
+import type { DraftedBodice } from '../bodice/draft-asked.ts';
 import type { BustleFacts } from './bustle/bustle-facts.ts';
 import type { ClosureFacts } from './closure/closure-facts.ts';
 import type { EdgingFacts } from './edging/edging-facts.ts';

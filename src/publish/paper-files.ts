@@ -3,9 +3,9 @@ import { chalkCsv } from '../chalk/chalk-csv.ts';
 import { chalkTables } from '../chalk/chalk-tables.ts';
 import { sharedTables } from '../chalk/shared-tables.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { DraftedGown } from '../drafted-gown.ts';
 import { silhouetteOf } from '../making/train/silhouette.ts';
 import type { Workroom } from '../making/workroom.ts';
-import type { DraftedGown } from '../pipeline.ts';
 import type { FlowedPages } from '../print/page/page-flow.ts';
 import { chalkPages } from '../print/papers/chalk-pages.ts';
 import { clientPages } from '../print/papers/client-pages.ts';
@@ -63,7 +63,7 @@ export function clientFile(
 }
 
 function paperInput(
-  { spec, content, measures, cut, drafts }: DraftedGown,
+  { gown, spec, measures, cut, drafts }: DraftedGown,
   workroom: Workroom,
   lays: readonly LayFigure[],
   diagnostics: readonly Diagnostic[],
@@ -72,7 +72,7 @@ function paperInput(
 ): PaperInput {
   return {
     spec,
-    content,
+    content: gown.content,
     measures,
     cutPieces: cut.pieces,
     workroom,

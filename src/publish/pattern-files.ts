@@ -1,5 +1,6 @@
 import type { CutPiece } from '../draft/piece.ts';
-import type { DraftedGown } from '../pipeline.ts';
+import type { DraftedGown } from '../drafted-gown.ts';
+import type { Gown } from '../gown/gown.ts';
 import { patternDrawing } from '../print/pattern/pattern-drawing.ts';
 import type { PieceLabels } from '../print/pattern/piece-text.ts';
 import { projectorPages } from '../print/pattern/projector-pages.ts';
@@ -71,7 +72,7 @@ export async function patternFiles(gown: DraftedGown, options: PatternOptions): 
   const pattern = patternDrawing(plan, labels);
   const write = ({ pages, bookmarks }: SheetPages) =>
     writePdf(pages, {
-      title: `${gown.spec.gown}: pattern, ${paper.name}`,
+      title: `${gown.gown.name}: pattern, ${paper.name}`,
       subject: labels.trace,
       keywords: settingsText(plan.options, options),
       bookmarks,
@@ -89,7 +90,7 @@ export async function patternFiles(gown: DraftedGown, options: PatternOptions): 
   }
   if (options.projector === true) {
     const over = layOutProjector(chosenPieces(gown, options));
-    const clothOf = (layer: string) => gown.layers.find(({ name }) => name === layer)?.cloth ?? layer;
+    const clothOf = (layer: string) => gown.layers.find(({ name }) => name === layer)?.cloth.name ?? layer;
     const projected = await write({ pages: projectorPages(over, labels, clothOf), bookmarks: [] });
     files.set('pattern-projector.pdf', projected.bytes);
   }
@@ -100,32 +101,38 @@ export async function patternFiles(gown: DraftedGown, options: PatternOptions): 
   };
 }
 
+/** What decides the paper, of a gown or of a form for one. */
+interface PaperAsked {
+  readonly units: Gown['units'];
+  readonly paper?: { readonly size?: string };
+}
+
 /** The paper that was asked for, the spec's, or the usual one where its units are at home. */
-export function paperOf({ spec }: Pick<DraftedGown, 'spec'>, asked?: string): Paper {
-  const name = asked ?? spec.paper?.size ?? usualPaper(spec);
+export function paperOf({ gown }: { readonly gown: PaperAsked }, asked?: string): Paper {
+  const name = asked ?? gown.paper?.size ?? usualPaper(gown);
   const paper = paperNamed(name);
   if (paper === undefined) throw new RangeError(`no paper is named ${name}`);
   return paper;
 }
 
 /** The paper that is read at the table: that of the sheets, or the usual one where they are on a roll. */
-export function deskPaperOf(gown: Pick<DraftedGown, 'spec'>, asked?: string): Paper {
-  const paper = paperOf(gown, asked);
-  return paper.longest === undefined ? paper : paperOf(gown, usualPaper(gown.spec));
+export function deskPaperOf(drafted: { readonly gown: PaperAsked }, asked?: string): Paper {
+  const paper = paperOf(drafted, asked);
+  return paper.longest === undefined ? paper : paperOf(drafted, usualPaper(drafted.gown));
 }
 
-function usualPaper({ units }: DraftedGown['spec']): string {
+function usualPaper({ units }: PaperAsked): string {
   return units === 'in' ? 'letter' : 'a4';
 }
 
-export function sheetPlan(gown: DraftedGown, paper: Paper, options: PatternOptions = {}): SheetPlan {
-  const { spec } = gown;
-  const margins = spec.paper?.margin ?? PRINTER_MARGINS;
-  const measured = spec.paper?.measured;
-  return layOutSheets(chosenPieces(gown, options), {
+export function sheetPlan(drafted: DraftedGown, paper: Paper, options: PatternOptions = {}): SheetPlan {
+  const asked = drafted.gown.paper;
+  const margins = asked?.margin ?? PRINTER_MARGINS;
+  const measured = asked?.measured;
+  return layOutSheets(chosenPieces(drafted, options), {
     paper,
     margins,
-    lap: spec.paper?.lap ?? 0,
+    lap: asked?.lap ?? 0,
     endsOnly: options.endsOnly ?? false,
     layersApart: options.layersApart ?? false,
     ...(options.places === undefined ? {} : { places: options.places }),
@@ -153,12 +160,12 @@ const PRINTER_MARGINS = { left: 10, right: 10, top: 10, bottom: 10 };
 /** Side of the printed test square, mm. */
 const TEST_LENGTH = 100;
 
-export function labelsOf({ spec, content }: Pick<DraftedGown, 'spec' | 'content'>): PieceLabels {
+export function labelsOf({ gown }: Pick<DraftedGown, 'gown'>): PieceLabels {
   return {
-    gown: spec.gown,
-    ...(spec.client === undefined ? {} : { client: spec.client }),
-    trace: `spec format ${spec.format}, content ${content}`,
-    length: (mm) => lengthText(mm, spec.units),
+    gown: gown.name,
+    ...(gown.client === undefined ? {} : { client: gown.client }),
+    trace: `spec format ${gown.format}, content ${gown.content}`,
+    length: (mm) => lengthText(mm, gown.units),
   };
 }
 

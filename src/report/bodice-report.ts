@@ -1,6 +1,6 @@
 import { bonesToBuy } from '../bodice/bones.ts';
 import type { DraftedCape } from '../bodice/cape-parts.ts';
-import type { DraftedBodice } from '../bodice/resolve-bodice.ts';
+import type { DraftedBodice } from '../bodice/draft-asked.ts';
 
 /** A drafted bodice as `report.json` holds it: mm and degrees. A panel on the fold is given as its half. */
 export interface BodiceReport {
@@ -59,7 +59,7 @@ interface LacingReport {
 
 export function bodiceReport(bodice: DraftedBodice): BodiceReport {
   const { figures, bones } = bodice;
-  const { kind } = bodice.spec.bodice.draft.bones ?? { kind: 'spiral-steel' as const };
+  const { kind } = bodice.asked.draft.bones ?? { kind: 'spiral-steel' as const };
   return {
     levels: figures.levels.map(({ at, above, body, sewn, open }) => ({
       at,
@@ -99,8 +99,8 @@ export function bodiceReport(bodice: DraftedBodice): BodiceReport {
   };
 }
 
-function lacingReport({ lacing, spec }: DraftedBodice): LacingReport | null {
-  const { closing } = spec.bodice.draft;
+function lacingReport({ lacing, asked }: DraftedBodice): LacingReport | null {
+  const { closing } = asked.draft;
   if (lacing === undefined || closing === undefined) return null;
   const [first, last] = [lacing.places[0]!, lacing.places[lacing.places.length - 1]!];
   return {

@@ -1,5 +1,5 @@
 import type { Milestone } from '../dates/calendar.ts';
-import type { HemFinish } from '../gown-file/spec.ts';
+import type { HemFinish } from '../gown/cloth.ts';
 import type { MissingFact } from '../making/missing-facts.ts';
 import type { Basics } from './english-basics.ts';
 

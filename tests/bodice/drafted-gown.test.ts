@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { lineAndColumn } from '../../src/diagnostics/place.ts';
 import type { CutPiece } from '../../src/draft/piece.ts';
-import { toileSpec } from '../../src/gown/toile-spec.ts';
+import { toileOf } from '../../src/gown/toile.ts';
 import { workroom } from '../../src/making/workroom.ts';
-import { type DraftedGown, draft, draftSpec } from '../../src/pipeline.ts';
+import { type DraftedGown, draft, draftWhole } from '../../src/pipeline.ts';
 import { walked } from './measured.ts';
 
 /** A whole gown whose bodice is drafted: its edge feeds the gores, and what is made of it are pieces like any other. */
@@ -47,7 +47,7 @@ describe('the edge is shared, never typed again', () => {
   ])('%s: each panel meets the top of its gore, and both come to the same round her', (_name, file) => {
     const gown = gownOf(textOf(file));
     const panels = bodicePieces(gown).filter(({ gore }) => gore !== 'modesty-panel');
-    expect(panels.map(({ gore }) => gore)).toEqual(gown.spec.gores.map(({ name }) => name));
+    expect(panels.map(({ gore }) => gore)).toEqual(gown.gown.gores.map(({ name }) => name));
     for (const panel of panels) {
       const gore = gown.cut.pieces.find((own) => own.gore === panel.gore && own.piece.part === undefined)!;
       expect(edgeOf(panel, 'waist')).toBeCloseTo(edgeOf(gore, 'waist'), 2);
@@ -223,7 +223,7 @@ describe('its pieces', () => {
 
   it('a toile has the same panels in calico, with cloth above the upper edge to draw on', () => {
     const gown = gownOf(textOf(CAPELET));
-    const toile = draftSpec(toileSpec(gown.spec)).gown!;
+    const toile = draftWhole(toileOf(gown.asked)).gown!;
     for (const panel of bodicePieces(toile)) {
       expect(panel.layers).toEqual(['toile']);
       expect(panel.allowances['upper-edge']).toBe(30);

@@ -11,7 +11,7 @@ const A4 = { width: 210, height: 297 };
 export function inputOf({ gown, facts, findings }: Made, paper = A4): PaperInput {
   return {
     spec: gown.spec,
-    content: gown.content,
+    content: gown.gown.content,
     measures: gown.measures,
     cutPieces: gown.cut.pieces,
     workroom: facts,

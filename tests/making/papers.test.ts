@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { TOILE_ALLOWANCES, toileSpec } from '../../src/gown/toile-spec.ts';
+import { TOILE_ALLOWANCES, toileOf } from '../../src/gown/toile.ts';
 import type { BoughtCloth } from '../../src/lay/plan/lay-facts.ts';
-import { draftSpec } from '../../src/pipeline.ts';
+import { draftWhole } from '../../src/pipeline.ts';
 import type { FlowedPages } from '../../src/print/page/page-flow.ts';
 import { clientPages } from '../../src/print/papers/client-pages.ts';
 import { jobSheet } from '../../src/print/papers/job-sheet.ts';
@@ -152,7 +152,7 @@ describe('the form of measures', () => {
 
 describe('a toile', () => {
   it('has the gown’s own seam lines, in one layer with wide allowances', () => {
-    const toile = draftSpec(toileSpec(lantern.gown.spec)).gown!;
+    const toile = draftWhole(toileOf(lantern.gown.asked)).gown!;
     const lengths = (gown: typeof toile): readonly number[] => gown.drafts.gown.lengths;
     expect(lengths(toile)).toEqual(lengths(lantern.gown));
     expect(toile.cut.pieces.map((piece) => piece.layers)).toEqual(

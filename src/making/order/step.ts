@@ -1,5 +1,5 @@
 import type { Lacing } from '../../bodice/lacing.ts';
-import type { BodiceDraftSpec, BonesSpec, ClosingSpec } from '../../gown-file/bodice-spec.ts';
+import type { BodiceRules, BonesAsked, ClosingAsked } from '../../gown/above-waist.ts';
 import type {
   ClothSpec,
   FlounceSpec,
@@ -9,6 +9,8 @@ import type {
   TiersSpec,
   TrimSpec,
 } from '../../gown-file/spec.ts';
+
+import type { BustlePoint } from '../bustle/bustle.ts';
 
 /** Cautions that a step can carry; their words are with the rest of the papers' text. */
 export type CautionKind =
@@ -51,7 +53,7 @@ export type StepWork =
       readonly sheers: readonly string[];
       readonly zipEnds: { readonly at: string; readonly starts: number; readonly stops: number } | undefined;
       readonly gaps: readonly GapMark[];
-      readonly bustle: readonly { readonly seam: string; readonly anchor: number; readonly pickUp: number }[];
+      readonly bustle: readonly Pick<BustlePoint, 'seam' | 'side' | 'anchor' | 'pickUp'>[];
     }
   | { readonly kind: 'stay-edges'; readonly layers: readonly string[]; readonly tapes: readonly StepStrip[] }
   | {
@@ -100,17 +102,17 @@ export type StepWork =
     }
   | {
       readonly kind: 'bodice-close';
-      readonly closing: ClosingSpec | undefined;
+      readonly closing: ClosingAsked | undefined;
       readonly lacing: Lacing | undefined;
     }
   | { readonly kind: 'fit-bodice'; readonly beside: readonly string[] }
   | {
       readonly kind: 'bones';
-      readonly material: BonesSpec['kind'];
+      readonly material: BonesAsked['kind'];
       readonly clear: number;
       readonly bones: readonly (BonePlace & { readonly length: number })[];
     }
-  | { readonly kind: 'upper-edge'; readonly finish: BodiceDraftSpec['upperFinish']; readonly length: number }
+  | { readonly kind: 'upper-edge'; readonly finish: BodiceRules['upperFinish']; readonly length: number }
   | { readonly kind: 'bodice-lining'; readonly layer: string }
   | {
       readonly kind: 'strap';

@@ -1,4 +1,4 @@
-import type { DraftedBodice } from '../../bodice/resolve-bodice.ts';
+import type { DraftedBodice } from '../../bodice/draft-asked.ts';
 import type { MakingFacts, UnplacedStep } from '../making-facts.ts';
 import type { CautionKind } from './step.ts';
 import { step } from './steps-on-cloth.ts';
@@ -16,7 +16,8 @@ export function bodiceSteps(facts: MakingFacts): UnplacedStep[] {
 }
 
 function stepsOf(bodice: DraftedBodice, facts: MakingFacts): UnplacedStep[] {
-  const { layers, closing, upperFinish, bones } = bodice.spec.bodice.draft;
+  const { layers } = bodice.asked;
+  const { closing, upperFinish, bones } = bodice.asked.draft;
   const lining = layers.find(({ name }) => /lining/i.test(name));
   const outer = layers.filter((layer) => layer !== lining);
   const carrier = (outer[0] ?? layers[0]!).name;
@@ -27,10 +28,10 @@ function stepsOf(bodice: DraftedBodice, facts: MakingFacts): UnplacedStep[] {
   return [
     step('toile', [], { kind: 'toile-bodice', laced: isLaced }, tight, true),
     ...layers.map(({ name, cloth }) =>
-      step(`cut:${name}`, ['toile', 'test-scraps', `shrink:${cloth}`], {
+      step(`cut:${name}`, ['toile', 'test-scraps', `shrink:${cloth.name}`], {
         kind: 'cut-part',
         name,
-        cloth,
+        cloth: cloth.name,
         strips: false,
       }),
     ),

@@ -1,14 +1,14 @@
 import { bonesToBuy } from '../../bodice/bones.ts';
-import type { DraftedBodice } from '../../bodice/resolve-bodice.ts';
+import type { DraftedBodice } from '../../bodice/draft-asked.ts';
 import { sideLength } from '../../bodice/supplies.ts';
-import type { BonesSpec } from '../../gown-file/bodice-spec.ts';
+import type { BonesAsked } from '../../gown/above-waist.ts';
 import type { ClosureFacts } from '../closure/closure-facts.ts';
 
 /** What a drafted bodice is made up with. Lengths mm. */
 export type BodiceNotion =
   | {
       readonly kind: 'bones';
-      readonly material: BonesSpec['kind'];
+      readonly material: BonesAsked['kind'];
       readonly length: number;
       readonly count: number;
     }
@@ -35,8 +35,8 @@ export function bodiceNotions(
   closure: ClosureFacts | undefined,
   listed: (words: RegExp) => boolean,
 ): BodiceNotion[] {
-  const { bones, lacing, tape, figures, spec } = bodice;
-  const { draft } = spec.bodice;
+  const { bones, lacing, tape, figures, asked } = bodice;
+  const { draft } = asked;
   const notions: BodiceNotion[] = [];
   if (draft.bones !== undefined && !listed(/\bbon(e|es|ing)\b|\bsteels?\b/i)) {
     const { kind: material, width } = draft.bones;
@@ -59,8 +59,8 @@ export function bodiceNotions(
 }
 
 /** Whether one zip runs from the upper edge through the waist seam and down the skirt. */
-export function isOneZip({ spec }: DraftedBodice, closure: ClosureFacts): boolean {
-  const { closing } = spec.bodice.draft;
+export function isOneZip({ asked }: DraftedBodice, closure: ClosureFacts): boolean {
+  const { closing } = asked.draft;
   return (
     closing?.kind === 'zip' &&
     closure.kind === 'zip' &&
@@ -71,8 +71,8 @@ export function isOneZip({ spec }: DraftedBodice, closure: ClosureFacts): boolea
 }
 
 /** A centre is laced once; another seam without a side on both sides of her, each with two edges. */
-function lacedEdges({ spec }: DraftedBodice): number {
-  const at = spec.bodice.draft.closing?.at;
+function lacedEdges({ asked }: DraftedBodice): number {
+  const at = asked.draft.closing?.at;
   return at === 'centre-front' || at === 'centre-back' ? 2 : 4;
 }
 
@@ -81,8 +81,8 @@ function closingNotions(
   closure: ClosureFacts | undefined,
   listed: (words: RegExp) => boolean,
 ): BodiceNotion[] {
-  const { spec, draft } = bodice;
-  const { closing } = spec.bodice.draft;
+  const { asked, draft } = bodice;
+  const { closing } = asked.draft;
   if (closing === undefined || closing.kind === 'lacing') return [];
   const half = closing.side === 'right' ? draft.right : draft.left;
   const station = half.stations.indexOf(closing.at);

@@ -1,4 +1,4 @@
-import type { DraftedBodice } from '../../bodice/resolve-bodice.ts';
+import type { DraftedBodice } from '../../bodice/draft-asked.ts';
 import type { Block } from '../page/page-blocks.ts';
 import type { PaperInput } from './paper-input.ts';
 
@@ -38,11 +38,11 @@ function levelTable(
   };
 }
 
-function panelTable({ figures, draft, spec }: DraftedBodice, words: PaperInput['words']): Block {
+function panelTable({ figures, draft, asked }: DraftedBodice, words: PaperInput['words']): Block {
   const { bodiceSheet: text, number } = words;
   const levels = [...draft.measures.girths].sort((a, b) => b.above - a.above).map(({ at }) => at);
   const isFolded = (name: string): boolean =>
-    spec.bodice.draft.panels.some((panel) => panel.name === name && panel.onFold);
+    asked.draft.panels.some((panel) => panel.name === name && panel.onFold);
   return {
     kind: 'table',
     caption: text.panelsCaption,
@@ -76,9 +76,9 @@ function boneTable({ bones }: DraftedBodice, words: PaperInput['words']): Block 
   };
 }
 
-function lacingLines({ lacing, spec, tape }: DraftedBodice, words: PaperInput['words']): string[] {
+function lacingLines({ lacing, asked, tape }: DraftedBodice, words: PaperInput['words']): string[] {
   const { bodiceSheet: text, length, number } = words;
-  const closing = spec.bodice.draft.closing;
+  const closing = asked.draft.closing;
   const laced =
     lacing === undefined || closing === undefined
       ? []

@@ -1,21 +1,12 @@
-import type { BodiceDraftSpec, BodySpec, ClosingSpec } from '../gown-file/bodice-spec.ts';
-import type { BodiceSpec, Spec } from '../gown-file/spec.ts';
-import type { BodiceMeasures, EdgeHeights, LacingGap } from './bodice-measures.ts';
+import type { AskedBodice, BodiceRules, ClosingAsked } from '../gown/above-waist.ts';
+import type { BodiceMeasures, LacingGap } from './bodice-measures.ts';
 import type { BodiceClosing, BoningRule } from './supplies.ts';
 
-/** A spec whose bodice is drafted over a body. */
-export interface DraftingSpec extends Spec {
-  readonly body: BodySpec;
-  readonly bodice: BodiceSpec & { readonly draft: BodiceDraftSpec };
-}
+type Rules = AskedBodice['draft'];
 
-export function hasBodiceDraft(spec: Spec): spec is DraftingSpec {
-  return spec.bodice.draft !== undefined && spec.body !== undefined;
-}
-
-/** What the draft needs of a spec. */
-export function bodiceMeasures({ body, bodice }: DraftingSpec): BodiceMeasures {
-  const { draft } = bodice;
+/** What the draft needs of a bodice that is asked for. A drop lies below the waist; heights here count upwards. */
+export function askedMeasures({ body, draft, drops, point }: AskedBodice): BodiceMeasures {
+  const lower = Object.entries(drops).map(([station, drop]) => [station, -drop] as const);
   return {
     girths: body.girths.map(({ at, above, below, girth, front, left }) => ({
       at,
@@ -29,25 +20,17 @@ export function bodiceMeasures({ body, bodice }: DraftingSpec): BodiceMeasures {
     ...(draft.sideSeam === undefined ? {} : { sideSeam: draft.sideSeam }),
     reduce: draft.reduce,
     upperEdge: { above: draft.upperEdge, points: draft.upperPoint },
-    lowerEdge: lowerEdge(bodice),
+    lowerEdge: { above: Object.fromEntries(lower), points: point === undefined ? [] : [point] },
     lacings: draft.closing === undefined ? [] : lacingOf(draft.closing),
   };
 }
 
-/** A drop of the spec lies below the waist; heights of the draft count upwards. */
-function lowerEdge({ dropBelowWaist, point }: BodiceSpec): EdgeHeights {
-  return {
-    above: Object.fromEntries(Object.entries(dropBelowWaist).map(([station, drop]) => [station, -drop])),
-    points: point === undefined ? [] : [point],
-  };
-}
-
-function lacingOf({ kind, at, side, gap }: ClosingSpec): LacingGap[] {
+function lacingOf({ kind, at, side, gap }: ClosingAsked): LacingGap[] {
   if (kind !== 'lacing') return [];
   return [{ at, gap: gap ?? 0, ...(side === undefined ? {} : { side }) }];
 }
 
-export function closingsOf({ closing }: BodiceDraftSpec): BodiceClosing[] {
+export function closingsOf({ closing }: Pick<BodiceRules, 'closing'>): BodiceClosing[] {
   if (closing === undefined) return [];
   const { kind, at, side } = closing;
   const place = { at, ...(side === undefined ? {} : { side }) };
@@ -67,7 +50,7 @@ export function closingsOf({ closing }: BodiceDraftSpec): BodiceClosing[] {
   ];
 }
 
-export function boningOf({ bones }: BodiceDraftSpec): BoningRule | undefined {
+export function boningOf({ bones }: Rules): BoningRule | undefined {
   if (bones === undefined) return undefined;
   const { along, also, kind, width, clear, soldBy } = bones;
   return { along, also, kind, width, clear, step: soldBy };

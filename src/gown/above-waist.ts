@@ -1,0 +1,42 @@
+import type { Units } from '../diagnostics/units.ts';
+import type { BodiceDraftSpec, BodySpec, CapeSpec, StrapSpec } from '../gown-file/bodice-spec.ts';
+import type { Layer } from './layer.ts';
+import type { Placed } from './placed.ts';
+
+export type {
+  BodiceDraftSpec as BodiceRules,
+  BonesSpec as BonesAsked,
+  ClosingSpec as ClosingAsked,
+} from '../gown-file/bodice-spec.ts';
+
+/** Her body, over what she wears under the gown. mm. */
+export interface Body extends BodySpec, Placed {}
+
+/** A bodice that is to be drafted over her body, and the gores that will be sewn to it. mm. */
+export interface AskedBodice extends Placed {
+  readonly units: Units;
+  readonly body: BodySpec;
+  readonly draft: Omit<BodiceDraftSpec, 'layers' | 'allowances'>;
+  /** The first carries the bones; `gores` are its panels. */
+  readonly layers: readonly Layer[];
+  /** By station: how far its lower edge lies below the level waist. */
+  readonly drops: Readonly<Record<string, number>>;
+  readonly point?: 'centre-front' | 'centre-back';
+  /** Tops that the gores say themselves; of the half on a fold. */
+  readonly tops: readonly {
+    readonly gore: string;
+    readonly index: number;
+    readonly key: string;
+    readonly top: number;
+  }[];
+}
+
+/** A strip over the shoulder, on each side of her. mm. */
+export interface Strap extends Omit<StrapSpec, 'cloth'>, Placed {
+  readonly layer: Layer;
+}
+
+/** A cape or cape sleeve of one side. mm and radians. */
+export interface Cape extends Omit<CapeSpec, 'layers'>, Placed {
+  readonly layers: readonly Layer[];
+}
