@@ -17,7 +17,7 @@ import { bodiceParts } from './bodice/bodice-parts.ts';
 import { capeParts, draftCapes } from './bodice/cape-parts.ts';
 import { draftAsked, panelEdges } from './bodice/draft-asked.ts';
 import { strapParts, strapProblems } from './bodice/strap-parts.ts';
-import { trueBodice } from './bodice/true-bodice.ts';
+import { fittedApart, trueBodice } from './bodice/true-bodice.ts';
 import type { Diagnostic, Source, Span } from './diagnostics/diagnostic.ts';
 import { sortDiagnostics } from './diagnostics/place.ts';
 import { draftLayers, type LayersUndraftable } from './draft/draft-layers.ts';
@@ -106,7 +106,7 @@ export function draftWhole(asked: Gown): Drafting {
   ];
   const diagnostics = [
     ...above.diagnostics,
-    ...(bodice === undefined ? [] : trueBodice(bodice)),
+    ...(bodice === undefined ? [] : [...trueBodice(bodice), ...fittedApart(bodice, asked, gown)]),
     ...strapProblems(gown, bodice),
     ...capesFound,
     ...fitted.diagnostics,

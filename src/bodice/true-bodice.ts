@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { tapeText } from '../diagnostics/tape-text.ts';
 import { ANGLE_AGREES, SEAM_AGREES } from '../geometry/tolerances.ts';
+import type { Gown } from '../gown/gown.ts';
 import type { DraftedBodice } from './draft-asked.ts';
 import type { BodiceSeam } from './measure-bodice.ts';
 
@@ -104,4 +105,28 @@ function tightLacing({ draft, asked }: DraftedBodice): Diagnostic[] {
       },
     ];
   });
+}
+
+/** Waists that differ by less are one, mm. */
+const SAME_WAIST = 0.01;
+
+/** A fitting that takes in the waist takes in the gores; a drafted panel follows her girths alone. */
+export function fittedApart(
+  { asked }: DraftedBodice,
+  before: Pick<Gown, 'waistSeam' | 'fittings'>,
+  after: Pick<Gown, 'waistSeam'>,
+): Diagnostic[] {
+  const taken = before.waistSeam - after.waistSeam;
+  if (Math.abs(taken) < SAME_WAIST) return [];
+  const say = (length: number): string => tapeText(length, asked.units);
+  return [
+    {
+      code: 'fitting-beside-draft',
+      level: 'warning',
+      span: before.fittings.at(-1)?.place() ?? asked.place('fittings'),
+      message: `the fittings ${taken > 0 ? 'take in' : 'let out'} the waist seam by ${say(Math.abs(taken))} all round, and the drafted panels above it stay as they are`,
+      why: 'skirt and bodice would not meet at the waist seam',
+      hint: 'take the same out of her girth, of `reduce` or of the `widths` of those panels, and draft again',
+    },
+  ];
 }

@@ -59,6 +59,7 @@ function valueJson({ kind, value }: SpecValue): unknown {
 
 function pieceJson({
   gore,
+  part,
   layer,
   side,
   verdict,
@@ -70,6 +71,7 @@ function pieceJson({
 }: PieceChange): object {
   return {
     gore,
+    ...(part === undefined ? {} : { part }),
     layer,
     ...(side === undefined ? {} : { side }),
     verdict,

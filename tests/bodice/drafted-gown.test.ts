@@ -149,6 +149,21 @@ describe('what is said of it', () => {
   });
 });
 
+describe('what was pinned', () => {
+  const fitted = (entry: string): string =>
+    `${textOf(TEMPLATE)}\nfittings:\n  - {date: 2027-05-01, ${entry}}\n`;
+
+  it('a waist taken in at a fitting is said: the panels above it follow her girths', () => {
+    const text = fitted('seams: [{seam: side/side-back, from: 0, to: 30, take-in: 0.5}]');
+    expect(messages(text).filter((one) => one.endsWith('fitting-beside-draft'))).toHaveLength(1);
+  });
+
+  it('a hem that is pinned up says nothing of the bodice', () => {
+    const text = fitted('hem: {centre-back: 1}');
+    expect(messages(text).filter((one) => one.endsWith('fitting-beside-draft'))).toEqual([]);
+  });
+});
+
 describe('its pieces', () => {
   it('have allowances of their own, none where the upper edge is bound', () => {
     const [front] = bodicePieces(gownOf(textOf(TEMPLATE)));
