@@ -366,6 +366,16 @@ export function englishPages({ length, list, station, unit }: Basics) {
         'height',
         'height of the shoes’ heel',
       ],
+      girths: 'Girths for the bodice',
+      girthsText:
+        'Over what she will wear under the gown, tape level, in ease; heights along the body from a tape tied round the natural waist. The front goes from side seam to side seam.',
+      girth: (level: string): string => `${level}, all round`,
+      girthFront: (level: string): string => `${level}, over the front`,
+      girthHeight: (level: string): string => `${level}, from the waist`,
+      bustPoints: 'from bust point to bust point',
+      upperEdge: 'Upper edge, above the waist',
+      straps: 'over the shoulder, from the upper edge in front to behind',
+      arm: 'round both arms and shoulders, where a cape hangs',
       petticoat: 'Petticoat',
       petticoatFields: [
         'bottom hoop, round',
@@ -389,6 +399,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       figure: 'Where to measure',
       levels: {
         shoulders: 'over both shoulders',
+        bust: 'bust',
+        underbust: 'underbust',
         waist: 'level waist',
         edge: 'bodice edge',
         hip: 'hip',
