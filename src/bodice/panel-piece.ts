@@ -39,14 +39,17 @@ export function panelPiece(
     },
     { name: frontEdge, curves: reversedRun(frame.sideFrom('front', ...depthsAt(p))) },
   ]);
-  const middle = (depthsAt(p)[0] + depthsAt(p)[1] + depthsAt(p + 1)[0] + depthsAt(p + 1)[1]) / 4;
+  const across = grainPlace(panels, p);
+  const depthOf = (edge: EdgeProfile): number =>
+    edge.valueAt(edge.ways[p]! + across * (edge.ways[p + 1]! - edge.ways[p]!));
+  const middle = (depthOf(upper) + depthOf(lower)) / 2;
   return {
     gore: name,
     layers: [],
     edges,
     frontEdge,
     backEdge,
-    grain: upright(frame.pointAt(middle, grainPlace(panels, p)), edges),
+    grain: upright(frame.pointAt(middle, across), edges),
     cut: onFold ? 'on-fold' : 'pair',
   };
 }

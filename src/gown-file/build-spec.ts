@@ -57,7 +57,7 @@ export function buildSpec(shaped: ShapedSpec, root: Written): Spec {
     ...(overskirts && { overskirts: overskirts.map(overskirtOf) }),
     ...(straps && { straps: strapsOf(straps, given.layers) }),
     ...(capes && { capes: capes.map(capeOf) }),
-    ...(closure && { closure: { ...closure, starts: closure.starts ?? USUAL_START[closure.kind] } }),
+    ...(closure && { closure: closureOf(closure, body) }),
     ...(edging && { edging: edgingOf(edging, units) }),
     ...(trims && { trims: trims.map((trim) => trimOf(trim, units)) }),
     ...(bustle && { bustle: { ...bustle, clearance: bustle.clearance ?? USUAL_CLEARANCE } }),
@@ -66,6 +66,16 @@ export function buildSpec(shaped: ShapedSpec, root: Written): Spec {
     ...(paper && { paper: paperOf(paper) }),
     places: placesOf(root),
   };
+}
+
+/** Her hip is measured once: where the closure says none, the body does. */
+function closureOf(
+  closure: NonNullable<ShapedSpec['closure']>,
+  body: ShapedSpec['body'],
+): NonNullable<Spec['closure']> {
+  const hip = closure.hip ?? body?.girths.find(({ at }) => at === 'hip')?.girth;
+  const starts = closure.starts ?? USUAL_START[closure.kind];
+  return { ...closure, starts, ...(hip !== undefined && { hip }) };
 }
 
 function labourOf(labour: NonNullable<ShapedSpec['labour']>): LabourSpec {

@@ -149,6 +149,13 @@ describe('what is said of it', () => {
   });
 });
 
+it('her hip is measured once: the closure takes it from the body unless it says another', () => {
+  const hip = '    - {at: hip,       below: 20,   girth: 99}\n  bust-points-apart';
+  const measured: readonly [string, string] = ['  bust-points-apart', hip];
+  expect(gownOf(textOf(TEMPLATE, measured)).gown.closure!.hip).toBe(980);
+  expect(gownOf(textOf(TEMPLATE, measured, [', hip: 98', ''])).gown.closure!.hip).toBe(990);
+});
+
 describe('what was pinned', () => {
   const fitted = (entry: string): string =>
     `${textOf(TEMPLATE)}\nfittings:\n  - {date: 2027-05-01, ${entry}}\n`;

@@ -293,6 +293,34 @@ describe('capes: R = inner edge ÷ angle', () => {
     expect(drawn.inner / INCH).toBeCloseTo(37.7, 1);
   });
 
+  it('lengths by place: the hem lies so far down the cloth from the inner edge there, and square to both ends', () => {
+    const angle = degrees(150);
+    const lengths = [280, 400, 320];
+    const drawn = capePiece({
+      name: 'cape',
+      layers: ['cape'],
+      sewnTo: 742,
+      overArm: 0,
+      length: lengths.map((length, i) => ({ part: i / 2, length })),
+      shape: { angle },
+    })!;
+    const [inner, back, hem, front] = drawn.piece.edges.map(({ curves }) => walked(curves));
+    expect([front!.length, back!.length]).toEqual([expect.closeTo(280, 3), expect.closeTo(320, 3)]);
+    // The apex lies a radius above the middle of the inner edge, on the line that halves the angle.
+    const middle = inner!.points[Math.round((inner!.points.length - 1) / 2)]!;
+    const apex = { x: middle.x, y: middle.y - drawn.radius! };
+    const turnOf = ({ x, y }: { x: number; y: number }) => Math.atan2(x - apex.x, y - apex.y);
+    const awayAt = (turn: number) => {
+      const nearest = hem!.points.reduce((best, point) =>
+        Math.abs(turnOf(point) - turn) < Math.abs(turnOf(best) - turn) ? point : best,
+      );
+      return Math.hypot(nearest.x - apex.x, nearest.y - apex.y) - drawn.radius!;
+    };
+    expect([-angle / 2, 0, angle / 2].map(awayAt)).toEqual(
+      lengths.map((length) => expect.closeTo(length, 0)),
+    );
+  });
+
   it('what hangs over the arm lengthens the inner edge, and gathers take their fullness of it', () => {
     const sleeve = capePiece({
       name: 'sleeve',
