@@ -77,13 +77,21 @@ export function draft(source: Source, readBase?: ReadBase): Drafting {
 
 /** The same for a spec that is read already. */
 export function draftSpec(spec: Spec): Drafting {
+  const { gown, diagnostics } = gownAsked(spec);
+  return gown === undefined ? { diagnostics } : { spec, ...draftWhole(gown) };
+}
+
+/** The gown that a spec asks for. Where its bodice is to be drafted, that gives the edge that the skirt is sewn to. */
+export function gownAsked(spec: Spec): {
+  readonly gown?: Gown;
+  readonly diagnostics: readonly Diagnostic[];
+} {
   const asked = askedBodice(spec);
-  if (asked === undefined) return { spec, ...draftWhole(gownOfSpec(spec)) };
+  if (asked === undefined) return { gown: gownOfSpec(spec), diagnostics: [] };
   const { bodice, diagnostics } = draftAsked(asked);
   if (bodice === undefined) return { diagnostics };
-  const edge = sewnToEdge(spec, panelEdges(bodice.figures), bodice.figures.lower);
-  const whole = draftWhole(gownOfSpec(edge));
-  return { spec, ...whole };
+  const sewn = sewnToEdge(spec, panelEdges(bodice.figures), bodice.figures.lower);
+  return { gown: gownOfSpec(sewn), diagnostics };
 }
 
 /** The same for a gown that is resolved already. */
@@ -91,7 +99,9 @@ export function draftWhole(asked: Gown): Drafting {
   const above = asked.askedBodice === undefined ? { diagnostics: [] } : draftAsked(asked.askedBodice);
   const { bodice } = above;
   const drafted = draftLayers(asked, asked.layers);
-  if ('reason' in drafted) return { diagnostics: [cannotDraft(placeOfTrouble(asked, drafted), drafted)] };
+  if ('reason' in drafted) {
+    return { diagnostics: [...above.diagnostics, cannotDraft(placeOfTrouble(asked, drafted), drafted)] };
+  }
   const fitted = fitGown(asked, drafted);
   const { gown, drafts } = fitted;
   const measures = measureGown(drafts.gown);
