@@ -45,12 +45,10 @@ export function lacingOf(measures: LacingMeasures): Lacing | undefined {
   return { eyelets: places.length, pitch, places, between, worn, lace: worn + tails };
 }
 
-/** One more eyelet half way between the two that the waist lies between. */
+/** One more eyelet half way between the two that the waist lies between, or the two next to it. */
 function doubled(places: readonly number[], waist: number): number[] {
-  const after = Math.max(
-    1,
-    places.findIndex((place) => place >= waist),
-  );
+  const past = places.findIndex((place) => place >= waist);
+  const after = past < 0 ? places.length - 1 : Math.max(1, past);
   return [...places.slice(0, after), (places[after - 1]! + places[after]!) / 2, ...places.slice(after)];
 }
 

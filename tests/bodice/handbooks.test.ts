@@ -262,6 +262,9 @@ describe('lace: 2(n − 1)√(p² + g²) + g', () => {
     // Between the eyelets at 115 and 140, where the waist is.
     expect(doubled.places.filter((place) => !plainly.places.includes(place))).toEqual([127.5]);
     expect(lacingOf({ ...measures, edge: 30, doubledAtWaist: false })).toBeUndefined();
+    // The edge ends at the waist: the last two eyelets are the nearest to it.
+    const low = lacingOf({ ...measures, waist: 230, doubledAtWaist: true })!;
+    expect(low.places.filter((place) => !plainly.places.includes(place))).toEqual([202.5]);
   });
 });
 
