@@ -29,7 +29,7 @@ import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
 import type { CutSet, DraftedGown } from './drafted-gown.ts';
 import { fitGown } from './fittings/fit-gown.ts';
-import { askedBodice, sewnToEdge } from './gown/above-waist-of-spec.ts';
+import { askedBodice, sewnToEdge, withHipOfBody } from './gown/above-waist-of-spec.ts';
 import type { Gown } from './gown/gown.ts';
 import { gownOfSpec } from './gown/gown-of-spec.ts';
 import type { ReadBase } from './gown-file/based-on.ts';
@@ -86,11 +86,12 @@ export function gownAsked(spec: Spec): {
   readonly gown?: Gown;
   readonly diagnostics: readonly Diagnostic[];
 } {
-  const asked = askedBodice(spec);
-  if (asked === undefined) return { gown: gownOfSpec(spec), diagnostics: [] };
+  const measured = withHipOfBody(spec);
+  const asked = askedBodice(measured);
+  if (asked === undefined) return { gown: gownOfSpec(measured), diagnostics: [] };
   const { bodice, diagnostics } = draftAsked(asked);
   if (bodice === undefined) return { diagnostics };
-  const sewn = sewnToEdge(spec, panelEdges(bodice.figures), bodice.figures.lower);
+  const sewn = sewnToEdge(measured, panelEdges(bodice.figures), bodice.figures.lower);
   return { gown: gownOfSpec(sewn), diagnostics };
 }
 
@@ -100,7 +101,8 @@ export function draftWhole(asked: Gown): Drafting {
   const { bodice } = above;
   const drafted = draftLayers(asked, asked.layers);
   if ('reason' in drafted) {
-    return { diagnostics: [...above.diagnostics, cannotDraft(placeOfTrouble(asked, drafted), drafted)] };
+    const trouble = cannotDraft(placeOfTrouble(asked, drafted), drafted, asked.units);
+    return { diagnostics: [...above.diagnostics, trouble] };
   }
   const fitted = fitGown(asked, drafted);
   const { gown, drafts } = fitted;
@@ -123,7 +125,7 @@ export function draftWhole(asked: Gown): Drafting {
     ...trueGown(gown, drafts.gown, measures),
     ...trueOverPetticoat(gown, drafts.gown),
     ...partFindings(gown, drafts, parts),
-    ...foldedEdges(drafts.layers, parts).map(tooDeepForCurve),
+    ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),
   ];
 
   const overskirtDrafts = gown.overskirts.map((overskirt) => draftWhole(overskirt.gown));

@@ -2,8 +2,6 @@ import type { AskedBodice, BodiceRules, ClosingAsked } from '../gown/above-waist
 import type { BodiceMeasures, LacingGap } from './bodice-measures.ts';
 import type { BodiceClosing, BoningRule } from './supplies.ts';
 
-type Rules = AskedBodice['draft'];
-
 /** What the draft needs of a bodice that is asked for. A drop lies below the waist; heights here count upwards. */
 export function askedMeasures({ body, draft, drops, point }: AskedBodice): BodiceMeasures {
   const lower = Object.entries(drops).map(([station, drop]) => [station, -drop] as const);
@@ -50,8 +48,11 @@ export function closingsOf({ closing }: Pick<BodiceRules, 'closing'>): BodiceClo
   ];
 }
 
-export function boningOf({ bones }: Rules): BoningRule | undefined {
-  if (bones === undefined) return undefined;
-  const { along, also, kind, width, clear, soldBy } = bones;
-  return { along, also, kind, width, clear, step: soldBy };
+/** Steels are sold in lengths a centimetre, or half an inch, apart (common practice). */
+const USUAL_STEP = { mm: 10, cm: 10, in: 12.7 } as const;
+
+export function boningOf({ draft, units }: AskedBodice): BoningRule | undefined {
+  if (draft.bones === undefined) return undefined;
+  const { along, also, kind, width, clear, soldBy } = draft.bones;
+  return { along, also, kind, width, clear, step: soldBy ?? USUAL_STEP[units] };
 }

@@ -1,3 +1,4 @@
+import type { Span } from '../diagnostics/diagnostic.ts';
 import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
 import { sectorPiece } from '../draft/sector-piece.ts';
@@ -6,7 +7,6 @@ import { pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { placeOnRun } from '../geometry/length.ts';
 import { along, leftOf } from '../geometry/point.ts';
 import type { AskedBodice } from '../gown/above-waist.ts';
-import type { PlaceIn } from '../gown/placed.ts';
 import type { DraftedBodice } from './draft-asked.ts';
 import type { HalfBodice } from './draft-half.ts';
 import { LOWER_EDGE, UPPER_EDGE } from './panel-piece.ts';
@@ -36,9 +36,9 @@ export function bodiceParts(bodice: DraftedBodice): Part[] {
   return [...panels, ...modestyParts(bodice)];
 }
 
-function placeOfPanel(asked: AskedBodice, name: string): PlaceIn {
+function placeOfPanel(asked: AskedBodice, name: string): () => Span {
   const index = asked.draft.panels.findIndex((panel) => panel.name === name);
-  return (...path) => asked.place('bodice', 'draft', 'panels', index, ...path);
+  return () => asked.placeAt(['bodice', 'draft', 'panels', index]);
 }
 
 /** A straight piece as long as the laced edge, of every layer that has all panels. */
@@ -62,7 +62,7 @@ function modestyParts({ asked, lacing }: DraftedBodice): Part[] {
         quartered: false,
         lowerSewn: true,
         roughCut: 0,
-        place: (...path) => asked.place('bodice', 'draft', 'closing', ...path),
+        place: () => asked.placeAt(['bodice', 'draft', 'closing']),
       }),
     );
 }

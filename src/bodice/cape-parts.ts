@@ -1,4 +1,4 @@
-import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Part } from '../draft/part.ts';
 import { lengthOfRun } from '../geometry/length.ts';
@@ -70,10 +70,11 @@ function capeEdge(
     ['from', from],
     ['to', to],
   ] as const)
-    if (!stations.includes(station)) diagnostics.push(unknownStation(gown, cape, [key], station, stations));
+    if (!stations.includes(station))
+      diagnostics.push(unknownStation(gown, cape.place(key), station, stations));
   if (start < 0 || end < 0) return undefined;
   if (start >= end) {
-    diagnostics.push(unknownStation(gown, cape, ['to'], to, stations.slice(start + 1)));
+    diagnostics.push(unknownStation(gown, cape.place('to'), to, stations.slice(start + 1)));
     return undefined;
   }
   const run = pieces.slice(start, end).map((piece) => lengthOfRun(piece.edges[0]!.curves));
@@ -93,13 +94,12 @@ function capeEdge(
 
 function unknownStation(
   { units }: GownWithCapes,
-  cape: AskedCape,
-  place: readonly (string | number)[],
+  span: Span,
   station: string,
   stations: readonly string[],
 ): Diagnostic {
-  const fault = { code: 'unknown-bodice-station', place, station, stations } as const;
-  return bodiceProblem(fault, cape.place(...place), (length) => tapeText(length, units));
+  const fault = { code: 'unknown-bodice-station', place: [], station, stations } as const;
+  return bodiceProblem(fault, span, (length) => tapeText(length, units));
 }
 
 /** One for all, or by station in their order along the inner edge; its ends must be among them. */
@@ -113,7 +113,9 @@ function capeLengths(
   if (typeof length === 'number') return length;
   const unknown = Object.keys(length).filter((station) => !places.has(station));
   diagnostics.push(
-    ...unknown.map((station) => unknownStation(gown, cape, ['length', station], station, [...places.keys()])),
+    ...unknown.map((station) =>
+      unknownStation(gown, cape.place('length', station), station, [...places.keys()]),
+    ),
   );
   const missing = [from, to].filter((station) => station === undefined || length[station] === undefined);
   if (missing.length > 0) diagnostics.push(capeLengthMissing(cape.place('length'), name, from, to));
@@ -135,7 +137,7 @@ export function capeParts(capes: readonly DraftedCape[]): Part[] {
         notches: new Map(),
         quartered: cape.fullness !== undefined,
         roughCut: 0,
-        place: cape.place,
+        place: () => cape.place(),
       }),
     ),
   );

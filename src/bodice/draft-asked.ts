@@ -28,7 +28,7 @@ export function draftAsked(asked: AskedBodice): {
 } {
   const draft = draftBodice(askedMeasures(asked));
   if ('faults' in draft) return { diagnostics: told(asked, draft.faults) };
-  const rule = boningOf(asked.draft);
+  const rule = boningOf(asked);
   const closings = closingsOf(asked.draft);
   const boned = rule === undefined ? { bones: [], faults: [] } : bonesOf(draft, rule, closings);
   const laced = closings.flatMap((closing) => (closing.kind === 'lacing' ? [lacingAt(draft, closing)] : []));
@@ -49,7 +49,7 @@ export function draftAsked(asked: AskedBodice): {
 }
 
 function told(asked: AskedBodice, faults: readonly BodiceFault[]): Diagnostic[] {
-  return faults.map((fault) => bodiceProblem(fault, asked.place(...fault.place), sayIn(asked)));
+  return faults.map((fault) => bodiceProblem(fault, asked.placeAt(fault.place), sayIn(asked)));
 }
 
 function sayIn({ units }: AskedBodice): (length: number) => string {
@@ -74,7 +74,7 @@ function topsApart(asked: AskedBodice, figures: BodiceFigures): Diagnostic[] {
   return asked.tops.flatMap(({ gore, key, top, index }) => {
     const panel = edges[gore];
     if (panel === undefined || Math.abs(top - panel) <= WAIST_AGREES) return [];
-    return [panelMissesTop(asked.place('gores', index, key), gore, key, say(top), say(panel))];
+    return [panelMissesTop(asked.placeAt(['gores', index, key]), gore, key, say(top), say(panel))];
   });
 }
 
@@ -87,7 +87,7 @@ function halvesApart(asked: AskedBodice, { panels }: BodiceFigures): Diagnostic[
     const [left, right] = panels.filter((panel) => panel.name === name);
     if (left === undefined || right === undefined || Math.abs(left.lower - right.lower) <= SIDES_AGREE)
       return [];
-    const span = asked.place('bodice', 'draft', 'panels', i);
+    const span = asked.placeAt(['bodice', 'draft', 'panels', i]);
     return [halvesUnderOneSkirt(span, name, say(left.lower), say(right.lower))];
   });
 }

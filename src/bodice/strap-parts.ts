@@ -29,7 +29,7 @@ export function strapParts(straps: readonly Strap[]): Part[] {
       quartered: false,
       lowerSewn: true,
       roughCut: 0,
-      place: strap.place,
+      place: () => strap.place(),
     }),
   );
 }

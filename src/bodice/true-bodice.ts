@@ -4,6 +4,13 @@ import { ANGLE_AGREES, SEAM_AGREES } from '../geometry/tolerances.ts';
 import type { Gown } from '../gown/gown.ts';
 import type { DraftedBodice } from './draft-asked.ts';
 import type { BodiceSeam } from './measure-bodice.ts';
+import {
+  edgeAboveGirths,
+  fittingBesideDraft,
+  girthUntrue,
+  lacedTightly,
+  seamUntrue,
+} from './truth-problems.ts';
 
 /** A drafted girth may miss by this, mm (design truth). Larger would add up to an ease that nobody asked for. */
 const GIRTH_AGREES = 0.1;
@@ -36,32 +43,15 @@ function untrueSeam({ draft, asked }: DraftedBodice, seam: BodiceSeam): Diagnost
           ? undefined
           : 'meet at an angle at the waist seam';
   if (what === undefined) return [];
-  return [
-    {
-      code: 'bodice-seam-untrue',
-      level: 'error',
-      span: asked.place('bodice', 'draft'),
-      message: `the panels at ${seam.name} ${what}`,
-      why: 'they would not be sewn together without a pucker or a step',
-      hint: 'look at the heights and girths beside it; where there is nothing odd, this is a fault of the tool',
-    },
-  ];
+  return [seamUntrue(asked.placeAt(['bodice', 'draft']), seam.name, what)];
 }
 
 function untrueGirths({ draft, figures, asked }: DraftedBodice): Diagnostic[] {
   return figures.levels.flatMap(({ at, sewn }, l) => {
     const wanted = draft.left.levels[l]!.half + draft.right.levels[l]!.half;
     if (Math.abs(sewn - wanted) <= GIRTH_AGREES) return [];
-    return [
-      {
-        code: 'bodice-girth-untrue',
-        level: 'error',
-        span: asked.place('body', 'girths', l),
-        message: `at the ${at} the drafted panels make ${(sewn - wanted).toFixed(2)} mm more than they should`,
-        why: 'the bodice would not have her girth there',
-        hint: 'share the girth among more panels, or look at levels that lie close together',
-      },
-    ];
+    const more = (sewn - wanted).toFixed(2);
+    return [girthUntrue(asked.placeAt(['body', 'girths', l]), at, more)];
   });
 }
 
@@ -73,16 +63,8 @@ function highEdge({ draft, asked }: DraftedBodice): Diagnostic[] {
   );
   if (height - top.above <= ABOVE_GIRTHS) return [];
   const say = (length: number): string => tapeText(length, asked.units);
-  return [
-    {
-      code: 'edge-above-girths',
-      level: 'warning',
-      span: asked.place('bodice', 'draft', 'upper-edge', station),
-      message: `the upper edge is ${say(height)} above the waist at ${station}, and the highest girth is the ${top.at} at ${say(top.above)}`,
-      why: 'above it the panels keep its width, and the edge may gape',
-      hint: 'measure her once more as high as the edge, and add the girth; the toile shows the rest',
-    },
-  ];
+  const span = asked.placeAt(['bodice', 'draft', 'upper-edge', station]);
+  return [edgeAboveGirths(span, station, say(height), top.at, say(top.above))];
 }
 
 function tightLacing({ draft, asked }: DraftedBodice): Diagnostic[] {
@@ -92,18 +74,8 @@ function tightLacing({ draft, asked }: DraftedBodice): Diagnostic[] {
     const isChild = asked.body.wearer === 'child';
     if (isChild ? !(by > 0) : by <= girth * TIGHT) return [];
     const say = (length: number): string => tapeText(length, asked.units);
-    return [
-      {
-        code: 'laced-tightly',
-        level: 'warning',
-        span: asked.place('bodice', 'draft', 'reduce', at),
-        message: `at the ${at} ${isChild ? 'a child of' : 'she is'} ${say(girth)} ${isChild ? 'is' : 'and'} laced in by ${say(by)}`,
-        why: 'lacing presses on breath and organs; no figure here says what a body bears',
-        hint: isChild
-          ? 'leave a child her own girths; a doctor decides whether she may be laced at all'
-          : 'she and her doctor decide; try it in the toile for as long as she will wear it',
-      },
-    ];
+    const span = asked.placeAt(['bodice', 'draft', 'reduce', at]);
+    return [lacedTightly(span, at, say(girth), say(by), isChild)];
   });
 }
 
@@ -119,14 +91,6 @@ export function fittedApart(
   const taken = before.waistSeam - after.waistSeam;
   if (Math.abs(taken) < SAME_WAIST) return [];
   const say = (length: number): string => tapeText(length, asked.units);
-  return [
-    {
-      code: 'fitting-beside-draft',
-      level: 'warning',
-      span: before.fittings.at(-1)?.place() ?? asked.place('fittings'),
-      message: `the fittings ${taken > 0 ? 'take in' : 'let out'} the waist seam by ${say(Math.abs(taken))} all round, and the drafted panels above it stay as they are`,
-      why: 'skirt and bodice would not meet at the waist seam',
-      hint: 'take the same out of her girth, of `reduce` or of the `widths` of those panels, and draft again',
-    },
-  ];
+  const span = before.fittings.at(-1)?.place() ?? asked.placeAt(['bodice', 'draft']);
+  return [fittingBesideDraft(span, taken > 0, say(Math.abs(taken)))];
 }

@@ -1,10 +1,10 @@
 import { existsSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
+import { tapeText } from '../diagnostics/tape-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { gownToLay } from '../lay/plan/layer-to-lay.ts';
 import type { LayEffort, LaysPlanned } from '../lay/plan/plan-lays.ts';
-import { lengthText } from '../words/length-text.ts';
 import { type LayMessage, type LayWork, planLayer, withSources } from './lay-task.ts';
 import type { Machine } from './machine.ts';
 import { Progress } from './progress.ts';
@@ -27,7 +27,7 @@ export async function planGownLays(
   const progress = new Progress(machine);
   const onShorter = (layer: string, length: number) =>
     progress.say(
-      `Planning the cloth: ${layer} ${lengthText(length, gown.units)} so far. Ctrl-C keeps the best.`,
+      `Planning the cloth: ${layer} ${tapeText(length, gown.units)} so far. Ctrl-C keeps the best.`,
     );
   const stop = () => Atomics.store(work.stop, 0, 1);
   process.once('SIGINT', stop);

@@ -1,5 +1,4 @@
-import type { BodySpec } from './bodice-spec.ts';
-import type { GoreSpec, OverskirtSpec, PetticoatSpec, Spec } from './spec.ts';
+import type { BodySpec, GoreSpec, OverskirtSpec, PetticoatSpec, Spec } from './spec.ts';
 import { stationsOf } from './stations.ts';
 
 /** Measures that a gown can be supposed for before there are any: mm. What is absent stays as it is. */

@@ -1,5 +1,5 @@
-import type { BodiceLayerSpec, CapeSpec, StrapSpec } from '../gown-file/bodice-spec.ts';
-import { type Allowances, placeOf, type Spec } from '../gown-file/spec.ts';
+import type { BodiceLayerSpec, CapeSpec, StrapSpec } from '../gown-file/spec.ts';
+import { type Allowances, placeAt, type Spec } from '../gown-file/spec.ts';
 import type { AskedBodice, Cape, Strap } from './above-waist.ts';
 import type { Cloth } from './cloth.ts';
 import { type Allowance, type Layer, type LayerAllowances, PLAIN } from './layer.ts';
@@ -11,7 +11,6 @@ export function askedBodice(spec: Spec): AskedBodice | undefined {
   const { body, bodice, units } = spec;
   const { draft, dropBelowWaist, point } = bodice;
   if (draft === undefined || body === undefined) return undefined;
-  const place: PlaceIn = (...path) => placeOf(spec, ...path);
   const panels = draft.panels.map(({ name }) => name);
   const { layers, allowances: _, ...rules } = draft;
   return {
@@ -25,14 +24,37 @@ export function askedBodice(spec: Spec): AskedBodice | undefined {
       const own = onFold ? halfTop : top;
       return own === undefined ? [] : [{ gore: name, index, key: onFold ? 'half-top' : 'top', top: own }];
     }),
-    place,
+    placeAt: (path) => placeAt(spec, path),
   };
 }
 
-/** The spec with the edge that its drafted bodice has: what the skirt is sewn to. @param panels lower edges, of one side */
+/**
+ * The spec with what its drafted bodice decides: the edge that the skirt is sewn to, where its bones end, and how thick
+ * it is in the waist seam. A lining is felled over that seam afterwards.
+ * @param panels lower edges, of one side
+ */
 export function sewnToEdge(spec: Spec, panels: Readonly<Record<string, number>>, round: number): Spec {
+  const { bodice } = spec;
   const whole = spec.gores.map(({ name, onFold }) => [name, panels[name]! * (onFold ? 2 : 1)] as const);
-  return { ...spec, bodice: { ...spec.bodice, waistSeam: round, panels: Object.fromEntries(whole) } };
+  const bonesEnd = bodice.draft?.bones?.clear ?? bodice.bonesEnd;
+  const outer = (bodice.draft?.layers ?? []).filter(({ name }) => !/lining/i.test(name));
+  return {
+    ...spec,
+    bodice: {
+      ...bodice,
+      waistSeam: round,
+      panels: Object.fromEntries(whole),
+      plies: bodice.plies ?? Math.max(1, outer.length),
+      ...(bonesEnd === undefined ? {} : { bonesEnd }),
+    },
+  };
+}
+
+/** Her hip is measured once: where the closure says none, the body does. */
+export function withHipOfBody(spec: Spec): Spec {
+  const hip = spec.body?.girths.find(({ at }) => at === 'hip')?.girth;
+  if (spec.closure === undefined || spec.closure.hip !== undefined || hip === undefined) return spec;
+  return { ...spec, closure: { ...spec.closure, hip } };
 }
 
 /** A layer's own allowances before the bodice's, the bodice's before the gown's; a bound edge has none. */
@@ -43,11 +65,12 @@ function panelLayer(
   index: number,
 ): Layer {
   const draft = spec.bodice.draft!;
-  const place: PlaceIn = (...path) => placeOf(spec, 'bodice', 'draft', 'layers', index, ...path);
-  const ofDraft: PlaceIn = (...path) => placeOf(spec, 'bodice', 'draft', 'allowances', ...path);
+  const place = (...path: readonly (string | number)[]) =>
+    placeAt(spec, ['bodice', 'draft', 'layers', index, ...path]);
+  const ofDraft = (edge: string) => placeAt(spec, ['bodice', 'draft', 'allowances', edge]);
   const bound = draft.upperFinish === 'bound' ? { 'upper-edge': 0 } : {};
   const given: Allowances = { ...bound, ...draft.allowances };
-  const gown = gownAllowances(spec.allowances, (...path) => placeOf(spec, 'allowances', ...path));
+  const gown = gownAllowances(spec.allowances, (...path) => placeAt(spec, ['allowances', ...path]));
   const own = (edge: string, usual: Allowance | undefined): Allowance | undefined => {
     if (allowances[edge] !== undefined)
       return { width: allowances[edge], place: place('allowances', edge), ofLayer: true };
@@ -70,31 +93,37 @@ function panelLayer(
     allowances: widths,
     gores: panels ?? all,
     seams: 'pressed-open',
-    place,
+    place: () => place(),
   };
 }
 
 function clothNamed(spec: Spec, name: string): Cloth {
-  return { ...spec.cloths[name]!, name, place: (...path) => placeOf(spec, 'cloths', name, ...path) };
+  return { ...spec.cloths[name]!, name, place: (...path) => placeAt(spec, ['cloths', name, ...path]) };
 }
 
-export function strapOf({ cloth, ...rest }: StrapSpec, asked: LayersAsked, place: PlaceIn): Strap {
+/** A strap without a cloth is cut from the skirt's outermost. */
+export function strapOf(
+  { cloth, ...rest }: StrapSpec,
+  layers: readonly Layer[],
+  asked: LayersAsked,
+  place: PlaceIn<['straps', number]>,
+): Strap {
   const { seam, waist, hem } = asked.allowances;
   const layer: Layer = {
     name: rest.name,
-    cloth: asked.clothNamed(cloth),
+    cloth: cloth === undefined ? layers[layers.length - 1]!.cloth : asked.clothNamed(cloth),
     hem: 'raw',
     shape: PLAIN,
     allowances: { seam, waist, hem: { ...hem, width: 0 }, named: {} },
     gores: [],
     seams: 'pressed-open',
-    place,
+    place: () => place(),
   };
   return { ...rest, layer, place };
 }
 
 /** A cape's layers have the gown's allowances, but no seam of the gown's: its free edges are finished as its hem is. */
-export function capeOf(spec: CapeSpec, asked: LayersAsked, place: PlaceIn): Cape {
+export function capeOf(spec: CapeSpec, asked: LayersAsked, place: PlaceIn<['capes', number]>): Cape {
   const own: LayersAsked = { ...asked, gores: [], allowances: { ...asked.allowances, named: {} } };
   const layers = spec.layers.map((layer, i) => {
     const made = layerOf(layer, own, (...path) => place('layers', i, ...path));

@@ -1,3 +1,4 @@
+import { tapeText } from '../diagnostics/tape-text.ts';
 import type { CutPiece } from '../draft/piece.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import type { Gown } from '../gown/gown.ts';
@@ -14,7 +15,6 @@ import { longChecks } from '../sheets/long-checks.ts';
 import { type Paper, paperNamed } from '../sheets/paper.ts';
 import type { SheetPlan } from '../sheets/sheet-plan.ts';
 import { settingsText } from '../sheets/sheet-settings.ts';
-import { lengthText } from '../words/length-text.ts';
 
 export interface PatternOptions {
   /** Name of the paper; the spec's own, or A4 (Letter where the spec is in inches) when absent. */
@@ -165,7 +165,7 @@ export function labelsOf({ gown }: Pick<DraftedGown, 'gown'>): PieceLabels {
     gown: gown.name,
     ...(gown.client === undefined ? {} : { client: gown.client }),
     trace: `spec format ${gown.format}, content ${gown.content}`,
-    length: (mm) => lengthText(mm, gown.units),
+    length: (mm) => tapeText(mm, gown.units),
   };
 }
 

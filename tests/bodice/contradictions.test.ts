@@ -236,7 +236,7 @@ describe('a bodice that cannot be', () => {
     const fault = faults.find((one) => one.code === code && one.place.join('.') === place);
     expect(fault, JSON.stringify(faults.map((one) => [one.code, one.place.join('.')]))).toBeDefined();
     const problem = bodiceProblem(fault!, { file: '', start: 0, end: 0 } as never, cm);
-    expect(problem.message).toBe(message);
+    expect(problem.message).toBe(`${message.charAt(0).toUpperCase()}${message.slice(1)}.`);
     expect(problem.why).toMatch(/\w/);
     expect(problem.hint).toMatch(/\w/);
   });

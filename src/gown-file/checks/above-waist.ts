@@ -20,14 +20,19 @@ export function checkAboveWaist(page: Page): Diagnostic[] {
 function checkEdge(page: Page): Diagnostic[] {
   if (!page.hasSection('bodice')) return [];
   const keys = page.keysOf('bodice');
-  const typed = ['waist-seam', 'panels'].filter((key) => keys.includes(key));
+  const typed = (['waist-seam', 'panels'] as const).filter((key) => keys.includes(key));
   if (keys.includes('draft')) return typed.map((key) => problems.edgeTwice(page.keyAt('bodice', key), key));
   const misspelt = keys.some(
     (key) => !BODICE_KEYS.includes(key) && nearest(key, BODICE_KEYS) === 'waist-seam',
   );
   if (keys.includes('waist-seam') || misspelt) return [];
   return [
-    missingKey(page.at('bodice'), 'waist-seam', 'from `bodice`', 'a length, such as 98, 98cm or 38 1/2in'),
+    missingKey(
+      page.at('bodice'),
+      'waist-seam',
+      'from `bodice`',
+      'a length, such as `98`, `98cm` or `38 1/2in`',
+    ),
   ];
 }
 
@@ -46,7 +51,7 @@ const BODICE_KEYS = [
 function checkHeights(page: Page): Diagnostic[] {
   return (page.sketch.body?.girths ?? []).flatMap(({ at }, i) => {
     if (at === undefined) return [];
-    const given = ['above', 'below'].filter((key) => page.has('body', 'girths', i, key));
+    const given = (['above', 'below'] as const).filter((key) => page.has('body', 'girths', i, key));
     const span = page.at('body', 'girths', i, given[0] ?? 'at');
     if (at === 'waist') return given.length > 0 ? [problems.heightOfWaist(span)] : [];
     if (given.length === 2) return [problems.heightTwice(span, at)];
@@ -71,7 +76,7 @@ function checkDraft(page: Page): Diagnostic[] {
   return [...faults, ...checkClosing(page)];
 }
 
-const OF_LACING = ['gap', 'eyelets', 'from-edge', 'doubled', 'modesty', 'tails'];
+const OF_LACING = ['gap', 'eyelets', 'from-edge', 'doubled', 'modesty', 'tails'] as const;
 
 function checkClosing(page: Page): Diagnostic[] {
   const closing = page.sketch.bodice?.draft?.closing;
@@ -83,7 +88,9 @@ function checkClosing(page: Page): Diagnostic[] {
       ? [problems.sideOfCentre(page.at(...path, 'side'), closing.at)]
       : [];
   if (closing.kind === 'lacing')
-    return page.has(...path, 'gap') ? side : [...side, problems.gapMissing(page.keyAt(...path))];
+    return page.has(...path, 'gap')
+      ? side
+      : [...side, problems.gapMissing(page.keyAt(...path), page.say(50))];
   const unused = OF_LACING.filter((key) => page.has(...path, key));
   return [
     ...side,
@@ -93,19 +100,19 @@ function checkClosing(page: Page): Diagnostic[] {
 
 function checkStraps(page: Page): Diagnostic[] {
   if (page.hasSection('bodice', 'draft')) return [];
-  return (page.sketch.straps ?? []).map((_, i) => problems.noDraftedEdge(page.at('straps', i), 'a strap'));
+  return (page.sketch.straps ?? []).map((_, i) => problems.noDraftedEdge(page.at('straps', i), 'A strap'));
 }
 
 function checkCapes(page: Page): Diagnostic[] {
   return (page.sketch.capes ?? []).flatMap(({ name = '' }, i) => {
-    const has = (key: string): boolean => page.has('capes', i, key);
+    const has = (key: 'from' | 'to' | 'sewn-to' | 'angle' | 'fullness'): boolean => page.has('capes', i, key);
     const span = page.at('capes', i, 'name');
     const faults: Diagnostic[] = [];
     const isBetween = has('from') && has('to');
     if (has('sewn-to') ? has('from') || has('to') : !isBetween)
       faults.push(problems.capeEdgeUnclear(span, name));
     else if (isBetween && !page.hasSection('bodice', 'draft'))
-      faults.push(problems.noDraftedEdge(page.at('capes', i, 'from'), `the cape ${name}`));
+      faults.push(problems.noDraftedEdge(page.at('capes', i, 'from'), `The cape ${name}`));
     if (has('angle') === has('fullness')) faults.push(problems.capeShapeUnclear(span, name));
     return faults;
   });

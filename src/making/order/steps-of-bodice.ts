@@ -92,23 +92,28 @@ function stepsOf(bodice: DraftedBodice, facts: MakingFacts): UnplacedStep[] {
   ];
 }
 
-function besideNames({ bench: { spec } }: MakingFacts): string[] {
-  return [...(spec.straps ?? []), ...(spec.capes ?? [])].map(({ name }) => name);
+function besideNames({ bench: { gown } }: MakingFacts): string[] {
+  return [...gown.straps, ...gown.capes].map(({ name }) => name);
 }
 
 /** Straps and capes: made by themselves, pinned on at a fitting, caught in the upper edge. */
-function besideSteps({ bench: { spec }, bodice }: MakingFacts): UnplacedStep[] {
+function besideSteps({ bench: { gown }, bodice }: MakingFacts): UnplacedStep[] {
   const fitted = bodice === undefined ? [] : ['fit-bodice'];
-  const straps = (spec.straps ?? []).flatMap(({ name, cloth, from, to, length, width }) => [
-    step(`cut:${name}`, ['test-scraps', `shrink:${cloth}`], { kind: 'cut-part', name, cloth, strips: true }),
+  const straps = gown.straps.flatMap(({ name, layer: { cloth }, from, to, length, width }) => [
+    step(`cut:${name}`, ['test-scraps', `shrink:${cloth.name}`], {
+      kind: 'cut-part',
+      name,
+      cloth: cloth.name,
+      strips: true,
+    }),
     step(`beside:${name}`, [`cut:${name}`, ...fitted], { kind: 'strap', name, from, to, length, width }),
   ]);
-  const capes = (spec.capes ?? []).flatMap(({ name, from, to, fullness, layers }) => [
+  const capes = gown.capes.flatMap(({ name, from, to, fullness, layers }) => [
     ...layers.map((layer) =>
-      step(`cut:${layer.name}`, ['test-scraps', `shrink:${layer.cloth}`], {
+      step(`cut:${layer.name}`, ['test-scraps', `shrink:${layer.cloth.name}`], {
         kind: 'cut-part',
         name: layer.name,
-        cloth: layer.cloth,
+        cloth: layer.cloth.name,
         strips: false,
       }),
     ),

@@ -12,10 +12,10 @@ export function clothSteps(facts: MakingFacts): UnplacedStep[] {
         ...spec.layers,
         ...(spec.flounces ?? []),
         ...(spec.tiers ?? []),
-        ...[...(spec.overskirts ?? []), ...(spec.capes ?? [])].flatMap((own) => own.layers),
-        ...(spec.bodice.draft?.layers ?? []),
-        ...(spec.straps ?? []),
-      ].map(({ cloth }) => cloth),
+        ...(spec.overskirts ?? []).flatMap((own) => own.layers),
+      ]
+        .map(({ cloth }) => cloth)
+        .concat(clothsAbove(facts)),
     ),
   ];
   const steps: UnplacedStep[] = [
@@ -45,6 +45,17 @@ export function clothSteps(facts: MakingFacts): UnplacedStep[] {
     );
   }
   return [...steps, ...cutSteps(facts), ...partCuts(facts), markStep(facts), stayStep(facts)];
+}
+
+/** Of a drafted bodice, of straps and of capes. */
+function clothsAbove({ bench: { gown } }: MakingFacts): string[] {
+  const { askedBodice, straps, capes } = gown;
+  const layers = [
+    ...(askedBodice?.layers ?? []),
+    ...straps.map(({ layer }) => layer),
+    ...capes.flatMap((cape) => cape.layers),
+  ];
+  return layers.map(({ cloth }) => cloth.name);
 }
 
 function cutSteps({ bench: { spec }, hems, edging }: MakingFacts): UnplacedStep[] {
