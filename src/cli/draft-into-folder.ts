@@ -12,6 +12,7 @@ import { draftSince, sinceText } from './draft-since.ts';
 import { ExitStatus } from './exit-status.ts';
 import { WrongCommandLine } from './fault.ts';
 import { findingsJson } from './findings-json.ts';
+import { hangGown } from './hang-gown.ts';
 import { jsonText } from './json-text.ts';
 import { knowAll } from './know-all.ts';
 import type { Machine } from './machine.ts';
@@ -131,8 +132,10 @@ async function outputsOf(
   if (chosenPieces(gown, chosen).length === 0)
     throw new WrongCommandLine('those layers have no piece of those gores.');
   const lays = planGownLays(gown, flags.effort ?? 'quick', machine);
+  const hanging = hangGown(gown);
   const outputs = await draftOutputs(gown, found, {
     lays,
+    hanging,
     ...chosen,
     ...(paper !== undefined && { paper }),
     ...(again !== undefined && { again }),

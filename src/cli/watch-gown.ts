@@ -4,14 +4,15 @@ import { basename, dirname, resolve } from 'node:path';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { safeText } from '../diagnostics/safe-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
-import { workroom } from '../making/workroom.ts';
 import { draft, draftOutputs } from '../pipeline.ts';
 import type { GownPage } from '../print/screen/gown-page.ts';
 import { brokenPage, type PageSource, pageFile, pageFindings } from '../publish/page-file.ts';
 import { patternFiles } from '../publish/pattern-files.ts';
 import { english } from '../words/english.ts';
+import { workroom } from '../workroom/workroom.ts';
 import { ExitStatus } from './exit-status.ts';
 import { MachineFault } from './fault.ts';
+import { hangGown } from './hang-gown.ts';
 import type { Machine } from './machine.ts';
 import { fontBytes } from './package-files.ts';
 import { NEWS, PageServer } from './page-server.ts';
@@ -113,7 +114,8 @@ class WatchedGown {
       const status = english(gown.gown.units).screen.busy;
       this.show({ gown, facts, lays: [], files, sheets, findings, status });
       const lays = planGownLays(gown, 'quick', this.machine, stop);
-      const outputs = await draftOutputs(gown, findings, { lays, font: fontBytes });
+      const hanging = hangGown(gown);
+      const outputs = await draftOutputs(gown, findings, { lays, hanging, font: fontBytes });
       if (overtaken()) return;
       printFindings(
         outputs.diagnostics.filter((one) => !findings.includes(one)),
@@ -126,6 +128,7 @@ class WatchedGown {
         files: new Map([...outputs.files, ['report.json', `${JSON.stringify(outputs.report, null, 2)}\n`]]),
         sheets: outputs.report.pattern,
         findings: outputs.diagnostics,
+        ...(outputs.views && { views: outputs.views }),
       });
     };
     all().catch((error: unknown) => this.machine.err(`gorewright: ${safeText(String(error))}\n`));

@@ -122,7 +122,6 @@ function plainSections(spec: Spec, at: At) {
     ...(dates && { dates: { ...dates, place: at('dates') } }),
     ...(paper && { paper: { ...paper, place: at('paper') } }),
     cut: cut ?? {},
-    spec,
   };
 }
 
@@ -236,7 +235,6 @@ function overskirtsOf(spec: Spec, gown: Omit<Gown, 'overskirts'>, asked: LayersA
         trims: [],
         notions: [],
         cut: {},
-        spec,
         place: asInGown,
       },
     };

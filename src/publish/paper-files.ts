@@ -5,15 +5,16 @@ import { sharedTables } from '../chalk/shared-tables.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { silhouetteOf } from '../making/train/silhouette.ts';
-import type { Workroom } from '../making/workroom.ts';
 import type { FlowedPages } from '../print/page/page-flow.ts';
 import { chalkPages } from '../print/papers/chalk-pages.ts';
 import { clientPages } from '../print/papers/client-pages.ts';
 import { jobSheet } from '../print/papers/job-sheet.ts';
-import type { LayFigure, PaperInput } from '../print/papers/paper-input.ts';
-import { type PdfFile, writePdf } from '../print/pdf/write-pdf.ts';
+import type { PaperInput } from '../print/papers/paper-input.ts';
+import type { PdfFile } from '../print/pdf/pdf-file.ts';
+import { writePdf } from '../print/pdf/write-pdf.ts';
 import type { Paper } from '../sheets/paper.ts';
 import { english } from '../words/english.ts';
+import type { Workroom } from '../workroom/workroom.ts';
 
 export interface PaperOptions {
   readonly paper: Paper;
@@ -21,6 +22,9 @@ export interface PaperOptions {
   readonly every?: number;
   readonly font?: () => Uint8Array | Promise<Uint8Array>;
 }
+
+/** Drawings of other stages that the papers show. */
+export type PaperDrawings = Pick<PaperInput, 'lays' | 'views'>;
 
 export interface PaperFiles {
   readonly files: ReadonlyMap<string, string | Uint8Array>;
@@ -31,12 +35,12 @@ export interface PaperFiles {
 export async function paperFiles(
   gown: DraftedGown,
   workroom: Workroom,
-  lays: readonly LayFigure[],
+  drawings: PaperDrawings,
   diagnostics: readonly Diagnostic[],
   options: PaperOptions,
 ): Promise<PaperFiles> {
-  const tables = chalkTables(gown.cut.pieces, gown.spec.units, options.every);
-  const input = paperInput(gown, workroom, lays, diagnostics, options, tables);
+  const tables = chalkTables(gown.cut.pieces, gown.gown.units, options.every);
+  const input = paperInput(gown, workroom, drawings, diagnostics, options, tables);
   const job = await written(input, 'job sheet', jobSheet(input), options);
   const client = await written(input, 'for the client', clientPages(input), options);
   const chalk = await written(input, 'chalk tables', chalkPages(input), options);
@@ -58,42 +62,42 @@ export function clientFile(
   diagnostics: readonly Diagnostic[],
   options: PaperOptions,
 ): Promise<PdfFile> {
-  const input = paperInput(gown, workroom, [], diagnostics, options);
+  const input = paperInput(gown, workroom, { lays: [] }, diagnostics, options);
   return written(input, 'for the client', clientPages(input), options);
 }
 
 function paperInput(
-  { gown, spec, measures, cut, drafts }: DraftedGown,
+  { gown, measures, cut, drafts }: DraftedGown,
   workroom: Workroom,
-  lays: readonly LayFigure[],
+  { lays, views }: PaperDrawings,
   diagnostics: readonly Diagnostic[],
   { paper }: PaperOptions,
   tables: readonly ChalkTable[] = [],
 ): PaperInput {
   return {
-    spec,
-    content: gown.content,
+    gown,
     measures,
     cutPieces: cut.pieces,
     workroom,
     silhouette: silhouetteOf(drafts.gown, workroom.skirt, workroom.closure),
     chalk: sharedTables(tables),
+    ...(views === undefined ? {} : { views }),
     lays,
     diagnostics,
-    words: english(spec.units),
+    words: english(gown.units),
     paper,
   };
 }
 
 function written(
-  { spec, content }: PaperInput,
+  { gown }: PaperInput,
   title: string,
   { pages, bookmarks }: FlowedPages,
   { font }: PaperOptions,
 ): Promise<PdfFile> {
   return writePdf(pages, {
-    title: `${spec.gown}: ${title}`,
-    subject: `spec format ${spec.format}, content ${content}`,
+    title: `${gown.name}: ${title}`,
+    subject: `spec format ${gown.format}, content ${gown.content}`,
     bookmarks,
     ...(font === undefined ? {} : { font }),
   });

@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { lineAndColumn } from '../../src/diagnostics/place.ts';
 import type { CutPiece } from '../../src/draft/piece.ts';
 import { toileOf } from '../../src/gown/toile.ts';
-import { workroom } from '../../src/making/workroom.ts';
 import { type DraftedGown, draft, draftWhole } from '../../src/pipeline.ts';
+import { workroom } from '../../src/workroom/workroom.ts';
 import { walked } from './measured.ts';
 
 /** A whole gown whose bodice is drafted: its edge feeds the gores, and what is made of it are pieces like any other. */
@@ -56,7 +56,7 @@ describe('the edge is shared, never typed again', () => {
     expect(gown.report.waist.sewn).toBeCloseTo(round, 1);
     expect(gown.report.waist.difference).toBeLessThan(0.01);
     for (const { name, drop } of gown.report.stations)
-      expect(drop).toBeCloseTo(gown.spec.bodice.dropBelowWaist[name] ?? 0, 6);
+      expect(drop).toBeCloseTo(gown.gown.askedBodice!.drops[name] ?? 0, 6);
   });
 
   it('a waist 4 cm larger: the gores and the seam follow, and nothing else moves', () => {

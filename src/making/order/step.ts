@@ -1,15 +1,9 @@
 import type { Lacing } from '../../bodice/lacing.ts';
 import type { BodiceRules, BonesAsked, ClosingAsked } from '../../gown/above-waist.ts';
-import type {
-  ClothSpec,
-  FlounceSpec,
-  FullnessSpec,
-  HemFinish,
-  OverskirtSpec,
-  TiersSpec,
-  TrimSpec,
-} from '../../gown-file/spec.ts';
-
+import type { Cloth, Fullness, HemFinish } from '../../gown/cloth.ts';
+import type { Overskirt } from '../../gown/gown.ts';
+import type { Flounce, Tiers } from '../../gown/parts.ts';
+import type { Trim } from '../../gown/sections.ts';
 import type { BustlePoint } from '../bustle/bustle.ts';
 
 /** Cautions that a step can carry; their words are with the rest of the papers' text. */
@@ -81,7 +75,7 @@ export type StepWork =
   | {
       readonly kind: 'gather';
       readonly layer: string;
-      readonly fullness: FullnessSpec;
+      readonly fullness: Fullness;
       readonly cloth: number;
       readonly edge: number;
     }
@@ -130,9 +124,9 @@ export type StepWork =
       readonly gathered: boolean;
       readonly hems: readonly { readonly layer: string; readonly finish: HemFinish }[];
     }
-  | { readonly kind: 'tiers'; readonly tiers: TiersSpec }
-  | { readonly kind: 'flounce'; readonly flounce: FlounceSpec }
-  | { readonly kind: 'overskirt'; readonly overskirt: OverskirtSpec }
+  | { readonly kind: 'tiers'; readonly tiers: Tiers }
+  | { readonly kind: 'flounce'; readonly flounce: Flounce }
+  | { readonly kind: 'overskirt'; readonly overskirt: Overskirt }
   | {
       readonly kind: 'finish-opening';
       readonly at: string;
@@ -227,12 +221,12 @@ export interface BonePlace {
 
 export interface ScrapCloth {
   readonly name: string;
-  readonly weave: ClothSpec['weave'];
+  readonly weave: Cloth['weave'];
   readonly shrinkage: number;
 }
 
 export interface StepStrip {
-  readonly kind: TrimSpec['kind'];
+  readonly kind: Trim['kind'];
   readonly layer: string;
   readonly along: string;
   readonly width: number | undefined;

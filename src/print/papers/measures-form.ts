@@ -1,13 +1,14 @@
-import type { Spec } from '../../gown-file/spec.ts';
+import type { Gown } from '../../gown/gown.ts';
 import type { Words } from '../../words/english.ts';
 import type { Drawing } from '../drawing.ts';
 import type { Block } from '../page/page-blocks.ts';
 import { type FlowedPages, flowPages } from '../page/page-flow.ts';
+import { gownLine } from './page-edges.ts';
 import { stationFigure } from './station-figure.ts';
 
-/** A blank form of what to measure for a spec's gores and stations. Nothing of the spec's own measures is printed. */
+/** A blank form of what to measure for a gown's gores and stations. Nothing of the gown's own measures is printed. */
 export function measuresForm(
-  spec: Pick<Spec, 'gown' | 'client' | 'gores' | 'format'> & MeasuredAbove,
+  gown: Pick<Gown, 'name' | 'client' | 'gores' | 'format'> & MeasuredAbove,
   stations: readonly string[],
   words: Words,
   paper: { readonly width: number; readonly height: number },
@@ -15,7 +16,7 @@ export function measuresForm(
   const { measuresForm: text } = words;
   const names = [...new Set(stations)].map(words.station);
   const { bust, underbust, ...others } = text.levels;
-  const isDrafted = spec.bodice.draft !== undefined;
+  const isDrafted = gown.askedBodice !== undefined;
   const levels = isDrafted ? { bust, underbust, ...others } : others;
   const figure: Drawing = stationFigure(levels, names, paper.width - 30);
   const blocks: Block[] = [
@@ -29,7 +30,7 @@ export function measuresForm(
     { kind: 'heading', level: 2, text: text.figure },
     { kind: 'figure', drawing: figure },
     { kind: 'page-break' },
-    ...partsAbove(spec, names, words).flatMap(({ title, intro, fields }): Block[] => [
+    ...partsAbove(gown, names, words).flatMap(({ title, intro, fields }): Block[] => [
       { kind: 'heading', level: 2, text: title },
       ...(intro === undefined ? [] : [{ kind: 'paragraph', text: intro } as const]),
       { kind: 'fields', columns: 2, fields },
@@ -46,15 +47,15 @@ export function measuresForm(
   ];
   return flowPages(blocks, {
     paper,
-    headerLeft: spec.client === undefined ? spec.gown : `${spec.gown} · ${spec.client}`,
+    headerLeft: gownLine(gown),
     headerRight: text.title,
-    footerLeft: `format ${spec.format}`,
+    footerLeft: `format ${gown.format}`,
   });
 }
 
 /** The same as lines of text, for a terminal. */
 export function measuresText(
-  spec: Pick<Spec, 'gores'> & MeasuredAbove,
+  gown: Pick<Gown, 'gores'> & MeasuredAbove,
   stations: readonly string[],
   words: Words,
 ): string {
@@ -68,7 +69,7 @@ export function measuresText(
     ...part(text.notes, text.who).slice(2),
     ...part(text.body, text.bodyFields),
     ...part(text.petticoat, text.petticoatFields),
-    ...partsAbove(spec, names, words).flatMap(({ title, intro, fields }) =>
+    ...partsAbove(gown, names, words).flatMap(({ title, intro, fields }) =>
       part(intro === undefined ? title : `${title}. ${intro}`, fields),
     ),
     ...part(`${text.drop}. ${text.dropText}`, names),
@@ -79,8 +80,8 @@ export function measuresText(
   ].join('\n');
 }
 
-/** What says how a spec's bodice is come by. */
-type MeasuredAbove = Pick<Spec, 'bodice' | 'body' | 'straps' | 'capes'>;
+/** What says how a gown's bodice is come by. */
+type MeasuredAbove = Pick<Gown, 'askedBodice' | 'straps' | 'capes'>;
 
 interface FormPart {
   readonly title: string;
@@ -90,15 +91,15 @@ interface FormPart {
 
 /** What is measured above the skirt: a bodice's sewn edge, or the body that one is drafted over. */
 function partsAbove(
-  spec: Pick<Spec, 'gores'> & MeasuredAbove,
+  gown: Pick<Gown, 'gores'> & MeasuredAbove,
   stations: readonly string[],
   { measuresForm: text }: Words,
 ): FormPart[] {
-  if (spec.bodice.draft === undefined) {
-    const panels = spec.gores.map((gore) => text.panel(gore.name, gore.onFold));
+  if (gown.askedBodice === undefined) {
+    const panels = gown.gores.map(({ name, fold }) => text.panel(name, fold !== undefined));
     return [{ title: text.edge, intro: text.edgeText, fields: [...panels, text.waistSeam, text.bones] }];
   }
-  const girths = (spec.body?.girths ?? []).flatMap(({ at, above, below }) => [
+  const girths = gown.askedBodice.body.girths.flatMap(({ at, above, below }) => [
     text.girth(at),
     text.girthFront(at),
     ...(above === undefined && below === undefined ? [] : [text.girthHeight(at)]),
@@ -110,8 +111,8 @@ function partsAbove(
       fields: [
         ...girths,
         text.bustPoints,
-        ...((spec.straps ?? []).length === 0 ? [] : [text.straps]),
-        ...((spec.capes ?? []).length === 0 ? [] : [text.arm]),
+        ...(gown.straps.length === 0 ? [] : [text.straps]),
+        ...(gown.capes.length === 0 ? [] : [text.arm]),
       ],
     },
     { title: text.upperEdge, fields: stations },
