@@ -66,6 +66,12 @@ interface Estimate {
     readonly cloth: string;
     readonly widths: readonly { readonly width: number; readonly buy: number | null }[];
   }[];
+  /** Of a cloth that several layers are cut from: all of them in one lay. */
+  readonly together: readonly {
+    readonly cloth: string;
+    readonly layers: readonly string[];
+    readonly widths: readonly { readonly width: number; readonly buy: number | null }[];
+  }[];
   readonly sheets: { readonly paper: string; readonly count: number };
   readonly hours: { readonly least: string; readonly most: string };
   readonly price: { readonly least: string; readonly most: string } | null;
@@ -82,7 +88,7 @@ async function estimateOf(gown: DraftedGown, flags: EstimateFlags, machine: Mach
   const paper = paperOf(gown, askedPaper(flags.paper)?.name);
   const priced = pricedAt(flags, gown);
   // One width is priced: the last that every layer can be cut from.
-  const buying = lays.findLast((own) => own.length === gown.layers.length) ?? [];
+  const buying = lays.findLast((own) => gown.layers.every(({ name }) => bought(name, own) !== null)) ?? [];
   const [least, most] = [QUICK, SLOW].map((work) => figuresOf(priced, buying, work, flags.rate));
   return {
     cloth: gown.layers.map(({ name, cloth }) => ({
@@ -90,9 +96,10 @@ async function estimateOf(gown: DraftedGown, flags: EstimateFlags, machine: Mach
       cloth: cloth.name,
       widths: asked.map((width, i) => ({
         width,
-        buy: lays[i]?.find((lay) => lay.layer === name)?.buy ?? null,
+        buy: bought(name, lays[i] ?? []),
       })),
     })),
+    together: togetherOf(lays, asked),
     sheets: { paper: paper.name, count: sheetPlan(gown, paper).sheets.length },
     hours: { least: least!.hours, most: most!.hours },
     price:
@@ -100,6 +107,25 @@ async function estimateOf(gown: DraftedGown, flags: EstimateFlags, machine: Mach
         ? null
         : { least: least!.total, most: most!.total },
   };
+}
+
+/** What one layer takes by itself; null where it cannot be cut from its cloth. */
+function bought(layer: string, lays: readonly LayPlan[]): number | null {
+  const lay = lays.find(({ layers }) => layers.includes(layer));
+  return lay?.apart?.layers.find((own) => own.layer === layer)?.buy ?? lay?.buy ?? null;
+}
+
+function togetherOf(lays: readonly (readonly LayPlan[])[], asked: readonly number[]): Estimate['together'] {
+  const shared = lays.flat().filter(({ layers }) => layers.length > 1);
+  const names = [...new Set(shared.map(({ name }) => name))];
+  return names.map((name) => {
+    const { cloth, layers } = shared.find((lay) => lay.name === name)!;
+    const widths = asked.map((width, i) => ({
+      width,
+      buy: lays[i]?.find((lay) => lay.name === name)?.buy ?? null,
+    }));
+    return { cloth, layers, widths };
+  });
 }
 
 /** The hours, and the price with the cloth, by the same reckoning as a quote. */
@@ -213,7 +239,7 @@ function missingPrices({ rate, price = [] }: EstimateFlags, { cloths: all }: Pic
 
 function textOf(
   template: string,
-  { cloth, sheets, hours, price }: Estimate,
+  { cloth, together, sheets, hours, price }: Estimate,
   { flags, measures, gown }: { flags: EstimateFlags; measures: SupposedMeasures; gown: Gown },
 ): string {
   const say = (mm: number) => tapeText(mm, gown.units);
@@ -246,6 +272,10 @@ function textOf(
     textTable([
       heads,
       ...cloth.map((row) => [words.layer(row.layer, row.cloth), ...row.widths.map(({ buy }) => metres(buy))]),
+      ...together.map((row) => [
+        words.together(row.layers, row.cloth),
+        ...row.widths.map(({ buy }) => metres(buy)),
+      ]),
     ]).trimEnd(),
     '',
     words.sheets(sheets.count, sheets.paper),

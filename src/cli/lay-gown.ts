@@ -36,7 +36,7 @@ interface Variant {
   readonly lays: readonly LayPlan[];
 }
 
-/** `lay`: the lay of each layer and what to buy, also of cloths that are not bought yet. */
+/** `lay`: the lay of each cloth and what to buy, also of cloths that are not bought yet. */
 export async function layGown(file: string, flags: LayFlags, machine: Machine): Promise<ExitStatus> {
   const { gown, diagnostics: found } = readGown(file, machine);
   let diagnostics = found;

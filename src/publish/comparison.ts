@@ -49,9 +49,9 @@ function versionOf({ name, spec, gown, diagnostics, lays = [] }: NamedGown): Gow
     content: gown.gown.content,
     pieces: gown.cut.pieces,
     layers: gown.layers.map((layer) => ({ name: layer.name, cloth: layer.cloth.name })),
-    lays: lays.map(({ layer, cloth, length, buy }) => {
+    lays: lays.map(({ cloth, layers, length, buy }) => {
       const cost = layCost(gown.gown, cloth, buy);
-      return { layer, cloth, length, buy, ...(cost === undefined ? {} : { cost }) };
+      return { cloth, layers, length, buy, ...(cost === undefined ? {} : { cost }) };
     }),
     ...(price === undefined ? {} : { price }),
     findings: diagnostics,

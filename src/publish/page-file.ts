@@ -127,7 +127,7 @@ function buyTable({ gown: { gown }, lays }: PageSource, words: Words): PageTable
   const rows = lays.map((lay) => {
     const cost = layCost(gown, lay.cloth, lay.buy);
     return [
-      lay.layer,
+      words.list(lay.layers),
       lay.cloth,
       words.length(lay.facts.width),
       words.length(lay.length),

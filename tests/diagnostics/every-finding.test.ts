@@ -11,7 +11,7 @@ import { manyProblems } from '../../src/diagnostics/value-problems.ts';
 import { cannotDraft } from '../../src/draft/draft-problems.ts';
 import { fittingCannotBeDrawn } from '../../src/fittings/fitting-problems.ts';
 import { bustledHemOnFloor, hemHangsOtherwise } from '../../src/hanging/hang-problems.ts';
-import { gownToLay } from '../../src/lay/plan/layer-to-lay.ts';
+import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
 import { planLays } from '../../src/lay/plan/plan-lays.ts';
 import { orderImpossible } from '../../src/making/problems.ts';
 import { draft, draftOutputs } from '../../src/pipeline.ts';

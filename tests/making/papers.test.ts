@@ -26,9 +26,9 @@ function told(pages: FlowedPages): string {
 }
 
 const LAYS: BoughtCloth[] = [
-  { layer: 'lining', cloth: 'cupro', length: 4310, buy: 4500 },
-  { layer: 'shell', cloth: 'crepe', length: 4630, buy: 4700 },
-  { layer: 'organza', cloth: 'organza', length: 5100, buy: 5500 },
+  { cloth: 'cupro', layers: ['lining'], length: 4310, buy: 4500 },
+  { cloth: 'crepe', layers: ['shell'], length: 4630, buy: 4700 },
+  { cloth: 'organza', layers: ['organza'], length: 5100, buy: 5500 },
 ];
 
 const lantern = made(example('lantern'), LAYS);

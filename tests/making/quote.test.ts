@@ -10,9 +10,9 @@ import { example, made, skirt } from './made.ts';
 const Exact = Decimal.clone({ precision: 60, rounding: Decimal.ROUND_HALF_UP });
 
 const LAYS = [
-  { layer: 'lining', cloth: 'cupro', length: 4310, buy: 4500 },
-  { layer: 'shell', cloth: 'crepe', length: 4630, buy: 4700 },
-  { layer: 'organza', cloth: 'organza', length: 5100, buy: 5500 },
+  { cloth: 'cupro', layers: ['lining'], length: 4310, buy: 4500 },
+  { cloth: 'crepe', layers: ['shell'], length: 4630, buy: 4700 },
+  { cloth: 'organza', layers: ['organza'], length: 5100, buy: 5500 },
 ];
 
 describe('a worked example, by decimal.js', () => {

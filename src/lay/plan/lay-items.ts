@@ -9,6 +9,7 @@ import { workingOutline } from './working-outline.ts';
 /** One cut piece of a layer with the shapes in which it can be laid. */
 export interface LayItem {
   readonly cut: CutPiece;
+  readonly layer: string;
   /** `1 of 2` where the gore is cut in parts. */
   readonly part?: string;
   readonly kind: CutPiece['piece']['cut'];
@@ -35,7 +36,7 @@ export interface LayShape {
   readonly notches: readonly Line[];
 }
 
-export function layItem(cut: CutPiece, part?: string): LayItem {
+export function layItem(cut: CutPiece, layer: string, part?: string): LayItem {
   const side = foldSide(cut);
   const half = layShape(
     cut.cutEdges.flatMap((edge) => edge.curves),
@@ -45,6 +46,7 @@ export function layItem(cut: CutPiece, part?: string): LayItem {
   const kind = cut.piece.cut;
   return {
     cut,
+    layer,
     kind,
     copies: kind === 'on-fold' ? 1 : kind === 'pair' ? 2 : (cut.piece.copies ?? 1),
     whole: side === undefined ? half : openedOut(cut, half),

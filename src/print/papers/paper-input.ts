@@ -9,9 +9,9 @@ import type { Workroom } from '../../workroom/workroom.ts';
 import type { Drawing } from '../drawing.ts';
 import type { DrawnViews } from './views-drawing.ts';
 
-/** A layer's lay as it is shown in the job sheet. */
+/** A lay as it is shown in the job sheet. */
 export interface LayFigure {
-  readonly layer: string;
+  readonly name: string;
   /** Undefined where nothing could be laid. */
   readonly drawing?: Drawing;
   /** Width, length, what to buy, how it is folded: one line or more. */
