@@ -1,3 +1,4 @@
+import type { DraftedBodice } from './bodice/draft-asked.ts';
 import type { LayerDrafts } from './draft/draft-layers.ts';
 import type { CutPiece } from './draft/piece.ts';
 import type { Gown } from './gown/gown.ts';
@@ -16,6 +17,8 @@ export interface DraftedGown {
   readonly measures: GownMeasures;
   /** What the papers need to know of it. Measured when first asked for. */
   readonly skirt: Skirt;
+  /** Where it is drafted over her body, and not measured. */
+  readonly bodice?: DraftedBodice;
   /** All that is cut: gores, flounces, strips and godets, and the pieces of every overskirt. Drawn when first asked for. */
   readonly cut: CutSet;
   /** Every layer that has pieces: the gown's, those that stand for a flounce or strips, and the overskirts'. */

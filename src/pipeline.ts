@@ -15,6 +15,11 @@ import { crossedOutlines } from './allowances/crossed-outlines.ts';
 import { cutPieces } from './allowances/cut-pieces.ts';
 import { foldedEdges } from './allowances/folded-edges.ts';
 import { wideAllowances } from './allowances/wide-allowances.ts';
+import { bodiceParts } from './bodice/bodice-parts.ts';
+import { capeParts, draftCapes } from './bodice/cape-parts.ts';
+import { draftAsked, panelEdges } from './bodice/draft-asked.ts';
+import { strapParts, strapProblems } from './bodice/strap-parts.ts';
+import { fittedApart, trueBodice } from './bodice/true-bodice.ts';
 import type { Diagnostic, Source, Span } from './diagnostics/diagnostic.ts';
 import { sortDiagnostics } from './diagnostics/place.ts';
 import type { GownDraft } from './draft/draft-gown.ts';
@@ -28,6 +33,7 @@ import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
 import type { CutSet, DraftedGown } from './drafted-gown.ts';
 import { fitGown } from './fittings/fit-gown.ts';
+import { askedBodice, sewnToEdge, withHipOfBody } from './gown/above-waist-of-spec.ts';
 import type { Gown } from './gown/gown.ts';
 import { gownOfSpec } from './gown/gown-of-spec.ts';
 import type { ReadBase } from './gown-file/based-on.ts';
@@ -39,6 +45,7 @@ import { type Skirt, skirtOf } from './making/skirt.ts';
 import type { DrawnViews } from './print/papers/views-drawing.ts';
 import type { PaperOptions } from './publish/paper-files.ts';
 import type { PatternOptions, PatternReport } from './publish/pattern-files.ts';
+import { bodiceReport, capeReport } from './report/bodice-report.ts';
 import { fittingReport } from './report/fitting-report.ts';
 import { findingsOf, gownReport } from './report/gown-report.ts';
 import { partReport } from './report/part-report.ts';
@@ -80,7 +87,22 @@ export function draft(source: Source, readBase?: ReadBase): Drafting {
 
 /** The same for a spec that is read already. */
 export function draftSpec(spec: Spec): Drafting {
-  return { spec, ...draftWhole(gownOfSpec(spec)) };
+  const { gown, diagnostics } = gownAsked(spec);
+  return gown === undefined ? { diagnostics } : { spec, ...draftWhole(gown) };
+}
+
+/** The gown that a spec asks for. Where its bodice is to be drafted, that gives the edge that the skirt is sewn to. */
+export function gownAsked(spec: Spec): {
+  readonly gown?: Gown;
+  readonly diagnostics: readonly Diagnostic[];
+} {
+  const measured = withHipOfBody(spec);
+  const asked = askedBodice(measured);
+  if (asked === undefined) return { gown: gownOfSpec(measured), diagnostics: [] };
+  const { bodice, diagnostics } = draftAsked(asked);
+  if (bodice === undefined) return { diagnostics };
+  const sewn = sewnToEdge(measured, panelEdges(bodice.figures), bodice.figures.lower);
+  return { gown: gownOfSpec(sewn), diagnostics };
 }
 
 /**
@@ -89,16 +111,31 @@ export function draftSpec(spec: Spec): Drafting {
  */
 export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
   const asked = under === undefined ? resolved : onSewnEdge(resolved, under);
+  const above = asked.askedBodice === undefined ? { diagnostics: [] } : draftAsked(asked.askedBodice);
+  const { bodice } = above;
   const drafted = draftLayers(asked, asked.layers);
-  if ('reason' in drafted)
-    return { diagnostics: [cannotDraft(placeOfTrouble(asked, drafted), drafted, asked.units)] };
+  if ('reason' in drafted) {
+    const trouble = cannotDraft(placeOfTrouble(asked, drafted), drafted, asked.units);
+    return { diagnostics: [...above.diagnostics, trouble] };
+  }
   const fitted = fitGown(asked, drafted);
   const { gown, drafts } = fitted;
   const measures = measureGown(drafts.gown);
-  const parts = [...flounceParts(gown, drafts), ...tierParts(gown), ...godetParts(gown, drafts)];
+  const { capes, diagnostics: capesFound } = draftCapes(gown, bodice);
+  const sewnOn = [
+    ...flounceParts(gown, drafts),
+    ...tierParts(gown),
+    ...godetParts(gown, drafts),
+    ...strapParts(gown.straps),
+  ];
+  const parts = [...sewnOn, ...(bodice === undefined ? [] : bodiceParts(bodice)), ...capeParts(capes)];
   const layerMeasures = measureLayers(drafts, measures);
-  const partMeasures = parts.map((part) => ({ part, measures: measurePart(drafts, part) }));
+  const partMeasures = sewnOn.map((part) => ({ part, measures: measurePart(drafts, part) }));
   const diagnostics = [
+    ...above.diagnostics,
+    ...(bodice === undefined ? [] : [...trueBodice(bodice), ...fittedApart(bodice, asked, gown)]),
+    ...strapProblems(gown, bodice),
+    ...capesFound,
     ...fitted.diagnostics,
     ...trueGown(gown, drafts.gown, measures),
     ...trueLayers(gown, drafts, layerMeasures),
@@ -140,6 +177,8 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     gown,
     { drafts, measures, layers: layerMeasures },
     {
+      ...(bodice === undefined ? {} : { bodice: bodiceReport(bodice) }),
+      ...(capes.length === 0 ? {} : { capes: capes.map(capeReport) }),
       parts: partMeasures.map(partReport),
       overskirts: overskirts.map((overskirt) => overskirt.report),
       fittings: fitted.traces.map(fittingReport),
@@ -155,6 +194,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
         skirt ??= skirtOf(gown, drafts);
         return skirt;
       },
+      ...(bodice === undefined ? {} : { bodice }),
       cut,
       layers: layers.filter((layer, i) => layers.findIndex(({ name }) => name === layer.name) === i),
       overskirts,

@@ -12,6 +12,8 @@ export interface AllowancePlan {
   readonly hemCorner: HemCorner;
   /** Where a seam is pressed open its allowance is mirrored about it at the waist; an enclosed seam ends plain. */
   readonly waistCorner: 'mirrored' | 'plain';
+  /** The lower edge is a seam: its corners are those of the waist. */
+  readonly lowerSewn?: boolean;
 }
 
 /**
@@ -41,13 +43,14 @@ export function allowancePlan(layer: Layer, piece: Piece, roughCut: number): All
 }
 
 /** A part has a top in place of a waist, and may have edges that its layer does not know. */
-export function partPlan({ layer, piece, allowances, roughCut, pointed }: Part): AllowancePlan {
+export function partPlan({ layer, piece, allowances, roughCut, pointed, lowerSewn }: Part): AllowancePlan {
   const plan = allowancePlan(layer, piece, roughCut);
-  const { waist: _, ...widths } = plan.widths;
-  const top = piece.edges[0]!.name;
+  const ends = [0, 2].map((edge) => piece.edges[edge]!.name);
+  const widths = [...ends, piece.frontEdge, piece.backEdge].map((edge) => [edge, allowanceAt(layer, edge)]);
   return {
     ...plan,
-    widths: { ...widths, [top]: allowanceAt(layer, top), ...allowances },
+    widths: { ...Object.fromEntries(widths), ...allowances },
     ...(pointed === true ? { waistCorner: 'plain' } : {}),
+    ...(lowerSewn === true ? { lowerSewn: true } : {}),
   };
 }

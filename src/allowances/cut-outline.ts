@@ -44,7 +44,7 @@ export function cutOutline(piece: Piece, plan: AllowancePlan): Edge[] {
   const top = sideOf(waist, plan.widths[waist.name] ?? 0);
   const right = sideOf(back, plan.widths[back.name] ?? 0);
   const left = sideOf(front, plan.widths[front.name] ?? 0);
-  const bottom = sideOf(hem, (plan.widths.hem ?? 0) + plan.roughCut);
+  const bottom = sideOf(hem, (plan.widths[hem.name] ?? 0) + plan.roughCut);
 
   const rightHem = hemCorner(right, bottom, plan);
   const leftHem = hemCorner(flipped(left), flipped({ ...bottom, cut: rightHem.bottom }), plan);
@@ -174,6 +174,10 @@ interface HemCornerResult {
 /** A side that runs down to the hem, and the hem that follows it. */
 function hemCorner(side: Side, hem: Side, plan: AllowancePlan): HemCornerResult {
   const reach = reachOf(side, hem);
+  if (plan.lowerSewn === true) {
+    const corner = waistCorner(flipped(hem), flipped(side), plan);
+    return { side: reversedRun(corner.side), bottom: reversedRun(corner.waist) };
+  }
   const toMeet = side.width === 0 || hem.width === 0 ? 'plain' : plan.hemCorner;
   if (toMeet === 'trimmed') return { side: side.cut, bottom: [bridge(side.cut, hem.cut), ...hem.cut] };
   if (toMeet === 'mirrored') {

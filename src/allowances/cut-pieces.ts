@@ -50,6 +50,7 @@ interface Blank {
   readonly full?: TopFullness;
   readonly quartered: boolean;
   readonly remarks: readonly string[];
+  readonly marks?: CutPiece['marks'];
   /** Pieces of the same key have the same outline. */
   readonly key: string;
 }
@@ -97,7 +98,8 @@ function partBlank({ units }: GownToCut, part: Part): Blank {
     notches: part.notches,
     quartered: part.quartered,
     remarks: partRemarks(part, units),
-    key: JSON.stringify([part.piece.gore, part.piece.edges, own]),
+    marks: part.marks ?? [],
+    key: JSON.stringify([part.piece.part, part.piece.gore, part.piece.edges, own]),
   };
 }
 
@@ -114,7 +116,11 @@ function cutPiece(blank: Blank, layers: readonly string[]): CutPiece {
       ...notchesOf(piece, blank.notches, plan.widths),
       ...(blank.quartered ? quarterNotches(piece, plan.widths[top] ?? 0) : []),
     ],
-    marks: [...trimLine(piece, plan), ...(full?.rule.by === 'pleats' ? pleatMarks(piece, full) : [])],
+    marks: [
+      ...trimLine(piece, plan),
+      ...(full?.rule.by === 'pleats' ? pleatMarks(piece, full) : []),
+      ...(blank.marks ?? []),
+    ],
     allowances: plan.widths,
     roughCut: plan.roughCut,
     labelAt: labelPlace(piece),

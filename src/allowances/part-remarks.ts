@@ -15,6 +15,17 @@ export function partRemarks(part: Part, units: Units): string[] {
       return [flounceRemark(part, part.of, say)];
     case 'tiers':
       return [tierRemark(part.of, say)];
+    case 'panel':
+      return [];
+    case 'modesty-panel':
+      return ['behind the lacing, sewn to one edge only'];
+    case 'strap':
+      return [
+        `fold it lengthwise, sew and turn it: ${say(part.of.strap.width)} wide`,
+        `from ${part.of.strap.from} to ${part.of.strap.to}`,
+      ];
+    case 'cape':
+      return [capeRemark(part.of, say)];
   }
 }
 
@@ -35,4 +46,13 @@ function tierRemark({ tiers, run, runs }: PartKind & { kind: 'tiers' }, say: Say
       ? `gather the first to the yoke of ${say(tiers.yoke)}, each other to the one above, by quarters`
       : 'gather each to the one above, by quarters';
   return `join end to end, cut off ${run.tiers.length === 1 ? 'a tier' : 'tiers'} of ${cuts}; ${gathered}`;
+}
+
+function capeRemark({ cape, inner }: PartKind & { kind: 'cape' }, say: Say): string {
+  const where =
+    cape.from === undefined
+      ? 'sew it to its edge'
+      : `sew it to the upper edge from ${cape.from} to ${cape.to}`;
+  const free = cape.overArm === 0 ? '' : `, ${say(cape.overArm)} of it free over the arm`;
+  return cape.fullness === undefined ? `${where}${free}` : `gather it to ${say(inner)}, ${where}${free}`;
 }

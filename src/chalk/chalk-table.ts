@@ -39,6 +39,7 @@ export function chalkTable(cutPiece: CutPiece, options: ChalkOptions = {}): Chal
   const seam = chainOf(piece.edges, axes, { line: 'seam', sides });
   return {
     gore: cutPiece.gore,
+    ...(piece.part === undefined ? {} : { part: piece.part }),
     layers: cutPiece.layers,
     cut: piece.cut,
     frontEdge: piece.frontEdge,

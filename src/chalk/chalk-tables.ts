@@ -15,7 +15,8 @@ export function chalkTables(cutPieces: readonly CutPiece[], units: Units, every?
   const options = { step: chalkStep(units), every: every ?? USUAL_LEVELS[units] };
   return cutPieces.map((piece) => {
     const first = cutPieces.find(
-      (other) => other.gore === piece.gore && other.piece.side === piece.piece.side,
+      ({ gore, piece: { part, side } }) =>
+        gore === piece.gore && part === piece.piece.part && side === piece.piece.side,
     );
     return chalkTable(piece, { ...options, grain: grainOf(first ?? piece) });
   });

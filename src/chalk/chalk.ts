@@ -69,6 +69,8 @@ export interface ChalkLevel {
 /** One piece as figures, to chalk straight on the cloth. */
 export interface ChalkTable {
   readonly gore: string;
+  /** What it belongs to, where it is no part of the skirt. */
+  readonly part?: 'bodice' | 'strap' | 'cape';
   readonly layers: readonly string[];
   readonly cut: CutPiece['piece']['cut'];
   /** Names of the edges at the left and at the right. */

@@ -1,9 +1,9 @@
 import { resolve } from 'node:path';
 import { safeText } from '../diagnostics/safe-text.ts';
-import { gownOfSpec } from '../gown/gown-of-spec.ts';
 import { stationsOnce } from '../gown/lines.ts';
 import { readSpec } from '../gown-file/read-spec.ts';
 import type { Spec } from '../gown-file/spec.ts';
+import { gownAsked } from '../pipeline.ts';
 import { measuresForm, measuresText } from '../print/papers/measures-form.ts';
 import { writePdf } from '../print/pdf/write-pdf.ts';
 import { deskPaperOf } from '../publish/pattern-files.ts';
@@ -36,7 +36,11 @@ export async function printMeasures(
   const asked = askedPaper(flags.paper);
   const spec = file === undefined ? specOfTemplate(flags.from) : specOf(file, machine);
   if (spec === undefined) return ExitStatus.specWrong;
-  const gown = gownOfSpec(spec);
+  const { gown, diagnostics } = gownAsked(spec);
+  if (gown === undefined) {
+    printFindings(diagnostics, machine);
+    return ExitStatus.specWrong;
+  }
   const stations = stationsOnce(gown).map(({ name }) => name);
   const words = english(gown.units);
   if (flags.out === undefined) {

@@ -20,7 +20,7 @@ export interface PieceChanges {
   readonly dropped: readonly PieceName[];
 }
 
-export type PieceName = Pick<PieceChange, 'gore' | 'layer' | 'side'>;
+export type PieceName = Pick<PieceChange, 'gore' | 'part' | 'layer' | 'side'>;
 
 /** A piece as one layer has it. */
 interface Placed extends PieceName {
@@ -58,6 +58,7 @@ function placedPieces({ pieces, layers }: CutVersion): Placed[] {
       .filter((piece) => piece.layers.includes(name))
       .map((cutPiece) => ({
         gore: cutPiece.gore,
+        ...(cutPiece.piece.part === undefined ? {} : { part: cutPiece.piece.part }),
         layer: name,
         ...(cutPiece.piece.side === undefined ? {} : { side: cutPiece.piece.side }),
         cutPiece,
@@ -66,8 +67,8 @@ function placedPieces({ pieces, layers }: CutVersion): Placed[] {
   );
 }
 
-function nameOf({ gore, layer, side }: Placed): PieceName {
-  return { gore, layer, ...(side === undefined ? {} : { side }) };
+function nameOf({ gore, part, layer, side }: Placed): PieceName {
+  return { gore, ...(part === undefined ? {} : { part }), layer, ...(side === undefined ? {} : { side }) };
 }
 
 /** What a gore or a layer was called before, where its place in the list shows that only its name changed. */
@@ -96,7 +97,7 @@ function renames(old: CutVersion, now: CutVersion): Renames {
 function partnersOf(piece: Placed, before: readonly Placed[], rename: Renames): Placed[] {
   const gore = rename.gores.get(piece.gore) ?? piece.gore;
   const layer = rename.layers.get(piece.layer) ?? piece.layer;
-  const alike = before.filter((one) => one.gore === gore && one.layer === layer);
+  const alike = before.filter((one) => one.gore === gore && one.part === piece.part && one.layer === layer);
   const own = alike.find((one) => one.side === piece.side) ?? alike.find((one) => one.side === undefined);
   return own === undefined ? alike : [own];
 }
@@ -113,7 +114,9 @@ function pieceChange(
   const newCloth = newClothFor(was, piece, old.spec, now.spec);
   if (newCloth !== undefined) return { ...nameOf(piece), ...CUT_NEW, ...pieces, newCloth };
   // Layers whose pieces are alike before and after are compared once.
-  const key = [was, piece].map(({ cutPiece, side }) => `${cutPiece.gore} ${cutPiece.layers} ${side}`).join();
+  const key = [was, piece]
+    .map(({ cutPiece, side }) => `${cutPiece.piece.part} ${cutPiece.gore} ${cutPiece.layers} ${side}`)
+    .join();
   const shape = known.get(key) ?? comparePiece(before, after);
   known.set(key, shape);
   return { ...nameOf(piece), ...shape, ...pieces };

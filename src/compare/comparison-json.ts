@@ -75,6 +75,7 @@ function valueJson({ kind, value }: SpecValue): unknown {
 
 function pieceJson({
   gore,
+  part,
   layer,
   side,
   verdict,
@@ -86,6 +87,7 @@ function pieceJson({
 }: PieceChange): object {
   return {
     gore,
+    ...(part === undefined ? {} : { part }),
     layer,
     ...(side === undefined ? {} : { side }),
     verdict,

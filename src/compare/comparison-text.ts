@@ -144,8 +144,9 @@ function alikeTogether(changes: readonly PieceChange[], units: Units): { names: 
   }));
 }
 
-function pieceName({ gore, side }: Pick<PieceChange, 'gore' | 'side'>): string {
-  return side === undefined ? gore : `${gore} ${side}`;
+function pieceName({ gore, part, side }: Pick<PieceChange, 'gore' | 'part' | 'side'>): string {
+  const name = part === 'bodice' ? `bodice ${gore}` : gore;
+  return side === undefined ? name : `${name} ${side}`;
 }
 
 function layLine({ old, now }: LayChange, units: Units): string {

@@ -1,4 +1,4 @@
-import type { CutPiece } from '../draft/piece.ts';
+import type { CutPiece, PartOfGown } from '../draft/piece.ts';
 import type { Point } from '../geometry/curve.ts';
 
 /**
@@ -31,6 +31,8 @@ export interface EdgeChange {
 
 export interface PieceChange {
   readonly gore: string;
+  /** What it belongs to, where it is no part of the skirt. */
+  readonly part?: PartOfGown;
   readonly layer: string;
   readonly side?: 'left' | 'right';
   readonly verdict: Verdict;

@@ -38,16 +38,17 @@ const NEW_CLOTH: Readonly<Record<NewCloth, string>> = {
   'more-of-them': 'more of them are needed than were cut',
 };
 
-function wordsOfEdge(edge: EdgeChange, { verdict }: PieceChange, units: Units): string[] {
+function wordsOfEdge(edge: EdgeChange, change: PieceChange, units: Units): string[] {
+  const { verdict } = change;
   const { left, comesOff } = edge;
   const words: string[] = [];
   if (
     left !== undefined &&
     (verdict === 're-cut' ? isTooLittle(left) : left.wanted - left.least >= WORTH_SAYING)
   )
-    words.push(`${edge.edge}: ${leftWords(edge, left, units)}`);
+    words.push(`${edge.edge}: ${leftWords(edge, left, change, units)}`);
   if (comesOff !== undefined && comesOff.most >= WORTH_SAYING && verdict !== 're-cut')
-    words.push(`${edge.edge}: ${comesOffWords(edge, comesOff, units)}`);
+    words.push(`${edge.edge}: ${comesOffWords(edge, comesOff, change, units)}`);
   return words;
 }
 
@@ -56,8 +57,13 @@ function isTooLittle({ wanted, least }: NonNullable<EdgeChange['left']>): boolea
   return least < leastSewable(wanted);
 }
 
-function leftWords(edge: EdgeChange, left: NonNullable<EdgeChange['left']>, units: Units): string {
-  const at = placeWords(edge, left.at, units);
+function leftWords(
+  edge: EdgeChange,
+  left: NonNullable<EdgeChange['left']>,
+  change: PieceChange,
+  units: Units,
+): string {
+  const at = placeWords(edge, left.at, change, units);
   if (edge.corner)
     return `a corner of the allowance is ${edgeWords(left.wanted - left.least, units)} short, ${at}`;
   if (left.least < 0)
@@ -68,16 +74,22 @@ function leftWords(edge: EdgeChange, left: NonNullable<EdgeChange['left']>, unit
 function comesOffWords(
   edge: EdgeChange,
   { most, least, at }: NonNullable<EdgeChange['comesOff']>,
+  change: PieceChange,
   units: Units,
 ): string {
   if (most - least < WORTH_SAYING) return `${edgeWords(most, units)} comes off all along`;
   const from = least < WORTH_SAYING ? 'up to' : `${edgeWords(least, units)} to`;
-  return `${from} ${edgeWords(most, units)} comes off, most ${placeWords(edge, at, units)}`;
+  return `${from} ${edgeWords(most, units)} comes off, most ${placeWords(edge, at, change, units)}`;
 }
 
-function placeWords({ from }: EdgeChange, at: number, units: Units): string {
-  if (from === undefined) return `${tapeText(at, units)} down from the waist`;
+function placeWords({ from }: EdgeChange, at: number, { piece }: PieceChange, units: Units): string {
+  if (from === undefined) return `${tapeText(at, units)} down from ${topName(piece)}`;
   return at < WORTH_SAYING ? `at ${edgeName(from)}` : `${tapeText(at, units)} from ${edgeName(from)}`;
+}
+
+/** What a piece's sides run down from. */
+function topName({ piece }: PieceChange['piece']): string {
+  return piece.part === 'bodice' ? 'the upper edge' : piece.part === undefined ? 'the waist' : 'its top';
 }
 
 function edgeName(name: string): string {

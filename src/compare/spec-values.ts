@@ -28,6 +28,8 @@ function addSection(values: Values, path: string, section: object, form: Form | 
   for (const [key, value] of Object.entries(section)) {
     // What one price is for says nothing where there is no price.
     if (value === undefined || (key === 'pricedPer' && !('price' in section))) continue;
+    // The edge of a drafted bodice is not said but drafted.
+    if ((key === 'waistSeam' || key === 'panels') && path === 'bodice.' && 'draft' in section) continue;
     const written = hasFreeNames(form) ? key : kebab(key);
     add(values, `${path}${written}`, value, formBelow(form, written));
   }
@@ -60,7 +62,7 @@ function addList(values: Values, path: string, list: readonly unknown[], form: F
 
 /** A list's items by name, date, seam or whatever else tells each apart, else by their number. */
 function itemNames(list: readonly object[]): { readonly key?: string; readonly names: readonly string[] } {
-  for (const key of ['name', 'date', 'seam', 'down', 'kind']) {
+  for (const key of ['name', 'date', 'seam', 'at', 'down', 'kind']) {
     const names = list.map((item) => (item as Readonly<Record<string, unknown>>)[key]);
     if (names.every((name) => typeof name === 'string') && new Set(names).size === names.length)
       return { key, names };

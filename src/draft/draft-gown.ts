@@ -1,10 +1,10 @@
 import type { Edge } from '../geometry/edge.ts';
-import { startOf } from '../geometry/evaluate.ts';
 import { reversedRun } from '../geometry/split.ts';
 import { type LayerShape, PLAIN } from '../gown/layer.ts';
 import type { Gore, GownLines } from '../gown/lines.ts';
 import { dependsOnHem, linesOfLayer } from '../gown/lines-of-layer.ts';
 import { acrossFrame } from './across-frame.ts';
+import { closedExactly } from './closed-exactly.ts';
 import type { EdgeProfile } from './edge-profiles.ts';
 import type { GoreFrame } from './gore-frame.ts';
 import { goreFrames, longestStation } from './gore-frames.ts';
@@ -91,16 +91,6 @@ export function pieceOf(
     cut: gore.fold !== undefined ? 'on-fold' : gown.round === 'mirrored' ? 'pair' : 'single',
     ...(gore.side === undefined ? {} : { side: gore.side }),
   };
-}
-
-/** Ends that agree to rounding are made one point, so that the outline is closed to the last bit. */
-function closedExactly(edges: readonly Edge[]): Edge[] {
-  return edges.map((edge, i) => {
-    const next = edges[(i + 1) % edges.length]!.curves[0]!;
-    const last = edge.curves[edge.curves.length - 1]!;
-    if (last.kind === 'arc') return edge;
-    return { ...edge, curves: [...edge.curves.slice(0, -1), { ...last, to: startOf(next) }] };
-  });
 }
 
 /** Across the gore; on a fold the grain line lies near the fold, where the maker lines it up. */

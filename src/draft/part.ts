@@ -1,7 +1,8 @@
 import type { Span } from '../diagnostics/diagnostic.ts';
+import type { Cape, Strap } from '../gown/above-waist.ts';
 import type { Layer } from '../gown/layer.ts';
 import type { Flounce, Godet, Tiers } from '../gown/parts.ts';
-import type { Piece } from './piece.ts';
+import type { CutPiece, Piece } from './piece.ts';
 
 /**
  * What is cut for a gown beside its gores: flounces, strips, godets. A flounce or a strip is handled as a layer of its
@@ -22,6 +23,10 @@ export interface Part {
   readonly quartered: boolean;
   /** True where its top is a point: cut straight across above it, with no corners to fold back. */
   readonly pointed?: boolean;
+  /** True where its lower edge is a seam and no hem: its corners are those of the top. */
+  readonly lowerSewn?: boolean;
+  /** Lines inside it that are marked, not cut. */
+  readonly marks?: CutPiece['marks'];
   /** Extra below the hem, cut off after hanging, mm. */
   readonly roughCut: number;
 }
@@ -29,7 +34,10 @@ export interface Part {
 export type PartKind =
   | { readonly kind: 'flounce'; readonly flounce: Flounce }
   | { readonly kind: 'tiers'; readonly tiers: Tiers; readonly run: TierRun; readonly runs: number }
-  | { readonly kind: 'godet'; readonly godet: Godet };
+  | { readonly kind: 'godet'; readonly godet: Godet }
+  | { readonly kind: 'panel' | 'modesty-panel' }
+  | { readonly kind: 'strap'; readonly strap: Strap }
+  | { readonly kind: 'cape'; readonly cape: Cape; readonly inner: number };
 
 /** One run of strips: all tiers of one depth, cut together and not tier by tier. */
 export interface TierRun {

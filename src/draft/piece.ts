@@ -1,6 +1,9 @@
 import type { Line, Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 
+/** What a piece belongs to, where it is no part of the skirt. */
+export type PartOfGown = 'bodice' | 'strap' | 'cape';
+
 /**
  * One gore's seam-line outline, flat, right side up, its grain along y: the exact shape that is sewn.
  * Drawn as the wearer's left half: the front edge at the left, the back edge at the right.
@@ -8,6 +11,8 @@ import type { Edge } from '../geometry/edge.ts';
  */
 export interface Piece {
   readonly gore: string;
+  /** A bodice's panel has the name of the gore below it; this tells the two apart. */
+  readonly part?: PartOfGown;
   /** Layers whose seam lines are this shape. */
   readonly layers: readonly string[];
   /** Clockwise as drawn, closed: waist (left to right), back edge (down), hem (right to left), front edge (up). */

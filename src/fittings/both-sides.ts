@@ -1,14 +1,12 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import type { EdgeProfile } from '../draft/edge-profiles.ts';
 import type { GoreFrame } from '../draft/gore-frame.ts';
+import { cutOfHalves, mirroredPiece, sided } from '../draft/halves-apart.ts';
 import type { Piece } from '../draft/piece.ts';
 import type { Curve, Point } from '../geometry/curve.ts';
-import type { Edge } from '../geometry/edge.ts';
-import { endOf, startOf } from '../geometry/evaluate.ts';
 import { reversedRun } from '../geometry/split.ts';
-import { reflected, translated } from '../geometry/transform.ts';
+import { reflected } from '../geometry/transform.ts';
 import { twoHalves } from '../gown/two-halves.ts';
-import { isSameOutline } from './same-outline.ts';
 
 const ORIGIN: Point = { x: 0, y: 0 };
 const DOWN: Point = { x: 0, y: 1 };
@@ -59,75 +57,12 @@ function mirroredFrame(frame: GoreFrame): GoreFrame {
   };
 }
 
-function sided(piece: Piece, side: 'left' | 'right'): Piece {
-  return { ...piece, side, ...(piece.cut === 'on-fold' ? {} : { cut: 'single' }) };
-}
-
-/** A piece of the left half as it is cut for the right. */
-function mirroredPiece(piece: Piece): Piece {
-  const { from, to } = piece.grain;
-  return sided(
-    {
-      ...piece,
-      edges: mirroredEdges(piece, ORIGIN),
-      frontEdge: piece.backEdge,
-      backEdge: piece.frontEdge,
-      grain: { kind: 'line', from: { x: -from.x, y: from.y }, to: { x: -to.x, y: to.y } },
-    },
-    'right',
-  );
-}
-
-/** Still waist, right side, hem, left side, clockwise as drawn. */
-function mirroredEdges({ edges }: Piece, about: Point): Edge[] {
-  const [waist, right, hem, left] = edges.map(({ name, curves }) => ({
-    name,
-    curves: reversedRun(curves.map((curve) => reflected(curve, about, DOWN))),
-  }));
-  return [waist!, left!, hem!, right!];
-}
-
 function cutAs(left: GownDraft, right: GownDraft, pieces: readonly Piece[]): NonNullable<GownDraft['cutAs']> {
   return left.pieces.flatMap((piece, gore) => {
     const other = pieces.length - 1 - gore;
-    if (isSameOutline(piece, right.pieces[gore]!)) return [{ piece, gore }];
-    if (piece.cut === 'on-fold') return [{ piece: unfolded(piece, right.pieces[gore]!), gore }];
-    return [
-      { piece: pieces[gore]!, gore },
-      { piece: pieces[other]!, gore: other },
-    ];
+    return cutOfHalves(piece, right.pieces[gore]!).map((cut) => ({
+      piece: cut,
+      gore: cut.side === 'right' ? other : gore,
+    }));
   });
-}
-
-/** Two halves that differ, joined along the fold that they would have had; the left one stays where it was. */
-function unfolded(left: Piece, right: Piece): Piece {
-  const [to, from] = [foldTop(left), foldTop(right)];
-  const shift = { x: to.x - from.x, y: to.y - from.y };
-  const other = mirroredEdges(right, from).map(({ name, curves }) => ({
-    name,
-    curves: curves.map((curve) => translated(curve, shift)),
-  }));
-  const [one, two] = left.frontEdge === 'fold' ? [other, left.edges] : [left.edges, other];
-  return {
-    ...left,
-    edges: [
-      { name: one[WAIST]!.name, curves: [...one[WAIST]!.curves, ...two[WAIST]!.curves] },
-      two[RIGHT]!,
-      { name: one[HEM]!.name, curves: [...two[HEM]!.curves, ...one[HEM]!.curves] },
-      one[LEFT]!,
-    ],
-    frontEdge: one[LEFT]!.name,
-    backEdge: two[RIGHT]!.name,
-    cut: 'single',
-    middle: left.frontEdge === 'fold' ? 'front' : 'back',
-  };
-}
-
-/** Places of the edges in a piece. */
-const [WAIST, RIGHT, HEM, LEFT] = [0, 1, 2, 3];
-
-function foldTop({ edges }: Piece): Point {
-  const fold = edges.find(({ name }) => name === 'fold')!.curves;
-  const [from, to] = [startOf(fold[0]!), endOf(fold[fold.length - 1]!)];
-  return from.y < to.y ? from : to;
 }

@@ -1,8 +1,8 @@
 import { edgeAllRound } from '../draft/all-round.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
+import { isSameOutline } from '../draft/same-outline.ts';
 import { runsRound } from '../gown/lines.ts';
 import type { Fitting } from '../gown/sections.ts';
-import { isSameOutline } from './same-outline.ts';
 
 /** What one fitting did to the draft, for the report; mm. */
 export interface FittingTrace {

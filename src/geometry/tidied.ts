@@ -1,21 +1,28 @@
-import type { Arc, Curve, Line } from './curve.ts';
-import { derivativeAt, endOf, tangentAt } from './evaluate.ts';
+import type { Arc, Curve, Line, Point } from './curve.ts';
+import { derivativeAt, endOf, startOf, tangentAt } from './evaluate.ts';
 import { cross, distance, dot } from './point.ts';
 import { JOIN } from './tolerances.ts';
 
 /** Shortest piece worth keeping, mm. Smaller ones are rounding, and have no direction once they are drawn. */
 const CRUMB = 0.01;
 
-/** A run without crumbs, and with lines and arcs that go on made one. What lay before a crumb reaches to its end. */
+/**
+ * A run without crumbs, and with lines and arcs that go on made one. What lay before a crumb reaches to its end; what
+ * comes after a crumb that the run begins with begins where it did.
+ */
 export function tidied(run: readonly Curve[]): Curve[] {
   const kept: Curve[] = [];
-  for (const curve of run) {
+  let begins: Point | undefined;
+  for (const own of run) {
+    const curve = begins === undefined || own.kind === 'arc' ? own : { ...own, from: begins };
     const last = kept[kept.length - 1];
     const speed = derivativeAt(curve, 0.5);
     if (Math.hypot(speed.x, speed.y) < CRUMB) {
-      if (last !== undefined && last.kind !== 'arc') kept[kept.length - 1] = { ...last, to: endOf(curve) };
+      if (last === undefined) begins ??= startOf(curve);
+      else if (last.kind !== 'arc') kept[kept.length - 1] = { ...last, to: endOf(curve) };
       continue;
     }
+    begins = undefined;
     const one = last === undefined ? undefined : asOne(last, curve);
     if (one === undefined) kept.push(curve);
     else kept[kept.length - 1] = one;

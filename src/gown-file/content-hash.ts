@@ -10,8 +10,13 @@ const SHORT = 8;
  * @returns the first eight hexadecimal digits of a SHA-256
  */
 export function contentHash(spec: Spec): string {
-  const { places: _places, units: _units, cut: _cut, ...said } = spec;
-  return createHash('sha256').update(canonical(said)).digest('hex').slice(0, SHORT);
+  const { places: _places, units: _units, cut: _cut, bodice, ...said } = spec;
+  // The edge of a drafted bodice is not said, but drafted.
+  const edge = bodice.draft === undefined ? {} : { waistSeam: 0, panels: {} };
+  return createHash('sha256')
+    .update(canonical({ ...said, bodice: { ...bodice, ...edge } }))
+    .digest('hex')
+    .slice(0, SHORT);
 }
 
 /** JSON with sorted keys, numbers to the nanometre so that 40 in and 101.6 cm are one length. */

@@ -1,4 +1,4 @@
-import type { GoreSpec, OverskirtSpec, PetticoatSpec, Spec } from './spec.ts';
+import type { BodySpec, GoreSpec, OverskirtSpec, PetticoatSpec, Spec } from './spec.ts';
 import { stationsOf } from './stations.ts';
 
 /** Measures that a gown can be supposed for before there are any: mm. What is absent stays as it is. */
@@ -20,11 +20,12 @@ export interface SupposedMeasures {
  * between them in the proportion of the hips, every length longer by as much as the front is. An estimate, never a pattern: nobody was measured.
  */
 export function withMeasures(spec: Spec, measures: SupposedMeasures): Spec {
-  const waist = (measures.waist ?? spec.bodice.waistSeam) / spec.bodice.waistSeam;
+  const own = ownWaist(spec);
+  const waist = (measures.waist ?? own) / own;
   const longer = measures.toFloor === undefined ? 0 : measures.toFloor - frontToFloor(spec);
-  const wider = spec.bodice.waistSeam * (waist - 1);
+  const wider = own * (waist - 1);
   const hem = measures.sweep === undefined ? 1 : measures.sweep / (hemAllRound(spec) + wider);
-  const { train, petticoat, closure } = spec;
+  const { train, petticoat, closure, body } = spec;
   return {
     ...spec,
     bodice: {
@@ -36,11 +37,35 @@ export function withMeasures(spec: Spec, measures: SupposedMeasures): Spec {
     ...(spec.sweep !== undefined && { sweep: measures.sweep ?? spec.sweep + wider }),
     lengths: lengthened(spec.lengths, longer),
     ...(train && { train: { ...train, onFloor: measures.train ?? train.onFloor ?? 0 } }),
+    ...(body && { body: bodyFor(body, waist, hipRatio(spec, measures)) }),
     ...(petticoat && { petticoat: petticoatFor(petticoat, measures, hipRatio(spec, measures)) }),
     ...(closure && { closure: { ...closure, ...(measures.hip !== undefined && { hip: measures.hip }) } }),
     ...(spec.overskirts && {
       overskirts: spec.overskirts.map((one) => overskirtFor(one, waist, longer)),
     }),
+  };
+}
+
+/** Her waist where the bodice is drafted over it, else the seam that was measured. */
+function ownWaist({ bodice, body }: Spec): number {
+  const girth = body?.girths.find(({ above, below }) => above === undefined && below === undefined)?.girth;
+  return bodice.draft === undefined ? bodice.waistSeam : (girth ?? bodice.waistSeam);
+}
+
+/** Down to the waist in the proportion of the waists, below it in that of the hips. */
+function bodyFor(body: BodySpec, waist: number, hips: number): BodySpec {
+  return {
+    ...body,
+    girths: body.girths.map((level) => {
+      const by = level.below === undefined ? waist : hips;
+      return {
+        ...level,
+        girth: level.girth * by,
+        ...(level.front !== undefined && { front: level.front * by }),
+        ...(level.left !== undefined && { left: level.left * by }),
+      };
+    }),
+    ...(body.bustPointsApart !== undefined && { bustPointsApart: body.bustPointsApart * waist }),
   };
 }
 

@@ -1,5 +1,6 @@
 import { contentHash } from '../gown-file/content-hash.ts';
 import { type FilePath, placeAt, type Spec } from '../gown-file/spec.ts';
+import { askedBodice, capeOf, strapOf } from './above-waist-of-spec.ts';
 import type { Cloth } from './cloth.ts';
 import type { Gown, Overskirt } from './gown.ts';
 import type { Layer } from './layer.ts';
@@ -29,6 +30,7 @@ export function gownOfSpec(spec: Spec): Gown {
   const layers = spec.layers.map((layer, i) => layerOf(layer, asked, at('layers', i)));
   const closure = spec.closure && closureOf(spec.closure, lines, at('closure'));
   const given = plainSections(spec, at);
+  const bodice = askedBodice(spec);
   const gown: Omit<Gown, 'overskirts'> = {
     ...lines,
     ...given,
@@ -46,6 +48,9 @@ export function gownOfSpec(spec: Spec): Gown {
     ...(spec.edging && { edging: edgingOf(spec, lines, closure, layers, asked, at('edging')) }),
     trims: (spec.trims ?? []).map((trim, i) => trimOf(trim, lines, layers, at('trims', i))),
     ...(spec.bustle && { bustle: bustleOf(spec.bustle, lines, at('bustle')) }),
+    straps: (spec.straps ?? []).map((strap, i) => strapOf(strap, layers, asked, at('straps', i))),
+    capes: (spec.capes ?? []).map((cape, i) => capeOf(cape, asked, at('capes', i))),
+    ...(bodice && { askedBodice: bodice }),
     place: at(),
   };
   return { ...gown, overskirts: overskirtsOf(spec, gown, asked, at) };
@@ -108,13 +113,14 @@ function plainSections(spec: Spec, at: At) {
   const { format, client, units, notes, bodice, lengths, currency, cut } = spec;
   const { petticoat, sewnAsOne, labour, dates, paper } = spec;
   const { at: _at, toFloor: _toFloor, ...measuring } = lengths;
-  const { waistSeam: _w, panels: _p, dropBelowWaist: _d, point: _pt, ...rest } = bodice;
+  const { waistSeam: _w, draft: _dr, panels: _p, dropBelowWaist: _d, point: _pt, ...rest } = bodice;
   return {
     format,
     units,
     ...(client === undefined ? {} : { client }),
     ...(notes === undefined ? {} : { notes }),
     ...(currency === undefined ? {} : { currency }),
+    ...(spec.body && { body: { ...spec.body, place: at('body') } }),
     bodice: { ...rest, place: at('bodice') },
     measuring: { ...measuring, place: at('lengths') },
     fittings: (spec.fittings ?? []).map((fitting, i) => ({ ...fitting, place: at('fittings', i) })),
@@ -234,6 +240,8 @@ function overskirtsOf(spec: Spec, gown: Omit<Gown, 'overskirts'>, asked: LayersA
         godets: [],
         overskirts: [],
         fittings: [],
+        straps: [],
+        capes: [],
         trims: [],
         notions: [],
         cut: {},

@@ -1,5 +1,6 @@
 import type { Units } from '../diagnostics/units.ts';
 import type { OverskirtSpec } from '../gown-file/spec.ts';
+import type { AskedBodice, Body, Cape, Strap } from './above-waist.ts';
 import type { Cloth } from './cloth.ts';
 import type { Layer } from './layer.ts';
 import type { GownLines } from './lines.ts';
@@ -30,7 +31,12 @@ export interface Gown extends GownLines, Placed<[]> {
   readonly client?: string;
   readonly units: Units;
   readonly notes?: string;
+  readonly body?: Body;
   readonly bodice: Bodice;
+  /** Where the bodice is drafted over her body. */
+  readonly askedBodice?: AskedBodice;
+  readonly straps: readonly Strap[];
+  readonly capes: readonly Cape[];
   readonly measuring: Measuring;
   /** From the inside out. */
   readonly layers: readonly Layer[];

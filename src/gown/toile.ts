@@ -1,3 +1,4 @@
+import type { AskedBodice } from './above-waist.ts';
 import type { Cloth } from './cloth.ts';
 import type { Gown, Overskirt } from './gown.ts';
 import { type Allowance, type Layer, type LayerAllowances, PLAIN } from './layer.ts';
@@ -29,6 +30,7 @@ export function toileOf(gown: Gown): Gown {
   };
   const layer = toileLayer(gown, calico);
   const gores = gown.gores.map((gore) => ({ ...gore, roughCut: 0 }));
+  const { askedBodice: asked } = gown;
   return {
     ...shape,
     name: `${gown.name} (toile)`,
@@ -42,6 +44,10 @@ export function toileOf(gown: Gown): Gown {
       ...overskirt,
       gown: overskirtToile(overskirt, calico),
     })),
+    // Tape shows where straps go.
+    straps: [],
+    capes: gown.capes.map((cape) => ({ ...cape, layers: [capeToile(layer)] })),
+    ...(asked && { askedBodice: bodiceToile(asked, layer) }),
     trims: [],
     notions: [],
     cut: {},
@@ -60,6 +66,22 @@ function overskirtToile({ gown, edges }: Overskirt, calico: Cloth): Gown {
     layers: [{ ...layer, allowances: { ...layer.allowances, named: Object.fromEntries(ends) } }],
     cloths: [calico],
   };
+}
+
+/** A drafted bodice in calico, with cloth left above its upper edge to draw on. */
+function bodiceToile(asked: AskedBodice, layer: Layer): AskedBodice {
+  const panels = asked.draft.panels.map(({ name }) => name);
+  return {
+    ...asked,
+    draft: { ...asked.draft, upperFinish: 'turned' },
+    layers: [{ ...layer, gores: panels }],
+  };
+}
+
+function capeToile(layer: Layer): Layer {
+  const { allowances } = layer;
+  const free = { 'front-edge': allowances.hem, 'back-edge': allowances.hem };
+  return { ...layer, gores: [], allowances: { ...allowances, named: free } };
 }
 
 function toileLayer({ gores, place }: Pick<Gown, 'gores' | 'place'>, cloth: Cloth): Layer {

@@ -1,3 +1,4 @@
+import type { DraftedBodice } from '../bodice/draft-asked.ts';
 import type { BustleFacts } from './bustle/bustle-facts.ts';
 import type { ClosureFacts } from './closure/closure-facts.ts';
 import type { EdgingFacts } from './edging/edging-facts.ts';
@@ -16,6 +17,8 @@ export interface MakingFacts {
   readonly closure: ClosureFacts | undefined;
   readonly edging: EdgingFacts | undefined;
   readonly bustle: BustleFacts | undefined;
+  /** Where it is drafted and made here. */
+  readonly bodice: DraftedBodice | undefined;
   /** Grams with allowances, where every cloth's weight is given. */
   readonly grams: number | undefined;
 }

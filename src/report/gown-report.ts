@@ -7,6 +7,7 @@ import { hasGore } from '../gown/layer.ts';
 import { halves, stationsOnce } from '../gown/lines.ts';
 import { type GownMeasures, type WorstSeams, worstSeams } from '../truing/measure-gown.ts';
 import type { LayerMeasures } from '../truing/true-layers.ts';
+import type { BodiceReport, CapeReport } from './bodice-report.ts';
 import type { FittingReport } from './fitting-report.ts';
 import type { PartReport } from './part-report.ts';
 
@@ -55,7 +56,10 @@ export interface GownReport {
     /** Its waist edge as sewn, all round. */
     readonly sewnWaist: number;
   }[];
-  /** Flounces, strips and godets. */
+  /** Where it is drafted over her body. */
+  readonly bodice?: BodiceReport;
+  readonly capes?: readonly CapeReport[];
+  /** Flounces, strips, godets, straps and capes. */
   readonly parts: readonly PartReport[];
   readonly overskirts: readonly GownReport[];
   /** What each fitting did, in their order. */
@@ -91,7 +95,7 @@ export interface Finding {
 export function gownReport(
   gown: Gown,
   { drafts, measures, layers }: MeasuredDrafts,
-  beside: Pick<GownReport, 'parts' | 'overskirts' | 'fittings'>,
+  beside: Pick<GownReport, 'bodice' | 'capes' | 'parts' | 'overskirts' | 'fittings'>,
 ): GownReport {
   const { gown: lines, lengths } = drafts.gown;
   const ifKnown = (length: number | undefined): number | null => (length === undefined ? null : mm(length));

@@ -24,6 +24,7 @@ export function hemPartners(cutPieces: readonly CutPiece[]): number[][] {
 function differsOnlyAtHem(a: CutPiece, b: CutPiece): boolean {
   const alike =
     a.gore === b.gore &&
+    a.piece.part === b.piece.part &&
     a.piece.cut === b.piece.cut &&
     a.piece.side === b.piece.side &&
     a.piece.frontEdge === b.piece.frontEdge &&

@@ -33,8 +33,9 @@ function longestOfEachGore(pieces: readonly LaidPiece[]): number[] {
   const best = new Map<string, { index: number; length: number }>();
   for (const [index, { cutPiece }] of pieces.entries()) {
     const length = edgeCheck(index, cutPiece, 'back').length;
-    const known = best.get(cutPiece.gore);
-    if (known === undefined || length > known.length) best.set(cutPiece.gore, { index, length });
+    const own = `${cutPiece.piece.part ?? ''} ${cutPiece.gore}`;
+    const known = best.get(own);
+    if (known === undefined || length > known.length) best.set(own, { index, length });
   }
   return [...best.values()].map(({ index }) => index);
 }

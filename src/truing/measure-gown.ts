@@ -1,11 +1,10 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import type { Piece } from '../draft/piece.ts';
+import { backCorners, frontCorners } from '../draft/side-corners.ts';
 import { areaInside } from '../geometry/area.ts';
-import type { Curve, Point } from '../geometry/curve.ts';
-import type { Edge } from '../geometry/edge.ts';
-import { curvatureAt, tangentAt } from '../geometry/evaluate.ts';
+import type { Curve } from '../geometry/curve.ts';
+import { curvatureAt } from '../geometry/evaluate.ts';
 import { lengthOfRun } from '../geometry/length.ts';
-import { angleBetween } from '../geometry/point.ts';
 import type { Layer } from '../gown/layer.ts';
 import type { GownLines } from '../gown/lines.ts';
 import { goresAt, halves, runsRound, stationsOnce } from '../gown/lines.ts';
@@ -153,42 +152,10 @@ function seamsOf(draft: GownDraft): SeamMeasures[] {
         station,
         gores: [a.gore, b.gore],
         lengths: [left.length, right.length],
-        hemAngle: left.hem + right.hem,
-        waistAngle: left.waist + right.waist,
+        hemAngle: left.lower + right.lower,
+        waistAngle: left.upper + right.upper,
         offSquare: Math.atan(draft.hem.slopeAt(draft.hem.ways[station]!)),
       },
     ];
   });
-}
-
-/** One side edge of a piece: its length, mm, and the angles inside the piece at its two ends, radians. */
-export interface Corners {
-  readonly length: number;
-  readonly hem: number;
-  readonly waist: number;
-}
-
-export function backCorners(piece: Piece): Corners {
-  const [waist, back, hem] = piece.edges as readonly [Edge, Edge, Edge, Edge];
-  return {
-    length: lengthOfRun(back.curves),
-    waist: insideAngle(waist, back),
-    hem: insideAngle(back, hem),
-  };
-}
-
-export function frontCorners(piece: Piece): Corners {
-  const [waist, , hem, front] = piece.edges as readonly [Edge, Edge, Edge, Edge];
-  return {
-    length: lengthOfRun(front.curves),
-    waist: insideAngle(front, waist),
-    hem: insideAngle(hem, front),
-  };
-}
-
-/** Angle inside the piece between an edge and the one after it, radians. */
-function insideAngle(before: Edge, after: Edge): number {
-  const into: Point = tangentAt(before.curves[before.curves.length - 1]!, 1);
-  const out = tangentAt(after.curves[0]!, 0);
-  return angleBetween({ x: -into.x, y: -into.y }, out);
 }

@@ -1,7 +1,7 @@
 import type { LayerDrafts } from '../draft/draft-layers.ts';
 import type { Part } from '../draft/part.ts';
+import { backCorners, frontCorners, type SideCorners } from '../draft/side-corners.ts';
 import { goresAt, runsRound, stationsOnce } from '../gown/lines.ts';
-import { backCorners, type Corners, frontCorners } from './measure-gown.ts';
 
 /** What the seams of a part come to at worst. */
 export interface PartMeasures {
@@ -38,9 +38,9 @@ export function measurePart(drafts: LayerDrafts, { of, piece, layer }: Part): Pa
 }
 
 /** @param above how much farther up the seam goes than the part, mm */
-function worst(seams: readonly (readonly [Corners, Corners])[], above: number): PartMeasures {
+function worst(seams: readonly (readonly [SideCorners, SideCorners])[], above: number): PartMeasures {
   const differences = seams.map(([a, b]) => Math.abs(Math.abs(a.length - b.length) - above));
-  const sums = seams.map(([a, b]) => a.hem + b.hem);
+  const sums = seams.map(([a, b]) => a.lower + b.lower);
   return {
     difference: Math.max(...differences),
     hemAngle: sums.reduce((far, sum) => (Math.abs(sum - Math.PI) > Math.abs(far - Math.PI) ? sum : far)),

@@ -58,7 +58,10 @@ const STRIPS: Readonly<Record<StripFacts['kind'], string>> = {
 };
 
 export function englishBasics(units: Units): Basics {
-  const station = (name: string): string => name.replace(/^centre-(front|back)$/, 'centre $1');
+  const station = (name: string): string =>
+    name
+      .replace(/^centre-(front|back)$/, 'centre $1')
+      .replace(/^(upper|inner|front|back|long|other-long)-(edge|end)$/, '$1 $2');
   return {
     unit: units,
     length: (mm) => tapeText(mm, units),

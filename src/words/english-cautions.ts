@@ -22,6 +22,8 @@ export const STEP_CAUTIONS: Readonly<Record<CautionKind, string>> = {
   'net-flame':
     'Net burns fast. Flame resistance is for the supplier’s certificate and the venue’s fire officer; nothing here speaks for it.',
   pins: 'A pin left in a seam hurts: count them, run a magnet along every hem and allowance.',
+  'tight-lacing':
+    'Lacing presses on breath and organs: no tighter than she breathes, sits and eats in with ease. She decides; if in doubt, a doctor does.',
   nickel:
     'Hooks may hold nickel: ask the wearer before they are sewn on; a doctor decides what her skin bears.',
 };

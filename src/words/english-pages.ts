@@ -133,6 +133,7 @@ export function englishPages({ length, list, station, unit }: Basics) {
       seam: 'Seam',
       diagonals: (pairs: readonly string[]): string => `Diagonals: ${pairs.join('; ')}.`,
       copies: { 'on-fold': 'cut 1 on the fold', pair: 'cut 2, the second mirrored', single: 'cut 1' },
+      ofBodice: (panel: string): string => `bodice ${panel}`,
     },
     finishes: {
       turned: 'turned up',
@@ -204,11 +205,45 @@ export function englishPages({ length, list, station, unit }: Basics) {
       slantText: (slant: string, height: string): string =>
         `${slant} along the cloth, ${height} straight down: measure her to check`,
     },
+    bodiceSheet: {
+      title: 'Bodice',
+      toileFirst:
+        'Toile first: the panels follow her girths, not her shape. Fit it in calico, laced as she will wear it; the fitter decides. Lacing is no tighter than she breathes and eats in; if in doubt, a doctor decides.',
+      levelsCaption: `Levels, all round, ${unit}`,
+      levelHeads: ['level', 'above the waist', 'body', 'laced in', 'left open', 'sewn'],
+      panelsCaption: `Panels as sewn, ${unit}; on the fold by the half`,
+      panel: 'panel',
+      upper: 'upper edge',
+      lower: 'waist seam',
+      bonesCaption: `Bones by seam, ${unit}: casings from edge to edge`,
+      boneHeads: ['along', 'casing', 'bone', 'count'],
+      lacing: (station: string, eyelets: number, pitch: string): string =>
+        `Lacing at ${station}: ${eyelets} eyelets a side, ${pitch} apart.`,
+      eyelets: (places: string): string => `Eyelets from the upper end of the edge, ${unit}: ${places}`,
+      lace: (worn: string, bought: string): string =>
+        `Lace: ${worn} as it is worn, ${bought} with what hangs free for tying; more where she steps in through it.`,
+      tape: (round: string, length: string): string =>
+        `Waist tape: closes at ${round}, cut ${length} with its ends.`,
+    },
     notions: {
       zip: (stock: string, to: string): string =>
         to === stock ? `zip ${stock}` : `zip ${stock}, to be shortened to ${to}`,
       hooks: (opening: string): string =>
         `hooks and eyes or bars for the opening of ${opening}, or a tape of them`,
+      bones: (kind: string, length: string, count: number): string =>
+        kind === 'synthetic'
+          ? `synthetic bone, ${length} in all`
+          : `${kind.replace('-', ' ')}, ${length}: ${count}`,
+      casing: (width: string, length: string): string => `bone casing for bones ${width} wide, ${length}`,
+      eyelets: (count: number): string => `eyelets, ${count}, and some to try`,
+      lace: (length: string): string => `lace, ${length}`,
+      waistTape: (length: string): string => `waist tape, ${length}`,
+      busk: (length: string): string => `busk, no longer than ${length}`,
+      bodiceZip: (length: string): string => `zip for the bodice, ${length} of it above the waist seam`,
+      throughZip: (length: string): string =>
+        `zip through bodice and skirt, ${length} from the upper edge down`,
+      bodiceHooks: (length: string): string => `hook-and-eye tape for the bodice, ${length}`,
+      upperBinding: (length: string): string => `binding for the upper edge, ${length}`,
       hook: 'hook and bar, 1, above the zip',
       petersham: (length: string): string => `petersham for the waist stay, ${length}`,
       strip: (name: string, width: string | undefined, length: string, layer: string, edge: string): string =>
@@ -352,6 +387,16 @@ export function englishPages({ length, list, station, unit }: Basics) {
         'height',
         'height of the shoes’ heel',
       ],
+      girths: 'Girths for the bodice',
+      girthsText:
+        'Over what she will wear under the gown, tape level, in ease; heights along the body from a tape tied round the natural waist. The front goes from side seam to side seam.',
+      girth: (level: string): string => `${level}, all round`,
+      girthFront: (level: string): string => `${level}, over the front`,
+      girthHeight: (level: string): string => `${level}, from the waist`,
+      bustPoints: 'from bust point to bust point',
+      upperEdge: 'Upper edge, above the waist',
+      straps: 'over the shoulder, from the upper edge in front to behind',
+      arm: 'round both arms and shoulders, where a cape hangs',
       petticoat: 'Petticoat',
       petticoatFields: [
         'bottom hoop, round',
@@ -375,6 +420,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       figure: 'Where to measure',
       levels: {
         shoulders: 'over both shoulders',
+        bust: 'bust',
+        underbust: 'underbust',
         waist: 'level waist',
         edge: 'bodice edge',
         hip: 'hip',

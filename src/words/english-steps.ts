@@ -1,13 +1,7 @@
 import type { StepKind, StepStrip, StepWork } from '../making/order/step.ts';
 import type { Basics } from './english-basics.ts';
-
-/** A step in words: what to do, what it needs or how, and where to stop. */
-export interface StepText {
-  readonly does: string;
-  readonly notes: readonly string[];
-  /** Printed after “Hold”. */
-  readonly holds: readonly string[];
-}
+import { BODICE_WRITERS } from './english-bodice.ts';
+import { type StepText, text } from './step-text.ts';
 
 type WorkOf<K extends StepKind> = Extract<StepWork, { kind: K }>;
 type Writers = { readonly [K in StepKind]: (work: WorkOf<K>, basics: Basics) => StepText };
@@ -17,16 +11,8 @@ export function stepText(work: StepWork, basics: Basics): StepText {
   return write(work, basics);
 }
 
-function text(
-  does: string,
-  notes: readonly (string | false)[] = [],
-  holds: readonly (string | false)[] = [],
-): StepText {
-  const kept = (lines: readonly (string | false)[]): string[] => lines.filter((line) => line !== false);
-  return { does, notes: kept(notes), holds: kept(holds) };
-}
-
 const WRITERS: Writers = {
+  ...BODICE_WRITERS,
   'test-scraps': ({ cloths }, { list, percent, usual }) =>
     text('On a scrap of each cloth try the marking pen, the needle, the stitch and the steam.', [
       `Cloths: ${list(cloths.map((cloth) => cloth.name))}. Does the mark come out, does the needle pull, does water spot?`,

@@ -1,3 +1,4 @@
+import type { DraftedBodice } from '../bodice/draft-asked.ts';
 import {
   type CalendarEntry,
   calendar,
@@ -53,6 +54,8 @@ interface WorkroomParts {
   /** What lies on the floor; undefined where the floor is not known or nothing reaches it. */
   readonly footprint: TrainFootprint | undefined;
   readonly bustle: BustleFacts | undefined;
+  /** Where it is drafted and made here. */
+  readonly bodice: DraftedBodice | undefined;
   readonly pricing: Pricing;
   readonly calendar: readonly CalendarEntry[] | undefined;
 }
@@ -65,6 +68,7 @@ export interface WorkroomInput {
   /** Every layer that has pieces: the gown's, those that stand for a flounce or strips, and the overskirts'. */
   readonly layers: readonly Layer[];
   readonly cut: { readonly pieces: readonly CutPiece[] };
+  readonly bodice?: DraftedBodice;
 }
 
 /** What the workroom makes of a drafted gown and its lays. Without lays nothing is said of lengths to buy. */
@@ -95,7 +99,7 @@ export function workroomFindings(
 }
 
 function workroomParts(
-  { gown, drafts, skirt, layers }: Omit<WorkroomInput, 'cut'>,
+  { gown, drafts, skirt, layers, bodice }: Omit<WorkroomInput, 'cut'>,
   bought: readonly BoughtCloth[],
 ): Found<WorkroomParts> & { readonly bench: Bench } {
   const bench = benchOf(gown, skirt);
@@ -118,6 +122,7 @@ function workroomParts(
     petticoat: petticoat.facts,
     footprint: trainFootprint(drafts.gown, skirt, gown.godets),
     bustle: bustle.facts,
+    bodice,
     pricing: priced.facts,
     calendar: dates.facts,
   };

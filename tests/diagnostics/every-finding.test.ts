@@ -1,6 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { capeCannotBeLaid } from '../../src/bodice/cape-problems.ts';
+import { girthUntrue, seamUntrue } from '../../src/bodice/truth-problems.ts';
 import { baseNotReadHere, chainTooLong } from '../../src/diagnostics/based-on-problems.ts';
 import type { Diagnostic, Source, Span } from '../../src/diagnostics/diagnostic.ts';
 import { tapeText } from '../../src/diagnostics/tape-text.ts';
@@ -57,6 +59,9 @@ const BY_HAND: readonly Diagnostic[] = [
   orderImpossible(NOWHERE, 'cut, then sew'),
   cannotDraft(NOWHERE, { reason: 'hem-does-not-settle' }, 'cm'),
   fittingCannotBeDrawn(NOWHERE, 'hem', NOWHERE),
+  capeCannotBeLaid(NOWHERE, 'wing'),
+  seamUntrue(NOWHERE, 'front/side', 'meet at an angle at the upper edge'),
+  girthUntrue(NOWHERE, 'waist', '0.2'),
   chainTooLong(NOWHERE, 8),
   baseNotReadHere(NOWHERE),
   bustledHemOnFloor(NOWHERE, '18 cm', 'centre-back'),

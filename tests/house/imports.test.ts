@@ -8,7 +8,7 @@ import { describe, expect, it } from 'vitest';
  */
 const BEFORE_DRAFT = ['gown', 'diagnostics', 'geometry'];
 const BEFORE_LAYS = ['allowances', 'draft', ...BEFORE_DRAFT];
-const BEFORE_PAPERS = ['lay', 'truing', 'fittings', ...BEFORE_LAYS];
+const BEFORE_PAPERS = ['lay', 'truing', 'fittings', 'bodice', ...BEFORE_LAYS];
 
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   geometry: [],
@@ -16,6 +16,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'gown-file': ['dates', 'diagnostics', 'geometry'],
   gown: ['gown-file', 'diagnostics', 'geometry'],
   draft: BEFORE_DRAFT,
+  bodice: ['draft', ...BEFORE_DRAFT],
   fittings: ['draft', ...BEFORE_DRAFT],
   truing: ['draft', ...BEFORE_DRAFT],
   allowances: ['draft', ...BEFORE_DRAFT],

@@ -35,7 +35,7 @@ describe('the spec reference', () => {
   );
   const taken = new Map<string, Taken[]>();
   // A spec that is based on another may leave anything out; the page speaks of a whole one.
-  collect((specSchema() as Node).anyOf?.[0] ?? {}, 'the whole file', taken);
+  collect((specSchema() as Node).anyOf?.[0] ?? {}, 'the whole file', taken, new Set(written.keys()));
 
   it('has a table for each section', () =>
     expect([...written.keys()].sort()).toEqual([...taken.keys()].sort()));
@@ -51,20 +51,31 @@ describe('the spec reference', () => {
   });
 });
 
-/** Sections by the word that they stand under; `notes` is said once for all. */
-function collect(node: Node, name: string, into: Map<string, Taken[]>): void {
+/**
+ * Sections by the word that they stand under, or by that and the section's around it where the page tells two apart;
+ * `notes` is said once for all.
+ */
+function collect(
+  node: Node,
+  name: string,
+  into: Map<string, Taken[]>,
+  headings: ReadonlySet<string>,
+  around = '',
+): void {
+  const heading = headings.has(`${around}.${name}`) ? `${around}.${name}` : name;
   if (node.properties !== undefined) {
     const everywhere = name === 'the whole file' ? [] : ['notes'];
     const keys = Object.keys(node.properties).filter((key) => !everywhere.includes(key));
-    into.set(name, [
-      ...(into.get(name) ?? []),
+    into.set(heading, [
+      ...(into.get(heading) ?? []),
       { keys, needed: node.required ?? [], words: wordsOf(node.properties) },
     ]);
-    for (const [key, child] of Object.entries(node.properties)) collect(child, key, into);
+    for (const [key, child] of Object.entries(node.properties)) collect(child, key, into, headings, name);
   }
-  if (typeof node.additionalProperties === 'object') collect(node.additionalProperties, name, into);
-  if (node.items !== undefined) collect(node.items, name, into);
-  for (const other of node.anyOf ?? []) collect(other, name, into);
+  if (typeof node.additionalProperties === 'object')
+    collect(node.additionalProperties, name, into, headings, around);
+  if (node.items !== undefined) collect(node.items, name, into, headings, around);
+  for (const other of node.anyOf ?? []) collect(other, name, into, headings, around);
 }
 
 /** Keys that are one of a few words, and these. */

@@ -77,10 +77,11 @@ export interface LayerFacts {
 
 type Tree = Record<string, unknown>;
 
-export function factsOf(yaml: string): GownFacts {
+/** @param edge the bodice's edge as it was measured on its panels, where the spec has it drafted */
+export function factsOf(yaml: string, edge: Tree = {}): GownFacts {
   const spec = parse(yaml) as Tree;
   const mm = quantities(spec.units as string);
-  const bodice = spec.bodice as Tree;
+  const bodice = { ...(spec.bodice as Tree), ...edge };
   const lengths = spec.lengths as Tree;
   const goreList = spec.gores as Tree[];
   const names = goreList.map((gore) => String(gore.name));

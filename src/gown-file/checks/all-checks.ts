@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import { checkAboveWaist } from './above-waist.ts';
 import { checkAssumed } from './assumed.ts';
 import { checkCloths } from './cloths.ts';
 import { checkFullness } from './fullness.ts';
@@ -23,6 +24,7 @@ export function allChecks(page: Page): Diagnostic[] {
     checkGores,
     checkStations,
     checkTops,
+    checkAboveWaist,
     checkLengths,
     checkReferences,
     checkJoins,

@@ -46,6 +46,11 @@ export class Page {
     return gores.length > 1 && gores.at(-1)?.onFold === true ? [...front, this.back] : front;
   }
 
+  /** The sewn edge of a bodice that is measured; a drafted one is known later. */
+  get waistSeam(): number | undefined {
+    return this.has('bodice', 'waist-seam') ? this.sketch.bodice?.waistSeam : undefined;
+  }
+
   /** Where a value stands, or the nearest section round it. */
   at(...path: FilePath): Span {
     return placeOfWritten(this.nearest(path));

@@ -30,13 +30,18 @@ function checkPartNames(page: Page): Diagnostic[] {
   for (const [i, layer] of layers.entries())
     if (layer.name !== undefined) taken.set(layer.name, page.at('layers', i, 'name'));
   const own: { name: string | undefined; path: FilePath; kind: string }[] = [
-    ...(['flounces', 'tiers', 'godets', 'overskirts'] as const).flatMap((list) =>
+    ...(['flounces', 'tiers', 'godets', 'overskirts', 'straps', 'capes'] as const).flatMap((list) =>
       (page.sketch[list] ?? []).map(({ name }, i) => ({
         name,
         path: [list, i, 'name'] as const,
         kind: KINDS[list],
       })),
     ),
+    ...(page.sketch.bodice?.draft?.layers ?? []).map(({ name }, i) => ({
+      name,
+      path: ['bodice', 'draft', 'layers', i, 'name'] as const,
+      kind: 'layer',
+    })),
     ...overskirts.flatMap((overskirt, i) =>
       (overskirt.gores ?? []).map(({ name }, j) => ({
         name,
@@ -54,15 +59,19 @@ function checkPartNames(page: Page): Diagnostic[] {
   });
 }
 
-/** An overskirt may be cut with a layer of the gown, but then from its cloth. */
+/** An overskirt or a cape may be cut with a layer of the gown, but then from its cloth. */
 function checkLayersShared(page: Page): Diagnostic[] {
-  const { layers = [], overskirts = [] } = page.sketch;
-  return overskirts.flatMap((overskirt, i) =>
-    (overskirt.layers ?? []).flatMap(({ name, cloth }, j) => {
+  return (['overskirts', 'capes'] as const).flatMap((list) => sharedBy(page, list));
+}
+
+function sharedBy(page: Page, list: 'overskirts' | 'capes'): Diagnostic[] {
+  const { layers = [] } = page.sketch;
+  return (page.sketch[list] ?? []).flatMap((part, i) =>
+    (part.layers ?? []).flatMap(({ name, cloth }, j) => {
       const other = layers.findIndex((layer) => name !== undefined && layer.name === name);
       const same = layers[other]?.cloth === undefined || cloth === undefined || layers[other].cloth === cloth;
       if (name === undefined || other === -1 || same) return [];
-      const span = page.at('overskirts', i, 'layers', j, 'name');
+      const span = page.at(list, i, 'layers', j, 'name');
       return [problems.nameTaken(span, 'layer', name, page.at('layers', other, 'name'))];
     }),
   );
@@ -73,6 +82,8 @@ const KINDS = {
   tiers: 'set of tiers',
   godets: 'godet',
   overskirts: 'overskirt',
+  straps: 'strap',
+  capes: 'cape',
 } as const;
 
 function checkTiers(page: Page): Diagnostic[] {
@@ -150,7 +161,7 @@ function checkFastening(page: Page, index: number): Diagnostic[] {
 const CHILDS_WAIST = 600;
 
 function checkRelease(page: Page, index: number): Diagnostic[] {
-  const waist = page.sketch.bodice?.waistSeam;
+  const waist = page.waistSeam;
   if (waist === undefined || waist >= CHILDS_WAIST || page.has('overskirts', index, 'quick-release'))
     return [];
   return [problems.childsTrain(page.at('overskirts', index, 'name'), page.say(waist))];

@@ -57,7 +57,7 @@ function isShelf(above: Level, level: Level): boolean {
 
 function checkWaist(page: Page, path: Path, girths: readonly Level[]): Diagnostic[] {
   const first = girths[0];
-  const waist = page.sketch.bodice?.waistSeam;
+  const waist = page.waistSeam;
   if (first?.down !== undefined && first.down > 0)
     return [problems.noGirthAtWaist(page.at(...path, 'girths', 0, 'down'))];
   if (first?.girth === undefined || waist === undefined || dropped(page)) return [];

@@ -33,9 +33,12 @@ function unknown(
 
 /** Layers of the gown and of its overskirts, with the path of each. */
 function layersOf(page: Page) {
-  const { layers = [], overskirts = [] } = page.sketch;
+  const { layers = [], overskirts = [], capes = [] } = page.sketch;
   return [
     ...layers.map((layer, i) => ({ layer, path: ['layers', i] as const })),
+    ...capes.flatMap((cape, i) =>
+      (cape.layers ?? []).map((layer, j) => ({ layer, path: ['capes', i, 'layers', j] as const })),
+    ),
     ...overskirts.flatMap((overskirt, i) =>
       (overskirt.layers ?? []).map((layer, j) => ({ layer, path: ['overskirts', i, 'layers', j] as const })),
     ),
@@ -78,7 +81,9 @@ function checkLayersNamed(page: Page): Diagnostic[] {
   // Where a layer's name could not be read, no other name can be called unknown.
   if (names.length < layers.length) return [];
   const others = [
-    ...overskirts.flatMap((overskirt) => overskirt.layers ?? []),
+    ...[...overskirts, ...(page.sketch.capes ?? [])].flatMap((part) => part.layers ?? []),
+    ...(page.sketch.bodice?.draft?.layers ?? []),
+    ...(page.sketch.straps ?? []),
     ...flounces,
     ...(page.sketch.tiers ?? []),
   ];
@@ -116,9 +121,12 @@ function checkLayersNamed(page: Page): Diagnostic[] {
 
 function checkClothsNamed(page: Page): Diagnostic[] {
   if (!page.hasSection('cloths')) return [];
-  const { edging, flounces = [], tiers = [] } = page.sketch;
+  const { edging, flounces = [], tiers = [], straps = [], bodice } = page.sketch;
   const layers = layersOf(page);
+  const above = bodice?.draft?.layers ?? [];
   const used = [
+    ...above.flatMap(({ cloth }, i) => one(page, cloth, 'bodice', 'draft', 'layers', i, 'cloth')),
+    ...straps.flatMap(({ cloth }, i) => one(page, cloth, 'straps', i, 'cloth')),
     ...layers.flatMap(({ layer, path }) => one(page, layer.cloth, ...path, 'cloth')),
     ...flounces.flatMap(({ cloth }, i) => one(page, cloth, 'flounces', i, 'cloth')),
     ...tiers.flatMap(({ cloth }, i) => one(page, cloth, 'tiers', i, 'cloth')),
@@ -127,7 +135,11 @@ function checkClothsNamed(page: Page): Diagnostic[] {
   const cloths = page.keysOf('cloths');
   const faults = unknown('cloth', used, cloths);
   // Where a layer's cloth could not be read, none can be called unused.
-  if ([...layers.map(({ layer }) => layer), ...flounces, ...tiers].some(({ cloth }) => cloth === undefined))
+  if (
+    [...layers.map(({ layer }) => layer), ...flounces, ...tiers, ...above].some(
+      ({ cloth }) => cloth === undefined,
+    )
+  )
     return faults;
   const unused = cloths.filter((cloth) => used.every(({ name }) => name !== cloth));
   return [...faults, ...unused.map((name) => problems.unusedCloth(page.keyAt('cloths', name), name))];

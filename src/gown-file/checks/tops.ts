@@ -37,7 +37,7 @@ function checkMeetings(page: Page): Diagnostic[] {
   for (const [index, gore] of gores.entries()) {
     const meeting = meetingOf(page, index);
     if (meeting !== undefined) meetings.push(meeting);
-    else if (gore.name !== undefined && !topWasTried(page, index))
+    else if (gore.name !== undefined && !topWasTried(page, index) && !page.hasSection('bodice', 'draft'))
       faults.push(
         problems.noTop(page.at('gores', index), gore.name, gore.onFold === true ? 'half-top' : 'top'),
       );
@@ -63,7 +63,7 @@ function checkAgainstPanels(page: Page, meetings: readonly Meeting[]): Diagnosti
 }
 
 function checkSums(page: Page, meetings: readonly Meeting[]): Diagnostic[] {
-  const waist = page.sketch.bodice?.waistSeam;
+  const waist = page.waistSeam;
   if (waist === undefined || meetings.length === 0 || meetings.length < (page.sketch.gores ?? []).length)
     return [];
   const sum = (width: (meeting: Meeting) => number) =>

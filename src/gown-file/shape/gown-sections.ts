@@ -2,30 +2,10 @@ import * as z from 'zod/mini';
 import { BOUNDS, MOST } from './bounds.ts';
 import { described, list, listOf, named, nameless, optional, section } from './section.ts';
 import { USUAL_ALLOWANCE } from './usual.ts';
-import { angle, count, length, share, times } from './values.ts';
+import { angle, length, share, times } from './values.ts';
 import { flag, name, notes, oneOf, station } from './words.ts';
 
 /** The sections that decide the shape of the skirt. */
-
-export const bodice = section(
-  {
-    'waist-seam': described(length(BOUNDS.waistSeam), 'Sewn edge of the bodice, all round'),
-    panels: optional(named(length(BOUNDS.goreTop)), "Each panel's sewn lower edge, by gore"),
-    'bones-end': optional(length(BOUNDS.bonesEnd), 'How far above the waist seam the bones end'),
-    'second-row': optional(
-      length(BOUNDS.secondRow),
-      'How far above the first a second row of stitching lies',
-    ),
-    plies: optional(count(1, 40), 'Thicknesses of the bodice in the waist seam'),
-    'drop-below-waist': optional(
-      named(length(BOUNDS.drop)),
-      'How far the edge lies below the level waist, by station',
-    ),
-    point: optional(oneOf('centre-front', 'centre-back'), 'Where the edge may come to a point'),
-    notes: optional(notes()),
-  },
-  { panels: {}, dropBelowWaist: {} },
-);
 
 const flare = angle(BOUNDS.flare);
 const shareOfGirths = z.union([share(BOUNDS.share), listOf(share(BOUNDS.share))]);

@@ -1,9 +1,9 @@
 import type * as z from 'zod/mini';
 import { notOneOf } from '../../diagnostics/value-problems.ts';
+import { bodice, body, cape, straps } from './bodice-sections.ts';
 import { BOUNDS, MOST } from './bounds.ts';
 import { cloths, edging, layer, notion, sewnAsOne, trim } from './cloth-sections.ts';
 import {
-  bodice,
   gore,
   gownAllowances,
   lengths,
@@ -34,6 +34,7 @@ export const specShape = section(
     'based-on': optional(text(500), 'Another spec; this one keeps only what differs'),
     without: optional(listOf(text(200)), 'Of the spec below: what this one leaves out'),
     symmetry: optional(oneOf('mirrored', 'none')),
+    body: optional(body, 'Her measures, over what she wears under the gown'),
     bodice,
     gores: described(list(gore, MOST.gores), 'From the centre front round to the centre back'),
     sweep: optional(length(BOUNDS.sweep), 'Full hem all round at lengths.hem-width-at'),
@@ -49,6 +50,8 @@ export const specShape = section(
     tiers: optional(list(tiers, MOST.parts)),
     godets: optional(list(godet, MOST.parts)),
     overskirts: optional(list(overskirt, MOST.parts)),
+    straps: optional(straps),
+    capes: optional(list(cape, MOST.parts)),
     closure: optional(closure),
     edging: optional(edging),
     trims: optional(list(trim, MOST.trims)),

@@ -20,3 +20,12 @@ export const USUAL_RUFFLE = 1.5;
 
 /** Printers leave up to 6.7 mm unprinted; 10 mm suits them all (printer manuals). */
 export const USUAL_PAPER_MARGIN = 10;
+
+/** Eyelets stand this far apart, and this far from the edge, where nothing is said (common practice). */
+export const USUAL_EYELETS = { eyelets: 25, fromEdge: 15 } as const;
+
+/** Lace that hangs free for tying, both ends together (common practice). */
+export const USUAL_TAILS = 1000;
+
+/** Bones keep clear of each sewn edge by half an inch, and are a quarter inch wide (common practice). */
+export const USUAL_BONES = { clear: 13, width: 7 } as const;

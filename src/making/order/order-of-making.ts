@@ -4,6 +4,7 @@ import type { MakingFacts } from '../making-facts.ts';
 import * as problems from '../problems.ts';
 import { prerequisiteOrder } from './prerequisite-order.ts';
 import type { Step } from './step.ts';
+import { bodiceSteps } from './steps-of-bodice.ts';
 import { hemSteps } from './steps-of-hems.ts';
 import { clothSteps } from './steps-on-cloth.ts';
 import { bodySteps } from './steps-to-waist.ts';
@@ -15,7 +16,7 @@ import { bodySteps } from './steps-to-waist.ts';
  * closure last.
  */
 export function orderOfMaking(facts: MakingFacts): Found<readonly Step[]> {
-  const steps = [...clothSteps(facts), ...bodySteps(facts), ...hemSteps(facts)];
+  const steps = [...bodiceSteps(facts), ...clothSteps(facts), ...bodySteps(facts), ...hemSteps(facts)];
   const { order, stuck } = prerequisiteOrder(steps);
   const findings: Diagnostic[] =
     stuck.length === 0

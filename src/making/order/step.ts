@@ -1,3 +1,5 @@
+import type { Lacing } from '../../bodice/lacing.ts';
+import type { BodiceRules, BonesAsked, ClosingAsked } from '../../gown/above-waist.ts';
 import type { Cloth, Fullness, HemFinish } from '../../gown/cloth.ts';
 import type { Overskirt } from '../../gown/gown.ts';
 import type { Flounce, Tiers } from '../../gown/parts.ts';
@@ -17,7 +19,8 @@ export type CautionKind =
   | 'long-hem'
   | 'net-flame'
   | 'pins'
-  | 'nickel';
+  | 'nickel'
+  | 'tight-lacing';
 
 /** One step of the making: what it is, of which layers, with the figures that its sentence needs. mm. */
 export type StepWork =
@@ -77,6 +80,50 @@ export type StepWork =
       readonly edge: number;
     }
   | { readonly kind: 'cut-part'; readonly name: string; readonly cloth: string; readonly strips: boolean }
+  | { readonly kind: 'toile-bodice'; readonly laced: boolean }
+  | { readonly kind: 'bodice-seams'; readonly layers: readonly string[] }
+  | {
+      readonly kind: 'casings';
+      readonly layer: string;
+      readonly width: number;
+      readonly bones: readonly (BonePlace & { readonly casing: number })[];
+    }
+  | {
+      readonly kind: 'bodice-layers';
+      readonly layers: readonly string[];
+      readonly tape: number;
+      readonly lining: string | undefined;
+    }
+  | {
+      readonly kind: 'bodice-close';
+      readonly closing: ClosingAsked | undefined;
+      readonly lacing: Lacing | undefined;
+    }
+  | { readonly kind: 'fit-bodice'; readonly beside: readonly string[] }
+  | {
+      readonly kind: 'bones';
+      readonly material: BonesAsked['kind'];
+      readonly clear: number;
+      readonly bones: readonly (BonePlace & { readonly length: number })[];
+    }
+  | { readonly kind: 'upper-edge'; readonly finish: BodiceRules['upperFinish']; readonly length: number }
+  | { readonly kind: 'bodice-lining'; readonly layer: string }
+  | {
+      readonly kind: 'strap';
+      readonly name: string;
+      readonly from: string;
+      readonly to: string;
+      readonly length: number;
+      readonly width: number;
+    }
+  | {
+      readonly kind: 'cape';
+      readonly name: string;
+      readonly from: string | undefined;
+      readonly to: string | undefined;
+      readonly gathered: boolean;
+      readonly hems: readonly { readonly layer: string; readonly finish: HemFinish }[];
+    }
   | { readonly kind: 'tiers'; readonly tiers: Tiers }
   | { readonly kind: 'flounce'; readonly flounce: Flounce }
   | { readonly kind: 'overskirt'; readonly overskirt: Overskirt }
@@ -164,6 +211,13 @@ export type StepWork =
   | { readonly kind: 'bustle'; readonly over: boolean; readonly number: number }
   | { readonly kind: 'fell-lining'; readonly layers: readonly string[]; readonly at: string }
   | { readonly kind: 'finish' };
+
+/** Bones of one length along one seam. */
+export interface BonePlace {
+  readonly along: string;
+  readonly side: 'left' | 'right' | undefined;
+  readonly count: number;
+}
 
 export interface ScrapCloth {
   readonly name: string;

@@ -19,7 +19,7 @@ export function hemSteps(facts: MakingFacts): UnplacedStep[] {
   const overskirts = gown.overskirts.map(({ name }) => `overskirt:${name}`);
   const fitted = step(
     'fit',
-    ['trim', ...closed, ...overskirts],
+    ['trim', ...closed, ...overskirts, 'upper-edge'],
     { kind: 'fit', bustle: bustle !== undefined },
     ['long-hem'],
     true,
@@ -44,7 +44,7 @@ export function hemSteps(facts: MakingFacts): UnplacedStep[] {
         ];
   const net = gown.layers.some(({ cloth }) => isNet(cloth));
   const last: CautionKind[] = ['pins', ...(net ? (['net-flame'] as const) : [])];
-  const finish = step('finish', ['fit', 'bustle', 'fell-lining'], { kind: 'finish' }, last);
+  const finish = step('finish', ['fit', 'bustle', 'fell-lining', 'bodice-lining'], { kind: 'finish' }, last);
   return [hangStep(facts), levelStep(facts), trimStep(facts), ...hems, fitted, ...bustled, ...felled, finish];
 }
 

@@ -32,11 +32,13 @@ export function clothSteps(facts: MakingFacts): UnplacedStep[] {
   return [...steps, ...cutSteps(facts), ...partCuts(facts), markStep(facts), stayStep(facts)];
 }
 
-/** Of its layers, its parts and its overskirts, each once. */
-function clothsUsed({ layers, flounces, tiers, overskirts }: Gown): Cloth[] {
+/** Of its layers, its parts, what is drafted above its waist, and its overskirts, each once. */
+function clothsUsed({ layers, flounces, tiers, overskirts, askedBodice, straps, capes }: Gown): Cloth[] {
   const all = [
     ...layers,
-    ...[...flounces, ...tiers].map(({ layer }) => layer),
+    ...[...flounces, ...tiers, ...straps].map(({ layer }) => layer),
+    ...(askedBodice?.layers ?? []),
+    ...capes.flatMap((cape) => cape.layers),
     ...overskirts.flatMap(({ gown }) => gown.layers),
   ];
   return [...new Map(all.map(({ cloth }) => [cloth.name, cloth])).values()];

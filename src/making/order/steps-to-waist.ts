@@ -2,6 +2,7 @@ import type { MakingFacts, UnplacedStep } from '../making-facts.ts';
 import { seamsByName } from '../skirt.ts';
 import type { WaistGroup } from '../waist/waist-facts.ts';
 import type { CautionKind, OpenSeam } from './step.ts';
+import { BODICE_READY } from './steps-of-bodice.ts';
 import { gapOf, step } from './steps-on-cloth.ts';
 
 /** Plies from which common practice counts a seam as bulky. */
@@ -169,6 +170,7 @@ function waistSteps({ waist, bench: { gown } }: MakingFacts): UnplacedStep[] {
         basteId(group),
         ...group.layers.map(gatherId),
         'close',
+        BODICE_READY,
         ...(before ? [waistId(before)] : []),
       ],
       {

@@ -1,13 +1,16 @@
+import type { DraftedBodice } from '../../bodice/draft-asked.ts';
 import type * as sections from '../../gown/sections.ts';
 import type { BustleFacts } from '../bustle/bustle-facts.ts';
 import type { ClosureFacts } from '../closure/closure-facts.ts';
 import type { Bench } from '../findings.ts';
+import { type BodiceNotion, bodiceNotions, isOneZip } from './bodice-notions.ts';
 import type { StripFacts } from './strip-facts.ts';
 import type { LayerThread } from './thread-facts.ts';
 
 /** One thing to have at hand before sewing. Lengths mm. */
 export type Notion =
   | { readonly kind: 'given'; readonly notion: sections.Notion }
+  | BodiceNotion
   | { readonly kind: 'zip'; readonly stock: number; readonly shortenTo: number }
   | { readonly kind: 'hook-above-zip' }
   | { readonly kind: 'hooks'; readonly opening: number }
@@ -30,13 +33,15 @@ export function notionsFor(
     readonly bustle: BustleFacts | undefined;
     readonly strips: readonly StripFacts[];
     readonly thread: readonly LayerThread[];
+    readonly bodice: DraftedBodice | undefined;
   },
 ): Notion[] {
   const given = gown.notions;
   const listed = (words: RegExp): boolean => given.some(({ name }) => words.test(name));
   const { closure, bustle } = parts;
   const derived: Notion[] = [];
-  if (closure?.zip !== undefined && closure.opening !== undefined && !listed(/\bzip/i)) {
+  const through = parts.bodice !== undefined && closure !== undefined && isOneZip(parts.bodice, closure);
+  if (closure?.zip !== undefined && closure.opening !== undefined && !through && !listed(/\bzip/i)) {
     derived.push({ kind: 'zip', stock: closure.zip.stock, shortenTo: closure.opening });
   }
   if (closure?.kind === 'zip' && closure.starts > 0 && !listed(/\bhooks? and (bar|eye)|\bhook-and-/i)) {
@@ -46,6 +51,7 @@ export function notionsFor(
     derived.push({ kind: 'hooks', opening: closure.opening });
   if (!listed(/petersham|waist ?(stay|tape)/i))
     derived.push({ kind: 'petersham', length: skirt.waist + STAY_ENDS });
+  if (parts.bodice !== undefined) derived.push(...bodiceNotions(parts.bodice, closure, listed));
   for (const strip of parts.strips) derived.push({ kind: 'strip', strip });
   if (bustle !== undefined && bustle.number > 0 && !listed(/bustle/i)) {
     const tape = bustle.points.reduce((sum, point) => sum + 2 * bustle.loop * point.copies, 0);

@@ -4,6 +4,7 @@ import { along, leftOf, subtract, unit } from '../../geometry/point.ts';
 import type { PlacedPiece } from '../../lay/plan/lay-plan.ts';
 import type { LayWords } from '../../words/english-lay.ts';
 import type { GroupMark, Mark, PathMark, TextMark } from '../drawing.ts';
+import { pieceTitle } from '../pattern/piece-text.ts';
 import { textWidth } from '../text/text-width.ts';
 import type { LayView } from './lay-view.ts';
 
@@ -69,10 +70,13 @@ function linesOf(
 ): Words[] {
   const side = source.piece.cut === 'pair' ? (mirrored ? 'right' : 'left') : source.piece.side;
   const lies = said.lies(face, mirrored, turned === 180);
+  // Its layer tells a bodice's panel from the gore of its name, where it stands below.
+  const isNamed = ofSeveral && layer !== gore;
+  const name = isNamed ? gore : pieceTitle(source);
   return [
     { text: String(number), size: text * 1.5, bold: true },
-    { text: [gore, ...(side === undefined ? [] : [side])].join(', '), size: text, bold: false },
-    ...(ofSeveral && layer !== gore ? [{ text: layer, size: text, bold: false }] : []),
+    { text: [name, ...(side === undefined ? [] : [side])].join(', '), size: text, bold: false },
+    ...(isNamed ? [{ text: layer, size: text, bold: false }] : []),
     ...(part === undefined ? [] : [{ text: said.part(part), size: text * 0.8, bold: false }]),
     { text: lies, size: text * 0.75, bold: false },
   ];

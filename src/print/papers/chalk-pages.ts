@@ -30,7 +30,8 @@ export function chalkPages(input: PaperInput): FlowedPages {
 function pieceBlocks({ table, others }: SharedChalk, words: Words): Block[] {
   const { chalk: text } = words;
   const layers = [table, ...others.map((other) => other.table)].flatMap((own) => own.layers);
-  const name = table.side === undefined ? table.gore : text.onSide(table.gore, table.side);
+  const piece = table.part === 'bodice' ? text.ofBodice(table.gore) : table.gore;
+  const name = table.side === undefined ? piece : text.onSide(piece, table.side);
   const figure = chalkFigure(table, table.lines, { width: 70, height: 64 });
   return [
     { kind: 'heading', level: 2, text: `${name}: ${words.list(layers)}. ${text.copies[table.cut]}` },

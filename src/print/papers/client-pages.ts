@@ -134,7 +134,7 @@ function cardBlocks({ words, workroom, gown }: PaperInput): Block[] {
 /** Only what this gown calls for. */
 function knowBlocks({ words, workroom, gown }: PaperInput): Block[] {
   const { client: text, wearer } = words;
-  const { weight, closure, bustle } = workroom;
+  const { weight, closure, bustle, bodice } = workroom;
   const long = gown.train !== undefined || (workroom.skirt.offFloor ?? 0) < LONG_HEM;
   const cautions = [
     ...(long ? [wearer.stairs] : []),
@@ -142,8 +142,8 @@ function knowBlocks({ words, workroom, gown }: PaperInput): Block[] {
     wearer.flame,
     ...(weight.inAll === undefined ? [] : [wearer.weight(words.weight(weight.inAll))]),
     ...(closure === undefined && bustle?.kind !== 'over' ? [] : [wearer.hooks]),
-    ...(closure?.kind === 'lacing' ? [wearer.lacing] : []),
-    ...(isForAChild(gown.notes) ? [wearer.child] : []),
+    ...(closure?.kind === 'lacing' || bodice?.lacing !== undefined ? [wearer.lacing] : []),
+    ...(isForAChild(gown) ? [wearer.child] : []),
     wearer.data,
   ];
   return [

@@ -2,6 +2,7 @@ import type { CutPiece } from '../../draft/piece.ts';
 import { boundsOfCurves } from '../../geometry/bounds.ts';
 import type { Curve } from '../../geometry/curve.ts';
 import type { Block } from '../page/page-blocks.ts';
+import { pieceTitle } from '../pattern/piece-text.ts';
 import { howCut } from './measure-blocks.ts';
 import type { PaperInput } from './paper-input.ts';
 
@@ -31,7 +32,7 @@ export function cuttingBlocks(input: PaperInput): Block[] {
 function cuttingRow(cut: CutPiece, words: PaperInput['words']): string[] {
   const box = boundsOfCurves(cut.cutEdges.flatMap((edge): readonly Curve[] => edge.curves));
   return [
-    cut.gore,
+    pieceTitle(cut),
     words.list(cut.layers),
     [howCut(cut.piece, words), ...(cut.remarks ?? [])].join('; '),
     `${words.number(box.right - box.left)} × ${words.number(box.bottom - box.top)}`,

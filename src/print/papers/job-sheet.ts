@@ -1,5 +1,6 @@
 import type { Block } from '../page/page-blocks.ts';
 import { type FlowedPages, flowPages } from '../page/page-flow.ts';
+import { bodiceBlocks } from './bodice-blocks.ts';
 import { costingBlocks } from './costing-blocks.ts';
 import { cuttingBlocks } from './cutting-blocks.ts';
 import { isForAChild } from './for-a-child.ts';
@@ -21,6 +22,7 @@ export function jobSheet(input: PaperInput): FlowedPages {
     [
       ...openingBlocks(input),
       ...measureBlocks(input),
+      ...bodiceBlocks(input),
       ...cuttingBlocks(input),
       ...seamBlocks(input),
       ...joinBlocks(input),
@@ -65,7 +67,7 @@ function openingBlocks(input: PaperInput): Block[] {
     ...workroom.missing.map(
       (one): Block => ({ kind: 'item', text: words.missing[one.fact](one.names ?? []) }),
     ),
-    ...(isForAChild(gown.notes)
+    ...(isForAChild(gown)
       ? [{ kind: 'caution', text: words.wearer.child, lead: text.caution } as const]
       : []),
     { kind: 'heading', level: 3, text: text.notes },

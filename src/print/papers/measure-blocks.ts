@@ -72,7 +72,9 @@ function goreTable({ words, measures, cutPieces }: PaperInput): Block {
     heads: text.goreHeads,
     align: ['start', 'start', 'end', 'end', 'end', 'end'],
     rows: measures.gores.flatMap((gore) => {
-      const own = cutPieces.filter((piece) => piece.gore === gore.name).map(({ piece }) => piece);
+      const own = cutPieces
+        .map(({ piece }) => piece)
+        .filter((piece) => piece.gore === gore.name && piece.part === undefined);
       // Of a gown whose sides differ in some gores only, the others are told once.
       if (gore.side === 'right' && own.some(({ cut }) => cut === 'pair' || cut === 'on-fold')) return [];
       const piece = own.find(({ side }) => side === gore.side) ?? own[0];

@@ -8,14 +8,17 @@ import { stationFigure } from './station-figure.ts';
 
 /** A blank form of what to measure for a gown's gores and stations. Nothing of the gown's own measures is printed. */
 export function measuresForm(
-  gown: Pick<Gown, 'name' | 'client' | 'gores' | 'format'>,
+  gown: Pick<Gown, 'name' | 'client' | 'gores' | 'format'> & MeasuredAbove,
   stations: readonly string[],
   words: Words,
   paper: { readonly width: number; readonly height: number },
 ): FlowedPages {
   const { measuresForm: text } = words;
   const names = [...new Set(stations)].map(words.station);
-  const figure: Drawing = stationFigure(text.levels, names, paper.width - 30);
+  const { bust, underbust, ...others } = text.levels;
+  const isDrafted = gown.askedBodice !== undefined;
+  const levels = isDrafted ? { bust, underbust, ...others } : others;
+  const figure: Drawing = stationFigure(levels, names, paper.width - 30);
   const blocks: Block[] = [
     { kind: 'heading', level: 1, text: text.title },
     { kind: 'paragraph', text: text.intro },
@@ -27,17 +30,11 @@ export function measuresForm(
     { kind: 'heading', level: 2, text: text.figure },
     { kind: 'figure', drawing: figure },
     { kind: 'page-break' },
-    { kind: 'heading', level: 2, text: text.edge },
-    { kind: 'paragraph', text: text.edgeText },
-    {
-      kind: 'fields',
-      columns: 2,
-      fields: [
-        ...gown.gores.map(({ name, fold }) => text.panel(name, fold !== undefined)),
-        text.waistSeam,
-        text.bones,
-      ],
-    },
+    ...partsAbove(gown, names, words).flatMap(({ title, intro, fields }): Block[] => [
+      { kind: 'heading', level: 2, text: title },
+      ...(intro === undefined ? [] : [{ kind: 'paragraph', text: intro } as const]),
+      { kind: 'fields', columns: 2, fields },
+    ]),
     { kind: 'heading', level: 3, text: text.drop },
     { kind: 'paragraph', text: text.dropText },
     { kind: 'fields', fields: names, columns: 2 },
@@ -57,7 +54,11 @@ export function measuresForm(
 }
 
 /** The same as lines of text, for a terminal. */
-export function measuresText(gown: Pick<Gown, 'gores'>, stations: readonly string[], words: Words): string {
+export function measuresText(
+  gown: Pick<Gown, 'gores'> & MeasuredAbove,
+  stations: readonly string[],
+  words: Words,
+): string {
   const { measuresForm: text } = words;
   const names = [...new Set(stations)].map(words.station);
   const blank = (label: string): string => `  ${label}: ____________`;
@@ -68,15 +69,52 @@ export function measuresText(gown: Pick<Gown, 'gores'>, stations: readonly strin
     ...part(text.notes, text.who).slice(2),
     ...part(text.body, text.bodyFields),
     ...part(text.petticoat, text.petticoatFields),
-    ...part(`${text.edge}. ${text.edgeText}`, [
-      ...gown.gores.map(({ name, fold }) => text.panel(name, fold !== undefined)),
-      text.waistSeam,
-      text.bones,
-    ]),
+    ...partsAbove(gown, names, words).flatMap(({ title, intro, fields }) =>
+      part(intro === undefined ? title : `${title}. ${intro}`, fields),
+    ),
     ...part(`${text.drop}. ${text.dropText}`, names),
     ...part(`${text.lengths}. ${text.lengthsText}`, [...names, text.offFloor, text.train]),
     '',
     text.data,
     '',
   ].join('\n');
+}
+
+/** What says how a gown's bodice is come by. */
+type MeasuredAbove = Pick<Gown, 'askedBodice' | 'straps' | 'capes'>;
+
+interface FormPart {
+  readonly title: string;
+  readonly intro?: string;
+  readonly fields: readonly string[];
+}
+
+/** What is measured above the skirt: a bodice's sewn edge, or the body that one is drafted over. */
+function partsAbove(
+  gown: Pick<Gown, 'gores'> & MeasuredAbove,
+  stations: readonly string[],
+  { measuresForm: text }: Words,
+): FormPart[] {
+  if (gown.askedBodice === undefined) {
+    const panels = gown.gores.map(({ name, fold }) => text.panel(name, fold !== undefined));
+    return [{ title: text.edge, intro: text.edgeText, fields: [...panels, text.waistSeam, text.bones] }];
+  }
+  const girths = gown.askedBodice.body.girths.flatMap(({ at, above, below }) => [
+    text.girth(at),
+    text.girthFront(at),
+    ...(above === undefined && below === undefined ? [] : [text.girthHeight(at)]),
+  ]);
+  return [
+    {
+      title: text.girths,
+      intro: text.girthsText,
+      fields: [
+        ...girths,
+        text.bustPoints,
+        ...(gown.straps.length === 0 ? [] : [text.straps]),
+        ...(gown.capes.length === 0 ? [] : [text.arm]),
+      ],
+    },
+    { title: text.upperEdge, fields: stations },
+  ];
 }

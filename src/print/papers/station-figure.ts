@@ -9,9 +9,21 @@ const DASHED: LineStyle = { width: 0.2, dash: [1.2, 0.8] };
 const TEXT = 3;
 
 /** Levels of the body figure that are named, from the top, mm in the figure. */
-const LEVELS = { shoulders: 12.5, waist: 23, edge: 26.5, hip: 31, hoop: 53, floor: 58.5 } as const;
+const LEVELS = {
+  shoulders: 12.5,
+  bust: 16.2,
+  underbust: 19.6,
+  waist: 23,
+  edge: 26.5,
+  hip: 31,
+  hoop: 53,
+  floor: 58.5,
+} as const;
 
-export type LevelNames = Readonly<Record<keyof typeof LEVELS, string>>;
+type LevelKey = keyof typeof LEVELS;
+
+/** Levels without a name are not measured, and not shown. */
+export type LevelNames = Readonly<Partial<Record<LevelKey, string>>>;
 
 /**
  * Two small sketches: a figure from the front with the levels that are measured, and a skirt from her left with the
@@ -52,10 +64,23 @@ function bodyMarks(levels: LevelNames): Mark[] {
     lineMark(at(-3, 57.2), at(-2, LEVELS.floor), OUTLINE),
     lineMark(at(3, 57.2), at(2, LEVELS.floor), OUTLINE),
   ];
-  const named = (Object.keys(LEVELS) as (keyof typeof LEVELS)[]).flatMap((level): Mark[] => [
-    lineMark(at(REACH[level], LEVELS[level]), { x: LABELS - 1.5, y: LEVELS[level] }, THIN),
-    textMark(levels[level], { x: LABELS, y: LEVELS[level] + TEXT * 0.35 }, TEXT),
-  ]);
+  const named = (Object.keys(LEVELS) as LevelKey[]).flatMap((level): Mark[] => {
+    const name = levels[level];
+    if (name === undefined) return [];
+    return [
+      lineMark(at(REACH[level], LEVELS[level]), { x: LABELS - 1.5, y: LEVELS[level] }, THIN),
+      textMark(name, { x: LABELS, y: LEVELS[level] + TEXT * 0.35 }, TEXT),
+    ];
+  });
+  const girths = (['bust', 'underbust'] as const)
+    .filter((level) => levels[level] !== undefined)
+    .map((level) => {
+      const reach = REACH[level];
+      return path(
+        [bow(at(-reach, LEVELS[level]), at(0, LEVELS[level] + 1.6), at(reach, LEVELS[level]))],
+        DASHED,
+      );
+    });
   return [
     { kind: 'path', runs: [[circle(at(0, 5), 3.2)]], closed: true, line: OUTLINE },
     path(half(1), OUTLINE),
@@ -66,13 +91,16 @@ function bodyMarks(levels: LevelNames): Mark[] {
     path([bow(at(-15.5, LEVELS.hoop), at(0, LEVELS.hoop + 2), at(15.5, LEVELS.hoop))], DASHED),
     lineMark(at(-20, LEVELS.floor), at(20, LEVELS.floor), DASHED),
     ...heel,
+    ...girths,
     ...named,
   ];
 }
 
 /** Where each level's leader leaves the figure, from its middle. */
-const REACH: Readonly<Record<keyof typeof LEVELS, number>> = {
+const REACH: Readonly<Record<LevelKey, number>> = {
   shoulders: 8,
+  bust: 6.5,
+  underbust: 5.2,
   waist: 5,
   edge: 6.2,
   hip: 7.4,

@@ -52,6 +52,26 @@ function notionText(notion: Notion, words: PaperInput['words']): string {
       const remark = notes === undefined ? '' : `. ${notes.trim()}`;
       return `${name}${quantity}${marks.length === 0 ? '' : ` (${marks.join(', ')})`}${remark}`;
     }
+    case 'bones':
+      return text.bones(notion.material, length(notion.length), notion.count);
+    case 'casing':
+      return text.casing(length(notion.width), length(notion.length));
+    case 'eyelets':
+      return text.eyelets(notion.count);
+    case 'lace':
+      return text.lace(length(notion.length));
+    case 'waist-tape':
+      return text.waistTape(length(notion.length));
+    case 'busk':
+      return text.busk(length(notion.length));
+    case 'bodice-zip':
+      return text.bodiceZip(length(notion.length));
+    case 'through-zip':
+      return text.throughZip(length(notion.length));
+    case 'bodice-hooks':
+      return text.bodiceHooks(length(notion.length));
+    case 'upper-binding':
+      return text.upperBinding(length(notion.length));
     case 'zip':
       return text.zip(length(notion.stock), length(notion.shortenTo));
     case 'hook-above-zip':

@@ -52,7 +52,12 @@ export function drawPiece(
     ),
     ...pieceTexts(cutPiece, labels, around),
   ];
-  const data = { gore: cutPiece.gore, layers: cutPiece.layers.join(' ') };
+  const { part } = cutPiece.piece;
+  const data = {
+    gore: cutPiece.gore,
+    layers: cutPiece.layers.join(' '),
+    ...(part === undefined ? {} : { part }),
+  };
   return { kind: 'group', class: 'piece', data, marks };
 }
 

@@ -46,8 +46,14 @@ export function pieceText(
 }
 
 /** The gore's name, with the wearer's side where the two differ. */
-export function pieceName({ gore, piece }: CutPiece, words: PatternWords): string {
-  return piece.side === undefined ? gore : words.piece.onSide(gore, piece.side);
+export function pieceName(cutPiece: CutPiece, words: PatternWords): string {
+  const { side } = cutPiece.piece;
+  return side === undefined ? pieceTitle(cutPiece) : words.piece.onSide(pieceTitle(cutPiece), side);
+}
+
+/** A bodice's panel has the name of the gore below it, and is told apart from it. */
+export function pieceTitle({ gore, piece }: Pick<CutPiece, 'gore' | 'piece'>): string {
+  return piece.part === 'bodice' ? `bodice ${gore}` : gore;
 }
 
 function cutText({ piece }: CutPiece, words: PieceWords): string {
@@ -69,7 +75,7 @@ function allowanceText(cutPiece: CutPiece, labels: PieceLabels, sharing: readonl
   const alike = seams.length > 1 && new Set(seams.map((edge) => allowances[edge])).size === 1;
   const hems =
     sharing.length === 0
-      ? [hemPart(cutPiece, 'hem', labels)]
+      ? [hemPart(cutPiece, cutPiece.piece.edges[2]!.name, labels)]
       : [cutPiece, ...sharing].map((piece) => hemPart(piece, words.hemOf(piece.layers), labels));
   const parts = [
     widthText(top.name, allowances[top.name], labels),
@@ -81,9 +87,9 @@ function allowanceText(cutPiece: CutPiece, labels: PieceLabels, sharing: readonl
   return words.allowances(parts);
 }
 
-function hemPart({ allowances, roughCut }: CutPiece, name: string, labels: PieceLabels): string {
+function hemPart({ allowances, roughCut, piece }: CutPiece, name: string, labels: PieceLabels): string {
   const rough = roughCut > 0 ? labels.words.piece.rough(unbroken(labels.length(roughCut))) : '';
-  return widthText(name, allowances.hem, labels) + rough;
+  return widthText(name, allowances[piece.edges[2]!.name], labels) + rough;
 }
 
 function widthText(edge: string, width: number | undefined, { length, words }: PieceLabels): string {

@@ -3,7 +3,7 @@ import type { Drawing, Mark } from '../drawing.ts';
 import { textMark } from '../page/ruled-marks.ts';
 import { pieceDrawing } from './pattern-drawing.ts';
 import { drawPiece } from './piece-drawing.ts';
-import type { PieceLabels } from './piece-text.ts';
+import { type PieceLabels, pieceTitle } from './piece-text.ts';
 import { TEST_SQUARE, testSquare } from './test-square.ts';
 
 /**
@@ -24,7 +24,7 @@ export function projectorPages(
       const cloths = new Set(cutPiece.layers.map(clothOf));
       return {
         kind: 'group',
-        switchedBy: [...cloths].map((cloth) => `${cutPiece.gore} · ${cloth}`),
+        switchedBy: [...cloths].map((cloth) => `${pieceTitle(cutPiece)} · ${cloth}`),
         offAtFirst: liesOn !== undefined,
         marks: [{ kind: 'use', drawing, offset }],
       };

@@ -65,7 +65,9 @@ export function measuredGown(svg: string, report: Report, facts: GownFacts): Mea
     layer,
     gores: facts.gores.map((gore) => {
       if (!layer.gores.includes(gore.name)) return undefined;
-      const pieces = pattern.pieces.filter((p) => p.gore === gore.name && p.layers.includes(layer.name));
+      const pieces = pattern.pieces.filter(
+        (p) => p.part === undefined && p.gore === gore.name && p.layers.includes(layer.name),
+      );
       if (pieces.length !== 1)
         throw new Error(`${pieces.length} pieces for ${gore.name} of layer ${layer.name}`);
       const piece = pieces[0]!;

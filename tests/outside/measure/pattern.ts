@@ -12,6 +12,8 @@ export interface Pattern {
 
 export interface PatternPiece {
   readonly gore: string;
+  /** What it belongs to, where it is no part of the skirt: a bodice's panel has the name of its gore. */
+  readonly part: string | undefined;
   readonly layers: readonly string[];
   readonly cut: CurvePath;
   readonly sew: ReadonlyMap<string, CurvePath>;
@@ -55,6 +57,7 @@ function readPiece(group: Element): PatternPiece {
   }
   return {
     gore: group.attributes['data-gore'] ?? '',
+    part: group.attributes['data-part'],
     layers: (group.attributes['data-layers'] ?? '').split(/[\s,;]+/).filter((name) => name !== ''),
     cut: readPath(cut),
     sew,

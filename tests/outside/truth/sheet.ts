@@ -33,7 +33,9 @@ export function sheetUntruths({ pattern, facts, layers }: MeasuredGown): string[
     }
   }
   const names = [...facts.gores.map((gore) => gore.name), ...facts.beside];
-  const order = pattern.pieces.map((piece) => names.indexOf(piece.gore));
+  const order = pattern.pieces
+    .filter(({ part }) => part === undefined)
+    .map((piece) => names.indexOf(piece.gore));
   if (order.includes(-1)) found.push('a piece of no known gore');
   if (order.some((place, i) => i > 0 && place < order[i - 1]!))
     found.push('pieces do not come from the centre front round');
@@ -47,7 +49,7 @@ function isRightSideUp(gore: Gore): boolean {
 
 /** Layers that differ only at the hem share one place on the sheet, their waists and seams drawn on each other. */
 function isVariant(a: PatternPiece, b: PatternPiece): boolean {
-  if (a.gore !== b.gore) return false;
+  if (a.gore !== b.gore || a.part !== b.part) return false;
   const [one, other] = [a.sew.get('waist'), b.sew.get('waist')];
   if (one === undefined || other === undefined) return false;
   return [0, 0.5, 1].every((t) => distance(one.segments[0]!.at(t), other.segments[0]!.at(t)) < 0.001);

@@ -1,8 +1,8 @@
-import type { Piece } from '../draft/piece.ts';
 import type { Curve, Point } from '../geometry/curve.ts';
 import { pointAt } from '../geometry/evaluate.ts';
 import { lengthOfRun, placeOnRun } from '../geometry/length.ts';
 import { distance } from '../geometry/point.ts';
+import type { Piece } from './piece.ts';
 
 /** Farther apart than this two seam lines are different lines, mm. Larger would cut a pair where its sides differ; smaller is how curves are fitted. */
 const SAME_LINE = 0.01;

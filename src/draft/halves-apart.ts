@@ -1,0 +1,81 @@
+import type { Point } from '../geometry/curve.ts';
+import type { Edge } from '../geometry/edge.ts';
+import { endOf, startOf } from '../geometry/evaluate.ts';
+import { reversedRun } from '../geometry/split.ts';
+import { reflected, translated } from '../geometry/transform.ts';
+import type { Piece } from './piece.ts';
+import { isSameOutline } from './same-outline.ts';
+
+const ORIGIN: Point = { x: 0, y: 0 };
+const DOWN: Point = { x: 0, y: 1 };
+
+/**
+ * What is cut for a piece of the left half and its like on the right, both drawn as the left: the pair that they are
+ * where they are alike, one whole piece where they are halves on a fold, else a left one and a right one.
+ */
+export function cutOfHalves(left: Piece, right: Piece): Piece[] {
+  if (isSameOutline(left, right)) return [left];
+  if (left.cut === 'on-fold') return [unfolded(left, right)];
+  return [sided(left, 'left'), mirroredPiece(right)];
+}
+
+export function sided(piece: Piece, side: 'left' | 'right'): Piece {
+  return { ...piece, side, ...(piece.cut === 'on-fold' ? {} : { cut: 'single' }) };
+}
+
+/** A piece of the left half as it is cut for the right. */
+export function mirroredPiece(piece: Piece): Piece {
+  const { from, to } = piece.grain;
+  return sided(
+    {
+      ...piece,
+      edges: mirroredEdges(piece, ORIGIN),
+      frontEdge: piece.backEdge,
+      backEdge: piece.frontEdge,
+      grain: { kind: 'line', from: { x: -from.x, y: from.y }, to: { x: -to.x, y: to.y } },
+    },
+    'right',
+  );
+}
+
+/** Still waist, right side, hem, left side, clockwise as drawn. */
+function mirroredEdges({ edges }: Piece, about: Point): Edge[] {
+  const [waist, right, hem, left] = edges.map(({ name, curves }) => ({
+    name,
+    curves: reversedRun(curves.map((curve) => reflected(curve, about, DOWN))),
+  }));
+  return [waist!, left!, hem!, right!];
+}
+
+/** Two halves that differ, joined along the fold that they would have had; the left one stays where it was. */
+function unfolded(left: Piece, right: Piece): Piece {
+  const [to, from] = [foldTop(left), foldTop(right)];
+  const shift = { x: to.x - from.x, y: to.y - from.y };
+  const other = mirroredEdges(right, from).map(({ name, curves }) => ({
+    name,
+    curves: curves.map((curve) => translated(curve, shift)),
+  }));
+  const [one, two] = left.frontEdge === 'fold' ? [other, left.edges] : [left.edges, other];
+  return {
+    ...left,
+    edges: [
+      { name: one[WAIST]!.name, curves: [...one[WAIST]!.curves, ...two[WAIST]!.curves] },
+      two[RIGHT]!,
+      { name: one[HEM]!.name, curves: [...two[HEM]!.curves, ...one[HEM]!.curves] },
+      one[LEFT]!,
+    ],
+    frontEdge: one[LEFT]!.name,
+    backEdge: two[RIGHT]!.name,
+    cut: 'single',
+    middle: left.frontEdge === 'fold' ? 'front' : 'back',
+  };
+}
+
+/** Places of the edges in a piece. */
+const [WAIST, RIGHT, HEM, LEFT] = [0, 1, 2, 3];
+
+function foldTop({ edges }: Piece): Point {
+  const fold = edges.find(({ name }) => name === 'fold')!.curves;
+  const [from, to] = [startOf(fold[0]!), endOf(fold[fold.length - 1]!)];
+  return from.y < to.y ? from : to;
+}

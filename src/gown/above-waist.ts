@@ -1,0 +1,46 @@
+import type { Span } from '../diagnostics/diagnostic.ts';
+import type { Units } from '../diagnostics/units.ts';
+import type { BodiceDraftSpec, BodySpec, CapeSpec, StrapSpec } from '../gown-file/spec.ts';
+import type { Layer } from './layer.ts';
+import type { Placed } from './placed.ts';
+
+export type {
+  BodiceDraftSpec as BodiceRules,
+  BonesSpec as BonesAsked,
+  ClosingSpec as ClosingAsked,
+} from '../gown-file/spec.ts';
+
+/** Her body, over what she wears under the gown. mm. */
+export interface Body extends BodySpec, Placed<['body']> {}
+
+/** A bodice that is to be drafted over her body, and the gores that will be sewn to it. mm. */
+export interface AskedBodice {
+  /** Where a value stands in the file, by its keys from the top. */
+  readonly placeAt: (path: readonly (string | number)[]) => Span;
+  readonly units: Units;
+  readonly body: BodySpec;
+  readonly draft: Omit<BodiceDraftSpec, 'layers' | 'allowances'>;
+  /** The first carries the bones; `gores` are its panels. */
+  readonly layers: readonly Layer[];
+  /** By station: how far its lower edge lies below the level waist. */
+  readonly drops: Readonly<Record<string, number>>;
+  readonly point?: 'centre-front' | 'centre-back';
+  /** Tops that the gores say themselves; of the half on a fold. */
+  readonly tops: readonly {
+    readonly gore: string;
+    readonly index: number;
+    readonly key: string;
+    readonly top: number;
+  }[];
+}
+
+/** A strip over the shoulder, on each side of her. mm. */
+export interface Strap extends Omit<StrapSpec, 'name' | 'cloth'>, Placed<['straps', number]> {
+  readonly name: string;
+  readonly layer: Layer;
+}
+
+/** A cape or cape sleeve of one side. mm and radians. */
+export interface Cape extends Omit<CapeSpec, 'layers'>, Placed<['capes', number]> {
+  readonly layers: readonly Layer[];
+}

@@ -1,0 +1,130 @@
+import type { DraftedBodice } from '../../bodice/draft-asked.ts';
+import type { MakingFacts, UnplacedStep } from '../making-facts.ts';
+import type { CautionKind } from './step.ts';
+import { step } from './steps-on-cloth.ts';
+
+/** The last step of a drafted bodice before its waist seam; nothing where the bodice is made elsewhere. */
+export const BODICE_READY = 'bodice-close';
+
+/**
+ * A drafted bodice, from its toile to its upper edge. It is fitted before anything is cut; its bones go in after the
+ * waist seam is sewn, so that no needle meets them there; the upper edge is closed over them; its lining comes last.
+ */
+export function bodiceSteps(facts: MakingFacts): UnplacedStep[] {
+  const { bodice } = facts;
+  return [...(bodice === undefined ? [] : stepsOf(bodice, facts)), ...besideSteps(facts)];
+}
+
+function stepsOf(bodice: DraftedBodice, facts: MakingFacts): UnplacedStep[] {
+  const { layers } = bodice.asked;
+  const { closing, upperFinish, bones } = bodice.asked.draft;
+  const lining = layers.find(({ name }) => /lining/i.test(name));
+  const outer = layers.filter((layer) => layer !== lining);
+  const carrier = (outer[0] ?? layers[0]!).name;
+  const cuts = layers.map(({ name }) => `cut:${name}`);
+  const isLaced = (bodice.lacing?.eyelets ?? 0) > 0;
+  const tight: CautionKind[] = isLaced ? ['tight-lacing'] : [];
+  const afterWaist = facts.waist.groups.map(({ layers: names }) => `waist:${names.join('+')}`);
+  return [
+    step('toile', [], { kind: 'toile-bodice', laced: isLaced }, tight, true),
+    ...layers.map(({ name, cloth }) =>
+      step(`cut:${name}`, ['toile', 'test-scraps', `shrink:${cloth.name}`], {
+        kind: 'cut-part',
+        name,
+        cloth: cloth.name,
+        strips: false,
+      }),
+    ),
+    step('bodice-seams', cuts, { kind: 'bodice-seams', layers: layers.map(({ name }) => name) }),
+    ...(bones === undefined
+      ? []
+      : [
+          step('casings', ['bodice-seams'], {
+            kind: 'casings',
+            layer: carrier,
+            width: bones.width,
+            bones: bodice.bones.map(({ along, side, casing, count }) => ({ along, side, casing, count })),
+          }),
+        ]),
+    step('bodice-layers', ['bodice-seams', 'casings'], {
+      kind: 'bodice-layers',
+      layers: outer.map(({ name }) => name),
+      tape: bodice.tape.length,
+      lining: lining?.name,
+    }),
+    step(
+      BODICE_READY,
+      ['bodice-layers'],
+      { kind: 'bodice-close', closing, lacing: bodice.lacing },
+      closing?.kind === 'zip' ? ['needle-zip'] : closing?.kind === 'hooks' ? ['nickel'] : [],
+    ),
+    step(
+      'fit-bodice',
+      [...afterWaist, BODICE_READY],
+      { kind: 'fit-bodice', beside: besideNames(facts) },
+      tight,
+      true,
+    ),
+    ...(bones === undefined
+      ? []
+      : [
+          step('bones', ['fit-bodice'], {
+            kind: 'bones',
+            material: bones.kind,
+            clear: bones.clear,
+            bones: bodice.bones.map(({ along, side, length, count }) => ({ along, side, length, count })),
+          }),
+        ]),
+    step(
+      'upper-edge',
+      ['fit-bodice', 'bones', ...besideNames(facts).map((name) => `beside:${name}`)],
+      { kind: 'upper-edge', finish: upperFinish, length: bodice.figures.upper },
+      bones === undefined ? [] : ['needle-bone'],
+    ),
+    ...(lining === undefined
+      ? []
+      : [
+          step('bodice-lining', ['upper-edge', 'fit', 'fell-lining'], {
+            kind: 'bodice-lining',
+            layer: lining.name,
+          }),
+        ]),
+  ];
+}
+
+function besideNames({ bench: { gown } }: MakingFacts): string[] {
+  return [...gown.straps, ...gown.capes].map(({ name }) => name);
+}
+
+/** Straps and capes: made by themselves, pinned on at a fitting, caught in the upper edge. */
+function besideSteps({ bench: { gown }, bodice }: MakingFacts): UnplacedStep[] {
+  const fitted = bodice === undefined ? [] : ['fit-bodice'];
+  const straps = gown.straps.flatMap(({ name, layer: { cloth }, from, to, length, width }) => [
+    step(`cut:${name}`, ['test-scraps', `shrink:${cloth.name}`], {
+      kind: 'cut-part',
+      name,
+      cloth: cloth.name,
+      strips: true,
+    }),
+    step(`beside:${name}`, [`cut:${name}`, ...fitted], { kind: 'strap', name, from, to, length, width }),
+  ]);
+  const capes = gown.capes.flatMap(({ name, from, to, fullness, layers }) => [
+    ...layers.map((layer) =>
+      step(`cut:${layer.name}`, ['test-scraps', `shrink:${layer.cloth.name}`], {
+        kind: 'cut-part',
+        name: layer.name,
+        cloth: layer.cloth.name,
+        strips: false,
+      }),
+    ),
+    step(`beside:${name}`, [...layers.map((layer) => `cut:${layer.name}`), ...fitted], {
+      kind: 'cape',
+      name,
+      from,
+      to,
+      gathered: fullness !== undefined,
+      hems: layers.map((layer) => ({ layer: layer.name, finish: layer.hem })),
+    }),
+  ]);
+  return [...straps, ...capes];
+}
