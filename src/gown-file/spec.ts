@@ -33,7 +33,6 @@ export type BodiceSpec = ShapedSpec['bodice'];
 export type GoreSpec = ShapedSpec['gores'][number];
 export type FullnessSpec = NonNullable<GoreSpec['fullness']>;
 export type LengthsSpec = ShapedSpec['lengths'];
-export type MeasuredInSpec = NonNullable<LengthsSpec['measuredIn']>;
 export type TrainSpec = Given<'train'>;
 export type LayerSpec = ShapedSpec['layers'][number];
 export type HemFinish = LayerSpec['hem'];
