@@ -164,7 +164,7 @@ export interface LaterStages {
 export async function draftOutputs(
   gown: DraftedGown,
   diagnostics: readonly Diagnostic[],
-  options: PatternOptions & Pick<PaperOptions, 'every'> & LaterStages,
+  options: PatternOptions & Pick<PaperOptions, 'every' | 'forClient'> & LaterStages,
 ): Promise<DraftOutputs> {
   // Loaded here: a check draws nothing, and should not wait for what draws.
   const { deskPaperOf, patternFiles } = await import('./publish/pattern-files.ts');

@@ -20,6 +20,8 @@ export interface PaperOptions {
   readonly paper: Paper;
   /** Between the levels of the chalk tables, mm; 10 cm or 4 in when absent. */
   readonly every?: number;
+  /** Not of a toile: the client approves the gown, and pays for it. Pages for her when absent. */
+  readonly forClient?: boolean;
   readonly font?: () => Uint8Array | Promise<Uint8Array>;
 }
 
@@ -41,17 +43,19 @@ export async function paperFiles(
 ): Promise<PaperFiles> {
   const tables = chalkTables(gown.cut.pieces, gown.gown.units, options.every);
   const input = paperInput(gown, workroom, drawings, diagnostics, options, tables);
-  const job = await written(input, input.words.files.job, jobSheet(input), options);
-  const client = await written(input, input.words.files.client, clientPages(input), options);
-  const chalk = await written(input, input.words.files.chalk, chalkPages(input), options);
+  const { files } = input.words;
+  const job = await written(input, files.job, jobSheet(input), options);
+  const client =
+    options.forClient === false ? undefined : await written(input, files.client, clientPages(input), options);
+  const chalk = await written(input, files.chalk, chalkPages(input), options);
   return {
     files: new Map<string, string | Uint8Array>([
       [`job-sheet-${options.paper.name}.pdf`, job.bytes],
-      [`client-${options.paper.name}.pdf`, client.bytes],
+      ...(client === undefined ? [] : [[`client-${options.paper.name}.pdf`, client.bytes] as const]),
       [`chalk-${options.paper.name}.pdf`, chalk.bytes],
       ['chalk.csv', chalkCsv(tables)],
     ]),
-    missingGlyphs: [...new Set([job, client, chalk].flatMap((one) => one.missingGlyphs))],
+    missingGlyphs: [...new Set([job, client, chalk].flatMap((one) => one?.missingGlyphs ?? []))],
   };
 }
 
