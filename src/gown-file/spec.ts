@@ -40,7 +40,6 @@ export type CapeSpec = Given<'capes'>[number];
 export type GoreSpec = ShapedSpec['gores'][number];
 export type FullnessSpec = NonNullable<GoreSpec['fullness']>;
 export type LengthsSpec = ShapedSpec['lengths'];
-export type MeasuredInSpec = NonNullable<LengthsSpec['measuredIn']>;
 export type TrainSpec = Given<'train'>;
 export type LayerSpec = ShapedSpec['layers'][number];
 export type HemFinish = LayerSpec['hem'];

@@ -1,7 +1,7 @@
 import type { Profile } from '../geometry/hermite-profile.ts';
 import type { Fullness } from './cloth.ts';
 import type { Placed } from './placed.ts';
-import { isSame, type Side, type Station } from './station.ts';
+import type { Side, Station } from './station.ts';
 
 /**
  * How the gores stand for the whole skirt.
@@ -125,13 +125,6 @@ export function stationNamed(
 ): Station | undefined {
   const all = stationsNamed(lines, name);
   return all.find((station) => station.side === side) ?? all[0];
-}
-
-/** Where a station stands in these lines. */
-export function placeInRing({ stations }: Pick<GownLines, 'stations'>, station: Station): number {
-  const place = stations.findIndex((own) => isSame(own, station));
-  if (place < 0) throw new RangeError(`the gown has no station ${station.name}`);
-  return place;
 }
 
 /** The gores in front of a station and behind it; at a centre of a mirrored gown the one gore and its mirror image. */

@@ -43,12 +43,11 @@ export async function paperFiles(
 ): Promise<PaperFiles> {
   const tables = chalkTables(gown.cut.pieces, gown.gown.units, options.every);
   const input = paperInput(gown, workroom, drawings, diagnostics, options, tables);
-  const job = await written(input, input.words.files.job, jobSheet(input), options);
+  const { files } = input.words;
+  const job = await written(input, files.job, jobSheet(input), options);
   const client =
-    options.forClient === false
-      ? undefined
-      : await written(input, input.words.files.client, clientPages(input), options);
-  const chalk = await written(input, input.words.files.chalk, chalkPages(input), options);
+    options.forClient === false ? undefined : await written(input, files.client, clientPages(input), options);
+  const chalk = await written(input, files.chalk, chalkPages(input), options);
   return {
     files: new Map<string, string | Uint8Array>([
       [`job-sheet-${options.paper.name}.pdf`, job.bytes],
