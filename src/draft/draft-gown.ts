@@ -1,4 +1,5 @@
 import type { Edge } from '../geometry/edge.ts';
+import { areDrawable } from '../geometry/endless.ts';
 import { startOf } from '../geometry/evaluate.ts';
 import { reversedRun } from '../geometry/split.ts';
 import type { Gore, Gown, LayerShape } from '../gown/gown.ts';
@@ -9,7 +10,7 @@ import type { GoreFrame } from './gore-frame.ts';
 import { goreFrames, longestStation } from './gore-frames.ts';
 import { upright } from './grain-line.ts';
 import { hemProfile } from './hem-profile.ts';
-import type { Piece } from './piece.ts';
+import { linesOf, type Piece } from './piece.ts';
 import { waistProfile } from './waist-profile.ts';
 
 /** Why a gown cannot be drafted from its measures, and at which gore. */
@@ -20,7 +21,8 @@ export interface Undraftable {
     | 'narrows-to-nothing'
     | 'widens-too-fast'
     | 'hem-does-not-settle'
-    | 'hem-above-waist';
+    | 'hem-above-waist'
+    | 'at-no-place';
   /** Slant distance at which the gore has no width left. */
   readonly at?: number;
 }
@@ -58,6 +60,8 @@ export function draftGown(gown: Gown, shape: LayerShape = PLAIN): GownDraft | Un
   if (short >= 0)
     return { reason: 'hem-above-waist', gore: gown.gores[Math.min(short, gown.gores.length - 1)]!.name };
   const pieces = gown.gores.map((_, i) => pieceOf(gown, i, frames[i]!, waist, hem));
+  const endless = pieces.find((piece) => !areDrawable(linesOf(piece)));
+  if (endless !== undefined) return { reason: 'at-no-place', gore: endless.gore };
   return { gown, shape, pieces, frames, waist, hem, lengths };
 }
 

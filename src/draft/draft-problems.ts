@@ -39,4 +39,10 @@ const WORDS: Readonly<Record<Undraftable['reason'], (problem: Undraftable) => Wo
     why: 'Nothing would be left of the gore.',
     hint: 'Check the lengths, what layers are shorter by, and off-floor.',
   }),
+  'at-no-place': ({ gore }) => ({
+    code: 'gore-cannot-be-drawn',
+    message: `gore ${gore} comes out larger than any cloth, or at no size at all`,
+    why: 'Such a piece can neither be printed nor cut.',
+    hint: 'Check its widths, its flare and the lengths at its seams against each other: one of them is far from the others.',
+  }),
 };
