@@ -32,7 +32,8 @@ import { type LayerSpec, placeOf, type Spec } from './gown-file/spec.ts';
 import type { LaysPlanned } from './lay/plan/plan-lays.ts';
 import { type Workroom, workroom, workroomFindings } from './making/workroom.ts';
 import type { PaperOptions } from './publish/paper-files.ts';
-import type { PatternOptions, PatternReport } from './publish/pattern-files.ts';
+import type { PatternReport } from './publish/pattern-files.ts';
+import type { PatternOptions } from './publish/pattern-sheets.ts';
 import { contentHash } from './report/content-hash.ts';
 import { fittingReport } from './report/fitting-report.ts';
 import { findingsOf, type GownReport, gownReport } from './report/gown-report.ts';
@@ -177,7 +178,8 @@ export async function draftOutputs(
   options: PatternOptions & Pick<PaperOptions, 'every'> & { readonly lays?: Promise<LaysPlanned> },
 ): Promise<DraftOutputs> {
   // Loaded here: a check draws nothing, and should not wait for what draws.
-  const { deskPaperOf, patternFiles } = await import('./publish/pattern-files.ts');
+  const { patternFiles } = await import('./publish/pattern-files.ts');
+  const { deskPaperOf } = await import('./publish/pattern-sheets.ts');
   const { paperFiles } = await import('./publish/paper-files.ts');
   const { lettersMissing } = await import('./publish/glyph-problems.ts');
 

@@ -1,10 +1,12 @@
 import { join, parse, resolve } from 'node:path';
+import { sortDiagnostics } from '../diagnostics/place.ts';
 import { plainText } from '../diagnostics/plain-text.ts';
 import { toileSpec } from '../gown/toile-spec.ts';
 import type { LayEffort } from '../lay/plan/plan-lays.ts';
 import { type DraftedGown, type Drafting, type DraftOutputs, draftOutputs, draftSpec } from '../pipeline.ts';
-import { chosenPieces, type PatternOptions } from '../publish/pattern-files.ts';
+import { chosenPieces, type PatternOptions, paperOf } from '../publish/pattern-sheets.ts';
 import type { SheetsSince } from '../publish/sheets-since.ts';
+import { tooLarge } from '../publish/too-large.ts';
 import { askedLength } from './asked-length.ts';
 import { askedPaper } from './asked-paper.ts';
 import { draftSince, sinceText } from './draft-since.ts';
@@ -48,7 +50,7 @@ export async function draftIntoFolder(
 ): Promise<ExitStatus> {
   const paper = askedPaper(flags.paper);
   const drafting = draftingOf(file, flags, machine);
-  let { diagnostics } = drafting;
+  let diagnostics = withWhatIsTooLarge(drafting, paper?.name, flags);
   const folder = flags.out ?? join('out', `${nameOf(file)}${flags.toile ? '-toile' : ''}`);
   let files: string[] = [];
   let since: SheetsSince | undefined;
@@ -83,6 +85,15 @@ export async function draftIntoFolder(
     if (since !== undefined && files.length > 0) machine.out(`\n${sinceText(since, flags.since!, again)}`);
   }
   return hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
+}
+
+function withWhatIsTooLarge(
+  { gown, diagnostics }: Drafting,
+  paper: string | undefined,
+  flags: DraftFlags,
+): Drafting['diagnostics'] {
+  if (gown === undefined || hasErrors(diagnostics)) return diagnostics;
+  return sortDiagnostics([...diagnostics, ...tooLarge(gown, paperOf(gown, paper), chosenOf(flags))]);
 }
 
 /** What the sheets are laid out by, of all that was asked for. */

@@ -1,6 +1,6 @@
 import { plainText } from '../diagnostics/plain-text.ts';
 import { type DraftedGown, draft } from '../pipeline.ts';
-import { type PatternOptions, paperOf } from '../publish/pattern-files.ts';
+import { type PatternOptions, paperOf } from '../publish/pattern-sheets.ts';
 import { type SheetsSince, sheetsSince } from '../publish/sheets-since.ts';
 import { MachineFault } from './fault.ts';
 import { readAtRevision } from './git-file.ts';

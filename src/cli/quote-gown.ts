@@ -4,7 +4,7 @@ import { workroom } from '../making/workroom.ts';
 import { quoteReport } from '../money/quote-report.ts';
 import { quoteText } from '../money/quote-text.ts';
 import { clientFile } from '../publish/paper-files.ts';
-import { deskPaperOf } from '../publish/pattern-files.ts';
+import { deskPaperOf } from '../publish/pattern-sheets.ts';
 import { english } from '../words/english.ts';
 import { askedPaper } from './asked-paper.ts';
 import { ExitStatus } from './exit-status.ts';

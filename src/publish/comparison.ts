@@ -14,7 +14,7 @@ import type { DraftedGown } from '../pipeline.ts';
 import { type Overlay, overlayDrawing } from '../print/pattern/overlay-drawing.ts';
 import { writeSvg } from '../print/svg/write-svg.ts';
 import { layCost } from '../report/lay-report.ts';
-import { paperOf } from './pattern-files.ts';
+import { paperOf } from './pattern-sheets.ts';
 import { sheetsSince } from './sheets-since.ts';
 
 /** A gown that was read under a name and drafted. */

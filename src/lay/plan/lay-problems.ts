@@ -87,3 +87,15 @@ export const repeatAssumed = (span: Span, says: { layer: string; cloth: string }
   why: 'where the motifs really lie is seen only on the cloth',
   hint: 'measure the repeat and where a motif lies before cutting, and move all pieces alike',
 });
+
+export const layTooLong = (
+  span: Span,
+  says: { layer: string; cloth: string; least: string },
+): Diagnostic => ({
+  code: 'lay-too-long',
+  level: 'error',
+  span,
+  message: `layer ${quoted(says.layer)} takes at least ${says.least} of ${quoted(says.cloth)}`,
+  why: 'no gown takes so much of one cloth: as a rule a measure is ten times too large, or the cloth too narrow',
+  hint: 'look at the lengths, the hems and how full the layer is in the table of `check`, and at the width of the cloth',
+});

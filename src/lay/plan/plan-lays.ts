@@ -5,6 +5,7 @@ import { clothFacts } from './cloth-facts.ts';
 import type { LayPlan } from './lay-plan.ts';
 import * as problems from './lay-problems.ts';
 import type { LayerToLay } from './layer-to-lay.ts';
+import { layersTooLong } from './layers-too-long.ts';
 import type { PackingEffort } from './pack-section.ts';
 import { planLayer } from './plan-layer.ts';
 
@@ -51,6 +52,8 @@ const USUAL_SEAM = 15;
 
 /** Plans the cloth of every layer. The same gown gives the same lays on any machine. */
 export function planLays(gown: GownToLay, options: LayOptions): LaysPlanned {
+  const tooLong = layersTooLong(gown, options.say);
+  if (tooLong.length > 0) return { lays: [], diagnostics: tooLong };
   const effort: PackingEffort = {
     seed: options.seed ?? 1,
     ...WORK[options.effort ?? 'quick'],

@@ -1,0 +1,31 @@
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import { areaInside } from '../../geometry/area.ts';
+import { type LayerSpec, placeOf } from '../../gown-file/spec.ts';
+import { clothFacts } from './cloth-facts.ts';
+import { layTooLong } from './lay-problems.ts';
+import type { GownToLay } from './plan-lays.ts';
+
+/** Length of one layer's cloth, mm, that no gown takes and no table holds: several whole bolts. */
+export const LONGEST_LAY = 200_000;
+
+/** Layers whose pieces, however well they lay, take more cloth than any gown does. */
+export function layersTooLong(gown: GownToLay, say: (mm: number) => string): Diagnostic[] {
+  return gown.layers.flatMap((layer) => {
+    const least = leastLength(gown, layer);
+    if (least <= LONGEST_LAY) return [];
+    const span = placeOf(gown.spec, 'cloths', layer.cloth, 'width');
+    return [layTooLong(span, { layer: layer.name, cloth: layer.cloth, least: say(least) })];
+  });
+}
+
+/** The pieces' area over the width between the selvedges, mm. */
+function leastLength({ spec, pieces }: GownToLay, { name, cloth }: LayerSpec): number {
+  const area = pieces
+    .filter(({ layers }) => layers.includes(name))
+    .reduce((sum, { piece, cutEdges }) => {
+      // A piece on the fold is drawn as its half.
+      const times = piece.cut === 'single' ? (piece.copies ?? 1) : 2;
+      return sum + times * areaInside(cutEdges.flatMap(({ curves }) => curves));
+    }, 0);
+  return area / Math.max(1, clothFacts(spec, cloth).usable);
+}
