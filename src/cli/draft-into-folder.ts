@@ -10,7 +10,7 @@ import { tooLarge } from '../publish/too-large.ts';
 import { askedLength } from './asked-length.ts';
 import { askedPaper } from './asked-paper.ts';
 import { draftSince, sinceText } from './draft-since.ts';
-import { ExitStatus } from './exit-status.ts';
+import { ExitStatus, statusOf } from './exit-status.ts';
 import { WrongCommandLine } from './fault.ts';
 import { findingsJson } from './findings-json.ts';
 import { jsonText } from './json-text.ts';
@@ -84,7 +84,7 @@ export async function draftIntoFolder(
     const again = files.find((name) => name.endsWith('-again.pdf')) ?? '';
     if (since !== undefined && files.length > 0) machine.out(`\n${sinceText(since, flags.since!, again)}`);
   }
-  return hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
+  return statusOf(diagnostics);
 }
 
 function withWhatIsTooLarge(
@@ -141,6 +141,8 @@ async function outputsOf(
   if (chosenPieces(gown, chosen).length === 0)
     throw new WrongCommandLine('those layers have no piece of those gores.');
   const lays = planGownLays(gown, flags.effort ?? 'quick', machine);
+  // A search of minutes is not made shorter by drawing meanwhile, and Ctrl-C should be heard from its first second on.
+  if (flags.effort === 'thorough') await lays;
   const outputs = await draftOutputs(gown, found, {
     lays,
     ...chosen,

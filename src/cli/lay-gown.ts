@@ -7,7 +7,7 @@ import { type DraftedGown, draftSpec } from '../pipeline.ts';
 import { layReport } from '../report/lay-report.ts';
 import { lengthText } from '../words/length-text.ts';
 import { askedLength } from './asked-length.ts';
-import { ExitStatus } from './exit-status.ts';
+import { type ExitStatus, statusOf } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
 import { jsonText } from './json-text.ts';
 import { knowAll } from './know-all.ts';
@@ -55,7 +55,7 @@ export async function layGown(file: string, flags: LayFlags, machine: Machine): 
     printFindings(diagnostics, machine);
     machine.out(variants.map(text).join('\n'));
   }
-  return hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
+  return statusOf(diagnostics);
 }
 
 function suppositions({ spec }: DraftedGown, flags: LayFlags): { supposed: string; spec: Spec }[] {

@@ -7,7 +7,7 @@ export interface LayWork {
   readonly gown: GownToLay;
   readonly effort: LayEffort;
   /** Set to 1 once nobody wants to wait any longer. */
-  readonly stop: Int32Array;
+  readonly stop: Int32Array<SharedArrayBuffer>;
 }
 
 /** From a worker: what it has found so far, or all of one layer. */

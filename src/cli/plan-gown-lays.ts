@@ -1,47 +1,39 @@
-import { existsSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
-import { Worker } from 'node:worker_threads';
 import type { GownToLay, LayEffort, LaysPlanned } from '../lay/plan/plan-lays.ts';
 import type { DraftedGown } from '../pipeline.ts';
 import { lengthText } from '../words/length-text.ts';
-import { type LayMessage, type LayWork, planLayer, withSources } from './lay-task.ts';
+import type { LayWork } from './lay-task.ts';
+import { inThreads } from './lay-threads.ts';
 import type { Machine } from './machine.ts';
 import { Progress } from './progress.ts';
 
-/** Beside the bundle; from the source tree, where there is none, layers are planned in this thread. */
-const WORKER = new URL('./lay-worker.cjs', import.meta.url);
-
 /**
- * Plans every layer's cloth, several layers at a time, with a line of progress on a terminal. The lays are the same
- * however many threads there are. Ctrl-C once keeps the best so far; twice ends the program.
+ * Plans every layer's cloth, several layers at a time, with a line of progress on a terminal. Ctrl-C once keeps the
+ * best so far, and what was cut short says so; a second one ends the program.
  */
 export async function planGownLays(
   { spec, layers, cut }: DraftedGown,
   effort: LayEffort,
   machine: Machine,
-  stopped: LayStop = newStop(),
+  stopped?: LayStop,
 ): Promise<LaysPlanned> {
   const gown: GownToLay = { spec, layers, pieces: cut.pieces };
-  const work: LayWork = { gown, effort, stop: stopped };
+  const work: LayWork = { gown, effort, stop: stopped ?? newStop() };
   const progress = new Progress(machine);
   const onShorter = (layer: string, length: number) =>
     progress.say(
       `Planning the cloth: ${layer} ${lengthText(length, spec.units)} so far. Ctrl-C keeps the best.`,
     );
-  const stop = () => Atomics.store(work.stop, 0, 1);
-  process.once('SIGINT', stop);
+  const listening = stopped === undefined ? listenForStop(work.stop) : undefined;
   try {
     const threads = Math.min(availableParallelism(), layers.length);
-    const planned =
-      threads > 1 || effort === 'thorough'
-        ? await inThreads(work, threads, onShorter)
-        : inThisThread(work, onShorter);
+    const planned = await inThreads(work, threads, onShorter);
     return {
       lays: planned.flatMap(({ lays }) => lays),
       diagnostics: planned.flatMap(({ diagnostics }) => diagnostics),
     };
   } finally {
-    process.off('SIGINT', stop);
+    listening?.end();
     progress.done();
   }
 }
@@ -53,33 +45,17 @@ export function newStop(): LayStop {
   return new Int32Array(new SharedArrayBuffer(4));
 }
 
-type OnShorter = (layer: string, length: number) => void;
-
-function inThisThread(work: LayWork, onShorter: OnShorter): LaysPlanned[] {
-  return work.gown.layers.map((_, index) => planLayer(work, index, onShorter));
-}
-
-async function inThreads(work: LayWork, threads: number, onShorter: OnShorter): Promise<LaysPlanned[]> {
-  if (!existsSync(WORKER)) return inThisThread(work, onShorter);
-  const planned: LaysPlanned[] = [];
-  const waiting = work.gown.layers.map((_, index) => index);
-  const one = () =>
-    new Promise<void>((resolve, reject) => {
-      const worker = new Worker(WORKER, { workerData: work });
-      const next = () => {
-        const index = waiting.shift();
-        if (index !== undefined) return worker.postMessage(index);
-        resolve(worker.terminate().then(() => undefined));
-      };
-      worker.on('error', reject);
-      worker.on('message', (message: LayMessage) => {
-        if (message.kind === 'shorter') return onShorter(message.layer, message.length);
-        const lays = withSources(message.planned.lays, message.sources, work.gown);
-        planned[message.index] = { ...message.planned, lays };
-        next();
-      });
-      next();
-    });
-  await Promise.all(Array.from({ length: threads }, one));
-  return planned;
+/**
+ * Ctrl-C sets the flag, once. Only while this thread waits for the lays: one that is busy hears nothing of a Ctrl-C that
+ * it listens for, and ends at once for one that it does not.
+ */
+function listenForStop(flag: LayStop): { end(): void } {
+  const stop = () => void Atomics.store(flag, 0, 1);
+  const once = setImmediate(() => process.once('SIGINT', stop));
+  return {
+    end: () => {
+      clearImmediate(once);
+      process.off('SIGINT', stop);
+    },
+  };
 }

@@ -7,7 +7,7 @@ import { clientFile } from '../publish/paper-files.ts';
 import { deskPaperOf } from '../publish/pattern-sheets.ts';
 import { english } from '../words/english.ts';
 import { askedPaper } from './asked-paper.ts';
-import { ExitStatus } from './exit-status.ts';
+import { ExitStatus, isCutShort, statusOf } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
 import { jsonText } from './json-text.ts';
 import type { Machine } from './machine.ts';
@@ -44,7 +44,9 @@ export async function quoteGown(file: string, flags: QuoteFlags, machine: Machin
     machine.out(jsonText({ quote: report, findings: findingsJson(diagnostics) }));
   } else {
     printFindings(diagnostics, machine);
-    machine.out(quoteText(gown.spec, facts.pricing, english(gown.spec.units)));
+    const words = english(gown.spec.units);
+    machine.out(quoteText(gown.spec, facts.pricing, words));
+    if (isCutShort(diagnostics)) machine.out(`${words.client.cutShort}\n`);
   }
-  return hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
+  return statusOf(diagnostics);
 }

@@ -30,10 +30,11 @@ export function layTitle(spec: Spec, lay: LayPlan): LayTitle {
   return { name: `${spec.gown}, ${lay.layer}`, says: captionOf(spec, lay) };
 }
 
-function captionOf(spec: Spec, { cloth, facts, way, length, buy, used }: LayPlan): string {
+function captionOf(spec: Spec, { cloth, facts, way, length, buy, used, cutShort }: LayPlan): string {
   const say = (mm: number): string => lengthText(mm, spec.units);
   const share = `${Math.round(used * 100)} % used`;
-  return `${cloth}, ${say(facts.width)} wide, ${way}; lay ${say(length)}, buy ${say(buy)}, ${share}.`;
+  const mark = cutShort ? ' CUT SHORT' : '';
+  return `${cloth}, ${say(facts.width)} wide, ${way}; lay ${say(length)}, buy ${say(buy)}${mark}, ${share}.`;
 }
 
 function wordsOf({ units }: Spec): LayWords {

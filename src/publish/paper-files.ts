@@ -1,6 +1,7 @@
 import { chalkCsv } from '../chalk/chalk-csv.ts';
 import { chalkTables } from '../chalk/chalk-tables.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { LAY_CUT_SHORT } from '../lay/plan/lay-problems.ts';
 import { silhouetteOf } from '../making/train/silhouette.ts';
 import type { Workroom } from '../making/workroom.ts';
 import type { DraftedGown } from '../pipeline.ts';
@@ -73,6 +74,7 @@ function paperInput(
     chalk: chalkTables(cut.pieces, spec.units, every),
     lays,
     diagnostics,
+    cutShort: diagnostics.some(({ code }) => code === LAY_CUT_SHORT),
     words: english(spec.units),
     paper,
   };

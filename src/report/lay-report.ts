@@ -13,6 +13,8 @@ export interface LayReport {
   readonly used: number;
   readonly buy: number;
   readonly cost: number | null;
+  /** Only where the lay was stopped before its search was done. */
+  readonly cutShort?: true;
 }
 
 export function layReport(spec: Spec, lays: readonly LayPlan[]): LayReport[] {
@@ -27,6 +29,7 @@ export function layReport(spec: Spec, lays: readonly LayPlan[]): LayReport[] {
       used: Math.round(lay.used * 1e6) / 1e6,
       buy: tenthOfMicrometre(lay.buy),
       cost: cost === undefined ? null : Number(amountText(cost)),
+      ...(lay.cutShort ? { cutShort: true as const } : {}),
     };
   });
 }

@@ -17,8 +17,9 @@ export function gorewright(
   argv: readonly string[],
   folder: string,
   environment: Record<string, string> = {},
+  program = BIN,
 ): Ended {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [BIN, ...argv], {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...argv], {
     cwd: folder,
     env: { ...process.env, ...environment },
     encoding: 'utf8',
@@ -42,8 +43,12 @@ export function inShell(script: string, folder: string): Ended {
 export function started(
   argv: readonly string[],
   folder: string,
+  environment: Record<string, string> = {},
 ): { child: ChildProcess; ended: Promise<Ended> } {
-  const child = spawn(process.execPath, [BIN, ...argv], { cwd: folder });
+  const child = spawn(process.execPath, [BIN, ...argv], {
+    cwd: folder,
+    env: { ...process.env, ...environment },
+  });
   let [stdout, stderr] = ['', ''];
   child.stdout.on('data', (data) => (stdout += data));
   child.stderr.on('data', (data) => (stderr += data));

@@ -29,6 +29,7 @@ function inputOf({ gown, facts, findings }: Made, paper = A4): PaperInput {
     chalk: chalkTables(gown.cut.pieces, gown.spec.units),
     lays: [],
     diagnostics: findings,
+    cutShort: false,
     words: english(gown.spec.units),
     paper,
   };

@@ -32,6 +32,8 @@ export interface LayPlan {
   readonly joins: readonly { readonly gore: string; readonly parts: number }[];
   /** Whether the grain runs across the cloth. */
   readonly railroaded: boolean;
+  /** The search was stopped before it had done its work: a shorter lay was still being looked for. */
+  readonly cutShort: boolean;
 }
 
 /** A cloth as it lies on the table, mm. */

@@ -88,6 +88,17 @@ export const repeatAssumed = (span: Span, says: { layer: string; cloth: string }
   hint: 'measure the repeat and where a motif lies before cutting, and move all pieces alike',
 });
 
+export const LAY_CUT_SHORT = 'lay-cut-short';
+
+export const layCutShort = (span: Span, layer: string): Diagnostic => ({
+  code: LAY_CUT_SHORT,
+  level: 'warning',
+  span,
+  message: `the lay of layer ${quoted(layer)} was cut short by Ctrl-C, while a shorter one was being looked for`,
+  why: 'what it says to buy may be metres more than is needed',
+  hint: 'draft again and let it finish before you buy or quote',
+});
+
 export const layTooLong = (
   span: Span,
   says: { layer: string; cloth: string; least: string },

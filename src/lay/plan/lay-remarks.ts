@@ -5,6 +5,7 @@ export function layRemarks(plan: Omit<LayPlan, 'remarks'>, say: (mm: number) => 
   const { facts, sections, joins, railroaded } = plan;
   const folds = new Set(sections.map(({ fold }) => fold));
   const remarks: string[] = [];
+  if (plan.cutShort) remarks.push('CUT SHORT: plan it again before you buy.');
   if (facts.edgingDepth > 0) {
     remarks.push(`First cut ${say(facts.edgingDepth)} of edging off each side inside the selvedge.`);
   }

@@ -102,7 +102,8 @@ export class SectionPacker {
       table: this.table,
       patience: PATIENCE,
       search: SEARCH,
-      spent: (work) => (this.effort.stopped() ? 1 : work / limit),
+      // Asked only while there is work left: a search that has done all of its own was not cut short.
+      spent: (work) => (work < limit && this.effort.stopped() ? 1 : work / limit),
       ...(onBetter === undefined ? {} : { onBetter: ({ length }) => onBetter(length) }),
       ...(start === undefined ? {} : { start }),
     });

@@ -7,6 +7,7 @@ import { inCuttingOrder } from './cutting-order.ts';
 import { fitToCloth } from './fit-to-cloth.ts';
 import type { LayItem } from './lay-items.ts';
 import type { ClothFacts, LayPlan, LaySection, LayWay } from './lay-plan.ts';
+import { layCutShort } from './lay-problems.ts';
 import { layRemarks } from './lay-remarks.ts';
 import type { LayerToLay } from './layer-to-lay.ts';
 import { type PackedSection, type PackingEffort, SectionPacker } from './pack-section.ts';
@@ -30,7 +31,13 @@ export function planLayer(
   const fitted = fitToCloth(toLay.pieces, toLay);
   if (!('items' in fitted)) return { diagnostics: fitted.diagnostics };
   const { items, railroaded } = fitted;
-  const packer = new SectionPacker(items, toLay.facts, effort);
+  let cutShort = false;
+  const stopped = () => {
+    const stops = effort.stopped();
+    cutShort ||= stops;
+    return stops;
+  };
+  const packer = new SectionPacker(items, toLay.facts, { ...effort, stopped });
   const ways = railroaded ? waysOf(items).slice(0, 1) : waysOf(items);
   const tried = withSingleAtBest(
     ways.map((way) => tryWay(way, packer, toLay, way.fold === 'single' ? onBetter : undefined)),
@@ -39,8 +46,9 @@ export function planLayer(
     onBetter,
   );
   const { taken, diagnostics } = chooseWay(tried, toLay);
-  const plan = finished(taken, tried, items, toLay, { joins: fitted.joins, railroaded });
-  return { plan, diagnostics: [...fitted.diagnostics, ...diagnostics] };
+  const plan = finished(taken, tried, items, toLay, { joins: fitted.joins, railroaded, cutShort });
+  const short = cutShort ? [layCutShort(toLay.span, toLay.layer)] : [];
+  return { plan, diagnostics: [...fitted.diagnostics, ...diagnostics, ...short] };
 }
 
 function tryWay(
@@ -112,7 +120,7 @@ function finished(
   tried: readonly TriedWay[],
   items: readonly LayItem[],
   toLay: LayerToLay,
-  fit: Pick<LayPlan, 'joins' | 'railroaded'>,
+  fit: Pick<LayPlan, 'joins' | 'railroaded' | 'cutShort'>,
 ): LayPlan {
   const { facts, spec, layer, cloth } = toLay;
   const area = items.reduce((sum, { whole, copies }) => sum + whole.area * copies, 0);

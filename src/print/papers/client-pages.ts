@@ -3,18 +3,18 @@ import { type FlowedPages, flowPages } from '../page/page-flow.ts';
 import { isForAChild } from './for-a-child.ts';
 import { frontAndBack } from './gown-drawing.ts';
 import { drawingCaption, gownLine } from './job-sheet.ts';
-import type { PaperInput } from './paper-input.ts';
+import { footOf, type PaperInput } from './paper-input.ts';
 
 /** The client's pages: the drawing to approve, the quote where there are prices, the card, what a wearer must know. */
 export function clientPages(input: PaperInput): FlowedPages {
-  const { spec, words, paper } = input;
+  const { words, paper } = input;
   return flowPages(
     [...approvalBlocks(input), ...quoteBlocks(input), ...cardBlocks(input), ...knowBlocks(input)],
     {
       paper,
       headerLeft: gownLine(input),
       headerRight: words.client.title,
-      footerLeft: `format ${spec.format} · ${input.content}`,
+      footerLeft: footOf(input),
     },
   );
 }
@@ -64,7 +64,7 @@ function decidingRows({ words, workroom, spec }: PaperInput): string[][] {
 }
 
 /** What the client pays and when: never what the maker pays, nor what she adds. */
-function quoteBlocks({ words, workroom, spec }: PaperInput): Block[] {
+function quoteBlocks({ words, workroom, spec, cutShort }: PaperInput): Block[] {
   const { quote, materials, workCharged } = workroom.pricing;
   if (quote === undefined) return [];
   const { client: text } = words;
@@ -98,6 +98,7 @@ function quoteBlocks({ words, workroom, spec }: PaperInput): Block[] {
     ...(uncounted.length === 0
       ? []
       : [{ kind: 'paragraph', text: text.incomplete(uncounted), bold: true } as const]),
+    ...(cutShort ? [{ kind: 'paragraph', text: text.cutShort, bold: true } as const] : []),
     ...(quote.stages.length < 2
       ? []
       : [

@@ -8,14 +8,14 @@ import { frontAndBack } from './gown-drawing.ts';
 import { joinBlocks } from './join-blocks.ts';
 import { measureBlocks } from './measure-blocks.ts';
 import { calendarBlocks, levellingBlocks, orderBlocks } from './order-blocks.ts';
-import type { PaperInput } from './paper-input.ts';
+import { footOf, type PaperInput } from './paper-input.ts';
 import { seamBlocks } from './seam-blocks.ts';
 import { stockBlocks } from './stock-blocks.ts';
 import { trimBlocks } from './trim-blocks.ts';
 
 /** The workroom's papers, in the order in which the work meets them; the costing last, to be kept apart. */
 export function jobSheet(input: PaperInput): FlowedPages {
-  const { spec, words, paper } = input;
+  const { words, paper } = input;
   return flowPages(
     [
       ...openingBlocks(input),
@@ -35,7 +35,7 @@ export function jobSheet(input: PaperInput): FlowedPages {
       paper,
       headerLeft: gownLine(input),
       headerRight: words.jobSheet.title,
-      footerLeft: `format ${spec.format} · ${input.content}`,
+      footerLeft: footOf(input),
     },
   );
 }

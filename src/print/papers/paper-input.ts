@@ -17,6 +17,12 @@ export interface LayFigure {
   readonly caption: string;
 }
 
+/** At the foot of every page: which spec it was made from, and whether it was made in haste. */
+export function footOf({ spec, content, cutShort, words }: PaperInput): string {
+  const foot = `format ${spec.format} · ${content}`;
+  return cutShort ? `${foot} · ${words.cutShort}` : foot;
+}
+
 /** All that the papers are made from: products of the stages and the words of one language. */
 export interface PaperInput {
   readonly spec: Spec;
@@ -29,6 +35,8 @@ export interface PaperInput {
   readonly chalk: readonly ChalkTable[];
   readonly lays: readonly LayFigure[];
   readonly diagnostics: readonly Diagnostic[];
+  /** A lay was stopped before its search was done: what is bought and what it costs is more than it need be. */
+  readonly cutShort: boolean;
   readonly words: Words;
   /** mm. */
   readonly paper: { readonly width: number; readonly height: number };
