@@ -19,7 +19,7 @@ export function templates(): Template[] {
   const files = readdirSync(folder).filter((file) => file.endsWith('.yaml'));
   return files.sort().map((file) => {
     const text = readPackageFile(join(folder, file));
-    const about = /^#\s*(.+)$/m.exec(text)?.[1] ?? '';
+    const about = /^#[ \t]*(\S.*)$/m.exec(text)?.[1] ?? '';
     return { name: file.slice(0, -'.yaml'.length), about, text };
   });
 }

@@ -20,7 +20,7 @@ describe('bad specs: all of their problems in one run, each at its place', () =>
 });
 
 describe('the inventory of problems', () => {
-  const topics = new URL('../../src/diagnostics', import.meta.url);
+  const topics = new URL('../../src/diagnostics/', import.meta.url);
   const files = ['gore', 'material', 'shaping', 'station', 'text', 'value', 'workroom-section'];
   const codes = files.flatMap((topic) => {
     const text = readFileSync(new URL(`${topic}-problems.ts`, topics), 'utf8');

@@ -5,7 +5,7 @@ import { type Document, isMap, isScalar, parseDocument, Scalar, visit } from 'ya
 import { readSpec } from '../../src/gown-file/read-spec.ts';
 import type { Spec } from '../../src/gown-file/spec.ts';
 
-const folder = new URL('../../examples', import.meta.url);
+const folder = new URL('../../examples/', import.meta.url);
 const examples = readdirSync(folder)
   .filter((file) => file.endsWith('.yaml'))
   // The library that rewrites them here would drop the nought of a dye lot.
