@@ -9,6 +9,7 @@ const quiet = {
   folder: process.cwd(),
   out: () => {},
   err: () => {},
+  styled: () => {},
   outIsTerminal: false,
   errIsTerminal: false,
   colour: false,

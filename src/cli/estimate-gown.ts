@@ -9,7 +9,7 @@ import { workroom } from '../making/workroom.ts';
 import { decimalText } from '../money/fraction.ts';
 import { amountText } from '../money/money.ts';
 import { type DraftedGown, draftSpec } from '../pipeline.ts';
-import { paperOf, sheetPlan } from '../publish/pattern-files.ts';
+import { paperOf, sheetPlan } from '../publish/pattern-sheets.ts';
 import { ENGLISH_ESTIMATE as words } from '../words/english-estimate.ts';
 import { lengthText } from '../words/length-text.ts';
 import { askedLength } from './asked-length.ts';
