@@ -1,4 +1,4 @@
-import { join, parse, resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import { sortDiagnostics } from '../diagnostics/place.ts';
 import { plainText } from '../diagnostics/plain-text.ts';
 import { toileSpec } from '../gown/toile-spec.ts';
@@ -9,6 +9,7 @@ import type { SheetsSince } from '../publish/sheets-since.ts';
 import { tooLarge } from '../publish/too-large.ts';
 import { askedLength } from './asked-length.ts';
 import { askedPaper } from './asked-paper.ts';
+import { DefaultFolder } from './default-folder.ts';
 import { draftSince, sinceText } from './draft-since.ts';
 import { ExitStatus, statusOf } from './exit-status.ts';
 import { WrongCommandLine } from './fault.ts';
@@ -51,7 +52,9 @@ export async function draftIntoFolder(
   const paper = askedPaper(flags.paper);
   const drafting = draftingOf(file, flags, machine);
   let diagnostics = withWhatIsTooLarge(drafting, paper?.name, flags);
-  const folder = flags.out ?? join('out', `${nameOf(file)}${flags.toile ? '-toile' : ''}`);
+  const unasked =
+    flags.out === undefined ? new DefaultFolder(machine.folder, file, flags.toile ?? false) : undefined;
+  const folder = flags.out ?? unasked!.shown;
   let files: string[] = [];
   let since: SheetsSince | undefined;
   if (drafting.gown !== undefined && !hasErrors(diagnostics)) {
@@ -62,6 +65,7 @@ export async function draftIntoFolder(
       since = draftSince(file, flags.since, drafting.gown, chosenOf(asked), machine);
     const path = resolve(machine.folder, folder);
     refuseUnwritable(path, folder);
+    if (!flags.replace) unasked?.refuseAnothers();
     const outputs = await outputsOf(
       drafting.gown,
       diagnostics,
@@ -70,8 +74,10 @@ export async function draftIntoFolder(
     );
     diagnostics = outputs.diagnostics;
     if (flags.audit && !(await passesAudit(drafting.gown, outputs, machine))) return ExitStatus.specWrong;
-    if (!hasErrors(diagnostics))
+    if (!hasErrors(diagnostics)) {
       files = writeOutputs(path, outputs, { replace: flags.replace ?? false, shown: folder });
+      unasked?.claim();
+    }
   }
   if (flags.json) {
     const changed = since && { again: since.again, gone: since.gone, count: since.count };
@@ -174,10 +180,4 @@ async function passesAudit(
   const { faults, figures } = auditWords(audit, name);
   machine.err(faults + figures);
   return !hasFaults(audit);
-}
-
-/** The spec's name without its folder and ending; a file called `..yaml` must not lead out of `out`. */
-function nameOf(file: string): string {
-  const { name } = parse(file);
-  return /^\.*$/.test(name) ? 'gown' : name;
 }

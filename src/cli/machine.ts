@@ -27,7 +27,9 @@ export function thisMachine(): Machine {
   const out = new Pipe(stdout, 'the results');
   const err = new Pipe(stderr, 'the messages');
   return {
-    folder: process.cwd(),
+    get folder() {
+      return workingFolder();
+    },
     out: (text) => out.write(plainLines(text)),
     err: (text) => err.write(shortLines(plainLines(text))),
     styled: (text) => err.write(text),
@@ -40,6 +42,18 @@ export function thisMachine(): Machine {
       await err.done();
     },
   };
+}
+
+/** @throws MachineFault where the folder was deleted under whoever stands in it */
+function workingFolder(): string {
+  try {
+    return process.cwd();
+  } catch {
+    throw new MachineFault(
+      'the folder that you are in is there no more',
+      'Go to another one with `cd` and run it again.',
+    );
+  }
 }
 
 /** Longer, a line of a message is no message: it repeats something that somebody typed or wrote. */
