@@ -30,5 +30,6 @@ export default defineConfig({
     isolate: false,
     setupFiles: ['tests/seed.ts'],
     testTimeout: 120_000,
+    hookTimeout: 120_000,
   },
 });

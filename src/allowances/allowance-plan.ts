@@ -1,7 +1,7 @@
 import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
-import { DEFAULT_ALLOWANCE } from '../gown/gown-of-spec.ts';
-import type { HemFinish, LayerSpec, Spec } from '../gown-file/spec.ts';
+import type { HemFinish } from '../gown/cloth.ts';
+import { allowanceAt, type Layer } from '../gown/layer.ts';
 
 /** What one layer's piece gets round its seam lines. */
 export interface AllowancePlan {
@@ -29,44 +29,25 @@ const CORNERS: Readonly<Record<HemFinish, HemCorner>> = {
   raw: 'plain',
 };
 
-/** Allowances of one piece in one layer: the layer's own before the gown's, a named station before `seam`. */
-export function allowancePlan(spec: Spec, layer: LayerSpec, piece: Piece): AllowancePlan {
-  const roughCut = spec.roughCut[piece.gore] ?? 0;
-  const widths: Record<string, number> = {
-    waist: layer.allowances.waist ?? spec.allowances.waist ?? DEFAULT_ALLOWANCE,
-    hem: hemAllowance(spec, layer),
-  };
-  for (const edge of [piece.frontEdge, piece.backEdge]) {
-    widths[edge] =
-      edge === 'fold'
-        ? 0
-        : (layer.allowances[edge] ??
-          spec.allowances[edge] ??
-          layer.allowances.seam ??
-          spec.allowances.seam ??
-          DEFAULT_ALLOWANCE);
-  }
+/** Allowances of one piece in one layer. @param roughCut extra below the hem, mm */
+export function allowancePlan(layer: Layer, piece: Piece, roughCut: number): AllowancePlan {
+  const edges = ['waist', 'hem', piece.frontEdge, piece.backEdge];
   return {
-    widths,
+    widths: Object.fromEntries(edges.map((edge) => [edge, allowanceAt(layer, edge)])),
     roughCut,
     hemCorner: roughCut > 0 ? 'plain' : CORNERS[layer.hem],
     waistCorner: layer.seams === 'french' ? 'plain' : 'mirrored',
   };
 }
 
-/** A raw edge takes no hem allowance unless the layer itself names one. */
-export function hemAllowance(spec: Spec, layer: LayerSpec): number {
-  if (layer.allowances.hem !== undefined) return layer.allowances.hem;
-  return layer.hem === 'raw' ? 0 : (spec.allowances.hem ?? DEFAULT_ALLOWANCE);
-}
-
-/** A part brings the allowances of its own edges; its hem is its layer's. */
-export function partPlan(spec: Spec, part: Part): AllowancePlan {
-  const plan = allowancePlan(spec, part.layer, part.piece);
+/** A part has a top in place of a waist, and may have edges that its layer does not know. */
+export function partPlan({ layer, piece, allowances, roughCut, pointed }: Part): AllowancePlan {
+  const plan = allowancePlan(layer, piece, roughCut);
   const { waist: _, ...widths } = plan.widths;
+  const top = piece.edges[0]!.name;
   return {
     ...plan,
-    widths: { ...widths, ...part.allowances },
-    ...(part.pointed === true ? { waistCorner: 'plain' } : {}),
+    widths: { ...widths, [top]: allowanceAt(layer, top), ...allowances },
+    ...(pointed === true ? { waistCorner: 'plain' } : {}),
   };
 }

@@ -8,25 +8,30 @@ import { areDrawable } from '../geometry/endless.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
 import { middle } from '../geometry/point.ts';
 import { FIT } from '../geometry/tolerances.ts';
-import type { LayerSpec, Spec } from '../gown-file/spec.ts';
+import type { Gown } from '../gown/gown.ts';
+import { hasGore, type Layer } from '../gown/layer.ts';
+import type { GownLines } from '../gown/lines.ts';
+import { goresOnce } from '../gown/lines.ts';
+import type { Godet } from '../gown/parts.ts';
 import { type AllowancePlan, allowancePlan, partPlan } from './allowance-plan.ts';
 import { cutOutline } from './cut-outline.ts';
-import { fullnessRemark, quarterNotches, type TopFullness, topFullness } from './fullness-marks.ts';
+import { fullnessRemark, quarterNotches } from './fullness-marks.ts';
 import { APART, notchDistances, notchesOf } from './notches.ts';
 import { partRemarks } from './part-remarks.ts';
 import { pleatMarks } from './pleats.ts';
+import { type TopFullness, topFullness } from './top-fullness.ts';
 
 /**
  * Adds every layer's allowances: gores from the centre front round, then flounces, strips and godets. Layers whose cut
  * outline is the same share one piece, which names them all.
  */
 export function cutPieces(
-  spec: Spec,
+  gown: GownToCut,
   layers: readonly LayerDraft[],
   parts: readonly Part[] = [],
 ): CutPiece[] {
   const alike = new Map<string, { blank: Blank; layers: string[] }>();
-  for (const blank of [...goreBlanks(spec, layers), ...parts.map((part) => partBlank(spec, part))]) {
+  for (const blank of [...goreBlanks(gown, layers), ...parts.map((part) => partBlank(gown, part))]) {
     const same = alike.get(blank.key);
     if (same === undefined) alike.set(blank.key, { blank, layers: [blank.layer.name] });
     else same.layers.push(blank.layer.name);
@@ -43,10 +48,13 @@ function drawable(cut: CutPiece): CutPiece {
   throw new RangeError(`the cut line of ${piece.gore} lies at no place on cloth`);
 }
 
+/** What of the gown its pieces need beside their outlines. */
+export type GownToCut = GownLines & Pick<Gown, 'units' | 'godets'>;
+
 /** A piece of one layer before its allowances are drawn. */
 interface Blank {
   readonly piece: Piece;
-  readonly layer: LayerSpec;
+  readonly layer: Layer;
   readonly plan: AllowancePlan;
   readonly notches: ReadonlyMap<string, readonly number[]>;
   readonly full?: TopFullness;
@@ -57,16 +65,17 @@ interface Blank {
 }
 
 /** Every gore of every layer, gore by gore from the centre front round. */
-function goreBlanks(spec: Spec, layers: readonly LayerDraft[]): Blank[] {
+function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
+  const { units, godets } = gown;
   const drafts = [...new Set(layers.map(({ draft }) => draft))];
-  const notches = new Map(layers.map(({ draft }) => [draft, distancesBySeam(spec, draft)]));
-  return spec.gores.flatMap((gore, index) =>
+  const notches = new Map(layers.map(({ draft }) => [draft, distancesBySeam(godets, draft)]));
+  return goresOnce(gown).flatMap((gore, index) =>
     layers
-      .filter(({ layer }) => layer.gores === undefined || layer.gores.includes(gore.name))
+      .filter(({ layer }) => hasGore(layer, gore))
       .flatMap(({ layer, draft }) =>
-        cutsOf(draft, index).map((piece): Blank => {
-          const plan = allowancePlan(spec, layer, piece);
-          const full = topFullness(spec, layer, draft, index);
+        cutsOf(draft, index).map(({ piece, gore: own }): Blank => {
+          const plan = allowancePlan(layer, piece, gore.roughCut);
+          const full = topFullness(layer, draft, own);
           return {
             piece,
             layer,
@@ -74,7 +83,7 @@ function goreBlanks(spec: Spec, layers: readonly LayerDraft[]): Blank[] {
             notches: notches.get(draft)!,
             ...(full === undefined ? {} : { full }),
             quartered: full !== undefined && full.rule.by === 'gathers',
-            remarks: full === undefined ? [] : [fullnessRemark(full, spec.units)],
+            remarks: full === undefined ? [] : [fullnessRemark(full, units)],
             key: JSON.stringify([index, drafts.indexOf(draft), piece.side, plan, full?.rule]),
           };
         }),
@@ -83,21 +92,21 @@ function goreBlanks(spec: Spec, layers: readonly LayerDraft[]): Blank[] {
 }
 
 /** What is cut for one gore: one piece, or one for each side of her where they differ. */
-function cutsOf(draft: GownDraft, gore: number): Piece[] {
-  if (draft.cutAs === undefined) return [draft.pieces[gore]!];
+function cutsOf(draft: GownDraft, gore: number): NonNullable<GownDraft['cutAs']> {
+  if (draft.cutAs === undefined) return [{ piece: draft.pieces[gore]!, gore }];
   const { name } = draft.gown.gores[gore]!;
-  return draft.cutAs.filter(({ piece }) => piece.gore === name).map(({ piece }) => piece);
+  return draft.cutAs.filter(({ piece }) => piece.gore === name);
 }
 
-function partBlank(spec: Spec, part: Part): Blank {
-  const own = partPlan(spec, part);
+function partBlank({ units }: GownToCut, part: Part): Blank {
+  const own = partPlan(part);
   return {
     piece: part.piece,
     layer: part.layer,
     plan: own,
     notches: part.notches,
     quartered: part.quartered,
-    remarks: partRemarks(spec, part),
+    remarks: partRemarks(part, units),
     key: JSON.stringify([part.piece.gore, part.piece.edges, own]),
   };
 }
@@ -136,16 +145,18 @@ function labelPlace(piece: Piece): Point {
 }
 
 /** Marks for every seam of the gown, godets' points among them; an edge on the fold has none. */
-function distancesBySeam(spec: Spec, draft: GownDraft): Map<string, readonly number[]> {
+function distancesBySeam(godets: readonly Godet[], draft: GownDraft): Map<string, readonly number[]> {
   const names = new Set(draft.pieces.flatMap((piece) => [piece.frontEdge, piece.backEdge]));
   const seams = draft.gown.stations
-    .map((station, i) => ({ name: station.name, length: draft.lengths[i]! }))
+    .map(({ name, free }, i) => ({ name, free, length: draft.lengths[i]! }))
     .filter(({ name }, i, all) => names.has(name) && all.findIndex((other) => other.name === name) === i);
   const distances = notchDistances(seams.map((seam) => seam.length));
   return new Map(
-    seams.map((seam, i) => {
-      const godets = (spec.godets ?? []).filter((godet) => godet.seam === seam.name);
-      const points = godets.flatMap(({ from }) => [from, from + (seam.length - from) * GODET_NOTCH]);
+    seams.map((seam, i): [string, readonly number[]] => {
+      // A free edge is sewn to nothing: it has no partner to match.
+      if (seam.free) return [seam.name, []];
+      const own = godets.filter((godet) => godet.seam === seam.name);
+      const points = own.flatMap(({ from }) => [from, from + (seam.length - from) * GODET_NOTCH]);
       return [seam.name, points.length === 0 ? distances[i]! : besides(distances[i]!, points)];
     }),
   );

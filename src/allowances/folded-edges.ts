@@ -2,7 +2,8 @@ import type { LayerDraft } from '../draft/draft-layers.ts';
 import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
 import { bendsTighterThan } from '../geometry/offset.ts';
-import type { LayerSpec, Spec } from '../gown-file/spec.ts';
+import { hasGore, type Layer } from '../gown/layer.ts';
+import type { PlaceIn } from '../gown/placed.ts';
 import { allowancePlan, partPlan } from './allowance-plan.ts';
 
 /** An edge that bends tighter than its allowance is wide: its cut line would fold over itself. */
@@ -12,15 +13,28 @@ export interface FoldedEdge {
   readonly edge: string;
   /** Of the allowance, mm. */
   readonly width: number;
+  /** Of the gore or the part. */
+  readonly place: PlaceIn;
 }
 
 /** Every such edge, found without drawing a cut line. */
-export function foldedEdges(spec: Spec, layers: readonly LayerDraft[], parts: readonly Part[]): FoldedEdge[] {
+export function foldedEdges(layers: readonly LayerDraft[], parts: readonly Part[]): FoldedEdge[] {
   const seen = new Set<string>();
-  const foldedOf = (piece: Piece, layer: LayerSpec, widths: Readonly<Record<string, number>>): FoldedEdge[] =>
+  const foldedOf = (
+    piece: Piece,
+    layer: Layer,
+    widths: Readonly<Record<string, number>>,
+    place: PlaceIn,
+  ): FoldedEdge[] =>
     piece.edges
       .filter(({ name, curves }) => curves.some((curve) => bendsTighterThan(curve, widths[name] ?? 0)))
-      .map(({ name }) => ({ gore: piece.gore, layer: layer.name, edge: name, width: widths[name] ?? 0 }))
+      .map(({ name }) => ({
+        gore: piece.gore,
+        layer: layer.name,
+        edge: name,
+        width: widths[name] ?? 0,
+        place,
+      }))
       .filter(({ gore, edge, width }) => {
         const key = `${gore} ${edge} ${width}`;
         return !seen.has(key) && seen.add(key);
@@ -28,12 +42,13 @@ export function foldedEdges(spec: Spec, layers: readonly LayerDraft[], parts: re
   return [
     ...layers.flatMap(({ layer, draft }) =>
       draft.pieces
-        .filter((piece) => layer.gores === undefined || layer.gores.includes(piece.gore))
-        .flatMap((piece) => {
-          const { widths, roughCut } = allowancePlan(spec, layer, piece);
-          return foldedOf(piece, layer, { ...widths, hem: (widths.hem ?? 0) + roughCut });
+        .map((piece, i) => ({ piece, gore: draft.gown.gores[i]! }))
+        .filter(({ gore }) => hasGore(layer, gore))
+        .flatMap(({ piece, gore }) => {
+          const { widths, roughCut } = allowancePlan(layer, piece, gore.roughCut);
+          return foldedOf(piece, layer, { ...widths, hem: (widths.hem ?? 0) + roughCut }, gore.place);
         }),
     ),
-    ...parts.flatMap((part) => foldedOf(part.piece, part.layer, partPlan(spec, part).widths)),
+    ...parts.flatMap((part) => foldedOf(part.piece, part.layer, partPlan(part).widths, part.place)),
   ];
 }

@@ -1,13 +1,12 @@
-import type { GownDraft } from '../draft/draft-gown.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
+import type { Units } from '../diagnostics/units.ts';
 import type { Notch, Piece } from '../draft/piece.ts';
 import type { Line } from '../geometry/curve.ts';
 import { pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { lengthOfRun, placeOnRun } from '../geometry/length.ts';
 import { along, leftOf } from '../geometry/point.ts';
-import { fullnessOf } from '../gown/gown-of-layer.ts';
-import type { FullnessSpec, LayerSpec, Spec } from '../gown-file/spec.ts';
-import { tapeText } from '../gown-file/tape-text.ts';
 import { pleatsOf } from './pleats.ts';
+import type { TopFullness } from './top-fullness.ts';
 
 /** Depth of a tick on the top edge, mm. */
 const TICK = 6;
@@ -31,30 +30,8 @@ function tickAt(run: Piece['edges'][number]['curves'], distance: number, width: 
   return { kind: 'line', from: along(point, out, width), to: along(point, out, width - depth) };
 }
 
-/** How full a piece is at its top, and by what; undefined where it is sewn flat. */
-export interface TopFullness {
-  readonly ratio: number;
-  readonly rule: FullnessSpec;
-  /** Length of the top as cut and as sewn, mm. */
-  readonly cut: number;
-  readonly sewn: number;
-}
-
-export function topFullness(
-  spec: Spec,
-  layer: LayerSpec,
-  draft: GownDraft,
-  index: number,
-): TopFullness | undefined {
-  const rule = layer.fullness ?? spec.gores[index]?.fullness;
-  if (rule === undefined) return undefined;
-  const ratio = fullnessOf(draft.gown.gores[index]!, draft.shape);
-  const cut = lengthOfRun(draft.pieces[index]!.edges[0]!.curves);
-  return { ratio, rule, cut, sewn: cut / ratio };
-}
-
 /** What the maker does with the top, for the text on the piece. */
-export function fullnessRemark(full: TopFullness, units: Spec['units']): string {
+export function fullnessRemark(full: TopFullness, units: Units): string {
   const from = tapeText(full.cut, units);
   const to = tapeText(full.sewn, units);
   if (full.rule.by === 'gathers') return `gather the top from ${from} to ${to}`;

@@ -2,7 +2,7 @@ import type { CutPiece, Piece } from '../draft/piece.ts';
 import { pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { placeOnRun } from '../geometry/length.ts';
 import { along, leftOf } from '../geometry/point.ts';
-import type { TopFullness } from './fullness-marks.ts';
+import type { TopFullness } from './top-fullness.ts';
 
 /** How far down from the top edge a pleat's folds are marked, mm. */
 const MARK = 40;

@@ -58,7 +58,8 @@ function levelPoints(span: Span, from: ChalkCorner, to: ChalkCorner, axes: Chalk
   const ends = [downOf(pointOnRun(span.curves, 0)), downOf(pointOnRun(span.curves, span.curves.length))];
   const [top, bottom] = [Math.min(...ends), Math.max(...ends)];
   const mark = (down: number): Marked | undefined => {
-    if (down <= top || down >= bottom) return undefined;
+    // A level at an end of the side is its corner, which is marked already.
+    if (down <= top + axes.step / 2 || down >= bottom - axes.step / 2) return undefined;
     const at = positionWhere(span.curves, downOf, down);
     const across = rounded(pointOnRun(span.curves, at).x - axes.x, axes.step);
     return { at, point: { kind: 'level', down, across } };

@@ -1,12 +1,13 @@
+import type { Units } from '../diagnostics/units.ts';
 import type { CutPiece } from '../draft/piece.ts';
 import { boundsOfCurves } from '../geometry/bounds.ts';
 import type { Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { startOf } from '../geometry/evaluate.ts';
 import { distance } from '../geometry/point.ts';
-import type { Units } from '../gown-file/spec.ts';
 import type { ChalkDiagonal, ChalkStretch, ChalkTable } from './chalk.ts';
 import { type ChalkAxes, chainOf, chalkedAt } from './chalk-chain.ts';
+import { columnsShown, levelsOf } from './chalk-levels.ts';
 import { swingsOf } from './chalk-swings.ts';
 
 export interface ChalkOptions {
@@ -14,6 +15,8 @@ export interface ChalkOptions {
   readonly every?: number;
   /** Rounding; 1 mm unless given. */
   readonly step?: number;
+  /** Where the grain line is chalked, in the piece's own coordinates, mm; its own unless given. */
+  readonly grain?: number;
 }
 
 /** Rounding that a tape in these units can show and that keeps the worst point within 1 mm. */
@@ -30,7 +33,7 @@ export function chalkTable(cutPiece: CutPiece, options: ChalkOptions = {}): Chal
   const every = options.every ?? 100;
   if (!(every >= 10)) throw new RangeError(`levels of a chalk table are at least 10 mm apart, not ${every}`);
   const step = options.step ?? 1;
-  const axes = axesOf(cutPiece, every, step);
+  const axes = { x: options.grain ?? grainOf(cutPiece), y: topOf(cutPiece), every, step };
   const sides = [piece.frontEdge, piece.backEdge];
   const cut = chainOf(cutPiece.cutEdges, axes, { line: 'cut', sides });
   const seam = chainOf(piece.edges, axes, { line: 'seam', sides });
@@ -44,6 +47,9 @@ export function chalkTable(cutPiece: CutPiece, options: ChalkOptions = {}): Chal
     every,
     step,
     stretches: [...cut, ...seam],
+    corners: [...cut, ...seam].map(({ line, from }) => ({ line, ...from })),
+    levels: levelsOf([...cut, ...seam], piece),
+    columns: columnsShown(piece),
     lines: { cut: plotted(cut), seam: plotted(seam) },
     swings: [...swingsOf(cutPiece.cutEdges, axes, 'cut'), ...swingsOf(piece.edges, axes, 'seam')],
     diagonals: diagonalsOf(piece.edges, seam, axes),
@@ -57,12 +63,15 @@ function plotted(stretches: readonly ChalkStretch[]): Point[] {
   ]);
 }
 
-/** Down from the top of the cut line; across from the fold, or from the grain line where there is none. */
-function axesOf(cutPiece: CutPiece, every: number, step: number): ChalkAxes {
-  const { piece } = cutPiece;
+/** Across is measured from the fold, or from the grain line where there is none. */
+export function grainOf({ piece }: CutPiece): number {
   const fold = piece.edges.find((edge) => edge.name === 'fold');
-  const top = boundsOfCurves(cutPiece.cutEdges.flatMap((edge) => edge.curves)).top;
-  return { x: fold === undefined ? piece.grain.from.x : startOf(fold.curves[0]!).x, y: top, every, step };
+  return fold === undefined ? piece.grain.from.x : startOf(fold.curves[0]!).x;
+}
+
+/** Down is measured from the top of the cut line. */
+function topOf({ cutEdges }: CutPiece): number {
+  return boundsOfCurves(cutEdges.flatMap((edge) => edge.curves)).top;
 }
 
 /** The two diagonals between the ends of waist and hem, measured between the true corners. */

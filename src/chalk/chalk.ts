@@ -9,6 +9,11 @@ export interface ChalkCorner {
   readonly across: number;
 }
 
+/** A corner, and the line that it lies on. */
+export interface ChalkLetteredCorner extends ChalkCorner {
+  readonly line: 'cut' | 'seam';
+}
+
 /** One stretch of an outline between two corners. */
 export interface ChalkStretch {
   readonly line: 'cut' | 'seam';
@@ -54,6 +59,13 @@ export interface ChalkDiagonal {
   readonly length: number;
 }
 
+/** One level of a table: distances from the grain line at cut left, seam left, seam right, cut right. mm. */
+export interface ChalkLevel {
+  readonly down: number;
+  /** A side that a level crosses more than once has all its distances in one cell. */
+  readonly cells: readonly (readonly number[])[];
+}
+
 /** One piece as figures, to chalk straight on the cloth. */
 export interface ChalkTable {
   readonly gore: string;
@@ -68,6 +80,11 @@ export interface ChalkTable {
   readonly step: number;
   /** Cut line first, each clockwise from the front end of the waist. */
   readonly stretches: readonly ChalkStretch[];
+  readonly corners: readonly ChalkLetteredCorner[];
+  /** Every level from the top, with its place in each column. */
+  readonly levels: readonly ChalkLevel[];
+  /** Columns of a level that this piece has: beside a fold there is only one side to measure, seam line first. */
+  readonly columns: readonly number[];
   /** The same as plain points to draw, across and down. */
   readonly lines: { readonly cut: readonly Point[]; readonly seam: readonly Point[] };
   readonly swings: readonly ChalkSwing[];

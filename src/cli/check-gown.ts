@@ -27,7 +27,7 @@ export function checkGown(file: string, flags: CheckFlags, machine: Machine): Ex
     machine.out(jsonText({ ...gown?.report, findings: findingsJson(diagnostics) }));
   } else {
     printFindings(diagnostics, machine);
-    if (gown !== undefined) machine.out(checkTable(gown.report, gown.spec.units));
+    if (gown !== undefined) machine.out(checkTable(gown.report, gown.gown.units));
   }
   return hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
 }

@@ -1,5 +1,5 @@
 import { plainText } from '../diagnostics/plain-text.ts';
-import type { Units } from '../gown-file/spec.ts';
+import type { Units } from '../diagnostics/units.ts';
 import type { GownReport } from '../report/gown-report.ts';
 import { textTable } from './text-table.ts';
 

@@ -60,7 +60,7 @@ async function withLays(
   { lays }: CompareFlags,
   machine: Machine,
 ): Promise<Comparison> {
-  if (lays === false || before.gown.content === after.gown.content)
+  if (lays === false || before.gown.gown.content === after.gown.gown.content)
     return compareGowns(before, after, cutFrom);
   const laid: NamedGown[] = [];
   for (const version of [before, after]) {

@@ -1,9 +1,10 @@
 import { join, resolve } from 'node:path';
 import { sortDiagnostics } from '../diagnostics/place.ts';
 import { plainText } from '../diagnostics/plain-text.ts';
-import { toileSpec } from '../gown/toile-spec.ts';
+import type { DraftedGown } from '../drafted-gown.ts';
+import { toileOf } from '../gown/toile.ts';
 import type { LayEffort } from '../lay/plan/plan-lays.ts';
-import { type DraftedGown, type Drafting, type DraftOutputs, draftOutputs, draftSpec } from '../pipeline.ts';
+import { type Drafting, type DraftOutputs, draftOutputs, draftWhole } from '../pipeline.ts';
 import { chosenPieces, type PatternOptions, paperOf } from '../publish/pattern-sheets.ts';
 import type { SheetsSince } from '../publish/sheets-since.ts';
 import { tooLarge } from '../publish/too-large.ts';
@@ -129,7 +130,7 @@ function sinceFlags(
 function draftingOf(file: string, flags: DraftFlags, machine: Machine): Drafting {
   const drafting = readGown(file, machine);
   if (!flags.toile || drafting.gown === undefined || hasErrors(drafting.diagnostics)) return drafting;
-  return draftSpec(toileSpec(drafting.gown.spec));
+  return draftWhole(toileOf(drafting.gown.asked));
 }
 
 async function outputsOf(
@@ -139,7 +140,7 @@ async function outputsOf(
   machine: Machine,
 ): Promise<DraftOutputs> {
   const { paper, gores, layer: layers, sheet: again, places } = flags;
-  const every = askedLength('--every', flags.every, gown.spec.units);
+  const every = askedLength('--every', flags.every, gown.gown.units);
   const pieces = gown.cut.pieces;
   knowAll('--gores', gores, new Set(pieces.map((piece) => piece.gore)));
   knowAll('--layer', layers, new Set(pieces.flatMap((piece) => piece.layers)));

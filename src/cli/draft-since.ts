@@ -1,5 +1,6 @@
 import { plainText } from '../diagnostics/plain-text.ts';
-import { type DraftedGown, draft } from '../pipeline.ts';
+import type { DraftedGown } from '../drafted-gown.ts';
+import { draft } from '../pipeline.ts';
 import { type PatternOptions, paperOf } from '../publish/pattern-sheets.ts';
 import { type SheetsSince, sheetsSince } from '../publish/sheets-since.ts';
 import { MachineFault } from './fault.ts';

@@ -17,7 +17,7 @@ export function draftedSpec(
       : readAtRevision(asked, machine);
   if (source === undefined) return { diagnostics };
   const drafting = draft(source, readBase);
-  const { gown } = drafting;
-  if (gown === undefined) return { diagnostics: drafting.diagnostics };
-  return { gown: { name, gown, diagnostics: drafting.diagnostics }, diagnostics: drafting.diagnostics };
+  const { spec, gown } = drafting;
+  if (spec === undefined || gown === undefined) return { diagnostics: drafting.diagnostics };
+  return { gown: { name, spec, gown, diagnostics: drafting.diagnostics }, diagnostics: drafting.diagnostics };
 }

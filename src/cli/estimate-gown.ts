@@ -1,4 +1,5 @@
 import { plainText } from '../diagnostics/plain-text.ts';
+import type { DraftedGown } from '../drafted-gown.ts';
 import { BUST_GIRTHS, bodySize } from '../estimate/body-sizes.ts';
 import { QUICK, SLOW, USUAL_WIDTHS, type UsualWork } from '../estimate/usual-work.ts';
 import { readSpec } from '../gown-file/read-spec.ts';
@@ -8,7 +9,7 @@ import type { LayPlan } from '../lay/plan/lay-plan.ts';
 import { workroom } from '../making/workroom.ts';
 import { decimalText } from '../money/fraction.ts';
 import { amountText } from '../money/money.ts';
-import { type DraftedGown, draftSpec } from '../pipeline.ts';
+import { draftSpec } from '../pipeline.ts';
 import { paperOf, sheetPlan } from '../publish/pattern-sheets.ts';
 import { ENGLISH_ESTIMATE as words } from '../words/english-estimate.ts';
 import { lengthText } from '../words/length-text.ts';
@@ -82,7 +83,7 @@ async function estimateOf(gown: DraftedGown, flags: EstimateFlags, machine: Mach
   return {
     cloth: gown.layers.map(({ name, cloth }) => ({
       layer: name,
-      cloth,
+      cloth: cloth.name,
       widths: asked.map((width, i) => ({
         width,
         buy: lays[i]?.find((lay) => lay.layer === name)?.buy ?? null,

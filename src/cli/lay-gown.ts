@@ -1,9 +1,10 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { sortDiagnostics } from '../diagnostics/place.ts';
+import type { Gown } from '../gown/gown.ts';
 import type { ClothSpec, Spec } from '../gown-file/spec.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
 import type { LayEffort } from '../lay/plan/plan-lays.ts';
-import { type DraftedGown, draftSpec } from '../pipeline.ts';
+import { draftSpec } from '../pipeline.ts';
 import { layReport } from '../report/lay-report.ts';
 import { lengthText } from '../words/length-text.ts';
 import { askedLength } from './asked-length.ts';
@@ -26,28 +27,32 @@ export interface LayFlags {
   readonly json?: boolean;
 }
 
-/** One set of lays: the spec's own cloths, or what they would be. */
+/** One set of lays: the gown's own cloths, or what they would be. */
 interface Variant {
-  /** What is supposed, in words; empty for the spec's own cloths. */
+  /** What is supposed, in words; empty for the gown's own cloths. */
   readonly supposed: string;
-  readonly spec: Spec;
+  readonly gown: Gown;
   readonly lays: readonly LayPlan[];
 }
 
 /** `lay`: the lay of each layer and what to buy, also of cloths that are not bought yet. */
 export async function layGown(file: string, flags: LayFlags, machine: Machine): Promise<ExitStatus> {
-  const { gown, diagnostics: found } = readGown(file, machine);
+  const { spec, gown, diagnostics: found } = readGown(file, machine);
   let diagnostics = found;
   const variants: Variant[] = [];
-  if (gown !== undefined && !hasErrors(found)) {
+  if (spec !== undefined && gown !== undefined && !hasErrors(found)) {
     knowAll('--layer', flags.layer, new Set(gown.layers.map(({ name }) => name)));
-    for (const { supposed, spec } of suppositions(gown, flags)) {
-      const drafting = spec === gown.spec ? { gown, diagnostics: [] } : draftSpec(spec);
-      if (drafting.gown === undefined) continue;
-      const layers = drafting.gown.layers.filter(({ name }) => flags.layer?.includes(name) ?? true);
-      const planned = await planGownLays({ ...drafting.gown, layers }, flags.effort ?? 'quick', machine);
+    for (const { supposed, change } of suppositions(spec, flags)) {
+      const drafted = change === undefined ? gown : draftSpec(withCloths(spec, flags.layer, change)).gown;
+      if (drafted === undefined) continue;
+      const layers = drafted.layers.filter(({ name }) => flags.layer?.includes(name) ?? true);
+      const planned = await planGownLays(
+        { gown: drafted.gown, cut: drafted.cut, layers },
+        flags.effort ?? 'quick',
+        machine,
+      );
       diagnostics = withNew(diagnostics, planned.diagnostics);
-      variants.push({ supposed, spec, lays: planned.lays });
+      variants.push({ supposed, gown: drafted.gown, lays: planned.lays });
     }
   }
   if (flags.json) machine.out(jsonText(json(variants, diagnostics)));
@@ -58,21 +63,25 @@ export async function layGown(file: string, flags: LayFlags, machine: Machine): 
   return statusOf(diagnostics);
 }
 
-function suppositions({ spec }: DraftedGown, flags: LayFlags): { supposed: string; spec: Spec }[] {
-  const widths = flags.width?.map((width) => askedLength('--width', width, spec.units)) ?? [undefined];
+/** What is supposed of the cloths, in words and as a change of them; nothing for those of the spec. */
+function suppositions(
+  { units }: Pick<Spec, 'units'>,
+  flags: LayFlags,
+): { supposed: string; change?: Partial<ClothSpec> }[] {
+  const widths = flags.width?.map((width) => askedLength('--width', width, units)) ?? [undefined];
   return widths.map((width) => {
     const supposed = [
-      ...(width === undefined ? [] : [`${lengthText(width, spec.units)} wide`]),
+      ...(width === undefined ? [] : [`${lengthText(width, units)} wide`]),
       ...(flags.oneWay ? ['all tops one way'] : []),
       ...(flags.fold === undefined ? [] : [`fold: ${flags.fold}`]),
     ];
-    if (supposed.length === 0) return { supposed: '', spec };
+    if (supposed.length === 0) return { supposed: '' };
     const change = {
       ...(width !== undefined && { width }),
       ...(flags.oneWay && { oneWay: true }),
       ...(flags.fold !== undefined && { fold: flags.fold }),
     };
-    return { supposed: supposed.join(', '), spec: withCloths(spec, flags.layer, change) };
+    return { supposed: supposed.join(', '), change };
   });
 }
 
@@ -94,14 +103,14 @@ function withNew(known: readonly Diagnostic[], found: readonly Diagnostic[]): re
   return sortDiagnostics([...known, ...found.filter(isNew)]);
 }
 
-function text({ supposed, spec, lays }: Variant): string {
+function text({ supposed, gown, lays }: Variant): string {
   const head = supposed === '' ? '' : `If the cloth were ${supposed}:\n\n`;
-  return `${head}${lays.map((lay) => layTable(lay, spec)).join('\n')}\n${buyingTable(lays, spec)}`;
+  return `${head}${lays.map((lay) => layTable(lay, gown)).join('\n')}\n${buyingTable(lays, gown)}`;
 }
 
 function json(variants: readonly Variant[], diagnostics: readonly Diagnostic[]): object {
-  const lays = variants.flatMap(({ supposed, spec, lays: own }) =>
-    layReport(spec, own).map((lay, i) => ({
+  const lays = variants.flatMap(({ supposed, gown, lays: own }) =>
+    layReport(gown, own).map((lay, i) => ({
       ...(supposed === '' ? {} : { supposed }),
       ...lay,
       ways: own[i]?.ways ?? [],

@@ -1,5 +1,5 @@
 import { plainText } from '../diagnostics/plain-text.ts';
-import type { Spec } from '../gown-file/spec.ts';
+import type { Gown } from '../gown/gown.ts';
 import type { LayPlan, LayWay } from '../lay/plan/lay-plan.ts';
 import { type Amount, moneyText, sumOf } from '../money/money.ts';
 import { layCost } from '../report/lay-report.ts';
@@ -7,9 +7,9 @@ import { lengthText } from '../words/length-text.ts';
 import { textTable } from './text-table.ts';
 
 /** One layer's lay: every way that was looked at, and what to know before cutting. */
-export function layTable(lay: LayPlan, spec: Spec): string {
+export function layTable(lay: LayPlan, gown: Gown): string {
   const { facts } = lay;
-  const say = (length: number) => lengthText(length, spec.units);
+  const say = (length: number) => lengthText(length, gown.units);
   const able = lay.ways
     .filter((way) => way.length !== undefined)
     .sort((a, b) => (a.length ?? 0) - (b.length ?? 0));
@@ -19,7 +19,7 @@ export function layTable(lay: LayPlan, spec: Spec): string {
     `${lay.layer}, from ${lay.cloth}: ${say(facts.width)} wide, ${say(facts.usable)} of it to use${direction}`,
     textTable([
       ['  way', 'length', 'used', 'buy', 'cost', ''],
-      ...able.map((way) => [`  ${way.name}`, ...wayFigures(way, lay, spec), way.taken ? '  taken' : '']),
+      ...able.map((way) => [`  ${way.name}`, ...wayFigures(way, lay, gown), way.taken ? '  taken' : '']),
     ]).trimEnd(),
     ...unable.map((way) => `  ${way.name}: cannot be, ${plainText(way.why ?? '')}`),
     ...handlingOf(lay),
@@ -30,18 +30,18 @@ export function layTable(lay: LayPlan, spec: Spec): string {
 }
 
 /** What to buy of each cloth, and in all. */
-export function buyingTable(lays: readonly LayPlan[], spec: Spec): string {
+export function buyingTable(lays: readonly LayPlan[], gown: Gown): string {
   const rows = [...new Set(lays.map(({ cloth }) => cloth))].map((cloth) => {
     const length = lays.filter((lay) => lay.cloth === cloth).reduce((sum, lay) => sum + lay.buy, 0);
-    return { cloth, length, cost: layCost(spec, cloth, length) };
+    return { cloth, length, cost: layCost(gown, cloth, length) };
   });
   const priced = rows.flatMap(({ cost }) => cost ?? []);
   const unpriced = rows.filter(({ cost }) => cost === undefined).map(({ cloth }) => cloth);
   return [
     textTable([
       ['to buy', 'length', 'cost'],
-      ...rows.map(({ cloth, length, cost }) => [cloth, bought(length, cloth, spec), money(cost)]),
-      ...(priced.length < 2 ? [] : [['in all', '', money(sumOf(priced, spec.currency))]]),
+      ...rows.map(({ cloth, length, cost }) => [cloth, bought(length, cloth, gown), money(cost)]),
+      ...(priced.length < 2 ? [] : [['in all', '', money(sumOf(priced, gown.currency))]]),
     ]),
     ...(unpriced.length === 0 || priced.length === 0
       ? []
@@ -49,12 +49,12 @@ export function buyingTable(lays: readonly LayPlan[], spec: Spec): string {
   ].join('');
 }
 
-function wayFigures({ length, used, buy }: LayWay, { cloth }: LayPlan, spec: Spec): string[] {
+function wayFigures({ length, used, buy }: LayWay, { cloth }: LayPlan, gown: Gown): string[] {
   return [
-    length === undefined ? '' : lengthText(length, spec.units),
+    length === undefined ? '' : lengthText(length, gown.units),
     used === undefined ? '' : `${Math.round(used * 100)} %`,
-    buy === undefined ? '' : bought(buy, cloth, spec),
-    buy === undefined ? '' : money(layCost(spec, cloth, buy)),
+    buy === undefined ? '' : bought(buy, cloth, gown),
+    buy === undefined ? '' : money(layCost(gown, cloth, buy)),
   ];
 }
 
@@ -65,8 +65,8 @@ function handlingOf({ ways }: LayPlan): string[] {
 }
 
 /** In the unit that the shop measures. */
-function bought(length: number, cloth: string, spec: Spec): string {
-  const inYards = (spec.cloths[cloth]?.pricedPer ?? 1000) < 1000;
+function bought(length: number, cloth: string, gown: Gown): string {
+  const inYards = (gown.cloths.find(({ name }) => name === cloth)?.pricedPer ?? 1000) < 1000;
   return inYards ? `${decimals(length / 914.4, 3)} yd` : `${decimals(length / 1000, 2)} m`;
 }
 

@@ -1,5 +1,6 @@
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
-import { type GownToLay, type LayEffort, type LaysPlanned, planLays } from '../lay/plan/plan-lays.ts';
+import type { GownToLay } from '../lay/plan/layer-to-lay.ts';
+import { type LayEffort, type LaysPlanned, planLays } from '../lay/plan/plan-lays.ts';
 import { lengthText } from '../words/length-text.ts';
 
 /** Given to a worker when it starts. */
@@ -30,7 +31,7 @@ export function planLayer(
     { ...gown, layers: gown.layers.slice(index, index + 1) },
     {
       effort,
-      say: (length) => lengthText(length, gown.spec.units),
+      say: (length) => lengthText(length, gown.units),
       shouldStop: () => Atomics.load(stop, 0) === 1,
       onProgress: onShorter,
     },

@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
-import type { GownToLay, LayEffort, LaysPlanned } from '../lay/plan/plan-lays.ts';
-import type { DraftedGown } from '../pipeline.ts';
+import type { DraftedGown } from '../drafted-gown.ts';
+import { gownToLay } from '../lay/plan/layer-to-lay.ts';
+import type { LayEffort, LaysPlanned } from '../lay/plan/plan-lays.ts';
 import { lengthText } from '../words/length-text.ts';
 import type { LayWork } from './lay-task.ts';
 import { inThreads } from './lay-threads.ts';
@@ -12,21 +13,21 @@ import { Progress } from './progress.ts';
  * best so far, and what was cut short says so; a second one ends the program.
  */
 export async function planGownLays(
-  { spec, layers, cut }: DraftedGown,
+  drafted: Pick<DraftedGown, 'gown' | 'layers' | 'cut'>,
   effort: LayEffort,
   machine: Machine,
   stopped?: LayStop,
 ): Promise<LaysPlanned> {
-  const gown: GownToLay = { spec, layers, pieces: cut.pieces };
+  const gown = gownToLay(drafted);
   const work: LayWork = { gown, effort, stop: stopped ?? newStop() };
   const progress = new Progress(machine);
   const onShorter = (layer: string, length: number) =>
     progress.say(
-      `Planning the cloth: ${layer} ${lengthText(length, spec.units)} so far. Ctrl-C keeps the best.`,
+      `Planning the cloth: ${layer} ${lengthText(length, gown.units)} so far. Ctrl-C keeps the best.`,
     );
   const listening = stopped === undefined ? listenForStop(work.stop) : undefined;
   try {
-    const threads = Math.min(availableParallelism(), layers.length);
+    const threads = Math.min(availableParallelism(), gown.layers.length);
     const planned = await inThreads(work, threads, onShorter);
     return {
       lays: planned.flatMap(({ lays }) => lays),

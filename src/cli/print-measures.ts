@@ -44,7 +44,7 @@ export async function printMeasures(
     machine.out(`${measuresText(spec, stations, words)}\n`);
     return ExitStatus.done;
   }
-  const { pages, bookmarks } = measuresForm(spec, stations, words, deskPaperOf({ spec }, asked?.name));
+  const { pages, bookmarks } = measuresForm(spec, stations, words, deskPaperOf({ gown: spec }, asked?.name));
   const pdf = await writePdf(pages, {
     title: `${spec.gown}: ${words.measuresForm.title}`,
     bookmarks,

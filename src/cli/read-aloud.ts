@@ -16,15 +16,15 @@ export function readAloud(file: string, machine: Machine): ExitStatus {
     machine.out(`${plainText(file)}: not a spec that can be read\n`);
     return ExitStatus.done;
   }
-  const { gown, diagnostics } = draft(source, basesBeside(file, machine));
+  const { spec, gown, diagnostics } = draft(source, basesBeside(file, machine));
   const fault = diagnostics.find((one) => hasErrors([one]));
-  if (gown === undefined) {
+  if (spec === undefined || gown === undefined) {
     const said = fault === undefined ? '' : `: ${fault.message}`;
     machine.out(`# not a spec that can be read${plainText(said)}\n`);
     for (const line of source.text.split(/\r?\n/)) machine.out(`${plainText(line.replaceAll('\t', '  '))}\n`);
     return ExitStatus.done;
   }
-  const lines = [...specLines(gown.written), ...draftLines(gown.report)];
+  const lines = [...specLines(spec), ...draftLines(gown.report)];
   machine.out(lines.map((line) => `${plainText(line)}\n`).join(''));
   return ExitStatus.done;
 }

@@ -19,8 +19,8 @@ export function versionsCutFrom(
   now: NamedGown,
   machine: Machine,
 ): ReadonlyMap<string, NamedGown> {
-  const wanted = Object.entries(recordedCuts(old.gown.written, now.gown.written)).filter(
-    ([, hash]) => ![old, now].some(({ gown }) => isSameHash(hash, gown.content)),
+  const wanted = Object.entries(recordedCuts(old.spec, now.spec)).filter(
+    ([, hash]) => ![old, now].some(({ gown }) => isSameHash(hash, gown.gown.content)),
   );
   const found = new Map<string, NamedGown>();
   if (wanted.length === 0) return found;
@@ -29,7 +29,7 @@ export function versionsCutFrom(
     if (found.size === wanted.length) break;
     const version = draftedQuietly(`${file}@${commit.slice(0, 12)}`, machine);
     for (const [layer, hash] of wanted)
-      if (version !== undefined && !found.has(layer) && isSameHash(hash, version.gown.content))
+      if (version !== undefined && !found.has(layer) && isSameHash(hash, version.gown.gown.content))
         found.set(layer, version);
   }
   return found;

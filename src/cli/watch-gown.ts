@@ -3,8 +3,9 @@ import { type FSWatcher, watch } from 'node:fs';
 import { basename, dirname, resolve } from 'node:path';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { plainText } from '../diagnostics/plain-text.ts';
+import type { DraftedGown } from '../drafted-gown.ts';
 import { workroom } from '../making/workroom.ts';
-import { type DraftedGown, draft, draftOutputs } from '../pipeline.ts';
+import { draft, draftOutputs } from '../pipeline.ts';
 import type { GownPage } from '../print/screen/gown-page.ts';
 import { brokenPage, type PageSource, pageFile, pageFindings } from '../publish/page-file.ts';
 import { patternFiles } from '../publish/pattern-files.ts';
@@ -92,7 +93,7 @@ class WatchedGown {
 
   /** Errors with their lines, and the last good gown beneath. */
   private showBroken(findings: readonly Diagnostic[]): void {
-    const words = english(this.last?.gown.spec.units ?? 'cm').screen;
+    const words = english(this.last?.gown.gown.units ?? 'cm').screen;
     const name = basename(this.file);
     const notice = {
       says: this.last === undefined ? words.brokenAtFirst(name) : words.brokenNow(name),
@@ -109,7 +110,7 @@ class WatchedGown {
       const { files, report: sheets } = await patternFiles(gown, { font: fontBytes });
       const { facts } = workroom(gown, []);
       if (overtaken()) return;
-      const status = english(gown.spec.units).screen.busy;
+      const status = english(gown.gown.units).screen.busy;
       this.show({ gown, facts, lays: [], files, sheets, findings, status });
       const lays = planGownLays(gown, 'quick', this.machine, stop);
       const outputs = await draftOutputs(gown, findings, { lays, font: fontBytes });

@@ -1,5 +1,5 @@
 import type { CutPiece } from '../draft/piece.ts';
-import type { LayerSpec, Spec } from '../gown-file/spec.ts';
+import type { Spec } from '../gown-file/spec.ts';
 import { mirroredPiece } from './cloth.ts';
 import { comparePiece, type ShapeChange } from './compare-piece.ts';
 import type { NewCloth, PieceChange, Verdict } from './piece-change.ts';
@@ -10,7 +10,7 @@ export interface CutVersion {
   readonly spec: Spec;
   readonly pieces: readonly CutPiece[];
   /** Every layer that has pieces, those that stand for a flounce or strips among them. */
-  readonly layers: readonly LayerSpec[];
+  readonly layers: readonly { readonly name: string; readonly cloth: string }[];
 }
 
 export interface PieceChanges {

@@ -1,5 +1,5 @@
 import { plainText } from '../diagnostics/plain-text.ts';
-import type { Units } from '../gown-file/spec.ts';
+import type { Units } from '../diagnostics/units.ts';
 import { moneyText } from '../money/money.ts';
 import { lengthText } from '../words/length-text.ts';
 import type { ClothState } from './cloth-state.ts';

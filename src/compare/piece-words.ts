@@ -1,4 +1,4 @@
-import type { Units } from '../gown-file/spec.ts';
+import type { Units } from '../diagnostics/units.ts';
 import { lengthText } from '../words/length-text.ts';
 import { LEAST_ALLOWANCE } from './compare-piece.ts';
 import type { EdgeChange, NewCloth, PieceChange } from './piece-change.ts';

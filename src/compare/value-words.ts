@@ -1,5 +1,5 @@
-import { lengthText as inUnits } from '../gown-file/length-in-units.ts';
-import type { Units } from '../gown-file/spec.ts';
+import { lengthText as inUnits } from '../diagnostics/length-in-units.ts';
+import type { Units } from '../diagnostics/units.ts';
 import { lengthText } from '../words/length-text.ts';
 import type { Scalar, SpecValue } from './spec-values.ts';
 

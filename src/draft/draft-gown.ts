@@ -2,8 +2,9 @@ import type { Edge } from '../geometry/edge.ts';
 import { areDrawable } from '../geometry/endless.ts';
 import { startOf } from '../geometry/evaluate.ts';
 import { reversedRun } from '../geometry/split.ts';
-import type { Gore, Gown, LayerShape } from '../gown/gown.ts';
-import { gownOfLayer } from '../gown/gown-of-layer.ts';
+import { type LayerShape, PLAIN } from '../gown/layer.ts';
+import type { Gore, GownLines } from '../gown/lines.ts';
+import { linesOfLayer } from '../gown/lines-of-layer.ts';
 import { acrossFrame } from './across-frame.ts';
 import type { EdgeProfile } from './edge-profiles.ts';
 import type { GoreFrame } from './gore-frame.ts';
@@ -11,24 +12,11 @@ import { goreFrames, longestStation } from './gore-frames.ts';
 import { upright } from './grain-line.ts';
 import { hemProfile } from './hem-profile.ts';
 import { linesOf, type Piece } from './piece.ts';
+import type { Undraftable } from './undraftable.ts';
 import { waistProfile } from './waist-profile.ts';
 
-/** Why a gown cannot be drafted from its measures, and at which gore. */
-export interface Undraftable {
-  readonly gore?: string;
-  readonly reason:
-    | 'waist-does-not-settle'
-    | 'narrows-to-nothing'
-    | 'widens-too-fast'
-    | 'hem-does-not-settle'
-    | 'hem-above-waist'
-    | 'at-no-place';
-  /** Slant distance at which the gore has no width left. */
-  readonly at?: number;
-}
-
 export interface GownDraft {
-  readonly gown: Gown;
+  readonly gown: GownLines;
   readonly shape: LayerShape;
   readonly pieces: readonly Piece[];
   readonly frames: readonly GoreFrame[];
@@ -40,12 +28,9 @@ export interface GownDraft {
   readonly cutAs?: readonly { readonly piece: Piece; readonly gore: number }[];
 }
 
-/** The gown's own lines, nothing taken off. */
-export const PLAIN: LayerShape = { shorter: 0, smallerAcross: 0, smallerAlong: 0 };
-
 /** Drafts the seam lines of every gore. */
-export function draftGown(gown: Gown, shape: LayerShape = PLAIN): GownDraft | Undraftable {
-  const layer = gownOfLayer(gown, shape);
+export function draftGown(gown: GownLines, shape: LayerShape = PLAIN): GownDraft | Undraftable {
+  const layer = linesOfLayer(gown, shape);
   const waist = waistProfile(layer);
   if (waist === undefined) return { reason: 'waist-does-not-settle' };
   const frames = goreFrames(layer, waist);
@@ -66,7 +51,7 @@ export function draftGown(gown: Gown, shape: LayerShape = PLAIN): GownDraft | Un
 }
 
 /** The first gore that has no width left at its longest station. */
-function narrowest(gown: Gown, frames: readonly GoreFrame[]): Undraftable | undefined {
+function narrowest(gown: GownLines, frames: readonly GoreFrame[]): Undraftable | undefined {
   const longest = longestStation(gown);
   const i = frames.findIndex((frame) => frame.widthAt(longest) <= 0);
   if (i < 0) return undefined;
@@ -75,7 +60,7 @@ function narrowest(gown: Gown, frames: readonly GoreFrame[]): Undraftable | unde
 
 /** The seam-line outline of one gore, laid flat in its frame. */
 export function pieceOf(
-  gown: Gown,
+  gown: GownLines,
   i: number,
   frame: GoreFrame,
   waist: EdgeProfile,
@@ -101,7 +86,7 @@ export function pieceOf(
     frontEdge,
     backEdge,
     grain: upright(frame.pointAt(hem.valueAt(hem.ways[i]!) / 2, grainPlace(gore)), edges),
-    cut: gore.fold !== undefined ? 'on-fold' : gown.closed ? 'single' : 'pair',
+    cut: gore.fold !== undefined ? 'on-fold' : gown.round === 'mirrored' ? 'pair' : 'single',
     ...(gore.side === undefined ? {} : { side: gore.side }),
   };
 }

@@ -1,10 +1,11 @@
-import type { Gown, LayerShape } from '../gown/gown.ts';
-import type { LayerSpec } from '../gown-file/spec.ts';
-import { draftGown, type GownDraft, PLAIN, type Undraftable } from './draft-gown.ts';
+import { type Layer, PLAIN } from '../gown/layer.ts';
+import type { GownLines } from '../gown/lines.ts';
+import { draftGown, type GownDraft } from './draft-gown.ts';
+import type { Undraftable } from './undraftable.ts';
 
 /** One layer and the draft of its seam lines. */
 export interface LayerDraft {
-  readonly layer: LayerSpec;
+  readonly layer: Layer;
   readonly draft: GownDraft;
 }
 
@@ -14,31 +15,19 @@ export interface LayerDrafts {
   readonly layers: readonly LayerDraft[];
 }
 
-export type LayersUndraftable = Undraftable & { readonly layer?: number };
+export type LayersUndraftable = Undraftable & { readonly layer?: Layer };
 
-export function draftLayers(gown: Gown, layers: readonly LayerSpec[]): LayerDrafts | LayersUndraftable {
+export function draftLayers(gown: GownLines, layers: readonly Layer[]): LayerDrafts | LayersUndraftable {
   const plain = draftGown(gown);
   if ('reason' in plain) return plain;
   const byShape = new Map<string, GownDraft>([[JSON.stringify(PLAIN), plain]]);
   const drafts: LayerDraft[] = [];
-  for (const [index, layer] of layers.entries()) {
-    const shape = shapeOf(layer);
-    const key = JSON.stringify(shape);
-    const draft = byShape.get(key) ?? draftGown(gown, shape);
-    if ('reason' in draft) return { ...draft, layer: index };
+  for (const layer of layers) {
+    const key = JSON.stringify(layer.shape);
+    const draft = byShape.get(key) ?? draftGown(gown, layer.shape);
+    if ('reason' in draft) return { ...draft, layer };
     byShape.set(key, draft);
     drafts.push({ layer, draft });
   }
   return { gown: plain, layers: drafts };
-}
-
-function shapeOf(layer: LayerSpec): LayerShape {
-  return {
-    shorter: layer.shorter,
-    smallerAcross: layer.cutSmallerAcross,
-    smallerAlong: layer.cutSmallerAlong,
-    ...(layer.fullness === undefined
-      ? {}
-      : { fullness: { ratio: layer.fullness.ratio, where: layer.fullness.where } }),
-  };
 }

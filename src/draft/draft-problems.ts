@@ -1,5 +1,5 @@
 import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
-import type { Undraftable } from './draft-gown.ts';
+import type { Undraftable } from './undraftable.ts';
 
 /** Says in the maker's words why no gore can be drawn. */
 export function cannotDraft(span: Span, problem: Undraftable): Diagnostic {

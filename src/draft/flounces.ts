@@ -1,59 +1,65 @@
 import { lengthOfRun } from '../geometry/length.ts';
-import type { FlounceSpec, Spec } from '../gown-file/spec.ts';
+import type { Gown } from '../gown/gown.ts';
+import { allowanceAt, hasGore, type Layer } from '../gown/layer.ts';
+import { halves } from '../gown/lines.ts';
+import type { Flounce, Godet } from '../gown/parts.ts';
 import { draftGown, type GownDraft } from './draft-gown.ts';
 import type { LayerDrafts } from './draft-layers.ts';
 import { godetHems } from './godets.ts';
-import { type Part, partLayer } from './part.ts';
-import { JOINS, sectorPiece } from './sector-piece.ts';
+import type { Part } from './part.ts';
+import { sectorPiece } from './sector-piece.ts';
 import { usableWidth } from './usable-width.ts';
 
 /** Largest angle of one circular piece, radians: beyond it the two ends would lie over each other on the cloth. */
 const WIDEST = (7 / 4) * Math.PI;
 
 /** Flounces as parts: each as long round as the edge of its layer where it is sewn on. */
-export function flounceParts(spec: Spec, drafts: LayerDrafts): Part[] {
-  return (spec.flounces ?? []).flatMap((flounce) => {
-    const edge = edgeRound(spec, flounce, drafts);
-    return edge === undefined ? [] : [flouncePart(spec, flounce, edge)];
+export function flounceParts(
+  { flounces, godets }: Pick<Gown, 'flounces' | 'godets'>,
+  drafts: LayerDrafts,
+): Part[] {
+  return flounces.flatMap((flounce) => {
+    const edge = edgeRound(flounce, godets, drafts);
+    return edge === undefined ? [] : [flouncePart(flounce, edge)];
   });
 }
 
 /** Length all round of the line that the flounce is sewn to, mm: the layer's hem, or a line above it, godets and all. */
-export function edgeRound(spec: Spec, flounce: FlounceSpec, drafts: LayerDrafts): number | undefined {
-  const own = drafts.layers.find(({ layer }) => layer.name === flounce.layer);
+export function edgeRound(
+  { sewnTo, aboveHem }: Flounce,
+  godets: readonly Godet[],
+  drafts: LayerDrafts,
+): number | undefined {
+  const own = drafts.layers.find(({ layer }) => layer.name === sewnTo.name);
   if (own === undefined) return undefined;
   const { gown, shape } = own.draft;
-  const draft =
-    flounce.aboveHem === 0
-      ? own.draft
-      : draftGown(gown, { ...shape, shorter: shape.shorter + flounce.aboveHem });
-  if ('reason' in draft) return undefined;
-  return hemRound(draft, own.layer.gores) + godetHems(spec, { layer: own.layer, draft });
+  const draft = aboveHem === 0 ? own.draft : draftGown(gown, { ...shape, shorter: shape.shorter + aboveHem });
+  return 'reason' in draft ? undefined : hemRound({ layer: own.layer, draft }, godets);
 }
 
-function hemRound(draft: GownDraft, gores: readonly string[] | undefined): number {
-  const own = draft.pieces.filter((piece) => gores === undefined || gores.includes(piece.gore));
+/** Hem of a layer all round, over the gores that it has and the godets let into them, mm. */
+export function hemRound(
+  { layer, draft }: { readonly layer: Layer; readonly draft: GownDraft },
+  godets: readonly Godet[],
+): number {
+  const own = draft.pieces.filter((piece) => hasGore(layer, { name: piece.gore }));
   const hem = own.reduce((sum, piece) => sum + lengthOfRun(piece.edges[2]!.curves), 0);
-  return draft.gown.closed ? hem : 2 * hem;
+  return halves(draft.gown) * hem + godetHems(godets, { layer, draft });
 }
 
-function flouncePart(spec: Spec, flounce: FlounceSpec, edge: number): Part {
-  const seam = flounce.allowances.seam ?? spec.allowances.seam ?? 0;
+function flouncePart(flounce: Flounce, edge: number): Part {
+  const { layer, name, depth } = flounce;
   const { top, hem, copies } =
-    flounce.kind === 'circular' ? circularPiece(flounce, edge) : straightPiece(spec, flounce, edge, seam);
+    flounce.kind === 'circular' ? circularPiece(flounce, edge) : straightPiece(flounce, edge);
   return {
-    layer: partLayer(flounce.name, flounce.cloth, flounce.hem, flounce.allowances),
-    piece: sectorPiece({
-      name: flounce.name,
-      top,
-      hem,
-      depth: flounce.depth,
-      layers: [flounce.name],
-      copies,
-    }),
-    allowances: { top: flounce.allowances.top ?? seam, [JOINS.left]: seam, [JOINS.right]: seam },
+    of: { kind: 'flounce', flounce },
+    layer,
+    piece: sectorPiece({ name, top, hem, depth, layers: [name], copies }),
+    allowances: {},
     notches: new Map(),
     quartered: true,
+    roughCut: flounce.roughCut,
+    place: flounce.place,
   };
 }
 
@@ -64,7 +70,7 @@ interface Share {
 }
 
 /** Inner arc = the edge, outer arc = fullness times it: a sector of a ring, in as many pieces as lie flat. */
-function circularPiece(flounce: FlounceSpec, edge: number): Share {
+function circularPiece(flounce: Flounce, edge: number): Share {
   const outer = edge * flounce.fullness;
   const angle = (outer - edge) / flounce.depth;
   const copies = flounce.pieces ?? Math.max(1, Math.ceil(angle / WIDEST));
@@ -72,9 +78,9 @@ function circularPiece(flounce: FlounceSpec, edge: number): Share {
 }
 
 /** Cut across the cloth from selvedge to selvedge unless the maker says in how many pieces. */
-function straightPiece(spec: Spec, flounce: FlounceSpec, edge: number, seam: number): Share {
-  const run = edge * flounce.fullness;
-  const copies = flounce.pieces ?? stripsFor(run, usableWidth(spec, flounce.cloth) - 2 * seam);
+function straightPiece({ fullness, pieces, layer }: Flounce, edge: number): Share {
+  const run = edge * fullness;
+  const copies = pieces ?? stripsFor(run, usableWidth(layer.cloth) - 2 * allowanceAt(layer, 'seam'));
   return { top: run / copies, hem: run / copies, copies };
 }
 

@@ -1,7 +1,7 @@
 import { hermiteProfile } from '../geometry/hermite-profile.ts';
 import { monotoneSlopes } from '../geometry/monotone-slopes.ts';
-import type { WidthLevel } from '../gown/gown.ts';
-import type { WidthDown } from './half-gore.ts';
+import type { WidthLevel } from '../gown/lines.ts';
+import type { WidthDown } from './width-down.ts';
 
 /**
  * The width down a gore, through its levels: smooth, rising only where the levels rise, and running on straight beyond

@@ -3,7 +3,10 @@ import { hermiteProfile, type Profile } from '../geometry/hermite-profile.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import { reversedRun } from '../geometry/split.ts';
 import { LEVEL } from '../geometry/tolerances.ts';
-import type { GodetSpec, LayerSpec, Spec } from '../gown-file/spec.ts';
+import type { Gown } from '../gown/gown.ts';
+import { allowanceAt, type Layer } from '../gown/layer.ts';
+import { goresAt, runsRound, stationsOnce } from '../gown/lines.ts';
+import type { Godet } from '../gown/parts.ts';
 import { acrossFrame } from './across-frame.ts';
 import type { GownDraft } from './draft-gown.ts';
 import type { LayerDraft, LayerDrafts } from './draft-layers.ts';
@@ -21,63 +24,39 @@ const POINT = 0.5;
 export const NOTCH_AT = 0.5;
 
 /** Godets as parts of the layers that have them. */
-export function godetParts(spec: Spec, drafts: LayerDrafts): Part[] {
-  return (spec.godets ?? []).flatMap((godet) =>
-    drafts.layers
-      .filter((layerDraft) => hasGodet(spec, godet, layerDraft))
-      .flatMap((layerDraft) => godetPartsOf(spec, godet, layerDraft)),
-  );
+export function godetParts({ godets }: Pick<Gown, 'godets'>, drafts: LayerDrafts): Part[] {
+  return godets.flatMap((godet) => drafts.layers.flatMap((layerDraft) => godetPartsOf(godet, layerDraft)));
 }
 
-/** One part, or one for each side of her where both have a seam of that name and they differ. */
-function godetPartsOf(spec: Spec, godet: GodetSpec, layerDraft: LayerDraft): Part[] {
+/** None, one part, or one for each side of her where both have a seam of that name and they differ. */
+function godetPartsOf(godet: Godet, layerDraft: LayerDraft): Part[] {
+  if (!hasGodet(godet, layerDraft.layer)) return [];
   const { gown } = layerDraft.draft;
-  const stations = gown.stations.slice(0, gown.closed ? -1 : undefined);
-  return stations.flatMap(({ name }, station) =>
-    name === godet.seam ? (godetPart(spec, godet, layerDraft, station) ?? []) : [],
+  return stationsOnce(gown).flatMap((own, station) =>
+    own.name === godet.seam ? (godetPart(godet, layerDraft, station) ?? []) : [],
   );
 }
 
 /** Hems of all the godets of one layer, as sewn into it all round, mm. */
-export function godetHems(spec: Spec, layerDraft: LayerDraft): number {
-  return (spec.godets ?? [])
-    .filter((godet) => hasGodet(spec, godet, layerDraft))
-    .flatMap((godet) => godetPartsOf(spec, godet, layerDraft))
+export function godetHems(godets: readonly Godet[], layerDraft: LayerDraft): number {
+  return godets
+    .flatMap((godet) => godetPartsOf(godet, layerDraft))
     .reduce(
       (sum, { piece }) => sum + (piece.cut === 'pair' ? 2 : 1) * lengthOfRun(piece.edges[2]!.curves),
       0,
     );
 }
 
-/**
- * A layer has a godet where it is named for it or, with no layers named, where it has both of the seam's gores. Where
- * two layers have one gore each, the godet is cut with the inner one.
- */
-export function hasGodet(spec: Spec, godet: GodetSpec, { layer, draft }: LayerDraft): boolean {
-  if (godet.layers !== undefined) return godet.layers.includes(layer.name);
-  const [before, after] = goresAt(draft, stationOf(godet, draft));
-  const has = (own: LayerSpec, gore: string): boolean => own.gores?.includes(gore) ?? true;
-  if (has(layer, before) && has(layer, after)) return true;
-  if (!has(layer, before) && !has(layer, after)) return false;
-  const [own, lacking] = has(layer, before) ? [before, after] : [after, before];
-  const outer = spec.layers.slice(spec.layers.findIndex(({ name }) => name === layer.name) + 1);
-  return outer.some((other) => has(other, lacking) && !has(other, own));
-}
-
-function stationOf(godet: GodetSpec, draft: GownDraft): number {
-  return draft.gown.stations.findIndex(({ name }) => name === godet.seam);
+export function hasGodet({ layers }: Godet, { name }: Layer): boolean {
+  return layers.includes(name);
 }
 
 /**
  * A wedge whose two sides are as long as the seam below its point, and whose hem meets the seam's two gores at the
  * angles that let the sewn hem run straight through both of its seams.
  */
-function godetPart(
-  spec: Spec,
-  godet: GodetSpec,
-  { layer, draft }: LayerDraft,
-  station: number,
-): Part | undefined {
+function godetPart(godet: Godet, { layer, draft }: LayerDraft, station: number): Part | undefined {
+  const own = draft.gown.stations[station]!;
   const side = (draft.lengths[station] ?? 0) - godet.from;
   if (!(side > 0)) return undefined;
   const flare = (godet.width - POINT) / side;
@@ -99,16 +78,12 @@ function godetPart(
     backEdge: after,
     grain: upright(frame.pointAt(side * 0.6, 0.5), edges),
     cut: isPaired(draft, station) ? 'pair' : 'single',
-    ...sideOf(draft, station),
+    ...(own.side === undefined ? {} : { side: own.side }),
   };
-  const seam =
-    layer.allowances[godet.seam] ??
-    spec.allowances[godet.seam] ??
-    layer.allowances.seam ??
-    spec.allowances.seam ??
-    0;
+  const seam = allowanceAt(layer, own.name);
   const marks = [side * NOTCH_AT];
   return {
+    of: { kind: 'godet', godet },
     layer,
     piece,
     allowances: { point: seam, [before]: seam, [after]: seam },
@@ -118,6 +93,8 @@ function godetPart(
     ]),
     quartered: false,
     pointed: true,
+    roughCut: godet.roughCut,
+    place: godet.place,
   };
 }
 
@@ -132,7 +109,7 @@ function hemSlopes({ hem, gown }: GownDraft, station: number): [number, number] 
   const last = gown.gores.length;
   const before = (): number => hem.slopeAt(hem.ways[station === 0 ? last : station]! - BESIDE);
   const after = (): number => hem.slopeAt(hem.ways[station === last ? 0 : station]! + BESIDE);
-  if (gown.closed || (station > 0 && station < last)) return [before(), after()];
+  if (runsRound(gown) || (station > 0 && station < last)) return [before(), after()];
   return station === 0 ? [-after(), after()] : [before(), -before()];
 }
 
@@ -155,26 +132,11 @@ function godetHem(
 }
 
 /** The seams that a godet makes of one: `front/godet` and `godet/back`. */
-function godetSeams(godet: GodetSpec, draft: GownDraft, station: number): [string, string] {
-  const [before, after] = goresAt(draft, station);
-  return [`${before}/${godet.name}`, `${godet.name}/${after}`];
+function godetSeams(godet: Godet, draft: GownDraft, station: number): [string, string] {
+  const [before, after] = goresAt(draft.gown, station);
+  return [`${before.name}/${godet.name}`, `${godet.name}/${after.name}`];
 }
 
-function goresAt(draft: GownDraft, station: number): [string, string] {
-  const { gores, closed } = draft.gown;
-  const before = gores[station - 1] ?? (closed ? gores[gores.length - 1] : gores[0]);
-  const after = gores[station] ?? (closed ? gores[0] : gores[gores.length - 1]);
-  return [before!.name, after!.name];
-}
-
-/** Where each side of her has a seam of this name. */
-function sideOf({ gown }: GownDraft, station: number): Pick<Piece, 'side'> {
-  const { name } = gown.stations[station]!;
-  const side = gown.gores[station]?.side;
-  const places = gown.stations.slice(0, gown.closed ? -1 : undefined).filter((other) => other.name === name);
-  return places.length > 1 && side !== undefined ? { side } : {};
-}
-
-function isPaired(draft: GownDraft, station: number): boolean {
-  return !draft.gown.closed && station > 0 && station < draft.gown.gores.length;
+function isPaired({ gown }: GownDraft, station: number): boolean {
+  return gown.stations[station]!.seams === 2;
 }

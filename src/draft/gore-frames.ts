@@ -1,17 +1,17 @@
 import { lengthOfRun } from '../geometry/length.ts';
 import { FIT, SETTLED } from '../geometry/tolerances.ts';
-import type { Gore, Gown } from '../gown/gown.ts';
+import type { Gore, GownLines } from '../gown/lines.ts';
 import { acrossFrame } from './across-frame.ts';
-import type { Undraftable } from './draft-gown.ts';
 import { type EdgeProfile, integrateAlong } from './edge-profiles.ts';
 import { widthThrough } from './girth-width.ts';
 import type { GoreFrame } from './gore-frame.ts';
-import type { WidthDown } from './half-gore.ts';
 import { sectorFrame } from './sector-frame.ts';
 import { type ShapedGrain, shapedFrame } from './shaped-frame.ts';
+import type { Undraftable } from './undraftable.ts';
+import type { WidthDown } from './width-down.ts';
 
 /** Lays every gore flat. Under a drop its width is the one with which the dropped edge is the gore's top. */
-export function goreFrames(gown: Gown, waist: EdgeProfile): GoreFrame[] | Undraftable {
+export function goreFrames(gown: GownLines, waist: EdgeProfile): GoreFrame[] | Undraftable {
   const frames: GoreFrame[] = [];
   const reach = longestStation(gown) + BELOW_HEM;
   for (const [i, gore] of gown.gores.entries()) {
@@ -41,7 +41,7 @@ function highestLevel(gore: Gore, waist: EdgeProfile, i: number): number {
 const BELOW_HEM = 100;
 
 /** Slant distance of the longest station from the level waist, train included, mm. */
-export function longestStation(gown: Gown): number {
+export function longestStation(gown: GownLines): number {
   return (
     Math.max(...gown.stations.map(({ drop, length }) => drop + (length ?? 0))) + (gown.train?.onFloor ?? 0)
   );

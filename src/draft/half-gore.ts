@@ -3,26 +3,10 @@ import { pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { fitCubics } from '../geometry/fit-cubics.ts';
 import { FIT } from '../geometry/tolerances.ts';
 import { type Level, levelAngle, levelPoint, levelTo } from './gore-level.ts';
-import { anglesAt, STEP, seamPlaces } from './seam-places.ts';
+import { type Axis, anglesAt, STEP, seamPlaces } from './seam-places.ts';
+import type { WidthDown } from './width-down.ts';
 
-/** A width as it changes down the gore: mm, and mm per mm. */
-export interface WidthDown {
-  readonly valueAt: (s: number) => number;
-  readonly slopeAt: (s: number) => number;
-}
-
-/**
- * One half of a gore shaped over a body, laid flat: a straight axis on the grain, and the seam beside it.
- *
- * Over a body that is no cone no flat piece keeps every length. What is sewn and measured is kept: the seam has its
- * true length from level to level, every level has its true width, and every level leaves the axis and meets the seam
- * squarely. Over a cone the axis has its true length as well, and the half gore is exactly its sector. Over another
- * body either the axis is an edge or a fold, and has its true length because somebody measured it, the levels bulging
- * a little to reach both; or it is only the middle of a gore, and every level is a circle, square to both seams.
- */
-export type Axis = 'edge' | 'middle';
-
-/** See `Axis`. */
+/** One half of a gore shaped over a body, laid flat: a straight axis on the grain, and the seam beside it. See `Axis`. */
 export interface HalfGore {
   readonly seamAt: (s: number) => Point;
   /** The seam from one slant distance to another, downwards. */

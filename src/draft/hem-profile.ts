@@ -1,6 +1,8 @@
 import type { Profile } from '../geometry/hermite-profile.ts';
 import type { EndSlope } from '../geometry/monotone-slopes.ts';
-import type { Gown, LayerShape, Train } from '../gown/gown.ts';
+import type { LayerShape } from '../gown/layer.ts';
+import type { GownLines, Train } from '../gown/lines.ts';
+import { runsRound } from '../gown/lines.ts';
 import { type EdgeProfile, integrateAlong, profileThrough, settledProfile } from './edge-profiles.ts';
 import type { GoreFrame } from './gore-frame.ts';
 import { type TrainWays, trainShare, withTrain } from './train-shape.ts';
@@ -11,7 +13,7 @@ import { type TrainWays, trainShare, withTrain } from './train-shape.ts';
  * @param altered what fittings make of it, for given ways
  */
 export function hemProfile(
-  gown: Gown,
+  gown: GownLines,
   frames: readonly GoreFrame[],
   shape: LayerShape,
   altered: (hem: Profile, ways: readonly number[]) => Profile = (hem) => hem,
@@ -40,11 +42,11 @@ function layered(profile: Profile, scale: number, shorter: number): Profile {
 }
 
 /** The gown's own hem, before what a layer takes off. */
-function gownHem(gown: Gown, ways: readonly number[]): Profile {
+function gownHem(gown: GownLines, ways: readonly number[]): Profile {
   const depths = gown.stations.map(({ drop, length }) => (length === undefined ? undefined : drop + length));
-  const { train, closed, lengths } = gown;
+  const { train, lengths } = gown;
   const through = (knots: readonly (number | undefined)[], last: EndSlope = 0): Profile =>
-    profileThrough(ways, { depths: knots, ends: [0, last], closed });
+    profileThrough(ways, { depths: knots, ends: [0, last], closed: runsRound(gown) });
   if (lengths.measured === 'to-floor') {
     const before = -lengths.offFloor;
     if (train === undefined) return raised(through(depths), before);

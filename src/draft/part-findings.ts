@@ -1,33 +1,31 @@
 import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
 import { selfCrossing } from '../geometry/self-crossing.ts';
 import { FLAT } from '../geometry/tolerances.ts';
-import { placeOf, type Spec } from '../gown-file/spec.ts';
-import { tapeText } from '../gown-file/tape-text.ts';
+import type { Gown } from '../gown/gown.ts';
 import type { LayerDrafts } from './draft-layers.ts';
 import { edgeRound } from './flounces.ts';
 import { hasGodet } from './godets.ts';
 import type { Part } from './part.ts';
 
 /** Flounces and godets that find no room on the drafted gown: none is left out in silence. */
-export function partFindings(spec: Spec, drafts: LayerDrafts, parts: readonly Part[]): Diagnostic[] {
+export function partFindings(gown: Gown, drafts: LayerDrafts, parts: readonly Part[]): Diagnostic[] {
   const isMade = (name: string, layer: string): boolean =>
     parts.some((part) => part.piece.gore === name && part.layer.name === layer);
-  const godets = (spec.godets ?? []).flatMap((godet, i) => {
+  const godets = gown.godets.flatMap((godet) => {
     const { name, seam, from } = godet;
     const lacking = drafts.layers.find(
-      (own) => hasGodet(spec, godet, own) && !isMade(godet.name, own.layer.name),
+      (own) => hasGodet(godet, own.layer) && !isMade(godet.name, own.layer.name),
     );
     if (lacking === undefined) return [];
-    const { gown, lengths } = lacking.draft;
-    const station = gown.stations.findIndex((own) => own.name === seam);
-    const length = tapeText(lengths[station] ?? 0, spec.units);
-    return [
-      godetBeyondSeam(placeOf(spec, 'godets', i, 'from'), name, seam, tapeText(from, spec.units), length),
-    ];
+    const { gown: lines, lengths } = lacking.draft;
+    const own = lengths.filter((_, station) => lines.stations[station]!.name === seam);
+    const length = tapeText(Math.min(...own), gown.units);
+    return [godetBeyondSeam(godet.place('from'), name, seam, tapeText(from, gown.units), length)];
   });
-  const flounces = (spec.flounces ?? []).flatMap((flounce, i) =>
-    edgeRound(spec, flounce, drafts) === undefined
-      ? [flounceAboveWaist(placeOf(spec, 'flounces', i, 'above-hem'), flounce.name, flounce.layer)]
+  const flounces = gown.flounces.flatMap((flounce) =>
+    edgeRound(flounce, gown.godets, drafts) === undefined
+      ? [flounceAboveWaist(flounce.place('above-hem'), flounce.name, flounce.sewnTo.name)]
       : [],
   );
   const crossing = parts
@@ -38,17 +36,8 @@ export function partFindings(spec: Spec, drafts: LayerDrafts, parts: readonly Pa
           FLAT,
         ) !== undefined,
     )
-    .map(({ piece }) => partCrossesItself(placeOfPart(spec, piece.gore), piece.gore));
+    .map(({ piece, place }) => partCrossesItself(place(), piece.gore));
   return [...godets, ...flounces, ...crossing];
-}
-
-/** Where the part stands in the spec; the top of the file for what is none. */
-export function placeOfPart(spec: Spec, name: string): Span {
-  for (const list of ['flounces', 'godets', 'tiers'] as const) {
-    const index = (spec[list] ?? []).findIndex((part) => part.name === name);
-    if (index >= 0) return placeOf(spec, list, index);
-  }
-  return placeOf(spec);
 }
 
 function godetBeyondSeam(span: Span, name: string, seam: string, from: string, length: string): Diagnostic {

@@ -1,15 +1,18 @@
-import type { LayerSpec } from '../gown-file/spec.ts';
+import type { Layer } from '../gown/layer.ts';
+import type { Flounce, Godet, Tiers } from '../gown/parts.ts';
+import type { Placed } from '../gown/placed.ts';
 import type { Piece } from './piece.ts';
 
 /**
  * What is cut for a gown beside its gores: flounces, strips, godets. A flounce or a strip is handled as a layer of its
  * own; a godet belongs to the layers that it is let into.
  */
-export interface Part {
+export interface Part extends Placed {
+  readonly of: PartKind;
   /** The layer that it is cut with: one of the gown's, or one that stands for the part and its cloth. */
-  readonly layer: LayerSpec;
+  readonly layer: Layer;
   readonly piece: Piece;
-  /** Allowance by edge, mm; the hem's is the layer's. */
+  /** Allowances of edges that the layer knows by another name, mm. */
   readonly allowances: Readonly<Record<string, number>>;
   /** Distances from the top at which the piece's side edges are notched, by edge. */
   readonly notches: ReadonlyMap<string, readonly number[]>;
@@ -17,14 +20,22 @@ export interface Part {
   readonly quartered: boolean;
   /** True where its top is a point: cut straight across above it, with no corners to fold back. */
   readonly pointed?: boolean;
+  /** Extra below the hem, cut off after hanging, mm. */
+  readonly roughCut: number;
 }
 
-/** A layer that stands for a part cut from a cloth of its own. */
-export function partLayer(
-  name: string,
-  cloth: string,
-  hem: LayerSpec['hem'],
-  allowances: LayerSpec['allowances'],
-): LayerSpec {
-  return { name, cloth, hem, shorter: 0, cutSmallerAcross: 0, cutSmallerAlong: 0, allowances };
+export type PartKind =
+  | { readonly kind: 'flounce'; readonly flounce: Flounce }
+  | { readonly kind: 'tiers'; readonly tiers: Tiers; readonly run: TierRun; readonly runs: number }
+  | { readonly kind: 'godet'; readonly godet: Godet };
+
+/** One run of strips: all tiers of one depth, cut together and not tier by tier. */
+export interface TierRun {
+  readonly name: string;
+  readonly depth: number;
+  /** Length of the run, all its tiers end to end, mm. */
+  readonly length: number;
+  readonly strips: number;
+  /** Tiers that the run is cut into, from the top, mm. */
+  readonly tiers: readonly number[];
 }

@@ -1,6 +1,17 @@
 import type { Point } from '../geometry/curve.ts';
 import { bulgeFor, levelReach } from './gore-level.ts';
-import type { Axis, WidthDown } from './half-gore.ts';
+import type { WidthDown } from './width-down.ts';
+
+/**
+ * One half of a gore shaped over a body, laid flat: a straight axis on the grain, and the seam beside it.
+ *
+ * Over a body that is no cone no flat piece keeps every length. What is sewn and measured is kept: the seam has its
+ * true length from level to level, every level has its true width, and every level leaves the axis and meets the seam
+ * squarely. Over a cone the axis has its true length as well, and the half gore is exactly its sector. Over another
+ * body either the axis is an edge or a fold, and has its true length because somebody measured it, the levels bulging
+ * a little to reach both; or it is only the middle of a gore, and every level is a circle, square to both seams.
+ */
+export type Axis = 'edge' | 'middle';
 
 /** Slant distance between two computed places of the seam, mm. Larger blurs a hip; smaller only costs time. */
 export const STEP = 8;

@@ -2,7 +2,8 @@ import type { Curve, Point } from '../geometry/curve.ts';
 import { reversedRun } from '../geometry/split.ts';
 import { reflected } from '../geometry/transform.ts';
 import type { GoreFrame } from './gore-frame.ts';
-import { type HalfGore, halfGore, type WidthDown } from './half-gore.ts';
+import { type HalfGore, halfGore } from './half-gore.ts';
+import type { WidthDown } from './width-down.ts';
 
 /** Where the straight axis of a shaped gore lies: both halves alike about the centre, or one straight edge. */
 export type ShapedGrain = 'centre' | 'front-edge' | 'back-edge';

@@ -1,24 +1,15 @@
-import type { Spec, TiersSpec } from '../gown-file/spec.ts';
+import type { Gown } from '../gown/gown.ts';
+import { allowanceAt } from '../gown/layer.ts';
+import type { Tiers } from '../gown/parts.ts';
 import { stripsFor } from './flounces.ts';
-import { type Part, partLayer } from './part.ts';
-import { JOINS, sectorPiece } from './sector-piece.ts';
+import type { Part, TierRun } from './part.ts';
+import { sectorPiece } from './sector-piece.ts';
 import { usableWidth } from './usable-width.ts';
 
-/** One run of strips: all tiers of one depth, cut together and not tier by tier. */
-export interface TierRun {
-  readonly name: string;
-  readonly depth: number;
-  /** Length of the run, all its tiers end to end, mm. */
-  readonly length: number;
-  readonly strips: number;
-  /** Tiers that the run is cut into, from the top, mm. */
-  readonly tiers: readonly number[];
-}
-
 /** The runs that a set of tiers is cut as, one for each depth. */
-export function tierRuns(spec: Spec, tiers: TiersSpec): TierRun[] {
-  const seam = seamOf(tiers);
-  const widest = usableWidth(spec, tiers.cloth) - 2 * seam;
+export function tierRuns(tiers: Tiers): TierRun[] {
+  const seam = allowanceAt(tiers.layer, 'seam');
+  const widest = usableWidth(tiers.layer.cloth) - 2 * seam;
   const depths = tiers.tiers.map((_, i) => tiers.depths[i] ?? tiers.depths[tiers.depths.length - 1] ?? 0);
   const all = [...new Set(depths)];
   return all.map((depth, k) => {
@@ -31,13 +22,13 @@ export function tierRuns(spec: Spec, tiers: TiersSpec): TierRun[] {
 }
 
 /** Strips across the cloth, as parts. */
-export function tierParts(spec: Spec): Part[] {
-  return (spec.tiers ?? []).flatMap((tiers) => {
-    const seam = seamOf(tiers);
-    const runs = tierRuns(spec, tiers);
+export function tierParts({ tiers: all }: Pick<Gown, 'tiers'>): Part[] {
+  return all.flatMap((tiers) => {
+    const runs = tierRuns(tiers);
     return runs.map(
       (run): Part => ({
-        layer: partLayer(tiers.name, tiers.cloth, 'raw', tiers.allowances),
+        of: { kind: 'tiers', tiers, run, runs: runs.length },
+        layer: tiers.layer,
         piece: sectorPiece({
           name: run.name,
           top: run.length / run.strips,
@@ -46,16 +37,13 @@ export function tierParts(spec: Spec): Part[] {
           layers: [tiers.name],
           copies: run.strips,
         }),
-        allowances: { top: tiers.allowances.top ?? seam, [JOINS.left]: seam, [JOINS.right]: seam },
+        allowances: {},
         notches: new Map(),
         // The quarters are the tiers', which are cut off the run later.
         quartered: false,
+        roughCut: 0,
+        place: tiers.place,
       }),
     );
   });
-}
-
-/** Net does not fray: its strips are lapped with no allowance unless one is given (common practice). */
-function seamOf(tiers: TiersSpec): number {
-  return tiers.allowances.seam ?? 0;
 }

@@ -1,5 +1,5 @@
 import type { Profile } from '../geometry/hermite-profile.ts';
-import type { Train } from '../gown/gown.ts';
+import type { Train } from '../gown/lines.ts';
 
 /** How far out the train is, 0 where it begins to 1 at the centre back, and its slope, over t from 0 to 1. */
 export interface Shape {

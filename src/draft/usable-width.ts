@@ -1,8 +1,6 @@
-import type { Spec } from '../gown-file/spec.ts';
+import type { Cloth } from '../gown/cloth.ts';
 
 /** Width of a cloth between its selvedges, mm. */
-export function usableWidth(spec: Spec, cloth: string): number {
-  const own = spec.cloths[cloth];
-  if (own === undefined) throw new Error(`no cloth is named ${cloth}`);
-  return own.width - 2 * own.selvedge;
+export function usableWidth({ width, selvedge }: Cloth): number {
+  return width - 2 * selvedge;
 }

@@ -7,7 +7,7 @@ import type { Edge } from '../geometry/edge.ts';
 import { endOf, startOf } from '../geometry/evaluate.ts';
 import { reversedRun } from '../geometry/split.ts';
 import { reflected, translated } from '../geometry/transform.ts';
-import type { Gore, Gown } from '../gown/gown.ts';
+import { twoHalves } from '../gown/two-halves.ts';
 import { isSameOutline } from './same-outline.ts';
 
 const ORIGIN: Point = { x: 0, y: 0 };
@@ -22,7 +22,7 @@ export function bothSides(left: GownDraft, right: GownDraft): GownDraft {
   const rightPieces = [...right.pieces].reverse().map((piece) => mirroredPiece(piece));
   const pieces = [...left.pieces.map((piece) => sided(piece, 'left')), ...rightPieces];
   return {
-    gown: ringOf(left.gown, right.gown),
+    gown: twoHalves(left.gown, right.gown),
     shape: left.shape,
     pieces,
     frames: [...left.frames, ...[...right.frames].reverse().map(mirroredFrame)],
@@ -30,32 +30,6 @@ export function bothSides(left: GownDraft, right: GownDraft): GownDraft {
     hem: ringProfile(left.hem, right.hem),
     lengths: [...left.lengths, ...[...right.lengths].reverse().slice(1)],
     cutAs: cutAs(left, right, pieces),
-  };
-}
-
-function ringOf(left: Gown, right: Gown): Gown {
-  const last = 2 * left.gores.length;
-  const { train } = left;
-  return {
-    ...left,
-    closed: true,
-    gores: [
-      ...left.gores.map((gore): Gore => ({ ...gore, side: 'left' })),
-      ...[...right.gores].reverse().map(mirroredGore),
-    ],
-    stations: [...left.stations, ...[...right.stations].reverse().slice(1)],
-    ...(train === undefined ? {} : { train: { ...train, ends: last - train.begins } }),
-  };
-}
-
-function mirroredGore(gore: Gore): Gore {
-  const { grain, fold } = gore;
-  return {
-    ...gore,
-    side: 'right',
-    ...(fold === undefined ? {} : { fold: fold === 'front' ? 'back' : 'front' }),
-    grain:
-      'frontPart' in grain ? { frontPart: 1 - grain.frontPart } : { front: grain.back, back: grain.front },
   };
 }
 

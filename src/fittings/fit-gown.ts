@@ -1,10 +1,14 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { GownDraft, Undraftable } from '../draft/draft-gown.ts';
+import { lengthText } from '../diagnostics/length-in-units.ts';
+import type { GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
+import type { Undraftable } from '../draft/undraftable.ts';
 import { lengthOfRun } from '../geometry/length.ts';
-import { fullnessOf } from '../gown/gown-of-layer.ts';
-import { lengthText } from '../gown-file/length-in-units.ts';
-import { placeOf, type Spec } from '../gown-file/spec.ts';
+import type { Gown } from '../gown/gown.ts';
+import { halves } from '../gown/lines.ts';
+import { fullnessOf } from '../gown/lines-of-layer.ts';
+import type { Fitting } from '../gown/sections.ts';
+import { onLines } from '../gown/two-halves.ts';
 import { type Alterations, unaltered } from './alterations.ts';
 import { bothSides } from './both-sides.ts';
 import { fittedSide } from './fit-side.ts';
@@ -14,9 +18,9 @@ import { resolveFitting } from './resolve-fitting.ts';
 
 /** A gown as its fittings left it. */
 export interface FittedGown {
+  /** Where a seam is taken in from the waist down, the bodice is taken in with it: it is one seam. */
+  readonly gown: Gown;
   readonly drafts: LayerDrafts;
-  /** Taken in at the waist all round, with the bodice, mm; negative is let out. */
-  readonly takenAtWaist: number;
   readonly traces: readonly FittingTrace[];
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -25,11 +29,10 @@ export interface FittedGown {
  * The stage between draft and allowances: every fitting in turn on what the one before it left. Both sides of each seam
  * stay equal, and hem and waist run through them without a corner.
  */
-export function fitGown(spec: Spec, drafts: LayerDrafts): FittedGown {
-  const fittings = spec.fittings ?? [];
-  if (fittings.length === 0) return { drafts, takenAtWaist: 0, traces: [], diagnostics: [] };
-  const fitter = new Fitter(spec, drafts);
-  for (const index of fittings.keys()) fitter.fit(index);
+export function fitGown(gown: Gown, drafts: LayerDrafts): FittedGown {
+  if (gown.fittings.length === 0) return { gown, drafts, traces: [], diagnostics: [] };
+  const fitter = new Fitter(gown, drafts);
+  for (const fitting of gown.fittings) fitter.fit(fitting);
   return fitter.result();
 }
 
@@ -47,14 +50,14 @@ class Fitter {
   private readonly drawn = new Map<Alterations, Map<GownDraft, Sides | Undraftable>>();
 
   constructor(
-    private readonly spec: Spec,
+    private readonly gown: Gown,
     private readonly drafts: LayerDrafts,
   ) {}
 
-  fit(index: number): void {
-    const { layer } = this.spec.fittings![index]!;
+  fit(fitting: Fitting): void {
+    const { layer } = fitting;
     const targets = layer === undefined ? [undefined, ...this.ownLayers()] : [layer];
-    for (const target of targets) this.fitTarget(index, target, target === targets[0]);
+    for (const target of targets) this.fitTarget(fitting, target, target === targets[0]);
   }
 
   result(): FittedGown {
@@ -68,13 +71,13 @@ class Fitter {
     });
     const before = this.drafts.gown.gown.gores.reduce((sum, gore) => sum + gore.top, 0);
     const after = gown.gown.gores.reduce((sum, gore) => sum + gore.top, 0);
-    const times = (draft: GownDraft): number => (draft.gown.closed ? 1 : 2);
-    const takenAtWaist = times(this.drafts.gown) * before - times(gown) * after;
-    this.noteBodice(takenAtWaist);
+    const taken = halves(this.drafts.gown.gown) * before - halves(gown.gown) * after;
+    this.noteBodice(taken);
     this.noteWaistEdge(gown);
+    const lines = { ...gown.gown, waistSeam: this.gown.waistSeam - taken };
     return {
-      drafts: { gown, layers },
-      takenAtWaist,
+      gown: onLines(this.gown, lines),
+      drafts: { gown: { ...gown, gown: lines }, layers },
       traces: this.traces,
       diagnostics: this.diagnostics,
     };
@@ -86,20 +89,20 @@ class Fitter {
   }
 
   /** @param speaks whether this target's faults are told: the others repeat them */
-  private fitTarget(index: number, layer: string | undefined, speaks: boolean): void {
+  private fitTarget(fitting: Fitting, layer: string | undefined, speaks: boolean): void {
     const before = this.alterationsOf(layer);
     const drafts = this.sides(layer, before);
     if ('reason' in drafts) return;
-    const found = resolveFitting({ spec: this.spec, index, drafts }, before);
+    const found = resolveFitting({ gown: this.gown, fitting, drafts }, before);
     if (speaks) this.diagnostics.push(...found.diagnostics);
     if (found.diagnostics.some(({ level }) => level === 'error')) return;
     const after = this.sides(layer, found.alterations);
     if ('reason' in after) {
-      if (speaks) this.diagnostics.push(this.contradiction(index, after));
+      if (speaks) this.diagnostics.push(this.contradiction(fitting, after));
       return;
     }
     this.altered.set(layer ?? EVERY_LAYER, found.alterations);
-    if (speaks) this.traces.push(traceOf(this.spec, index, drafts, after));
+    if (speaks) this.traces.push(traceOf(fitting, drafts, after));
   }
 
   private alterationsOf(layer: string | undefined): Alterations {
@@ -127,42 +130,39 @@ class Fitter {
     return sides.left === sides.right ? sides.left : bothSides(sides.left, sides.right);
   }
 
-  private contradiction(index: number, { reason, gore }: Undraftable): Diagnostic {
-    const { spec } = this;
-    const fitting = spec.fittings![index]!;
+  private contradiction(fitting: Fitting, { reason, gore }: Undraftable): Diagnostic {
+    const { gown } = this;
     const part = (['seams', 'hem', 'levelled', 'waist'] as const).find((key) => fitting[key] !== undefined);
-    const own = placeOf(spec, 'fittings', index, ...(part === undefined ? [] : [part]));
-    const gores = spec.gores.findIndex(({ name }) => name === gore);
+    const place = fitting.place(...(part === undefined ? [] : [part]));
+    const own = gown.gores.find(({ name }) => name === gore) ?? gown.gores[0]!;
     if (reason === 'hem-above-waist')
-      return problems.fittingHemAboveWaist(own, gore ?? '', placeOf(spec, 'lengths', 'at'));
-    if (reason === 'narrows-to-nothing')
-      return problems.fittingTakesAll(own, gore ?? '', placeOf(spec, 'gores', Math.max(0, gores)));
+      return problems.fittingHemAboveWaist(place, gore ?? '', gown.place('lengths', 'at'));
+    if (reason === 'narrows-to-nothing') return problems.fittingTakesAll(place, gore ?? '', own.place());
     const edge = reason === 'waist-does-not-settle' ? 'waist' : 'hem';
-    return problems.fittingCannotBeDrawn(own, edge, placeOf(spec, 'lengths', 'at'));
+    return problems.fittingCannotBeDrawn(place, edge, gown.place('lengths', 'at'));
   }
 
   private noteBodice(taken: number): void {
     if (Math.abs(taken) < SAID_FROM) return;
-    const { spec } = this;
-    const index = spec.fittings!.findIndex(({ seams }) => seams?.some(({ from }) => from === 0));
-    const by = lengthText(Math.abs(taken), spec.units);
-    const place = placeOf(spec, 'fittings', Math.max(0, index), 'seams');
-    this.diagnostics.push(problems.bodiceTakenIn(place, by, taken > 0 ? 'in' : 'out'));
+    const { fittings, units } = this.gown;
+    const own = fittings.find(({ seams }) => seams?.some(({ from }) => from === 0)) ?? fittings[0]!;
+    const by = lengthText(Math.abs(taken), units);
+    this.diagnostics.push(problems.bodiceTakenIn(own.place('seams'), by, taken > 0 ? 'in' : 'out'));
   }
 
   private noteWaistEdge({ pieces, gown, shape }: GownDraft): void {
-    const { spec } = this;
-    const index = spec.fittings!.findLastIndex(({ waist }) => waist !== undefined);
-    if (index < 0) return;
+    const { fittings, units } = this.gown;
+    const own = fittings.findLast(({ waist }) => waist !== undefined);
+    if (own === undefined) return;
     const missing = pieces.reduce((sum, piece, i) => {
       const gore = gown.gores[i]!;
       return sum + lengthOfRun(piece.edges[0]!.curves) / fullnessOf(gore, shape) - gore.top;
     }, 0);
-    const allRound = (gown.closed ? 1 : 2) * missing;
+    const allRound = halves(gown) * missing;
     if (Math.abs(allRound) < SAID_FROM) return;
-    const by = lengthText(Math.abs(allRound), spec.units);
+    const by = lengthText(Math.abs(allRound), units);
     const words = allRound > 0 ? 'longer' : 'shorter';
-    this.diagnostics.push(problems.waistEdgeMoved(placeOf(spec, 'fittings', index, 'waist'), by, words));
+    this.diagnostics.push(problems.waistEdgeMoved(own.place('waist'), by, words));
   }
 }
 

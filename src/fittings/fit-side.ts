@@ -1,10 +1,13 @@
-import { type GownDraft, pieceOf, type Undraftable } from '../draft/draft-gown.ts';
+import { type GownDraft, pieceOf } from '../draft/draft-gown.ts';
 import { type EdgeProfile, integrateAlong, profileThrough, settledProfile } from '../draft/edge-profiles.ts';
 import type { GoreFrame } from '../draft/gore-frame.ts';
 import { hemProfile } from '../draft/hem-profile.ts';
+import type { Undraftable } from '../draft/undraftable.ts';
 import type { Profile } from '../geometry/hermite-profile.ts';
 import type { EndSlope } from '../geometry/monotone-slopes.ts';
-import type { Gore, LayerShape } from '../gown/gown.ts';
+import type { LayerShape } from '../gown/layer.ts';
+import type { Gore } from '../gown/lines.ts';
+import { runsRound } from '../gown/lines.ts';
 import { altersSeams, altersWaist, type SideAlterations } from './alterations.ts';
 import { alteredFrame } from './altered-frame.ts';
 import { bent, hemBend } from './hem-bend.ts';
@@ -125,7 +128,7 @@ function fittedWaist(
   const ends = [end(0), end(gown.gores.length)] as const;
   return settledProfile(
     widthsOf(waist.ways),
-    (ways) => profileThrough(ways, { depths, ends, closed: gown.closed }),
+    (ways) => profileThrough(ways, { depths, ends, closed: runsRound(gown) }),
     spanOf(frames),
     frames.map(() => 1),
   );
@@ -142,7 +145,7 @@ function fittedHem(
   return hemProfile(gown, frames, shape, (base, ways) =>
     bent(
       base,
-      side.hems.map((own, i) => hemBend({ own, other: other.hems[i] ?? [], closed: gown.closed }, ways)),
+      side.hems.map((own, i) => hemBend({ own, other: other.hems[i] ?? [], closed: runsRound(gown) }, ways)),
     ),
   );
 }

@@ -1,11 +1,11 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { placeOf } from '../gown-file/spec.ts';
+import { runsRound } from '../gown/lines.ts';
 import * as problems from './fitting-problems.ts';
 import { ALL_ROUND, type PinnedFitting } from './pinned-fitting.ts';
 
 /** A side where both sides are one edge, or where each has gores of its own. */
-export function sideFaults({ spec, index, drafts }: PinnedFitting): Diagnostic[] {
-  const { side, seams = [], hem = {}, waist = {} } = spec.fittings![index]!;
+export function sideFaults({ gown, fitting, drafts }: PinnedFitting): Diagnostic[] {
+  const { side, seams = [], hem = {}, waist = {} } = fitting;
   const sides = [
     ...(side === undefined ? [] : [{ side, path: ['side'] as const }]),
     ...seams.flatMap((seam, j) =>
@@ -14,28 +14,24 @@ export function sideFaults({ spec, index, drafts }: PinnedFitting): Diagnostic[]
         : [],
     ),
   ];
-  if (drafts.left.gown.closed) {
-    const other = placeOf(spec, 'symmetry');
-    return sides.map((one) =>
-      problems.sideOfRing(placeOf(spec, 'fittings', index, ...one.path), one.side, other),
-    );
+  if (runsRound(drafts.left.gown)) {
+    const other = gown.place('symmetry');
+    return sides.map((one) => problems.sideOfRing(fitting.place(...one.path), one.side, other));
   }
   if (side === undefined) return [];
-  const other = placeOf(spec, 'fittings', index, 'side');
+  const other = fitting.place('side');
   return [...CENTRES, ALL_ROUND].flatMap((name) =>
     (['hem', 'waist'] as const)
       .filter((edge) => ({ hem, waist })[edge][name] !== undefined)
-      .map((edge) =>
-        problems.centreOnOneSide(placeOf(spec, 'fittings', index, edge, name), name, side, other),
-      ),
+      .map((edge) => problems.centreOnOneSide(fitting.place(edge, name), name, side, other)),
   );
 }
 
 const CENTRES = ['centre-front', 'centre-back'];
 
 /** Stretches of one seam that lie on one another. */
-export function overlapFaults({ spec, index }: PinnedFitting): Diagnostic[] {
-  const { seams = [] } = spec.fittings![index]!;
+export function overlapFaults({ fitting }: PinnedFitting): Diagnostic[] {
+  const { seams = [] } = fitting;
   return seams.flatMap((seam, j) => {
     const k = seams.findIndex(
       (other, i) =>
@@ -46,7 +42,7 @@ export function overlapFaults({ spec, index }: PinnedFitting): Diagnostic[] {
         ((other.side ?? 'both') === 'both' || (seam.side ?? 'both') === 'both' || other.side === seam.side),
     );
     if (k < 0) return [];
-    const own = placeOf(spec, 'fittings', index, 'seams', j, 'from');
-    return [problems.fittingOverlaps(own, seam.seam, placeOf(spec, 'fittings', index, 'seams', k, 'from'))];
+    const own = fitting.place('seams', j, 'from');
+    return [problems.fittingOverlaps(own, seam.seam, fitting.place('seams', k, 'from'))];
   });
 }

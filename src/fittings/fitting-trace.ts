@@ -1,6 +1,7 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { lengthOfRun } from '../geometry/length.ts';
-import type { Spec } from '../gown-file/spec.ts';
+import { runsRound } from '../gown/lines.ts';
+import type { Fitting } from '../gown/sections.ts';
 import { isSameOutline } from './same-outline.ts';
 
 /** What one fitting did to the draft, for the report; mm. */
@@ -27,8 +28,8 @@ type Sides = Readonly<Record<'left' | 'right', GownDraft>>;
 /** Lengths that differ by less have not changed, mm: what a report rounds to. */
 const CHANGED = 1e-4;
 
-export function traceOf(spec: Spec, index: number, before: Sides, after: Sides): FittingTrace {
-  const { date, layer, side } = spec.fittings![index]!;
+export function traceOf(fitting: Fitting, before: Sides, after: Sides): FittingTrace {
+  const { date, layer, side } = fitting;
   const alike = after.left === after.right;
   const sides = alike
     ? ([[undefined, 'left']] as const)
@@ -68,5 +69,5 @@ export function traceOf(spec: Spec, index: number, before: Sides, after: Sides):
 function allRound({ left, right }: Sides, edge: 'hem' | 'waist'): number {
   const half = ({ pieces }: GownDraft): number =>
     pieces.reduce((sum, piece) => sum + lengthOfRun(piece.edges[edge === 'waist' ? 0 : 2]!.curves), 0);
-  return left.gown.closed ? half(left) : half(left) + half(right);
+  return runsRound(left.gown) ? half(left) : half(left) + half(right);
 }

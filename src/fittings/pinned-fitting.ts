@@ -1,12 +1,12 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
-import type { Spec } from '../gown-file/spec.ts';
+import type { Gown } from '../gown/gown.ts';
+import type { Fitting } from '../gown/sections.ts';
+import type { Side } from '../gown/station.ts';
 
-export type Side = 'left' | 'right';
-
-/** One fitting of a spec, and the drafts of both sides as the fittings before it left them. */
+/** One fitting of a gown, and the drafts of both sides as the fittings before it left them. */
 export interface PinnedFitting {
-  readonly spec: Spec;
-  readonly index: number;
+  readonly gown: Gown;
+  readonly fitting: Fitting;
   readonly drafts: Readonly<Record<Side, GownDraft>>;
 }
 

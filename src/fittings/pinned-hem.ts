@@ -1,8 +1,8 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { lengthText } from '../diagnostics/length-in-units.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { integrateAlong } from '../draft/edge-profiles.ts';
-import { lengthText } from '../gown-file/length-in-units.ts';
-import { placeOf } from '../gown-file/spec.ts';
+import { runsRound } from '../gown/lines.ts';
 import type { HemKnot } from './alterations.ts';
 import * as problems from './fitting-problems.ts';
 import { ALL_ROUND, type PinnedFitting, stationsOf, upAt } from './pinned-fitting.ts';
@@ -16,8 +16,8 @@ const ONE_HEIGHT = 1;
 
 /** The hem as it was pinned: at stations, and every few centimetres as it was levelled. */
 export function hemKnots(pinned: PinnedFitting, draft: GownDraft, diagnostics: Diagnostic[]): HemKnot[] {
-  const { spec, index } = pinned;
-  const { hem = {}, levelled = [] } = spec.fittings![index]!;
+  const { fitting } = pinned;
+  const { hem = {}, levelled = [] } = fitting;
   if (Object.keys(hem).length === 0 && levelled.length === 0) return [];
   const count = draft.gown.gores.length;
   const atStation = (i: number): HemKnot => ({ place: i, up: upAt(hem, draft.gown.stations[i]!.name) });
@@ -37,13 +37,13 @@ export function hemKnots(pinned: PinnedFitting, draft: GownDraft, diagnostics: D
   });
   const runOut = levelled.length === 0 ? [] : runningOut(draft, pins, hem[ALL_ROUND] ?? 0);
   const first = pins.map(({ place, up }) => ({ place, up }));
-  const knots = draft.gown.closed ? named.filter(({ place }) => place < count) : named;
+  const knots = runsRound(draft.gown) ? named.filter(({ place }) => place < count) : named;
   return [...first, ...knots, ...runOut];
 }
 
 /** The side of her on which the hem was not pinned: it stays, and at the centres runs into what was pinned beyond. */
-export function hemAtRest({ spec, index }: PinnedFitting, draft: GownDraft): HemKnot[] {
-  const { hem = {}, levelled = [] } = spec.fittings![index]!;
+export function hemAtRest({ fitting }: PinnedFitting, draft: GownDraft): HemKnot[] {
+  const { hem = {}, levelled = [] } = fitting;
   if (Object.keys(hem).length === 0 && levelled.length === 0) return [];
   const { ways } = draft.hem;
   const [first, last] = [PIN_SPACING, ways[ways.length - 1]! - PIN_SPACING];
@@ -68,7 +68,7 @@ function runningOut(draft: GownDraft, pins: readonly { readonly way: number }[],
 }
 
 function disagreement(
-  { spec, index }: PinnedFitting,
+  { gown, fitting }: PinnedFitting,
   draft: GownDraft,
   named: readonly HemKnot[],
   pin: HemKnot & { readonly way: number },
@@ -82,25 +82,25 @@ function disagreement(
   const name = draft.gown.stations[other.place]!.name;
   return [
     problems.fittingDisagrees(
-      placeOf(spec, 'fittings', index, 'levelled', j, 'up'),
+      fitting.place('levelled', j, 'up'),
       `at ${name}`,
-      lengthText(pin.up, spec.units),
-      lengthText(other.up, spec.units),
-      placeOf(spec, 'fittings', index, 'hem', name),
+      lengthText(pin.up, gown.units),
+      lengthText(other.up, gown.units),
+      fitting.place('hem', name),
     ),
   ];
 }
 
-function pastEnd({ spec, index }: PinnedFitting, draft: GownDraft, station: number, j: number): Diagnostic {
-  const { from, along } = spec.fittings![index]!.levelled![j]!;
+function pastEnd({ gown, fitting }: PinnedFitting, draft: GownDraft, station: number, j: number): Diagnostic {
+  const { from, along } = fitting.levelled![j]!;
   const { ways } = draft.hem;
   const length = hemBetween(draft, ways[station]!, ways[ways.length - 1]!);
   return problems.levelledPastEnd(
-    placeOf(spec, 'fittings', index, 'levelled', j, 'along'),
+    fitting.place('levelled', j, 'along'),
     from,
-    lengthText(along, spec.units),
-    lengthText(length, spec.units),
-    placeOf(spec, 'lengths', 'at'),
+    lengthText(along, gown.units),
+    lengthText(length, gown.units),
+    gown.place('lengths', 'at'),
   );
 }
 
@@ -117,7 +117,7 @@ function wayAlong(draft: GownDraft, station: number, along: number): number | un
   const end = ways[ways.length - 1]!;
   const left = hemBetween(draft, ways[station]!, end);
   if (along > left) {
-    if (draft.gown.closed) return wayAlong(draft, 0, along - left);
+    if (runsRound(draft.gown)) return wayAlong(draft, 0, along - left);
     return along > left + READ_OFF ? undefined : end;
   }
   let [low, high] = [ways[station]!, end];

@@ -1,8 +1,10 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { FittingSpec } from '../gown-file/spec.ts';
+import { runsRound } from '../gown/lines.ts';
+import type { Fitting } from '../gown/sections.ts';
+import type { Side } from '../gown/station.ts';
 import type { Alterations, SideAlterations } from './alterations.ts';
 import { overlapFaults, sideFaults } from './fitting-faults.ts';
-import { type PinnedFitting, type Side, stationsOf, upAt } from './pinned-fitting.ts';
+import { type PinnedFitting, stationsOf, upAt } from './pinned-fitting.ts';
 import { hemAtRest, hemKnots } from './pinned-hem.ts';
 import { seamTake } from './pinned-seam.ts';
 
@@ -11,8 +13,7 @@ export function resolveFitting(
   pinned: PinnedFitting,
   before: Alterations,
 ): { readonly alterations: Alterations; readonly diagnostics: readonly Diagnostic[] } {
-  const { spec, index, drafts } = pinned;
-  const fitting = spec.fittings![index]!;
+  const { fitting, drafts } = pinned;
   const diagnostics: Diagnostic[] = [...sideFaults(pinned), ...overlapFaults(pinned)];
   const sideOf = (side: Side): SideAlterations => {
     const own = resolveSide(pinned, side, before[side]);
@@ -31,7 +32,7 @@ function isSame(a: Diagnostic, b: Diagnostic): boolean {
 }
 
 /** Whether nothing of a fitting was pinned on one side only. */
-export function isForBoth({ side, seams = [] }: FittingSpec): boolean {
+export function isForBoth({ side, seams = [] }: Fitting): boolean {
   return side === undefined && seams.every((seam) => (seam.side ?? 'both') === 'both');
 }
 
@@ -40,8 +41,7 @@ function resolveSide(
   side: Side,
   before: SideAlterations,
 ): { alterations: SideAlterations; diagnostics: Diagnostic[] } {
-  const { spec, index, drafts } = pinned;
-  const fitting = spec.fittings![index]!;
+  const { fitting, drafts } = pinned;
   const draft = drafts[side];
   const diagnostics: Diagnostic[] = [];
   const applies = fitting.side === undefined || fitting.side === side;
@@ -57,7 +57,7 @@ function resolveSide(
     return takes.length === 0 ? before.seams[i]! : [...before.seams[i]!, ...takes];
   });
   // A ring's last station is its first again.
-  if (draft.gown.closed) {
+  if (runsRound(draft.gown)) {
     waist[waist.length - 1] = waist[0]!;
     seams[seams.length - 1] = seams[0]!;
   }

@@ -1,4 +1,5 @@
 import type { Span } from '../diagnostics/diagnostic.ts';
+import type { Units } from '../diagnostics/units.ts';
 
 /**
  * A gown spec as read: every length in mm, every angle in radians, every share a fraction of 1.
@@ -47,7 +48,7 @@ export interface Spec {
   readonly places: ReadonlyMap<string, Span>;
 }
 
-export type Units = 'mm' | 'cm' | 'in';
+export type { Units };
 export type Allowances = Readonly<Record<string, number>>;
 
 export interface BodiceSpec {

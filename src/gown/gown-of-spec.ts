@@ -1,143 +1,230 @@
-import type { GoreSpec, Spec } from '../gown-file/spec.ts';
-import { stationsOf } from '../gown-file/stations.ts';
-import type { Gore, Gown, LengthRule, Station, Train, WidthRule } from './gown.ts';
-import { slantLevels } from './slant-levels.ts';
-import { type WornLengths, wornLengths } from './worn-lengths.ts';
+import { contentHash } from '../gown-file/content-hash.ts';
+import { placeOf, type Spec } from '../gown-file/spec.ts';
+import type { Cloth } from './cloth.ts';
+import type { Gown, Overskirt } from './gown.ts';
+import type { Layer } from './layer.ts';
+import { gownAllowances, type LayersAsked, layerOf } from './layers-of-spec.ts';
+import type { GownLines } from './lines.ts';
+import { stationNamed, stationsNamed, stationsOnce } from './lines.ts';
+import { type LinesAsked, linesOf, namesOfStations } from './lines-of-spec.ts';
+import { linesOfOverskirt, overskirtAllowances } from './overskirts-of-spec.ts';
+import { flounceOf, godetOf, tiersOf } from './parts-of-spec.ts';
+import type { PlaceIn } from './placed.ts';
+import type { Bustle, Closure, Edging, Trim } from './sections.ts';
+import type { Tape } from './worn-lengths.ts';
 
-/** The allowances that hold where the spec names none: the usual 5/8 in seam (textbook) all round. */
-export const DEFAULT_ALLOWANCE = 15;
-
-/** Builds the ring of gores from a spec that has read without errors. */
+/** A spec that has read without errors as a gown, every name in it resolved to what it names. */
 export function gownOfSpec(spec: Spec): Gown {
-  const closed = spec.symmetry === 'none';
-  const names = stationNames(spec);
-  const worn = wornLengths(spec);
-  const stations = names.map((name) => stationOf(spec, worn, name));
-  const pointedAt = spec.bodice.point === undefined ? -1 : names.indexOf(spec.bodice.point);
-  const train = trainOf(spec, names);
-  const tops = spec.gores.map((gore) => topOf(spec, gore));
+  const at = placesIn(spec);
+  const lines = linesOf(linesAsked(spec, at()));
+  const cloths = Object.entries(spec.cloths).map(
+    ([name, cloth]): Cloth => ({ ...cloth, name, place: at('cloths', name) }),
+  );
+  const asked: LayersAsked = {
+    gores: spec.gores.map(({ name }) => name),
+    allowances: gownAllowances(spec.allowances, at('allowances')),
+    clothNamed: (name) => clothNamed(cloths, name),
+  };
+  const layers = spec.layers.map((layer, i) => layerOf(layer, asked, at('layers', i)));
+  const closure = spec.closure && closureOf(spec.closure, lines, at('closure'));
+  const given = plainSections(spec, at);
+  const gown: Omit<Gown, 'overskirts'> = {
+    ...lines,
+    ...given,
+    content: contentHash(spec),
+    layers,
+    cloths,
+    flounces: (spec.flounces ?? []).map((flounce, i) =>
+      flounceOf(flounce, layers, asked, spec.roughCut, at('flounces', i)),
+    ),
+    tiers: (spec.tiers ?? []).map((tiers, i) => tiersOf(tiers, asked, at('tiers', i))),
+    godets: (spec.godets ?? []).map((godet, i) =>
+      godetOf(godet, lines, layers, spec.roughCut, at('godets', i)),
+    ),
+    ...(closure && { closure }),
+    ...(spec.edging && { edging: edgingOf(spec, lines, closure, layers, asked, at('edging')) }),
+    trims: (spec.trims ?? []).map((trim, i) => trimOf(trim, lines, layers, at('trims', i))),
+    ...(spec.bustle && { bustle: bustleOf(spec.bustle, lines, at('bustle')) }),
+    place: at(),
+  };
+  return { ...gown, overskirts: overskirtsOf(spec, gown, asked, at) };
+}
+
+/** Where each section's values stand. */
+function placesIn(spec: Spec): (...section: readonly (string | number)[]) => PlaceIn {
+  return (...section) =>
+    (...path) =>
+      placeOf(spec, ...section, ...path);
+}
+
+type At = ReturnType<typeof placesIn>;
+
+function linesAsked(spec: Spec, place: PlaceIn): LinesAsked {
+  const { bodice, lengths, train, sweep, petticoat, allowances } = spec;
   return {
     name: spec.gown,
-    closed,
-    gores: spec.gores.map((gore, index) => goreOf(spec, gore, index, tops)),
-    stations,
-    ...(pointedAt >= 0 ? { pointedAt } : {}),
-    lengths: lengthRuleOf(spec, worn),
+    round: spec.symmetry === 'none' ? 'ring' : 'mirrored',
+    gores: spec.gores,
+    lengths,
     ...(train === undefined ? {} : { train }),
-    waistSeam: spec.bodice.waistSeam,
+    ...(sweep === undefined ? {} : { sweep }),
+    ...(petticoat === undefined ? {} : { petticoat: { ...petticoat, place } }),
+    waistSeam: bodice.waistSeam,
+    panels: bodice.panels,
+    drops: bodice.dropBelowWaist,
+    ...(bodice.point === undefined ? {} : { point: bodice.point }),
+    turnings: allowances.waist! + allowances.hem!,
+    roughCut: spec.roughCut,
+    names: namesOfStations(spec),
+    free: [],
+    tape: tapeOf(spec),
+    place,
   };
 }
 
-/** The stations in order, one more than the gores; a closed ring ends where it began. */
-function stationNames(spec: Spec): string[] {
-  const names = stationsOf(
-    spec.gores.map((gore) => gore.name),
-    spec.symmetry,
-  );
-  return spec.symmetry === 'none' ? [...names, names[0]!] : names;
-}
-
-/** Which side of a gore lies on the fold; one gore alone is folded at the centre front. */
-export function foldOf(spec: Pick<Spec, 'gores'>, index: number): 'front' | 'back' | undefined {
-  if (!spec.gores[index]!.onFold) return undefined;
-  return index === 0 ? 'front' : 'back';
-}
-
-function stationOf(spec: Spec, worn: WornLengths, name: string): Station {
-  const given = worn.at[name];
-  const drop = spec.bodice.dropBelowWaist[name] ?? 0;
-  if (given === undefined) return { name, drop };
-  const turnings =
-    spec.lengths.measured === 'cut'
-      ? (spec.allowances.waist ?? DEFAULT_ALLOWANCE) + (spec.allowances.hem ?? DEFAULT_ALLOWANCE)
-      : 0;
-  return { name, drop, length: given - turnings };
-}
-
-function lengthRuleOf(spec: Spec, worn: WornLengths): LengthRule {
-  return spec.lengths.measured === 'to-floor'
-    ? { measured: 'to-floor', offFloor: worn.offFloor ?? 0 }
-    : { measured: 'finished' };
-}
-
-function trainOf(spec: Spec, names: readonly string[]): Train | undefined {
-  if (spec.train === undefined) return undefined;
-  const { begins, full, ends, onFloor, shape } = spec.train;
-  const last = names.length - 1;
+/** What the gown's lengths were measured over. */
+export function tapeOf(spec: Spec): Tape {
   return {
-    begins: names.indexOf(begins),
-    full: full === undefined ? last : names.indexOf(full),
-    ...(ends === undefined ? {} : { ends: ends === names[last] ? last : names.indexOf(ends) }),
-    onFloor: onFloor ?? 0,
-    shape,
+    names: namesOfStations(spec),
+    lengths: spec.lengths,
+    drops: spec.bodice.dropBelowWaist,
+    waist: spec.bodice.waistSeam,
+    ...(spec.petticoat === undefined ? {} : { petticoat: spec.petticoat }),
+    ...(spec.train === undefined ? {} : { train: spec.train }),
   };
 }
 
-/** On a closed ring, gores whose middle lies in the second half of the waist are on the wearer's right. */
-function sideOf(spec: Spec, index: number, tops: readonly number[]): Gore['side'] {
-  if (spec.symmetry !== 'none') return undefined;
-  const round = tops.reduce((sum, top) => sum + top, 0);
-  const before = tops.slice(0, index).reduce((sum, top) => sum + top, 0);
-  return before + tops[index]! / 2 > (round / 2) * (1 + 1e-9) ? 'right' : 'left';
-}
-
-function goreOf(spec: Spec, gore: GoreSpec, index: number, tops: readonly number[]): Gore {
-  const fold = foldOf(spec, index);
-  const side = sideOf(spec, index, tops);
-  const panel = panelOf(spec, gore);
-  const top = tops[index]!;
+/** Sections that name nothing of the gown's: as they were written, with their places. */
+function plainSections(spec: Spec, at: At) {
+  const { format, client, units, notes, bodice, lengths, currency, cut } = spec;
+  const { petticoat, sewnAsOne, labour, dates, paper } = spec;
+  const { at: _at, toFloor: _toFloor, ...measuring } = lengths;
+  const { waistSeam: _w, panels: _p, dropBelowWaist: _d, point: _pt, ...rest } = bodice;
   return {
-    name: gore.name,
-    ...(fold === undefined ? {} : { fold }),
-    ...(side === undefined ? {} : { side }),
-    top,
-    ...(panel === undefined ? {} : { panel }),
-    width: widthRuleOf(spec, gore, top),
-    ...(gore.fullness === undefined
-      ? {}
-      : { fullness: { ratio: gore.fullness.ratio, where: gore.fullness.where } }),
-    grain: grainOf(gore, fold, side),
+    format,
+    units,
+    ...(client === undefined ? {} : { client }),
+    ...(notes === undefined ? {} : { notes }),
+    ...(currency === undefined ? {} : { currency }),
+    bodice: { ...rest, place: at('bodice') },
+    measuring: { ...measuring, place: at('lengths') },
+    fittings: (spec.fittings ?? []).map((fitting, i) => ({ ...fitting, place: at('fittings', i) })),
+    notions: (spec.notions ?? []).map((notion, i) => ({ ...notion, place: at('notions', i) })),
+    ...(petticoat && { petticoat: { ...petticoat, place: at('petticoat') } }),
+    ...(sewnAsOne && { sewnAsOne: { ...sewnAsOne, place: at('sewn-as-one') } }),
+    ...(labour && { labour: { ...labour, place: at('labour') } }),
+    ...(dates && { dates: { ...dates, place: at('dates') } }),
+    ...(paper && { paper: { ...paper, place: at('paper') } }),
+    cut: cut ?? {},
+    spec,
   };
 }
 
-/** The bodice edge that a gore's top meets; of the half, on a fold. */
-function panelOf(spec: Pick<Spec, 'bodice'>, gore: GoreSpec): number | undefined {
-  const whole = spec.bodice.panels[gore.name];
-  return whole === undefined || !gore.onFold ? whole : whole / 2;
+function clothNamed(cloths: readonly Cloth[], name: string): Cloth {
+  const own = cloths.find((cloth) => cloth.name === name);
+  if (own === undefined) throw new Error(`no cloth is named ${name}`);
+  return own;
 }
 
-/** A gore's sewn top, mm; of its half on a fold. */
-export function topOf(spec: Pick<Spec, 'bodice'>, gore: GoreSpec): number {
-  const top = (gore.onFold ? gore.halfTop : gore.top) ?? panelOf(spec, gore);
-  if (top === undefined) throw new Error(`gore ${gore.name} has no top`);
-  return top;
+function closureOf({ at, ...rest }: NonNullable<Spec['closure']>, lines: GownLines, place: PlaceIn): Closure {
+  const station = stationNamed(lines, at, rest.side)!;
+  const side = station.seams === 2 ? (rest.side ?? 'left') : rest.side;
+  return { ...rest, ...(side === undefined ? {} : { side }), station, place };
 }
 
-function widthRuleOf(spec: Spec, gore: GoreSpec, top: number): WidthRule {
-  const flare = gore.onFold ? gore.halfFlare : gore.flare;
-  if (flare !== undefined)
-    return { kind: 'flare', angle: typeof flare === 'number' ? flare : flare[0] + flare[1] };
-  const share = top / spec.bodice.waistSeam;
-  const hem =
-    (gore.onFold ? gore.halfHem : gore.hem) ?? (spec.sweep === undefined ? undefined : spec.sweep * share);
-  if (hem !== undefined) return { kind: 'hem', width: hem, at: spec.lengths.hemWidthAt ?? 0 };
-  if (spec.petticoat === undefined) throw new Error(`gore ${gore.name} has no width below its top`);
-  const levels = slantLevels(spec.petticoat).filter((level) => level.down > 0);
-  const shareAt = (level: number): number =>
-    typeof gore.share === 'object' ? (gore.share[level] ?? share) : (gore.share ?? share);
+function edgingOf(
+  spec: Spec,
+  lines: GownLines,
+  closure: Closure | undefined,
+  layers: readonly Layer[],
+  { clothNamed }: LayersAsked,
+  place: PlaceIn,
+): Edging {
+  const { start, cloth, ...rest } = spec.edging!;
+  const own =
+    cloth === undefined ? layers.find(({ edging }) => edging === rest.name)?.cloth : clothNamed(cloth);
+  const named = start === undefined ? undefined : stationNamed(lines, start, closure?.side);
   return {
-    kind: 'girths',
-    levels: levels.map(({ down, girth }, i) => ({ down, width: girth * shareAt(i) })),
+    ...rest,
+    start: named ?? closure?.station ?? stationsOnce(lines).at(-1)!,
+    startAssumed: start === undefined,
+    ...(own === undefined ? {} : { cloth: own }),
+    place,
   };
 }
 
-/** The ring runs from the front edge to the back edge of a gore on the wearer's left, and the other way on her right. */
-function grainOf(gore: GoreSpec, fold: Gore['fold'], side: Gore['side']): Gore['grain'] {
-  if (fold !== undefined) return { frontPart: fold === 'front' ? 0 : 1 };
-  const [first, second] = side === 'right' ? ['back-edge', 'front-edge'] : ['front-edge', 'back-edge'];
-  if (typeof gore.flare === 'object') {
-    const [front, back] = gore.flare;
-    return side === 'right' ? { front: back, back: front } : { front, back };
-  }
-  return { frontPart: gore.grain === first ? 0 : gore.grain === second ? 1 : 0.5 };
+function trimOf(
+  { layer, ...rest }: NonNullable<Spec['trims']>[number],
+  lines: GownLines,
+  layers: readonly Layer[],
+  place: PlaceIn,
+): Trim {
+  return {
+    ...rest,
+    layer: layers.find(({ name }) => name === layer)!,
+    stations: stationsNamed(lines, rest.along),
+    place,
+  };
+}
+
+function bustleOf(
+  { points = [], ...rest }: NonNullable<Spec['bustle']>,
+  lines: GownLines,
+  place: PlaceIn,
+): Bustle {
+  return {
+    ...rest,
+    points: points.flatMap(({ seam, anchor }, i) =>
+      stationsNamed(lines, seam).map((station) => ({
+        station,
+        anchor,
+        place: (...path: readonly (string | number)[]) => place('points', i, ...path),
+      })),
+    ),
+    place,
+  };
+}
+
+function overskirtsOf(spec: Spec, gown: Omit<Gown, 'overskirts'>, asked: LayersAsked, at: At): Overskirt[] {
+  return (spec.overskirts ?? []).map((overskirt, i) => {
+    const place = at('overskirts', i);
+    const { name, from, to, fastened, edges, quickRelease, notes } = overskirt;
+    const own: LayersAsked = {
+      ...asked,
+      gores: overskirt.gores.map((gore) => gore.name),
+      allowances: overskirtAllowances(spec, overskirt, at('allowances')),
+    };
+    const { format, content, client, units, bodice } = gown;
+    return {
+      name,
+      from,
+      ...(to === undefined ? {} : { to }),
+      fastened,
+      edges,
+      quickRelease,
+      ...(notes === undefined ? {} : { notes }),
+      place,
+      gown: {
+        ...linesOfOverskirt(spec, gown, overskirt, place),
+        format,
+        content,
+        ...(client === undefined ? {} : { client }),
+        units,
+        bodice,
+        measuring: { ...overskirt.lengths, place: (...path) => place('lengths', ...path) },
+        layers: overskirt.layers.map((layer, k) => layerOf(layer, own, at('overskirts', i, 'layers', k))),
+        cloths: gown.cloths,
+        flounces: [],
+        tiers: [],
+        godets: [],
+        overskirts: [],
+        fittings: [],
+        trims: [],
+        notions: [],
+        cut: {},
+        spec,
+        place,
+      },
+    };
+  });
 }

@@ -1,86 +1,69 @@
-/**
- * The gown as a ring of gores: which edge is sewn to which, and the measures that each is drafted from.
- * Lengths in mm, angles in radians; no coordinates yet.
- */
-export interface Gown {
-  readonly name: string;
-  /** False: the gores are the wearer's left half, mirrored. True: they run all the way round. */
-  readonly closed: boolean;
-  readonly gores: readonly Gore[];
-  /** One more than the gores: `stations[i]` is in front of gore i. On a closed ring the last is the first again. */
-  readonly stations: readonly Station[];
-  /** Station at which the bodice edge may come to a point. */
-  readonly pointedAt?: number;
-  readonly lengths: LengthRule;
-  readonly train?: Train;
-  readonly waistSeam: number;
+import type { Units } from '../diagnostics/units.ts';
+import type { OverskirtSpec, Spec } from '../gown-file/spec.ts';
+import type { Cloth } from './cloth.ts';
+import type { Layer } from './layer.ts';
+import type { GownLines } from './lines.ts';
+import type { Flounce, Godet, Tiers } from './parts.ts';
+import type { Placed } from './placed.ts';
+import type {
+  Bodice,
+  Bustle,
+  Closure,
+  Currency,
+  Dates,
+  Edging,
+  Fitting,
+  Labour,
+  Measuring,
+  Notion,
+  Paper,
+  Petticoat,
+  SewnAsOne,
+  Trim,
+} from './sections.ts';
+
+/** The whole gown as the file has it, with nothing left to look up. */
+export interface Gown extends GownLines, Placed {
+  readonly format: number;
+  /** Names what the file says; printed on every piece and sheet. */
+  readonly content: string;
+  readonly client?: string;
+  readonly units: Units;
+  readonly notes?: string;
+  readonly bodice: Bodice;
+  readonly measuring: Measuring;
+  /** From the inside out. */
+  readonly layers: readonly Layer[];
+  readonly cloths: readonly Cloth[];
+  readonly flounces: readonly Flounce[];
+  readonly tiers: readonly Tiers[];
+  readonly godets: readonly Godet[];
+  readonly overskirts: readonly Overskirt[];
+  readonly fittings: readonly Fitting[];
+  readonly petticoat?: Petticoat;
+  readonly sewnAsOne?: SewnAsOne;
+  readonly closure?: Closure;
+  readonly edging?: Edging;
+  readonly trims: readonly Trim[];
+  readonly bustle?: Bustle;
+  readonly labour?: Labour;
+  readonly notions: readonly Notion[];
+  readonly currency?: Currency;
+  readonly dates?: Dates;
+  readonly paper?: Paper;
+  /** By layer: the hash printed on the pieces that it was cut from. */
+  readonly cut: Readonly<Record<string, string>>;
+  /** The file's form, until every room has moved onto this one. */
+  readonly spec: Spec;
 }
 
-export interface Station {
-  readonly name: string;
-  /** Sewn edge of the bodice below the level waist. */
-  readonly drop: number;
-  /** As the spec gives it, before any train: along the cloth from the sewn edge of the bodice. */
-  readonly length?: number;
-}
-
-export interface Gore {
-  readonly name: string;
-  /** The wearer's side, on a closed ring: on the right the ring's next gore lies towards the front. */
-  readonly side?: 'left' | 'right';
-  /** The side on which the piece lies on the fold; the gore is then one half of what is cut. */
-  readonly fold?: 'front' | 'back';
-  /** Sewn top edge, of the half on a fold. */
-  readonly top: number;
-  /** The bodice edge that the top meets, of the half on a fold. */
-  readonly panel?: number;
-  readonly width: WidthRule;
-  readonly fullness?: Fullness;
-  /** How the flare lies about the grain: part of it towards the front, 0 … 1, or two angles. */
-  readonly grain: { readonly frontPart: number } | { readonly front: number; readonly back: number };
-}
-
-/** How wide a gore is below the level waist. */
-export type WidthRule =
-  | { readonly kind: 'flare'; readonly angle: number }
-  | { readonly kind: 'hem'; readonly width: number; readonly at: number }
-  | { readonly kind: 'girths'; readonly levels: readonly WidthLevel[] };
-
-/** Finished width of a gore (of its half on a fold) at a slant distance below the level waist; down > 0. */
-export interface WidthLevel {
-  readonly down: number;
-  readonly width: number;
-}
-
-export type LengthRule =
-  | { readonly measured: 'finished' }
-  | { readonly measured: 'to-floor'; readonly offFloor: number };
-
-export interface Train {
-  /** Station where the hem begins to fall behind. */
-  readonly begins: number;
-  /** Station where it is longest: the centre back of a mirrored gown. */
-  readonly full: number;
-  /** Station where it has risen again, on a closed ring. */
-  readonly ends?: number;
-  readonly onFloor: number;
-  readonly shape: 'round' | 'pointed' | 'square';
-}
-
-/** Cloth gathered or pleated to the edge that it is sewn to. */
-export interface Fullness {
-  /** Cloth for one of the edge, ≥ 1. */
-  readonly ratio: number;
-  /** Down to the hem, or at the waist only, the hem staying as wide as without. */
-  readonly where: 'throughout' | 'waist';
-}
-
-/** How one layer's seam lines differ from the gown's. */
-export interface LayerShape {
-  /** Hem higher by this, mm. */
-  readonly shorter: number;
-  /** Fractions taken off, for cloth that stretches. */
-  readonly smallerAcross: number;
-  readonly smallerAlong: number;
-  readonly fullness?: Fullness;
+/** A detachable train or an overskirt. */
+export interface Overskirt
+  extends Pick<OverskirtSpec, 'name' | 'fastened' | 'edges' | 'quickRelease' | 'notes'>,
+    Placed {
+  /** Itself, as a gown: its stations have its own names, its ends are free edges. */
+  readonly gown: Gown;
+  /** Stations of the gown between which it is fastened, on the half. */
+  readonly from: string;
+  readonly to?: string;
 }

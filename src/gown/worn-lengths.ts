@@ -1,6 +1,18 @@
-import type { LengthsSpec, PetticoatSpec, Spec } from '../gown-file/spec.ts';
-import { stationsOf } from '../gown-file/stations.ts';
+import type { LengthsSpec, PetticoatSpec, TrainSpec } from '../gown-file/spec.ts';
 import { petticoatProfile } from './petticoat-profile.ts';
+
+/** What the tape went over: the lengths, the edge that they were measured from, and what she had on. mm. */
+export interface Tape {
+  /** Stations in order, each once. */
+  readonly names: readonly string[];
+  readonly lengths: LengthsSpec;
+  /** The gown's sewn edge below the level waist, by station. */
+  readonly drops: Readonly<Record<string, number>>;
+  /** Round the waist. */
+  readonly waist: number;
+  readonly petticoat?: PetticoatSpec;
+  readonly train?: TrainSpec;
+}
 
 /** The lengths as the gown is made: along the cloth, over the petticoat and in the shoes that she will wear. mm. */
 export type WornLengths = Pick<LengthsSpec, 'at' | 'toFloor' | 'offFloor'>;
@@ -10,21 +22,21 @@ export type WornLengths = Pick<LengthsSpec, 'at' | 'toFloor' | 'offFloor'>;
  * moves every station by geometry. Where the petticoat's levels are heights, so are lengths to the floor, and they
  * become lengths along the cloth. Lengths that nothing moves stay exactly as given.
  */
-export function wornLengths(spec: Spec): WornLengths {
-  const { measured, at, toFloor, offFloor } = spec.lengths;
-  const floors = toFloor && mapped(toFloor, (length, name) => floorMoved(spec, name, length).after);
+export function wornLengths(tape: Tape): WornLengths {
+  const { measured, at, toFloor, offFloor } = tape.lengths;
+  const floors = toFloor && mapped(toFloor, (length, name) => floorMoved(tape, name, length).after);
   if (measured !== 'to-floor') {
     return {
-      at: hemsMoved(spec),
+      at: hemsMoved(tape),
       ...(floors && { toFloor: floors }),
       ...(offFloor !== undefined && { offFloor }),
     };
   }
-  const moved = mapped(at, (length, name) => floorMoved(spec, name, length));
+  const moved = mapped(at, (length, name) => floorMoved(tape, name, length));
   // Off the floor is one number along the cloth; where it differs from station to station the length makes up for it.
   const off = Object.values(moved)[0]?.offFloor ?? 0;
   return {
-    at: mapped(moved, (own, name) => (inTrain(spec, name) ? own.after : own.after - own.offFloor + off)),
+    at: mapped(moved, (own, name) => (inTrain(tape, name) ? own.after : own.after - own.offFloor + off)),
     ...(floors && { toFloor: floors }),
     offFloor: off,
   };
@@ -37,10 +49,10 @@ interface Wearing {
   readonly heel: number;
 }
 
-function wearings(spec: Spec, station: string): { measured: Wearing; worn: Wearing } {
-  const { measuredIn, wornIn } = spec.lengths;
-  const drop = spec.bodice.dropBelowWaist[station] ?? 0;
-  const petticoat = measuredIn?.petticoat ?? spec.petticoat;
+function wearings(tape: Tape, station: string): { measured: Wearing; worn: Wearing } {
+  const { measuredIn, wornIn } = tape.lengths;
+  const drop = tape.drops[station] ?? 0;
+  const petticoat = measuredIn?.petticoat ?? tape.petticoat;
   const heel = wornIn?.heel ?? 0;
   return {
     measured: {
@@ -48,7 +60,7 @@ function wearings(spec: Spec, station: string): { measured: Wearing; worn: Weari
       drop: measuredIn?.dropBelowWaist === undefined ? drop : (measuredIn.dropBelowWaist[station] ?? 0),
       heel: measuredIn?.heel ?? heel,
     },
-    worn: { petticoat: spec.petticoat, drop, heel },
+    worn: { petticoat: tape.petticoat, drop, heel },
   };
 }
 
@@ -60,16 +72,16 @@ interface Moved {
 }
 
 /** A length to the floor: plumb where the petticoat's levels are heights, else along the cloth. */
-function floorMoved(spec: Spec, station: string, length: number): Moved {
-  const { measured, worn } = wearings(spec, station);
-  return moved(spec, measured, worn, length, measured.petticoat?.measured === 'vertical');
+function floorMoved(tape: Tape, station: string, length: number): Moved {
+  const { measured, worn } = wearings(tape, station);
+  return moved(tape, measured, worn, length, measured.petticoat?.measured === 'vertical');
 }
 
-function moved(spec: Spec, measured: Wearing, worn: Wearing, length: number, isPlumb: boolean): Moved {
-  const off = spec.lengths.offFloor ?? 0;
-  if (!isPlumb && spec.lengths.measuredIn === undefined)
+function moved(tape: Tape, measured: Wearing, worn: Wearing, length: number, isPlumb: boolean): Moved {
+  const off = tape.lengths.offFloor ?? 0;
+  if (!isPlumb && tape.lengths.measuredIn === undefined)
     return { before: length, after: length, offFloor: off };
-  const waist = spec.bodice.waistSeam;
+  const waist = tape.waist;
   // Plumb from a dropped edge: only a hoop alone needs the floor before it has a profile, and there the drop is steep.
   const floor = isPlumb ? { height: measured.drop + length } : { slant: measured.drop + length };
   const before = petticoatProfile(measured.petticoat, waist, floor);
@@ -85,33 +97,30 @@ function moved(spec: Spec, measured: Wearing, worn: Wearing, length: number, isP
 }
 
 /** Finished and cut lengths: the hem keeps its height off the floor, and a train what lies on it. */
-function hemsMoved(spec: Spec): Record<string, number> {
-  const { at, measuredIn } = spec.lengths;
+function hemsMoved(tape: Tape): Record<string, number> {
+  const { at, measuredIn } = tape.lengths;
   if (measuredIn === undefined) return { ...at };
-  const names = stationsOf(
-    spec.gores.map((gore) => gore.name),
-    spec.symmetry,
-  ).filter((name) => at[name] !== undefined);
-  const shifts = names.map((name) => hemShift(spec, name));
+  const names = tape.names.filter((name) => at[name] !== undefined);
+  const shifts = names.map((name) => hemShift(tape, name));
   return Object.fromEntries(names.map((name, i) => [name, at[name]! + (shifts[i] ?? between(shifts, i))]));
 }
 
 /** By how much the hem of a station moves; undefined inside a train whose floor is not known there. */
-function hemShift(spec: Spec, station: string): number | undefined {
-  const { at, toFloor } = spec.lengths;
+function hemShift(tape: Tape, station: string): number | undefined {
+  const { at, toFloor } = tape.lengths;
   const floor = toFloor?.[station];
-  const hem = inTrain(spec, station) ? hemLessTrain(spec, station) : at[station];
+  const hem = inTrain(tape, station) ? hemLessTrain(tape, station) : at[station];
   if (floor === undefined && hem === undefined) return undefined;
-  const { measured, worn } = wearings(spec, station);
+  const { measured, worn } = wearings(tape, station);
   const { before, after } =
-    floor === undefined ? moved(spec, measured, worn, hem!, false) : floorMoved(spec, station, floor);
+    floor === undefined ? moved(tape, measured, worn, hem!, false) : floorMoved(tape, station, floor);
   return after - before;
 }
 
 /** The length where it reaches the floor, along the cloth. */
-function hemLessTrain(spec: Spec, station: string): number | undefined {
-  const { onFloor, full = 'centre-back' } = spec.train ?? {};
-  return onFloor === undefined || station !== full ? undefined : spec.lengths.at[station]! - onFloor;
+function hemLessTrain(tape: Tape, station: string): number | undefined {
+  const { onFloor, full = 'centre-back' } = tape.train ?? {};
+  return onFloor === undefined || station !== full ? undefined : tape.lengths.at[station]! - onFloor;
 }
 
 /** Halfway values between the stations that are known, or the nearest one's. */
@@ -123,13 +132,10 @@ function between(shifts: readonly (number | undefined)[], i: number): number {
 }
 
 /** Stations behind the one where the train begins, and on a gown whose sides differ in front of where it ends. */
-function inTrain(spec: Spec, station: string): boolean {
-  if (spec.train === undefined) return false;
-  const stations = stationsOf(
-    spec.gores.map((gore) => gore.name),
-    spec.symmetry,
-  );
-  const { begins, ends } = spec.train;
+function inTrain(tape: Tape, station: string): boolean {
+  if (tape.train === undefined) return false;
+  const stations = tape.names;
+  const { begins, ends } = tape.train;
   const last = ends === undefined || ends === stations[0] ? stations.length : stations.indexOf(ends);
   const place = stations.indexOf(station);
   return place > stations.indexOf(begins) && place < last;

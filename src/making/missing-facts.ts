@@ -62,11 +62,9 @@ export function missingFacts({ spec, skirt }: Bench, facts: FactsSoFar): Missing
   const floorless = skirt.stations
     .filter((station) => station.floor === undefined)
     .map((station) => station.name);
-  add(
-    'floor-lengths',
-    facts.petticoat?.hoop !== undefined && facts.petticoat.hoop.sweep === undefined,
-    floorless,
-  );
+  add('floor-lengths', facts.petticoat?.hoop !== undefined && facts.petticoat.hoop.sweep === undefined, [
+    ...new Set(floorless),
+  ]);
   add('hoop-height', facts.petticoat?.hoop?.offFloorAssumed === true);
   add('edging-start', facts.edging?.startAssumed === true, [facts.edging?.start ?? '']);
   add('bustle-floor', (facts.bustle?.withoutFloor.length ?? 0) > 0, facts.bustle?.withoutFloor ?? []);

@@ -1,7 +1,12 @@
 import { draftGown, type GownDraft } from '../draft/draft-gown.ts';
-import type { LayerDraft } from '../draft/draft-layers.ts';
-import { godetHems } from '../draft/godets.ts';
+import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
+import { hemRound } from '../draft/flounces.ts';
+import { hasGodet } from '../draft/godets.ts';
 import { lengthOfRun } from '../geometry/length.ts';
+import type { Gown } from '../gown/gown.ts';
+import { hasGore, type Layer } from '../gown/layer.ts';
+import { goresAt, halves, stationsOnce } from '../gown/lines.ts';
+import type { Side, Station } from '../gown/station.ts';
 import type { LayerSpec, Spec } from '../gown-file/spec.ts';
 import { type FloorLength, floorLengths } from './train/floor-lengths.ts';
 
@@ -20,9 +25,10 @@ export interface Skirt {
 }
 
 export interface SkirtStation {
+  readonly station: Station;
   readonly name: string;
   /** Where both sides of her have a station of this name, and they differ. */
-  readonly side?: 'left' | 'right';
+  readonly side?: Side;
   /** Seams of this name in the whole skirt; 0 on a fold. */
   readonly seams: number;
   readonly drop: number;
@@ -32,6 +38,8 @@ export interface SkirtStation {
 }
 
 export interface SkirtLayer {
+  readonly layer: Layer;
+  /** The file's form of `layer`, until every part has moved onto it. */
   readonly spec: LayerSpec;
   readonly gores: readonly string[];
   readonly waist: number;
@@ -43,7 +51,7 @@ export interface SkirtLayer {
   readonly seams: readonly LayerSeam[];
 }
 
-/** A wedge let into one of a layer's seams. mm. */
+/** A wedge let into one of a layer's seams; where her sides differ, the longer one's figures stand for both. mm. */
 export interface LayerGodet {
   readonly name: string;
   readonly seam: string;
@@ -56,7 +64,7 @@ export interface LayerGodet {
 export interface LayerSeam {
   readonly name: string;
   /** Where both sides of her have a seam of this name, and they differ. */
-  readonly side?: 'left' | 'right';
+  readonly side?: Side;
   readonly length: number;
   /** Seams of this name in the whole layer. */
   readonly copies: number;
@@ -64,52 +72,38 @@ export interface LayerSeam {
   readonly withLayer?: string;
 }
 
-export function skirtOf(spec: Spec, draft: GownDraft, layers: readonly LayerDraft[]): Skirt {
-  const all = spec.gores.map((gore) => gore.name);
-  const stations = stationsOf(spec, draft);
+export function skirtOf(gown: Gown, spec: Spec, { gown: draft, layers }: LayerDrafts): Skirt {
+  const every = (): boolean => true;
+  const stations = stationsOf(gown, draft);
   return {
-    waist: waistAllRound(draft, all),
-    hem: edgeAllRound(draft, 'hem', all),
-    flare: flareAllRound(draft, all),
+    waist: waistAllRound(draft, every),
+    hem: edgeAllRound(draft, 'hem', every),
+    flare: flareAllRound(draft, every),
     stations,
-    offFloor: spec.lengths.offFloor ?? heightOffFloor(stations[0]!),
-    layers: layers.map((layer) => layerOf(layer, spec)),
+    offFloor: gown.measuring.offFloor ?? heightOffFloor(stations[0]!),
+    layers: layers.map((own) => layerOf(own, gown, spec)),
   };
 }
 
 /** Round the skirt at a level given as a slant distance below the level waist at each station, mm. */
 export function sweepAt(draft: GownDraft, depths: readonly number[]): number {
   return draft.frames.reduce(
-    (sum, frame, i) => sum + copies(draft) * frame.widthAt((depths[i]! + depths[i + 1]!) / 2),
+    (sum, frame, i) => sum + halves(draft.gown) * frame.widthAt((depths[i]! + depths[i + 1]!) / 2),
     0,
   );
 }
 
-/** Drafted gores stand for both halves unless the gown's sides differ. */
-function copies(draft: GownDraft): number {
-  return draft.gown.closed ? 1 : 2;
-}
-
-function stationsOf(spec: Spec, draft: GownDraft): SkirtStation[] {
-  const floors = floorLengths(spec, draft, () => withoutTrain(draft));
-  const count = draft.gown.closed ? draft.gown.gores.length : draft.gown.stations.length;
-  return draft.gown.stations.slice(0, count).map((station, i) => ({
+function stationsOf({ measuring }: Gown, draft: GownDraft): SkirtStation[] {
+  const floors = floorLengths(measuring.offFloor, draft, () => withoutTrain(draft));
+  return stationsOnce(draft.gown).map((station, i) => ({
+    station,
     name: station.name,
-    ...sideAt(draft, i),
-    seams: seamsAt(draft, i),
+    ...(station.side === undefined ? {} : { side: station.side }),
+    seams: station.seams,
     drop: station.drop,
     finished: draft.lengths[i]!,
     ...(floors[i] === undefined ? {} : { floor: floors[i] }),
   }));
-}
-
-/** On a ring of two halves that were alike once, a station of each has the same name. */
-function sideAt({ gown }: GownDraft, station: number): Pick<SkirtStation, 'side'> {
-  if (!gown.closed) return {};
-  const { name } = gown.stations[station]!;
-  const places = gown.stations.slice(0, -1).filter((other) => other.name === name);
-  const side = gown.gores[station]?.side;
-  return places.length > 1 && side !== undefined ? { side } : {};
 }
 
 function heightOffFloor({ floor, finished }: SkirtStation): number | undefined {
@@ -123,88 +117,93 @@ function withoutTrain(draft: GownDraft): readonly number[] | undefined {
   return 'reason' in level ? undefined : level.lengths;
 }
 
-function seamsAt(draft: GownDraft, station: number): number {
-  const { gores, closed } = draft.gown;
-  // On a ring made of two halves a fold at the centre lies between two gores.
-  if (closed) return gores[station]?.fold === 'front' || gores[station - 1]?.fold === 'back' ? 0 : 1;
-  if (station === 0) return gores[0]!.fold === 'front' ? 0 : 1;
-  if (station === gores.length) return gores[gores.length - 1]!.fold === 'back' ? 0 : 1;
-  return 2;
-}
-
-function layerOf({ layer, draft }: LayerDraft, spec: Spec): SkirtLayer {
-  const gores = layer.gores ?? spec.gores.map((gore) => gore.name);
-  const seams = seamsOf(draft, layer, spec.layers);
-  const godets = godetsOf(spec, layer, seams);
-  const overGodets = (measure: (godet: LayerGodet) => number): number =>
-    godets.reduce((sum, godet) => sum + godet.copies * measure(godet), 0);
+function layerOf({ layer, draft }: LayerDraft, gown: Gown, spec: Spec): SkirtLayer {
+  const seams = seamsOf(draft, layer, gown.layers);
+  const godets = godetsOf(gown, layer, seams);
+  const isOwn = (gore: { readonly name: string }): boolean => hasGore(layer, gore);
+  const wedges = godets.reduce((sum, { copies, width, side }) => sum + (copies * width) / side, 0);
   return {
-    spec: layer,
-    gores,
-    waist: waistAllRound(draft, gores),
-    hem: edgeAllRound(draft, 'hem', gores) + godetHems(spec, { layer, draft }),
-    flare: flareAllRound(draft, gores) + overGodets((godet) => godet.width / godet.side),
-    clothAtWaist: edgeAllRound(draft, 'waist', gores),
-    godets,
+    layer,
+    spec: spec.layers.find(({ name }) => name === layer.name)!,
+    gores: layer.gores,
+    waist: waistAllRound(draft, isOwn),
+    hem: hemRound({ layer, draft }, gown.godets),
+    flare: flareAllRound(draft, isOwn) + wedges,
+    clothAtWaist: edgeAllRound(draft, 'waist', isOwn),
+    godets: oncePerName(godets),
     seams,
   };
 }
 
-function godetsOf(spec: Spec, layer: LayerSpec, seams: readonly LayerSeam[]): LayerGodet[] {
-  return (spec.godets ?? []).flatMap((godet) => {
-    const seam = seams.find((own) => own.name === godet.seam);
-    if (seam === undefined || !(godet.layers?.includes(layer.name) ?? true)) return [];
-    const { name, from, width } = godet;
-    return [{ name, seam: seam.name, copies: seam.copies, from, side: seam.length - from, width }];
+function godetsOf({ godets }: Gown, layer: Layer, seams: readonly LayerSeam[]): LayerGodet[] {
+  return godets
+    .filter((godet) => hasGodet(godet, layer))
+    .flatMap(({ name, seam, from, width }) =>
+      seams
+        .filter((own) => own.name === seam)
+        .map(({ copies, length }) => ({ name, seam, copies, from, side: length - from, width })),
+    );
+}
+
+/** Of two that her sides have, the longer one, for both. */
+function oncePerName(godets: readonly LayerGodet[]): LayerGodet[] {
+  return godets
+    .filter((godet, i) => godets.findIndex(({ name }) => name === godet.name) === i)
+    .map((godet) => {
+      const alike = godets.filter(({ name }) => name === godet.name);
+      const copies = alike.reduce((sum, own) => sum + own.copies, 0);
+      return { ...godet, copies, side: Math.max(...alike.map(({ side }) => side)) };
+    });
+}
+
+/** Seams by their names alone: what both her sides have of one name together. */
+export function seamsByName(
+  seams: readonly LayerSeam[],
+): { readonly name: string; readonly copies: number; readonly withLayer: string | undefined }[] {
+  return [...new Set(seams.map(({ name }) => name))].map((name) => {
+    const own = seams.filter((seam) => seam.name === name);
+    const copies = own.reduce((sum, seam) => sum + seam.copies, 0);
+    return { name, copies, withLayer: own[0]!.withLayer };
   });
 }
 
 /** Seams between gores that the layer has, and those to a layer that has the gore it lacks (named by the inner one). */
-function seamsOf(draft: GownDraft, layer: LayerSpec, layers: readonly LayerSpec[]): LayerSeam[] {
-  const { gown } = draft;
-  const last = gown.gores.length;
-  const has = (own: LayerSpec, i: number): boolean => own.gores?.includes(gown.gores[i]!.name) ?? true;
-  return gown.stations.slice(0, gown.closed ? last : last + 1).flatMap((station, i) => {
-    const before = i > 0 ? i - 1 : gown.closed ? last - 1 : i;
-    const after = i < last ? i : i - 1;
-    const seam = {
-      name: station.name,
-      ...sideAt(draft, i),
-      length: draft.lengths[i]!,
-      copies: seamsAt(draft, i),
-    };
-    if (seam.copies === 0 || (!has(layer, before) && !has(layer, after))) return [];
-    if (has(layer, before) && has(layer, after)) return [seam];
-    const [own, lacking] = has(layer, before) ? [before, after] : [after, before];
+function seamsOf(draft: GownDraft, layer: Layer, layers: readonly Layer[]): LayerSeam[] {
+  return stationsOnce(draft.gown).flatMap(({ name, side, seams: copies }, i) => {
+    const [before, after] = goresAt(draft.gown, i);
+    const seam = { name, ...(side === undefined ? {} : { side }), length: draft.lengths[i]!, copies };
+    if (copies === 0 || (!hasGore(layer, before) && !hasGore(layer, after))) return [];
+    if (hasGore(layer, before) && hasGore(layer, after)) return [seam];
+    const [own, lacking] = hasGore(layer, before) ? [before, after] : [after, before];
     const other = layers
-      .slice(layers.indexOf(layer) + 1)
-      .find((one) => one.gores !== undefined && has(one, lacking) && !has(one, own));
+      .slice(layers.findIndex((one) => one.name === layer.name) + 1)
+      .find((one) => hasGore(one, lacking) && !hasGore(one, own));
     return other === undefined ? [] : [{ ...seam, withLayer: other.name }];
   });
 }
 
+type Chosen = (gore: { readonly name: string }) => boolean;
+
 /** As sewn: cloth that is gathered or pleated to the edge counts by the edge. */
-function waistAllRound(draft: GownDraft, gores: readonly string[]): number {
-  return copies(draft) * sumOver(draft, gores, (i) => draft.gown.gores[i]!.top);
+function waistAllRound(draft: GownDraft, chosen: Chosen): number {
+  return allRound(draft, chosen, (i) => draft.gown.gores[i]!.top);
 }
 
-function edgeAllRound(draft: GownDraft, edge: string, gores: readonly string[]): number {
+function edgeAllRound(draft: GownDraft, edge: string, chosen: Chosen): number {
   const curves = (i: number) => draft.pieces[i]!.edges.find((own) => own.name === edge)!.curves;
-  return copies(draft) * sumOver(draft, gores, (i) => lengthOfRun(curves(i)));
+  return allRound(draft, chosen, (i) => lengthOfRun(curves(i)));
 }
 
-function flareAllRound(draft: GownDraft, gores: readonly string[]): number {
+function flareAllRound(draft: GownDraft, chosen: Chosen): number {
   const depthAt = (station: number): number => draft.gown.stations[station]!.drop + draft.lengths[station]!;
-  return (
-    copies(draft) *
-    sumOver(
-      draft,
-      gores,
-      (i) => draft.frames[i]!.downAt(depthAt(i + 1), 1) - draft.frames[i]!.downAt(depthAt(i), 0),
-    )
+  return allRound(
+    draft,
+    chosen,
+    (i) => draft.frames[i]!.downAt(depthAt(i + 1), 1) - draft.frames[i]!.downAt(depthAt(i), 0),
   );
 }
 
-function sumOver(draft: GownDraft, gores: readonly string[], measure: (gore: number) => number): number {
-  return draft.gown.gores.reduce((sum, gore, i) => (gores.includes(gore.name) ? sum + measure(i) : sum), 0);
+function allRound(draft: GownDraft, chosen: Chosen, measure: (gore: number) => number): number {
+  const { gores } = draft.gown;
+  return halves(draft.gown) * gores.reduce((sum, gore, i) => (chosen(gore) ? sum + measure(i) : sum), 0);
 }

@@ -8,7 +8,9 @@ import {
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
 import type { CutPiece } from '../draft/piece.ts';
-import { type LayerSpec, placeOf, type Spec } from '../gown-file/spec.ts';
+import type { Gown } from '../gown/gown.ts';
+import type { Layer } from '../gown/layer.ts';
+import { placeOf, type Spec } from '../gown-file/spec.ts';
 import type { BoughtCloth } from '../lay/plan/lay-facts.ts';
 import { type Pricing, pricing } from '../money/pricing.ts';
 import { type BustleFacts, bustleFacts } from './bustle/bustle-facts.ts';
@@ -55,18 +57,18 @@ interface WorkroomParts {
 
 /** A drafted gown as the workroom needs it. */
 export interface WorkroomInput {
+  readonly gown: Gown;
   readonly spec: Spec;
   readonly drafts: LayerDrafts;
   /** Every layer that has pieces: the gown's, those that stand for a flounce or strips, and the overskirts'. */
-  readonly layers: readonly LayerSpec[];
+  readonly layers: readonly Layer[];
   readonly cut: { readonly pieces: readonly CutPiece[] };
 }
 
 /** What the workroom makes of a drafted gown and its lays. Without lays nothing is said of lengths to buy. */
 export function workroom(gown: WorkroomInput, bought: readonly BoughtCloth[]): Found<Workroom> {
-  const { spec } = gown;
   const { bench, facts: parts, findings } = workroomParts(gown, bought);
-  const weight = weightFacts(spec, gown.layers, gown.cut.pieces);
+  const weight = weightFacts(gown.layers, gown.cut.pieces);
   const thread = threadFacts(bench, parts.waist, parts.strips, parts.edging);
   const order = orderOfMaking({ bench, ...parts, grams: weight.inAll });
   const facts: Workroom = {
@@ -90,10 +92,10 @@ export function workroomFindings(
 }
 
 function workroomParts(
-  { spec, drafts, layers }: Omit<WorkroomInput, 'cut'>,
+  { gown, spec, drafts, layers }: Omit<WorkroomInput, 'cut'>,
   bought: readonly BoughtCloth[],
 ): Found<WorkroomParts> & { readonly bench: Bench } {
-  const bench = benchOf(spec, skirtOf(spec, drafts.gown, drafts.layers));
+  const bench = benchOf(gown, spec, skirtOf(gown, spec, drafts));
   const waist = waistFacts(bench);
   const closure = closureFacts(bench);
   const hems = hemFacts(bench);
@@ -111,7 +113,7 @@ function workroomParts(
     strips,
     edging: edging.facts,
     petticoat: petticoat.facts,
-    footprint: trainFootprint(drafts.gown, bench.skirt, spec.godets),
+    footprint: trainFootprint(drafts.gown, bench.skirt, gown.godets),
     bustle: bustle.facts,
     pricing: priced.facts,
     calendar: dates.facts,

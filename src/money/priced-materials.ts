@@ -1,4 +1,5 @@
-import type { LayerSpec, Spec } from '../gown-file/spec.ts';
+import type { Layer } from '../gown/layer.ts';
+import type { Spec } from '../gown-file/spec.ts';
 import type { BoughtCloth } from '../lay/plan/lay-facts.ts';
 import type { EdgingFacts } from '../making/edging/edging-facts.ts';
 import type { StripFacts } from '../making/supplies/strip-facts.ts';
@@ -15,7 +16,7 @@ export interface PricedMaterials {
 /** Cloths at the length that their lays say to buy, each cloth once; then edging, strips and the spec's notions. */
 export function pricedMaterials(
   spec: Spec,
-  layers: readonly LayerSpec[],
+  layers: readonly Layer[],
   bought: readonly BoughtCloth[],
   edging: EdgingFacts | undefined,
   strips: readonly StripFacts[],
@@ -27,7 +28,7 @@ export function pricedMaterials(
     if (price === undefined) withoutPrice.push(rest.name);
     else priced.push({ ...rest, price });
   };
-  for (const cloth of new Set(layers.map((layer) => layer.cloth))) {
+  for (const cloth of new Set(layers.map((layer) => layer.cloth.name))) {
     const { price, pricedPer } = spec.cloths[cloth] ?? {};
     const lengths = bought.filter((one) => one.cloth === cloth);
     if (lengths.length === 0) withoutLength.push(cloth);

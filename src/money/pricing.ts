@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { type LayerSpec, placeOf } from '../gown-file/spec.ts';
+import type { Layer } from '../gown/layer.ts';
+import { placeOf } from '../gown-file/spec.ts';
 import type { BoughtCloth } from '../lay/plan/lay-facts.ts';
 import type { EdgingFacts } from '../making/edging/edging-facts.ts';
 import type { Bench, Found } from '../making/findings.ts';
@@ -26,7 +27,7 @@ export interface Pricing {
 export function pricing(
   { spec, skirt }: Bench,
   parts: {
-    readonly layers: readonly LayerSpec[];
+    readonly layers: readonly Layer[];
     readonly bought: readonly BoughtCloth[];
     readonly edging: EdgingFacts | undefined;
     readonly strips: readonly StripFacts[];

@@ -1,7 +1,7 @@
 import type { AuditFault } from '../audit/audit-fault.ts';
 import { type Audit, auditPattern } from '../audit/audit-pattern.ts';
 import { readPattern } from '../audit/read-pattern.ts';
-import type { DraftedGown } from '../pipeline.ts';
+import type { DraftedGown } from '../drafted-gown.ts';
 import { layOutSheets } from '../sheets/lay-out-sheets.ts';
 import { paperNamed } from '../sheets/paper.ts';
 import type { SheetPlan } from '../sheets/sheet-plan.ts';

@@ -4,13 +4,13 @@ import type { PieceChange } from '../compare/piece-change.ts';
 import { pieceWords } from '../compare/piece-words.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { CutPiece } from '../draft/piece.ts';
+import type { DraftedGown } from '../drafted-gown.ts';
 import type { Curve } from '../geometry/curve.ts';
 import { endOf } from '../geometry/evaluate.ts';
 import { reversedRun } from '../geometry/split.ts';
 import { reflected, translated } from '../geometry/transform.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
 import { workroom } from '../making/workroom.ts';
-import type { DraftedGown } from '../pipeline.ts';
 import { type Overlay, overlayDrawing } from '../print/pattern/overlay-drawing.ts';
 import { writeSvg } from '../print/svg/write-svg.ts';
 import { layCost } from '../report/lay-report.ts';
@@ -20,6 +20,8 @@ import { sheetsSince } from './sheets-since.ts';
 /** A gown that was read under a name and drafted. */
 export interface NamedGown {
   readonly name: string;
+  /** As it was read. */
+  readonly spec: GownVersion['spec'];
   readonly gown: DraftedGown;
   readonly diagnostics: readonly Diagnostic[];
   /** Absent where the cloth was not planned: nothing is said of what to buy then. */
@@ -40,16 +42,16 @@ export function compareGowns(
   });
 }
 
-function versionOf({ name, gown, diagnostics, lays = [] }: NamedGown): GownVersion {
+function versionOf({ name, spec, gown, diagnostics, lays = [] }: NamedGown): GownVersion {
   const price = workroom(gown, lays).facts.pricing.quote?.total;
   return {
     name,
-    spec: gown.written,
-    content: gown.content,
+    spec,
+    content: gown.gown.content,
     pieces: gown.cut.pieces,
-    layers: gown.layers,
+    layers: gown.layers.map((layer) => ({ name: layer.name, cloth: layer.cloth.name })),
     lays: lays.map(({ layer, cloth, length, buy }) => {
-      const cost = layCost(gown.spec, cloth, buy);
+      const cost = layCost(gown.gown, cloth, buy);
       return { layer, cloth, length, buy, ...(cost === undefined ? {} : { cost }) };
     }),
     ...(price === undefined ? {} : { price }),

@@ -1,10 +1,10 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { lineAndColumn } from '../diagnostics/place.ts';
+import type { DraftedGown } from '../drafted-gown.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
 import { silhouetteOf } from '../making/train/silhouette.ts';
 import type { Workroom } from '../making/workroom.ts';
 import { amountText } from '../money/money.ts';
-import type { DraftedGown } from '../pipeline.ts';
 import { frontAndBack } from '../print/papers/gown-drawing.ts';
 import {
   type GownPage,
@@ -35,24 +35,24 @@ export interface PageSource {
 
 /** `gown.html`: everything that a draft says, on one page for a screen. */
 export function pageFile(source: PageSource): string {
-  const { gown, lays, files, sheets, findings, notice, status, refreshed } = source;
-  const { spec, content } = gown;
-  const words = english(spec.units);
+  const { lays, files, sheets, findings, notice, status, refreshed } = source;
+  const { gown } = source.gown;
+  const words = english(gown.units);
   const screen = words.screen;
   return gownPage({
-    gown: spec.gown,
-    about: [...(spec.client === undefined ? [] : [spec.client]), `format ${spec.format}`, content],
+    gown: gown.name,
+    about: [...(gown.client === undefined ? [] : [gown.client]), `format ${gown.format}`, gown.content],
     ...(notice && { notice }),
     ...(status !== undefined && { status }),
     views: viewsOf(source, words),
     ...patternOf(source),
-    lays: layFigures(spec, lays, WIDTH).flatMap(({ drawing }, i) => {
-      const { name, says } = layTitle(spec, lays[i]!);
+    lays: layFigures(gown, lays, WIDTH).flatMap(({ drawing }, i) => {
+      const { name, says } = layTitle(gown, lays[i]!);
       return drawing === undefined ? [] : [{ title: name, svg: writeSvg(drawing), caption: says }];
     }),
     ...(sheets && { sheets: { paper: sheets.paper, sheets: sheets.sheets } }),
     tables: [...buyTable(source, words), ...calendarTable(source, words)],
-    findings: pageFindings(findings, gown),
+    findings: pageFindings(findings, source.gown),
     files: [...files.keys()],
     words: screen,
     ...(refreshed !== undefined && { refreshed }),
@@ -78,9 +78,9 @@ export function brokenPage(name: string, notice: NonNullable<GownPage['notice']>
 /** Findings with their line; with the file's name where it is another than the gown's own. */
 export function pageFindings(
   findings: readonly Diagnostic[],
-  gown?: Pick<DraftedGown, 'spec'>,
+  drafted?: Pick<DraftedGown, 'gown'>,
 ): PageFinding[] {
-  const own = gown?.spec.places.get('')?.source;
+  const own = drafted?.gown.place().source;
   return findings.map(({ level, message, why, hint, span }) => {
     const { line, column } = lineAndColumn(span);
     const file = span.source === own ? '' : `${span.source.name.split(/[\\/]/).at(-1)}:`;
@@ -99,12 +99,11 @@ const [WIDTH, HEIGHT] = [180, 120];
 
 function patternOf({ gown, files }: PageSource): Pick<GownPage, 'pattern'> {
   const svg = textOf(files, 'pattern.svg');
-  const inches = gown.spec.units === 'in';
-  const mm = inches ? 25.4 : gown.spec.units === 'cm' ? 10 : 1;
+  const unit = gown.gown.units;
+  const inches = unit === 'in';
+  const mm = inches ? 25.4 : unit === 'cm' ? 10 : 1;
   const layers = [...new Set(gown.cut.pieces.flatMap((piece) => piece.layers))];
-  return svg === ''
-    ? {}
-    : { pattern: { svg, layers, unit: gown.spec.units, mm, decimals: inches ? 2 : mm === 10 ? 1 : 0 } };
+  return svg === '' ? {} : { pattern: { svg, layers, unit, mm, decimals: inches ? 2 : mm === 10 ? 1 : 0 } };
 }
 
 function textOf(files: PageSource['files'], name: string): string {
@@ -112,11 +111,11 @@ function textOf(files: PageSource['files'], name: string): string {
   return typeof file === 'string' ? file : '';
 }
 
-function buyTable({ gown: { spec }, lays }: PageSource, words: Words): PageTable[] {
+function buyTable({ gown: { gown }, lays }: PageSource, words: Words): PageTable[] {
   const { buy, buyHeads, buyNote } = words.screen;
   if (lays.length === 0) return [];
   const rows = lays.map((lay) => {
-    const cost = layCost(spec, lay.cloth, lay.buy);
+    const cost = layCost(gown, lay.cloth, lay.buy);
     return [
       lay.layer,
       lay.cloth,

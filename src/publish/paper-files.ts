@@ -1,11 +1,14 @@
+import type { ChalkTable } from '../chalk/chalk.ts';
 import { chalkCsv } from '../chalk/chalk-csv.ts';
 import { chalkTables } from '../chalk/chalk-tables.ts';
+import { sharedTables } from '../chalk/shared-tables.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { DraftedGown } from '../drafted-gown.ts';
 import { LAY_CUT_SHORT } from '../lay/plan/lay-problems.ts';
 import { silhouetteOf } from '../making/train/silhouette.ts';
 import type { Workroom } from '../making/workroom.ts';
-import type { DraftedGown } from '../pipeline.ts';
 import type { FlowedPages } from '../print/page/page-flow.ts';
+import { chalkPages } from '../print/papers/chalk-pages.ts';
 import { clientPages } from '../print/papers/client-pages.ts';
 import { jobSheet } from '../print/papers/job-sheet.ts';
 import type { LayFigure, PaperInput } from '../print/papers/paper-input.ts';
@@ -33,16 +36,19 @@ export async function paperFiles(
   diagnostics: readonly Diagnostic[],
   options: PaperOptions,
 ): Promise<PaperFiles> {
-  const input = paperInput(gown, workroom, lays, diagnostics, options);
+  const tables = chalkTables(gown.cut.pieces, gown.spec.units, options.every);
+  const input = paperInput(gown, workroom, lays, diagnostics, options, tables);
   const job = await written(input, 'job sheet', jobSheet(input), options);
   const client = await written(input, 'for the client', clientPages(input), options);
+  const chalk = await written(input, 'chalk tables', chalkPages(input), options);
   return {
     files: new Map<string, string | Uint8Array>([
       [`job-sheet-${options.paper.name}.pdf`, job.bytes],
       [`client-${options.paper.name}.pdf`, client.bytes],
-      ['chalk.csv', chalkCsv(input.chalk)],
+      [`chalk-${options.paper.name}.pdf`, chalk.bytes],
+      ['chalk.csv', chalkCsv(tables)],
     ]),
-    missingGlyphs: [...new Set([...job.missingGlyphs, ...client.missingGlyphs])],
+    missingGlyphs: [...new Set([job, client, chalk].flatMap((one) => one.missingGlyphs))],
   };
 }
 
@@ -58,20 +64,21 @@ export function clientFile(
 }
 
 function paperInput(
-  { spec, content, measures, cut, drafts }: DraftedGown,
+  { gown, spec, measures, cut, drafts }: DraftedGown,
   workroom: Workroom,
   lays: readonly LayFigure[],
   diagnostics: readonly Diagnostic[],
-  { paper, every }: PaperOptions,
+  { paper }: PaperOptions,
+  tables: readonly ChalkTable[] = [],
 ): PaperInput {
   return {
     spec,
-    content,
+    content: gown.content,
     measures,
     cutPieces: cut.pieces,
     workroom,
     silhouette: silhouetteOf(drafts.gown, workroom.skirt, workroom.closure),
-    chalk: chalkTables(cut.pieces, spec.units, every),
+    chalk: sharedTables(tables),
     lays,
     diagnostics,
     cutShort: diagnostics.some(({ code }) => code === LAY_CUT_SHORT),

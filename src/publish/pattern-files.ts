@@ -1,4 +1,4 @@
-import type { DraftedGown } from '../pipeline.ts';
+import type { DraftedGown } from '../drafted-gown.ts';
 import { patternDrawing } from '../print/pattern/pattern-drawing.ts';
 import type { PieceLabels } from '../print/pattern/piece-text.ts';
 import { projectorPages } from '../print/pattern/projector-pages.ts';
@@ -48,7 +48,7 @@ export async function patternFiles(gown: DraftedGown, options: PatternOptions): 
   const pattern = patternDrawing(plan, labels);
   const write = ({ pages, bookmarks }: SheetPages) =>
     writePdf(pages, {
-      title: `${gown.spec.gown}: pattern, ${paper.name}`,
+      title: `${gown.gown.name}: pattern, ${paper.name}`,
       subject: labels.trace,
       keywords: settingsText(plan.options, options),
       bookmarks,
@@ -66,7 +66,7 @@ export async function patternFiles(gown: DraftedGown, options: PatternOptions): 
   }
   if (options.projector === true) {
     const over = layOutProjector(chosenPieces(gown, options));
-    const clothOf = (layer: string) => gown.layers.find(({ name }) => name === layer)?.cloth ?? layer;
+    const clothOf = (layer: string) => gown.layers.find(({ name }) => name === layer)?.cloth.name ?? layer;
     const projected = await write({ pages: projectorPages(over, labels, clothOf), bookmarks: [] });
     files.set('pattern-projector.pdf', projected.bytes);
   }
@@ -77,12 +77,12 @@ export async function patternFiles(gown: DraftedGown, options: PatternOptions): 
   };
 }
 
-export function labelsOf({ spec, content }: Pick<DraftedGown, 'spec' | 'content'>): PieceLabels {
+export function labelsOf({ gown }: Pick<DraftedGown, 'gown'>): PieceLabels {
   return {
-    gown: spec.gown,
-    ...(spec.client === undefined ? {} : { client: spec.client }),
-    trace: `spec format ${spec.format}, content ${content}`,
-    length: (mm) => lengthText(mm, spec.units),
+    gown: gown.name,
+    ...(gown.client === undefined ? {} : { client: gown.client }),
+    trace: `spec format ${gown.format}, content ${gown.content}`,
+    length: (mm) => lengthText(mm, gown.units),
   };
 }
 

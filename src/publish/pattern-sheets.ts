@@ -1,5 +1,6 @@
 import type { CutPiece } from '../draft/piece.ts';
-import type { DraftedGown } from '../pipeline.ts';
+import type { DraftedGown } from '../drafted-gown.ts';
+import type { Gown } from '../gown/gown.ts';
 import type { KeptPlace } from '../sheets/kept-places.ts';
 import { layOutSheets } from '../sheets/lay-out-sheets.ts';
 import { type Paper, paperNamed } from '../sheets/paper.ts';
@@ -26,31 +27,37 @@ export interface PatternOptions {
   readonly font?: () => Uint8Array | Promise<Uint8Array>;
 }
 
+/** What decides the paper, of a gown or of a form for one. */
+interface PaperAsked {
+  readonly units: Gown['units'];
+  readonly paper?: { readonly size?: string };
+}
+
 /** The paper that was asked for, the spec's, or the usual one where its units are at home. */
-export function paperOf({ spec }: Pick<DraftedGown, 'spec'>, asked?: string): Paper {
-  const name = asked ?? spec.paper?.size ?? usualPaper(spec);
+export function paperOf({ gown }: { readonly gown: PaperAsked }, asked?: string): Paper {
+  const name = asked ?? gown.paper?.size ?? usualPaper(gown);
   const paper = paperNamed(name);
   if (paper === undefined) throw new RangeError(`no paper is named ${name}`);
   return paper;
 }
 
 /** The paper that is read at the table: that of the sheets, or the usual one where they are on a roll. */
-export function deskPaperOf(gown: Pick<DraftedGown, 'spec'>, asked?: string): Paper {
-  const paper = paperOf(gown, asked);
-  return paper.longest === undefined ? paper : paperOf(gown, usualPaper(gown.spec));
+export function deskPaperOf(drafted: { readonly gown: PaperAsked }, asked?: string): Paper {
+  const paper = paperOf(drafted, asked);
+  return paper.longest === undefined ? paper : paperOf(drafted, usualPaper(drafted.gown));
 }
 
-function usualPaper({ units }: DraftedGown['spec']): string {
+function usualPaper({ units }: PaperAsked): string {
   return units === 'in' ? 'letter' : 'a4';
 }
 
-export function sheetPlan(gown: DraftedGown, paper: Paper, options: PatternOptions = {}): SheetPlan {
-  return layOutSheets(chosenPieces(gown, options), sheetOptions(gown.spec, paper, options));
+export function sheetPlan(drafted: DraftedGown, paper: Paper, options: PatternOptions = {}): SheetPlan {
+  return layOutSheets(chosenPieces(drafted, options), sheetOptions(drafted.gown, paper, options));
 }
 
 /** How the pieces are to be laid on sheets: what was asked for, and what the spec says of the printer. */
 export function sheetOptions(
-  { paper: own }: DraftedGown['spec'],
+  { paper: own }: Gown,
   paper: Paper,
   { endsOnly = false, layersApart = false, places }: PatternOptions = {},
 ): SheetOptions {

@@ -1,4 +1,4 @@
-import type { DraftedGown } from '../pipeline.ts';
+import type { DraftedGown } from '../drafted-gown.ts';
 import { type ChangedSheets, changedSheets } from '../sheets/changed-sheets.ts';
 import { type KeptPlace, placesOf } from '../sheets/kept-places.ts';
 import { groupsOf } from '../sheets/lay-out-sheets.ts';

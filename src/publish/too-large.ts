@@ -1,9 +1,10 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { sortDiagnostics } from '../diagnostics/place.ts';
-import { placeOf } from '../gown-file/spec.ts';
+import type { DraftedGown } from '../drafted-gown.ts';
+import type { Gown } from '../gown/gown.ts';
 import { clothFacts } from '../lay/plan/cloth-facts.ts';
+import { gownToLay } from '../lay/plan/layer-to-lay.ts';
 import { LONGEST_LAY, layersTooLong } from '../lay/plan/layers-too-long.ts';
-import type { DraftedGown } from '../pipeline.ts';
 import type { GownReport } from '../report/gown-report.ts';
 import { groupsOf } from '../sheets/lay-out-sheets.ts';
 import type { Paper } from '../sheets/paper.ts';
@@ -18,15 +19,15 @@ const MOST_SHEETS = 1000;
  * What is too large to be printed or laid, said before either is tried: as a rule a slipped decimal point, and hours
  * of work where it is none.
  */
-export function tooLarge(gown: DraftedGown, paper: Paper, options: PatternOptions = {}): Diagnostic[] {
-  if (isOfUsualSize(gown)) return [];
-  const { spec, layers, cut } = gown;
-  const pieces = chosenPieces(gown, options);
-  const asked = sheetOptions(spec, paper, options);
+export function tooLarge(drafted: DraftedGown, paper: Paper, options: PatternOptions = {}): Diagnostic[] {
+  if (isOfUsualSize(drafted)) return [];
+  const { gown } = drafted;
+  const pieces = chosenPieces(drafted, options);
+  const asked = sheetOptions(gown, paper, options);
   const sheets = roughSheets(pieces, groupsOf(pieces, asked), asked);
   return sortDiagnostics([
     ...(sheets <= MOST_SHEETS ? [] : [tooManySheets(gown, sheets, paper)]),
-    ...layersTooLong({ spec, layers, pieces: cut.pieces }, (mm) => lengthText(mm, spec.units)),
+    ...layersTooLong(gownToLay(drafted), (mm) => lengthText(mm, gown.units)),
   ]);
 }
 
@@ -34,9 +35,9 @@ export function tooLarge(gown: DraftedGown, paper: Paper, options: PatternOption
  * Whether the figures of the draft alone say that neither can be: without the cut lines, which a check does not need.
  * Allowances and what lies on one another are within a factor of two.
  */
-function isOfUsualSize({ spec, report, layers }: DraftedGown): boolean {
+function isOfUsualSize({ gown, report, layers }: DraftedGown): boolean {
   const [line, area] = [report, ...report.overskirts].map(linesAndArea).reduce(sumOf);
-  const narrowest = Math.min(...layers.map(({ cloth }) => clothFacts(spec, cloth).usable));
+  const narrowest = Math.min(...layers.map(({ cloth }) => clothFacts(cloth, gown.edging).usable));
   return 2 * line < MOST_SHEETS * SHORTEST_DIAGONAL && 2 * area < LONGEST_LAY * narrowest;
 }
 
@@ -62,11 +63,11 @@ function sumOf(a: Sizes, b: Sizes): Sizes {
   return [a[0] + b[0], a[1] + b[1]];
 }
 
-function tooManySheets({ spec }: DraftedGown, sheets: number, paper: Paper): Diagnostic {
+function tooManySheets(gown: Gown, sheets: number, paper: Paper): Diagnostic {
   return {
     code: 'too-many-sheets',
     level: 'error',
-    span: placeOf(spec, 'lengths'),
+    span: gown.place('lengths'),
     message: `the pattern would take about ${sheets} sheets of ${paper.name}`,
     why: 'Nobody tapes a pattern of so many sheets, and errors add up along it; as a rule a measure is ten times too large.',
     hint: 'Look at the lengths, hems and layers in the table of `check`; if they are right, print on a roll: `paper: {size: roll:914}`.',

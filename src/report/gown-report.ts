@@ -1,11 +1,9 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { lineAndColumn } from '../diagnostics/place.ts';
-import type { GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
-import { godetHems } from '../draft/godets.ts';
-import { lengthOfRun } from '../geometry/length.ts';
-import { wornLengths } from '../gown/worn-lengths.ts';
-import type { Spec } from '../gown-file/spec.ts';
+import { hemRound } from '../draft/flounces.ts';
+import type { Gown } from '../gown/gown.ts';
+import { stationsOnce } from '../gown/lines.ts';
 import type { GownMeasures } from '../truing/measure-gown.ts';
 import type { FittingReport } from './fitting-report.ts';
 import type { PartReport } from './part-report.ts';
@@ -78,25 +76,24 @@ export interface Finding {
 }
 
 export function gownReport(
-  spec: Spec,
-  content: string,
+  gown: Gown,
   drafts: LayerDrafts,
   measures: GownMeasures,
   beside: Pick<GownReport, 'parts' | 'overskirts' | 'fittings'>,
 ): GownReport {
-  const { gown } = drafts.gown;
-  const worn = wornLengths(spec);
-  const given = (length: number | undefined): number | null => (length === undefined ? null : mm(length));
+  const { gown: lines, lengths } = drafts.gown;
+  const ifKnown = (length: number | undefined): number | null => (length === undefined ? null : mm(length));
+  const sewn = measures.seams.filter(({ free }) => free === undefined);
   return {
-    gown: spec.gown,
-    ...(spec.client === undefined ? {} : { client: spec.client }),
-    format: spec.format,
-    content,
-    gores: measures.gores.map((gore, i) => ({
+    gown: gown.name,
+    ...(gown.client === undefined ? {} : { client: gown.client }),
+    format: gown.format,
+    content: gown.content,
+    gores: measures.gores.map((gore) => ({
       name: gore.name,
       ...(gore.side === undefined ? {} : { side: gore.side }),
       copies: gore.copies,
-      onFold: gown.gores[i]!.fold !== undefined,
+      onFold: gore.onFold,
       top: mm(gore.top),
       hem: mm(gore.hem),
       flareDegrees: degrees(gore.flare),
@@ -104,15 +101,14 @@ export function gownReport(
       tightestRadius: Number.isFinite(gore.tightest) ? mm(gore.tightest) : null,
       edges: Object.fromEntries(Object.entries(gore.edges).map(([name, length]) => [name, mm(length)])),
     })),
-    // All the way round, the last station is the first again.
-    stations: gown.stations.slice(0, gown.closed ? -1 : undefined).map(({ name, drop }, i) => ({
+    stations: stationsOnce(lines).map(({ name, drop, given, asWorn }, i) => ({
       name,
-      length: mm(drafts.gown.lengths[i]!),
+      length: mm(lengths[i]!),
       drop: mm(drop),
-      given: given(spec.lengths.at[name]),
-      asWorn: given(worn.at[name]),
+      given: ifKnown(given),
+      asWorn: ifKnown(asWorn),
     })),
-    seams: measures.seams.map((seam) => ({
+    seams: sewn.map((seam) => ({
       name: seam.name,
       ...(seam.side === undefined ? {} : { side: seam.side }),
       lengths: [mm(seam.lengths[0]), mm(seam.lengths[1])],
@@ -123,24 +119,18 @@ export function gownReport(
     })),
     waist: {
       sewn: mm(measures.waist.sewn),
-      bodice: mm(spec.bodice.waistSeam),
-      difference: mm(Math.abs(measures.waist.sewn - spec.bodice.waistSeam)),
+      bodice: mm(gown.waistSeam),
+      difference: mm(Math.abs(measures.waist.sewn - gown.waistSeam)),
     },
     hem: { sewn: mm(measures.hem.sewn) },
     layers: drafts.layers.map(({ layer, draft }) => ({
       name: layer.name,
-      cloth: layer.cloth,
+      cloth: layer.cloth.name,
       hem: layer.hem,
-      sewnHem: mm(sewnHem(draft, layer.gores) + godetHems(spec, { layer, draft })),
+      sewnHem: mm(hemRound({ layer, draft }, gown.godets)),
     })),
     ...beside,
   };
-}
-
-/** Hem of a layer all round, over the gores that it has. */
-function sewnHem({ pieces, gown }: GownDraft, gores: readonly string[] | undefined): number {
-  const own = pieces.filter((piece) => gores === undefined || gores.includes(piece.gore));
-  return (gown.closed ? 1 : 2) * own.reduce((sum, piece) => sum + lengthOfRun(piece.edges[2]!.curves), 0);
 }
 
 export function findingsOf(diagnostics: readonly Diagnostic[]): Finding[] {

@@ -1,4 +1,4 @@
-import type { Spec } from '../gown-file/spec.ts';
+import type { Gown } from '../gown/gown.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
 import { fractionOfNumber, fractionOfText, over, times } from '../money/fraction.ts';
 import { type Amount, amountText, moneyOf } from '../money/money.ts';
@@ -17,9 +17,12 @@ export interface LayReport {
   readonly cutShort?: true;
 }
 
-export function layReport(spec: Spec, lays: readonly LayPlan[]): LayReport[] {
+/** Its cloths with their prices. */
+export type GownPriced = Pick<Gown, 'cloths' | 'currency'>;
+
+export function layReport(gown: GownPriced, lays: readonly LayPlan[]): LayReport[] {
   return lays.map((lay) => {
-    const cost = layCost(spec, lay.cloth, lay.buy);
+    const cost = layCost(gown, lay.cloth, lay.buy);
     return {
       layer: lay.layer,
       cloth: lay.cloth,
@@ -35,12 +38,12 @@ export function layReport(spec: Spec, lays: readonly LayPlan[]): LayReport[] {
 }
 
 /** What a length of a cloth costs, exactly; nothing where the cloth has no price. */
-export function layCost(spec: Spec, cloth: string, length: number): Amount | undefined {
-  const { price, pricedPer } = spec.cloths[cloth] ?? {};
+export function layCost({ cloths, currency }: GownPriced, cloth: string, length: number): Amount | undefined {
+  const { price, pricedPer } = cloths.find(({ name }) => name === cloth) ?? {};
   if (price === undefined || pricedPer === undefined) return undefined;
   return moneyOf(
     times(fractionOfText(price), over(fractionOfNumber(length), fractionOfNumber(pricedPer))),
-    spec.currency,
+    currency,
   );
 }
 

@@ -1,8 +1,5 @@
 import type { Part } from '../draft/part.ts';
 import { lengthOfRun } from '../geometry/length.ts';
-import { overskirtEdge } from '../gown/overskirt-as-gown.ts';
-import type { OverskirtSpec } from '../gown-file/spec.ts';
-import type { GownReport } from './gown-report.ts';
 
 /** A flounce, a run of strips or a godet as `report.json` holds it: mm, of one piece. */
 export interface PartReport {
@@ -20,21 +17,6 @@ export function partReport({ piece, layer }: Part): PartReport {
     layer: layer.name,
     copies: piece.cut === 'pair' ? 2 : (piece.copies ?? 1),
     edges: Object.fromEntries(piece.edges.map(({ name, curves }) => [name, rounded(lengthOfRun(curves))])),
-  };
-}
-
-/** An overskirt's draft under its own names: its free edges are stations, and no seams. */
-export function overskirtReport(overskirt: OverskirtSpec, report: GownReport): GownReport {
-  const nameOf = (edge: string): string => overskirtEdge(overskirt, edge);
-  return {
-    ...report,
-    gown: overskirt.name,
-    gores: report.gores.map((gore) => ({
-      ...gore,
-      edges: Object.fromEntries(Object.entries(gore.edges).map(([name, length]) => [nameOf(name), length])),
-    })),
-    stations: report.stations.map((station) => ({ ...station, name: nameOf(station.name) })),
-    seams: report.seams.filter(({ name }) => nameOf(name) === name),
   };
 }
 

@@ -6,8 +6,8 @@ import type { Edge } from '../geometry/edge.ts';
 import { curvatureAt, tangentAt } from '../geometry/evaluate.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import { angleBetween } from '../geometry/point.ts';
-import type { Gown } from '../gown/gown.ts';
-import { fullnessOf } from '../gown/gown-of-layer.ts';
+import { goresAt, halves, runsRound, stationsOnce } from '../gown/lines.ts';
+import { fullnessOf } from '../gown/lines-of-layer.ts';
 
 /** Every figure of a draft, measured on its finished outlines, never taken from the numbers that drew them. */
 export interface GownMeasures {
@@ -25,6 +25,9 @@ export interface GoreMeasures {
   readonly copies: number;
   /** mm, of the piece as drawn: half of the gore where it lies on the fold. The top as sewn, gathered or pleated. */
   readonly top: number;
+  /** The bodice edge that the top meets, of the half on the fold; taken in where the seams were. */
+  readonly panel?: number;
+  readonly onFold: boolean;
   readonly hem: number;
   readonly flare: number;
   /** mm² within the seam lines, of the piece as drawn. */
@@ -38,6 +41,8 @@ export interface SeamMeasures {
   readonly name: string;
   /** Where both sides of her have a seam of this name, and they differ. */
   readonly side?: 'left' | 'right';
+  /** An end of an overskirt, sewn to nothing. */
+  readonly free?: true;
   /** Index of the station. */
   readonly station: number;
   /** The gore before the seam and the gore after it. */
@@ -53,10 +58,9 @@ export interface SeamMeasures {
 export function measureGown(draft: GownDraft): GownMeasures {
   const { pieces, gown } = draft;
   const gores = pieces.map((piece, i) => measureGore(piece, draft, i));
-  const roundFactor = gown.closed ? 1 : 2;
   const panels = gown.gores.map((gore) => gore.panel ?? gore.top);
   const round = (values: readonly number[]): number =>
-    roundFactor * values.reduce((sum, value) => sum + value, 0);
+    halves(gown) * values.reduce((sum, value) => sum + value, 0);
   return {
     gores,
     seams: seamsOf(draft),
@@ -68,11 +72,14 @@ export function measureGown(draft: GownDraft): GownMeasures {
 function measureGore(piece: Piece, draft: GownDraft, i: number): GoreMeasures {
   const edges = Object.fromEntries(piece.edges.map((edge) => [edge.name, lengthOfRun(edge.curves)]));
   const frame = draft.frames[i]!;
+  const { panel, fold } = draft.gown.gores[i]!;
   return {
     name: piece.gore,
     ...(piece.side === undefined ? {} : { side: piece.side }),
     copies: piece.cut === 'pair' ? 2 : 1,
     top: edges.waist! / fullnessOf(draft.gown.gores[i]!, draft.shape),
+    ...(panel === undefined ? {} : { panel }),
+    onFold: fold !== undefined,
     hem: edges.hem!,
     flare: frame.downAt(0, 1) - frame.downAt(0, 0),
     area: areaInside(piece.edges.flatMap((edge) => edge.curves)),
@@ -88,38 +95,28 @@ function tightestRadius(curve: Curve): number {
 
 function seamsOf(draft: GownDraft): SeamMeasures[] {
   const { pieces, gown } = draft;
-  const last = pieces.length;
-  const seams: SeamMeasures[] = [];
-  for (let station = 0; station <= last; station++) {
-    if (gown.closed && station === last) continue;
-    const before = pieces[station - 1] ?? (gown.closed ? pieces[last - 1] : undefined);
-    const after = pieces[station];
-    // A centre of a mirrored gown is a seam with the piece's own mirror image, unless it lies on the fold.
-    const [a, b] = [before ?? after!, after ?? before!];
-    if ((before ?? a).backEdge === 'fold' && after === undefined) continue;
-    if ((after ?? b).frontEdge === 'fold' && before === undefined) continue;
-    if (before?.backEdge === 'fold' && after?.frontEdge === 'fold') continue;
-    const left = before === undefined ? frontCorners(after!) : backCorners(before);
-    const right = after === undefined ? backCorners(before!) : frontCorners(after);
-    seams.push({
-      ...seamName(gown, station),
-      station,
-      gores: [a.gore, b.gore],
-      lengths: [left.length, right.length],
-      hemAngle: left.hem + right.hem,
-      waistAngle: left.waist + right.waist,
-      offSquare: Math.atan(draft.hem.slopeAt(draft.hem.ways[station]!)),
-    });
-  }
-  return seams;
-}
-
-/** On a ring of two halves that were alike once, a seam of each has the same name. */
-function seamName({ stations, closed, gores }: Gown, station: number): Pick<SeamMeasures, 'name' | 'side'> {
-  const { name } = stations[station]!;
-  const places = closed ? stations.slice(0, -1).filter((other) => other.name === name) : [];
-  const side = gores[station]?.side;
-  return { name, ...(places.length > 1 && side !== undefined ? { side } : {}) };
+  return stationsOnce(gown).flatMap((own, station): SeamMeasures[] => {
+    if (own.seams === 0) return [];
+    // A centre of a mirrored gown is a seam with the piece's own mirror image.
+    const [a, b] = goresAt({ round: gown.round, gores: pieces }, station);
+    const atFirst = !runsRound(gown) && station === 0;
+    const atLast = !runsRound(gown) && station === pieces.length;
+    const left = atFirst ? frontCorners(b) : backCorners(a);
+    const right = atLast ? backCorners(a) : frontCorners(b);
+    return [
+      {
+        name: own.name,
+        ...(own.side === undefined ? {} : { side: own.side }),
+        ...(own.free ? { free: true } : {}),
+        station,
+        gores: [a.gore, b.gore],
+        lengths: [left.length, right.length],
+        hemAngle: left.hem + right.hem,
+        waistAngle: left.waist + right.waist,
+        offSquare: Math.atan(draft.hem.slopeAt(draft.hem.ways[station]!)),
+      },
+    ];
+  });
 }
 
 interface Corners {

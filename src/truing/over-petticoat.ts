@@ -1,23 +1,24 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import type { GoreFrame } from '../draft/gore-frame.ts';
 import { distance } from '../geometry/point.ts';
 import { PETTICOAT_AGREES } from '../geometry/tolerances.ts';
+import type { Gown } from '../gown/gown.ts';
+import { halves } from '../gown/lines.ts';
 import { girthThrough, slantLevels } from '../gown/slant-levels.ts';
-import { placeOf, type Spec } from '../gown-file/spec.ts';
-import { tapeText } from '../gown-file/tape-text.ts';
 import { puckers, tighterThanPetticoat } from './petticoat-problems.ts';
 
 /** Holds a drafted skirt against the petticoat that it goes over. */
-export function trueOverPetticoat(spec: Spec, draft: GownDraft): Diagnostic[] {
-  return [...tightness(spec, draft), ...puckering(spec, draft)];
+export function trueOverPetticoat(gown: Gown, draft: GownDraft): Diagnostic[] {
+  return [...tightness(gown, draft), ...puckering(gown, draft)];
 }
 
 /** Places between two levels at which the skirt is held against the petticoat. */
 const BETWEEN = 8;
 
-function tightness(spec: Spec, draft: GownDraft): Diagnostic[] {
-  const { petticoat } = spec;
+function tightness(gown: Gown, draft: GownDraft): Diagnostic[] {
+  const { petticoat, units } = gown;
   if (petticoat === undefined || petticoat.girths.length < 2) return [];
   const levels = slantLevels(petticoat);
   const needed = girthThrough(levels);
@@ -32,11 +33,11 @@ function tightness(spec: Spec, draft: GownDraft): Diagnostic[] {
     .map((down) => ({ down, needed: needed.valueAt(down), skirt: roundAt(draft, down) }))
     .filter((row) => row.needed - row.skirt > row.needed * PETTICOAT_AGREES);
   if (rows.length === 0) return [];
-  const say = (length: number): string => tapeText(length, spec.units);
+  const say = (length: number): string => tapeText(length, units);
   const worst = rows.reduce((most, row) => (row.needed - row.skirt > most.needed - most.skirt ? row : most));
   return [
     tighterThanPetticoat(
-      placeOf(spec, 'petticoat', 'girths'),
+      petticoat.place('girths'),
       { down: say(worst.down), skirt: say(worst.skirt), needed: say(worst.needed) },
       rows.map((row) => [say(row.down), say(row.needed), say(row.skirt), say(row.skirt - row.needed)]),
     ),
@@ -46,7 +47,7 @@ function tightness(spec: Spec, draft: GownDraft): Diagnostic[] {
 /** Round the whole skirt at one level, mm. */
 function roundAt(draft: GownDraft, down: number): number {
   const widths = draft.frames.reduce((sum, frame) => sum + frame.widthAt(down), 0);
-  return draft.gown.closed ? widths : 2 * widths;
+  return halves(draft.gown) * widths;
 }
 
 /** Length of cloth over which a surplus is spread by steam and fingers, mm: from the waist to the hip (common practice). */
@@ -63,8 +64,8 @@ const EASED_ON_SATIN = 0.02;
  * Over a body that is no cone a flat gore keeps its seams, and what lies between is longer or shorter than the body
  * there: past what cloth can be eased by, it puckers or pulls.
  */
-function puckering(spec: Spec, draft: GownDraft): Diagnostic[] {
-  const satin = spec.layers.some(({ cloth }) => /satin/i.test(spec.cloths[cloth]?.weave ?? ''));
+function puckering({ layers, units }: Gown, draft: GownDraft): Diagnostic[] {
+  const satin = layers.some(({ cloth }) => /satin/i.test(cloth.weave ?? ''));
   const most = satin ? EASED_ON_SATIN : EASED;
   return draft.frames.flatMap((frame, i) => {
     const gore = draft.gown.gores[i]!;
@@ -73,9 +74,9 @@ function puckering(spec: Spec, draft: GownDraft): Diagnostic[] {
     const worst = mostStrained(frame, from, from + Math.min(draft.lengths[i]!, draft.lengths[i + 1]!));
     if (Math.abs(worst.strain) <= most) return [];
     return [
-      puckers(placeOf(spec, 'gores', i), {
+      puckers(gore.place(), {
         gore: gore.name,
-        down: tapeText(worst.down, spec.units),
+        down: tapeText(worst.down, units),
         share: worst.strain,
         most,
         satin,

@@ -2,7 +2,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { selfCrossing } from '../geometry/self-crossing.ts';
 import { ANGLE_AGREES, FLAT, SEAM_AGREES, WAIST_AGREES } from '../geometry/tolerances.ts';
-import { placeOf, type Spec } from '../gown-file/spec.ts';
+import type { Gown } from '../gown/gown.ts';
 import type { GownMeasures, SeamMeasures } from './measure-gown.ts';
 import {
   anglesDoNotClose,
@@ -16,10 +16,10 @@ import {
 const FAR_FROM_SQUARE = Math.PI / 4;
 
 /** Holds a draft against the truths of a sewn gown; changes nothing. */
-export function trueGown(spec: Spec, draft: GownDraft, measures: GownMeasures): Diagnostic[] {
+export function trueGown(gown: Gown, draft: GownDraft, measures: GownMeasures): Diagnostic[] {
   return [
-    ...measures.seams.flatMap((seam) => trueSeam(spec, draft, seam)),
-    ...trueWaist(spec, measures),
+    ...measures.seams.flatMap((seam) => trueSeam(draft, seam)),
+    ...trueWaist(gown, measures),
     ...draft.pieces.flatMap((piece, i) => {
       const crossing = selfCrossing(
         piece.edges.flatMap((edge) => edge.curves),
@@ -27,14 +27,14 @@ export function trueGown(spec: Spec, draft: GownDraft, measures: GownMeasures): 
       );
       return crossing === undefined
         ? []
-        : [outlineCrossesItself(placeOf(spec, 'gores', i), piece.gore, 'seam line')];
+        : [outlineCrossesItself(draft.gown.gores[i]!.place(), piece.gore, 'seam line')];
     }),
   ];
 }
 
-function trueSeam(spec: Spec, draft: GownDraft, seam: SeamMeasures): Diagnostic[] {
+function trueSeam(draft: GownDraft, seam: SeamMeasures): Diagnostic[] {
   const findings: Diagnostic[] = [];
-  const place = placeOf(spec, 'lengths', 'at', seam.name);
+  const place = draft.gown.stations[seam.station]!.place();
   if (Math.abs(seam.lengths[0] - seam.lengths[1]) > SEAM_AGREES) findings.push(seamsDiffer(place, seam));
   for (const edge of ['hem', 'waist'] as const) {
     const sum = edge === 'hem' ? seam.hemAngle : seam.waistAngle;
@@ -52,9 +52,9 @@ function mayComeToAPoint(draft: GownDraft, station: number, edge: 'hem' | 'waist
   return draft.gown.train?.shape === 'pointed' && station === draft.gown.train.full;
 }
 
-function trueWaist(spec: Spec, measures: GownMeasures): Diagnostic[] {
+function trueWaist(gown: Gown, measures: GownMeasures): Diagnostic[] {
   const { sewn } = measures.waist;
-  const seam = spec.bodice.waistSeam;
+  const seam = gown.waistSeam;
   if (Math.abs(sewn - seam) <= WAIST_AGREES) return [];
-  return [topsMissBodice(placeOf(spec, 'bodice', 'waist-seam'), sewn, seam, measures)];
+  return [topsMissBodice(gown.bodice.place('waist-seam'), sewn, seam, measures)];
 }

@@ -1,4 +1,4 @@
-import type { Units } from '../gown-file/spec.ts';
+import type { Units } from '../diagnostics/units.ts';
 import type { StripFacts } from '../making/supplies/strip-facts.ts';
 import { decimalText, type Fraction } from '../money/fraction.ts';
 import { lengthNumber, lengthText } from './length-text.ts';

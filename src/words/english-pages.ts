@@ -1,5 +1,5 @@
 import type { Milestone } from '../dates/calendar.ts';
-import type { HemFinish } from '../gown-file/spec.ts';
+import type { HemFinish } from '../gown/cloth.ts';
 import type { MissingFact } from '../making/missing-facts.ts';
 import type { Basics } from './english-basics.ts';
 
@@ -93,6 +93,9 @@ export function englishPages({ length, list, station, unit }: Basics) {
         'Mark the corners first, check the two diagonals, then the levels, then the curves: along the straight line between two corners, and square off it, + away from the piece, - into it. Join from mark to mark.',
         'Capitals are corners of the cut line, small letters of the seam line.',
       ],
+      shared: (layers: string): string => `Of the ${layers}; what differs in the others stands below.`,
+      differs: (layers: string): string => `Different in the ${layers}`,
+      onSide: (gore: string, side: 'left' | 'right'): string => `${gore}, her ${side}`,
       onFoldIntro: 'On the fold: the fold is the grain line.',
       corners: 'Corners',
       cornerHeads: ['', 'down', 'across'],

@@ -62,7 +62,7 @@ const WRITERS: Writers = {
           `Gap in the ${gap.layer} at ${station(gap.at)}: ${gap.from === undefined ? `${length(gap.length)} long` : `from ${length(gap.from)} to ${length(gap.from + gap.length)} below the waist seam`}.`,
       ),
       bustle.length > 0 &&
-        `Bustle, ${unit} below the waist seam: ${bustle.map((point) => `${station(point.seam)} anchor ${number(point.anchor)}, pick-up ${number(point.pickUp)}`).join('; ')}.`,
+        `Bustle, ${unit} below the waist seam: ${bustle.map((point) => `${station(point.seam)}${point.side === undefined ? '' : `, her ${point.side},`} anchor ${number(point.anchor)}, pick-up ${number(point.pickUp)}`).join('; ')}.`,
       sheers.length > 0 && `On ${list(sheers)} mark inside the allowance, with thread.`,
     ]),
   'stay-edges': ({ tapes }, basics) =>

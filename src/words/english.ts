@@ -1,4 +1,4 @@
-import type { Units } from '../gown-file/spec.ts';
+import type { Units } from '../diagnostics/units.ts';
 import type { StepWork } from '../making/order/step.ts';
 import { threadRatio } from '../making/supplies/thread.ts';
 import { minus } from '../money/fraction.ts';

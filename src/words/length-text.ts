@@ -1,1 +1,1 @@
-export { tapeNumber as lengthNumber, tapeText as lengthText } from '../gown-file/tape-text.ts';
+export { tapeNumber as lengthNumber, tapeText as lengthText } from '../diagnostics/tape-text.ts';

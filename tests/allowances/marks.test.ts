@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { fullnessRemark, quarterNotches, type TopFullness } from '../../src/allowances/fullness-marks.ts';
+import { fullnessRemark, quarterNotches } from '../../src/allowances/fullness-marks.ts';
+import type { TopFullness } from '../../src/allowances/top-fullness.ts';
 import type { CutPiece, Piece } from '../../src/draft/piece.ts';
 import { draft } from '../../src/pipeline.ts';
 import { distanceTo, edgeOf, sampled } from '../fittings/sampled.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { TopFullness } from '../../src/allowances/fullness-marks.ts';
 import { foldPlaces, pleatMarks, pleatsOf } from '../../src/allowances/pleats.ts';
+import type { TopFullness } from '../../src/allowances/top-fullness.ts';
 import type { Piece } from '../../src/draft/piece.ts';
 import { evenly } from '../evenly.ts';
 

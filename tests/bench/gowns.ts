@@ -11,8 +11,8 @@ import { textTable } from '../../src/cli/text-table.ts';
 import { draftLayers } from '../../src/draft/draft-layers.ts';
 import { gownOfSpec } from '../../src/gown/gown-of-spec.ts';
 import { readSpec } from '../../src/gown-file/read-spec.ts';
-import type { Spec } from '../../src/gown-file/spec.ts';
-import { type GownToLay, planLays } from '../../src/lay/plan/plan-lays.ts';
+import { gownToLay } from '../../src/lay/plan/layer-to-lay.ts';
+import { planLays } from '../../src/lay/plan/plan-lays.ts';
 import { type DraftedGown, draft } from '../../src/pipeline.ts';
 import { patternFiles } from '../../src/publish/pattern-files.ts';
 import { paperOf, sheetPlan } from '../../src/publish/pattern-sheets.ts';
@@ -71,7 +71,7 @@ async function stageTimes(gores: number, layers: number): Promise<StageTimes> {
   const { gown, diagnostics } = draft(source);
   if (spec === undefined || gown === undefined)
     throw new Error(JSON.stringify(diagnostics.map(({ message }) => message)));
-  const one: GownToLay = { spec, layers: gown.layers.slice(0, 1), pieces: gown.cut.pieces };
+  const one = gownToLay({ ...gown, layers: gown.layers.slice(0, 1) });
   const planned = await medianTime(() => sheetPlan(gown, paperOf(gown, 'a4')));
   let sheets = 0;
   const drawn = await medianTime(async () => {
@@ -79,9 +79,12 @@ async function stageTimes(gores: number, layers: number): Promise<StageTimes> {
   });
   const stages = {
     read: await medianTime(() => readSpec(source)),
-    draft: await medianTime(() => draftLayers(gownOfSpec(spec), spec.layers)),
-    true: await medianTime(() => trued(spec, gown)),
-    allow: await medianTime(() => cutPieces(spec, gown.drafts.layers)),
+    draft: await medianTime(() => {
+      const asked = gownOfSpec(spec);
+      return draftLayers(asked, asked.layers);
+    }),
+    true: await medianTime(() => trued(gown)),
+    allow: await medianTime(() => cutPieces(gown.gown, gown.drafts.layers)),
     'lay, one layer': await medianTime(() => planLays(one, { say: String }), 1),
     sheets: planned,
     render: drawn - planned,
@@ -90,8 +93,8 @@ async function stageTimes(gores: number, layers: number): Promise<StageTimes> {
   return { gores, layers, pieces: gown.cut.pieces.length, sheets, stages };
 }
 
-function trued(spec: Spec, { drafts }: DraftedGown): void {
-  trueGown(spec, drafts.gown, measureGown(drafts.gown));
+function trued({ gown, drafts }: DraftedGown): void {
+  trueGown(gown, drafts.gown, measureGown(drafts.gown));
 }
 
 async function medianTime(work: () => unknown, runs = RUNS): Promise<number> {

@@ -2,9 +2,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/main.ts';
-import { toileSpec } from '../../src/gown/toile-spec.ts';
+import { gownOfSpec } from '../../src/gown/gown-of-spec.ts';
+import { toileOf } from '../../src/gown/toile.ts';
 import { readSpec } from '../../src/gown-file/read-spec.ts';
-import { draftSpec } from '../../src/pipeline.ts';
+import { draftWhole } from '../../src/pipeline.ts';
 import { freshFolder, projectFile } from './gorewright.ts';
 import { RecordingMachine } from './recording-machine.ts';
 
@@ -18,7 +19,7 @@ describe('a toile', () => {
   it.each(specs)('of %s is its gores in calico', (file) => {
     const { spec } = readSpec({ name: basename(file), text: readFileSync(projectFile(file), 'utf8') });
     if (spec === undefined) throw new Error('every one of these is a whole spec');
-    const { gown, diagnostics } = draftSpec(toileSpec(spec));
+    const { gown, diagnostics } = draftWhole(toileOf(gownOfSpec(spec)));
     expect(diagnostics.filter(({ level }) => level === 'error')).toEqual([]);
     const pieces = gown?.cut.pieces ?? [];
     for (const { name } of spec.gores) expect(pieces.map(({ gore }) => gore)).toContain(name);

@@ -102,7 +102,7 @@ describe('a spec at revisions of a real repository', () => {
     const layers = { layers: ['lining', 'shell'].map((name) => ({ name, cloth: 'calico', hem: 'faced' })) };
     const hem = (length: number, more = {}) =>
       cone({ ...layers, lengths: { at: { 'centre-front': length, 'centre-back': length } }, ...more });
-    const cut = { cut: { shell: drafted(hem(1000)).content } };
+    const cut = { cut: { shell: drafted(hem(1000)).report.content } };
     const first = repository.commit({ 'kept.yaml': hem(1000) });
     repository.commit({ 'kept.yaml': hem(980, cut) });
     repository.commit({ 'kept.yaml': hem(990, cut) });

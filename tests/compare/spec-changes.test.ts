@@ -16,7 +16,7 @@ describe('what is no change', () => {
         const plain = specText(gown);
         const other = `# the same gown\n${specText(gown, units, (keys) => [...keys].reverse())}`;
         expect(changes(plain, other)).toEqual([]);
-        expect(drafted(other).content).toBe(drafted(plain).content);
+        expect(drafted(other).report.content).toBe(drafted(plain).report.content);
       }),
       { numRuns: 25, seed: 6 },
     );
@@ -144,11 +144,11 @@ describe('cloth on the table, by what the spec records as cut', () => {
     { name: 'shell', cloth: 'calico', hem: 'faced' },
   ];
   const old = cone({ layers });
-  const { content } = drafted(old);
+  const { content } = drafted(old).report;
   const shorter = { layers, lengths: { at: { 'centre-front': 980, 'centre-back': 980 } } };
 
   it('the record does not change the hash that it holds', () => {
-    expect(drafted(cone({ layers, cut: { shell: content } })).content).toBe(content);
+    expect(drafted(cone({ layers, cut: { shell: content } })).report.content).toBe(content);
   });
 
   it('tells cloth that is cut from cloth that is not', () => {
@@ -160,7 +160,7 @@ describe('cloth on the table, by what the spec records as cut', () => {
   });
 
   it('knows cloth that was cut from the new version, and from a third', () => {
-    const { content: newer } = drafted(cone(shorter));
+    const { content: newer } = drafted(cone(shorter)).report;
     const comparison = compared(old, cone({ ...shorter, cut: { shell: newer, lining: '00000000' } }));
     expect(comparison.cloth.get('shell')).toBe('cut-from-new');
     expect(comparison.cloth.get('lining')).toEqual({ cutFrom: '00000000' });

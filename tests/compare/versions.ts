@@ -22,15 +22,19 @@ export function cone(fields: Tree = {}): string {
 }
 
 export function drafted(text: string, name = 'gown.yaml'): DraftedGown {
-  const { gown, diagnostics } = draft({ name, text });
+  return draftedWithSpec(text, name).gown;
+}
+
+function draftedWithSpec(text: string, name: string) {
+  const { spec, gown, diagnostics } = draft({ name, text });
   const errors = diagnostics.filter(({ level }) => level === 'error');
-  if (gown === undefined || errors.length > 0)
+  if (spec === undefined || gown === undefined || errors.length > 0)
     throw new Error(`the spec was refused:\n${errors.map((d) => `${d.code}: ${d.message}`).join('\n')}`);
-  return gown;
+  return { spec, gown };
 }
 
 export function compared(old: string, now: string): Comparison {
-  const named = (name: string, text: string) => ({ name, gown: drafted(text, name), diagnostics: [] });
+  const named = (name: string, text: string) => ({ name, ...draftedWithSpec(text, name), diagnostics: [] });
   return compareGowns(named('old.yaml', old), named('new.yaml', now));
 }
 

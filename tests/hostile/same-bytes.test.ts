@@ -71,6 +71,7 @@ describe('the same spec', () => {
 
   it('leaves all its files', () => {
     expect([...plain.keys()].sort()).toEqual([
+      'chalk-a4.pdf',
       'chalk.csv',
       'check.json',
       'client-a4.pdf',

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { CutPiece } from '../../src/draft/piece.ts';
 import { endOf, startOf } from '../../src/geometry/evaluate.ts';
+import { gownToLay } from '../../src/lay/plan/layer-to-lay.ts';
 import { type LaysPlanned, planLays } from '../../src/lay/plan/plan-lays.ts';
 import {
   type DraftedGown,
@@ -81,12 +82,9 @@ function paperArea({ report }: DraftedGown): number {
 }
 
 /** The first lay that holds, without a search for a shorter one. */
-function quickLays({ spec, layers, cut }: DraftedGown): LaysPlanned {
+function quickLays(gown: DraftedGown): LaysPlanned {
   let asked = 0;
-  return planLays(
-    { spec, layers, pieces: cut.pieces },
-    { say: (mm) => `${mm.toFixed(0)} mm`, shouldStop: () => ++asked > LOOKS },
-  );
+  return planLays(gownToLay(gown), { say: (mm) => `${mm.toFixed(0)} mm`, shouldStop: () => ++asked > LOOKS });
 }
 
 /** How often a search may ask whether to stop. */
@@ -105,7 +103,7 @@ async function faultsOfDrawing(gown: DraftedGown): Promise<string[]> {
 
 async function faultsOfOutputs(
   gown: DraftedGown,
-  { diagnostics }: Drafting,
+  { spec, diagnostics }: Drafting,
   text: string,
   lays: LaysPlanned | undefined,
 ): Promise<string[]> {
@@ -114,7 +112,7 @@ async function faultsOfOutputs(
     ...(lays === undefined ? {} : { lays: Promise.resolve(lays) }),
   };
   const outputs = await draftOutputs(gown, diagnostics, options);
-  const same = { name: 'gown.yaml', gown, diagnostics };
+  const same = { name: 'gown.yaml', spec: spec!, gown, diagnostics };
   const comparison = compareGowns(same, same);
   return [
     ...faultsOfFindings(outputs.diagnostics, text),

@@ -4,6 +4,7 @@ import type { Line, Point } from '../../src/geometry/curve.ts';
 import { flattenedRun } from '../../src/geometry/flatten.ts';
 import type { ClothSpec } from '../../src/gown-file/spec.ts';
 import type { ClothFacts, LayPlan, PlacedPiece } from '../../src/lay/plan/lay-plan.ts';
+import { gownToLay } from '../../src/lay/plan/layer-to-lay.ts';
 import { type LayerPlanned, planLayer } from '../../src/lay/plan/plan-layer.ts';
 import { type LaysPlanned, planLays } from '../../src/lay/plan/plan-lays.ts';
 import { draft } from '../../src/pipeline.ts';
@@ -62,7 +63,7 @@ export function clothOf(cloth: Partial<ClothSpec>): ClothSpec {
   };
 }
 
-export function factsOf(cloth: ClothSpec, edgingDepth = 0): ClothFacts {
+export function factsOf(cloth: Omit<ClothSpec, 'price'>, edgingDepth = 0): ClothFacts {
   return {
     width: cloth.width,
     selvedge: cloth.selvedge,
@@ -100,15 +101,13 @@ export function laysOf(
 ): LaysPlanned {
   const { gown, diagnostics } = draft({ name: 'gown.yaml', text });
   if (gown === undefined) throw new Error(diagnostics.map(({ message }) => message).join('\n'));
-  const cloths = Object.fromEntries(
-    Object.entries(gown.spec.cloths).map(([name, own]) => [name, { ...own, ...cloth }]),
-  );
+  const toLay = gownToLay(gown);
+  const changed = toLay.layers.map((own) => {
+    const spec = { ...own.spec, ...cloth };
+    return { ...own, spec, facts: factsOf(spec, own.facts.edgingDepth) };
+  });
   return planLays(
-    {
-      spec: { ...gown.spec, cloths },
-      layers: gown.layers.filter(({ name }) => layers?.includes(name) ?? true),
-      pieces: gown.cut.pieces,
-    },
+    { ...toLay, layers: changed.filter(({ layer }) => layers?.includes(layer) ?? true) },
     { say: (mm) => `${(mm / 10).toFixed(1)} cm` },
   );
 }

@@ -1,76 +1,19 @@
 import { describe, expect, it } from 'vitest';
-import { chalkTables } from '../../src/chalk/chalk-tables.ts';
-import { TOILE_ALLOWANCES, toileSpec } from '../../src/gown/toile-spec.ts';
+import { TOILE_ALLOWANCES, toileOf } from '../../src/gown/toile.ts';
 import type { BoughtCloth } from '../../src/lay/plan/lay-facts.ts';
-import { silhouetteOf } from '../../src/making/train/silhouette.ts';
-import { draftSpec } from '../../src/pipeline.ts';
-import type { Drawing, Mark, TextMark } from '../../src/print/drawing.ts';
+import { draftWhole } from '../../src/pipeline.ts';
 import type { FlowedPages } from '../../src/print/page/page-flow.ts';
 import { clientPages } from '../../src/print/papers/client-pages.ts';
 import { jobSheet } from '../../src/print/papers/job-sheet.ts';
 import { measuresForm, measuresText } from '../../src/print/papers/measures-form.ts';
-import type { PaperInput } from '../../src/print/papers/paper-input.ts';
-import { textWidth } from '../../src/print/text/text-width.ts';
 import { isWinAnsi } from '../../src/print/text/win-ansi.ts';
 import { english } from '../../src/words/english.ts';
-import { example, type Made, made, skirt } from './made.ts';
+import { textsOf } from '../print/page-texts.ts';
+import { example, made, skirt } from './made.ts';
+import { inputOf } from './paper-input.ts';
 
 const A4 = { width: 210, height: 297 };
 const LETTER = { width: 215.9, height: 279.4 };
-
-function inputOf({ gown, facts, findings }: Made, paper = A4): PaperInput {
-  return {
-    spec: gown.spec,
-    content: gown.content,
-    measures: gown.measures,
-    cutPieces: gown.cut.pieces,
-    workroom: facts,
-    silhouette: silhouetteOf(gown.drafts.gown, facts.skirt, facts.closure),
-    chalk: chalkTables(gown.cut.pieces, gown.spec.units),
-    lays: [],
-    diagnostics: findings,
-    cutShort: false,
-    words: english(gown.spec.units),
-    paper,
-  };
-}
-
-interface PlacedText {
-  readonly text: string;
-  readonly left: number;
-  readonly right: number;
-  readonly baseline: number;
-  readonly size: number;
-}
-
-/** Every text of a page where it is printed, figures within figures included. */
-function textsOf(drawing: Drawing, scale = 1, shift = { x: 0, y: 0 }): PlacedText[] {
-  const visit = (mark: Mark): PlacedText[] => {
-    if (mark.kind === 'group') return mark.marks.flatMap(visit);
-    if (mark.kind === 'use') {
-      const inner = mark.scale?.x ?? 1;
-      return textsOf(mark.drawing, scale * inner, {
-        x: shift.x + mark.offset.x * scale,
-        y: shift.y + mark.offset.y * scale,
-      });
-    }
-    return mark.kind === 'text' ? [placed(mark, scale, shift)] : [];
-  };
-  return drawing.marks.flatMap(visit);
-}
-
-function placed(mark: TextMark, scale: number, shift: { x: number; y: number }): PlacedText {
-  const width = textWidth(mark.text, mark.size, mark.bold ?? false) * scale;
-  const x = shift.x + mark.at.x * scale;
-  const left = mark.anchor === 'start' ? x : mark.anchor === 'middle' ? x - width / 2 : x - width;
-  return {
-    text: mark.text,
-    left,
-    right: left + width,
-    baseline: shift.y + mark.at.y * scale,
-    size: mark.size * scale,
-  };
-}
 
 function told(pages: FlowedPages): string {
   return pages.pages
@@ -209,7 +152,7 @@ describe('the form of measures', () => {
 
 describe('a toile', () => {
   it('has the gown’s own seam lines, in one layer with wide allowances', () => {
-    const toile = draftSpec(toileSpec(lantern.gown.spec)).gown!;
+    const toile = draftWhole(toileOf(lantern.gown.asked)).gown!;
     const lengths = (gown: typeof toile): readonly number[] => gown.drafts.gown.lengths;
     expect(lengths(toile)).toEqual(lengths(lantern.gown));
     expect(toile.cut.pieces.map((piece) => piece.layers)).toEqual(

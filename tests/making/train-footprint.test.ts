@@ -9,9 +9,10 @@ import { plainGown, type Tree } from '../outside/plain-gown.ts';
 function footprintOf(fields: Tree) {
   const { spec, diagnostics } = readSpec({ name: 'gown.yaml', text: plainGown({ units: 'mm', ...fields }) });
   if (spec === undefined) throw new Error(diagnostics.map(({ message }) => message).join('; '));
-  const drafts = draftLayers(gownOfSpec(spec), spec.layers);
+  const gown = gownOfSpec(spec);
+  const drafts = draftLayers(gown, gown.layers);
   if ('reason' in drafts) throw new Error(drafts.reason);
-  return trainFootprint(drafts.gown, skirtOf(spec, drafts.gown, drafts.layers), spec.godets);
+  return trainFootprint(drafts.gown, skirtOf(gown, spec, drafts), gown.godets);
 }
 
 /** Four gores of a cone: 720 round at the waist, 2400 at 1000 down; all its gores together turn by 1.68 radians. */

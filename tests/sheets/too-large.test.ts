@@ -2,9 +2,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/main.ts';
+import type { DraftedGown } from '../../src/drafted-gown.ts';
 import { areaInside } from '../../src/geometry/area.ts';
+import { gownToLay } from '../../src/lay/plan/layer-to-lay.ts';
 import { layersTooLong } from '../../src/lay/plan/layers-too-long.ts';
-import { type DraftedGown, draft } from '../../src/pipeline.ts';
+import { draft } from '../../src/pipeline.ts';
 import { paperOf, sheetOptions, sheetPlan } from '../../src/publish/pattern-sheets.ts';
 import { tooLarge } from '../../src/publish/too-large.ts';
 import { groupsOf } from '../../src/sheets/lay-out-sheets.ts';
@@ -21,7 +23,7 @@ describe('the rough number of sheets', () => {
   it.each(TEMPLATES)('is within a factor of three of the sheets that %s takes', (name) => {
     const gown = gownOf(textOf(name));
     for (const paper of ['a4', 'a3']) {
-      const options = sheetOptions(gown.spec, paperOf(gown, paper));
+      const options = sheetOptions(gown.gown, paperOf(gown, paper));
       const { sheets } = sheetPlan(gown, paperOf(gown, paper));
       const rough = roughSheets(gown.cut.pieces, groupsOf(gown.cut.pieces, options), options);
       expect(rough).toBeLessThan(3 * sheets.length);
@@ -57,7 +59,7 @@ describe('what is too large', () => {
       .filter(({ layers }) => layers.includes('lining'))
       .reduce((sum, { cutEdges }) => sum + 2 * areaInside(cutEdges.flatMap(({ curves }) => curves)), 0);
     const metres = area / 100 / 1000;
-    const found = layersTooLong({ ...gown, pieces: gown.cut.pieces }, (mm) => `${(mm / 1000).toFixed(3)} m`);
+    const found = layersTooLong(gownToLay(gown), (mm) => `${(mm / 1000).toFixed(3)} m`);
     if (metres > 200) expect(found[0]?.message).toContain(`${metres.toFixed(3)} m`);
     else expect(found).toEqual([]);
     const longer = gownOf(narrow.replaceAll(/\b10(3\.5|6\.5|6|7)\b/g, '900'));

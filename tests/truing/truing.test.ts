@@ -30,9 +30,9 @@ function withPiece(gown: GownDraft, index: number, change: (piece: Piece) => Pie
 }
 
 function codes(change: (draft: GownDraft) => GownDraft): string[] {
-  const { spec, drafts } = drafted();
+  const { gown, drafts } = drafted();
   const spoiled = change(drafts.gown);
-  return trueGown(spec, spoiled, measureGown(spoiled)).map(({ code }) => code);
+  return trueGown(gown, spoiled, measureGown(spoiled)).map(({ code }) => code);
 }
 
 /** The piece with one edge's curves put through a change. */
@@ -92,11 +92,11 @@ describe('truing finds what was spoiled by a known amount', () => {
   });
 
   it('says the angle in degrees and the tops by name', () => {
-    const { spec, drafts, measures } = drafted();
+    const { gown, drafts, measures } = drafted();
     const seams = measures.seams.map((seam) => ({ ...seam, hemAngle: Math.PI + Math.PI / 360 }));
-    const [broken] = trueGown(spec, drafts.gown, { ...measures, seams });
+    const [broken] = trueGown(gown, drafts.gown, { ...measures, seams });
     expect(broken!.message).toContain('the two angles add to 180.5° instead of 180°');
-    const [missed] = trueGown(spec, drafts.gown, { ...measures, waist: { ...measures.waist, sewn: 730 } });
+    const [missed] = trueGown(gown, drafts.gown, { ...measures, waist: { ...measures.waist, sewn: 730 } });
     expect(missed!.table).toEqual([
       ['gore', 'top (mm)'],
       ['front', '180.0'],
@@ -105,10 +105,10 @@ describe('truing finds what was spoiled by a known amount', () => {
   });
 
   it('a hem that meets a seam far from square is a warning, at 45° and not below', () => {
-    const { spec, drafts, measures } = drafted();
+    const { gown, drafts, measures } = drafted();
     const at = (degrees: number) => {
       const seams = measures.seams.map((seam) => ({ ...seam, offSquare: (-degrees * Math.PI) / 180 }));
-      return trueGown(spec, drafts.gown, { ...measures, seams }).map(({ code, message }) => [code, message]);
+      return trueGown(gown, drafts.gown, { ...measures, seams }).map(({ code, message }) => [code, message]);
     };
     expect(at(45 - 0.1)).toEqual([]);
     expect(at(45 + 0.1)).toHaveLength(measures.seams.length);
@@ -119,11 +119,11 @@ describe('truing finds what was spoiled by a known amount', () => {
   });
 
   it("a corner of the waist is let be at the bodice's point only", () => {
-    const { spec, drafts, measures } = drafted();
+    const { gown, drafts, measures } = drafted();
     const seams = measures.seams.map((seam) => ({ ...seam, waistAngle: 3 }));
     const broken = (point: { pointedAt?: number }) =>
       trueGown(
-        spec,
+        gown,
         { ...drafts.gown, gown: { ...drafts.gown.gown, ...point } },
         { ...measures, seams },
       ).filter(({ code }) => code === 'waist-not-smooth').length;
@@ -132,9 +132,9 @@ describe('truing finds what was spoiled by a known amount', () => {
   });
 
   it('tops that miss the waist seam by more than a specialist allows', () => {
-    const { spec, drafts, measures } = drafted();
+    const { gown, drafts, measures } = drafted();
     const at = (sewn: number) =>
-      trueGown(spec, drafts.gown, { ...measures, waist: { ...measures.waist, sewn } });
+      trueGown(gown, drafts.gown, { ...measures, waist: { ...measures.waist, sewn } });
     expect(at(721.4).map(({ code }) => code)).toEqual([]);
     expect(at(721.6).map(({ code }) => code)).toEqual(['tops-miss-waist-seam']);
   });

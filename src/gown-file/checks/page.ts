@@ -1,5 +1,5 @@
 import type { Span } from '../../diagnostics/diagnostic.ts';
-import { lengthText } from '../length-in-units.ts';
+import { lengthText } from '../../diagnostics/length-in-units.ts';
 import type { SketchedSpec } from '../shape/spec-shape.ts';
 import { stationsOf } from '../stations.ts';
 import { childOf, placeOfWritten, type Written, type WrittenMap } from '../written.ts';

@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import { lengthText } from '../../diagnostics/length-in-units.ts';
 import * as problems from '../../diagnostics/value-problems.ts';
-import { lengthText } from '../length-in-units.ts';
 import { nearest } from '../nearest.ts';
 import { angleOf, LENGTH_UNITS, lengthOf, parseQuantity, shareOf, weightOf } from '../quantity.ts';
 import type { WrittenScalar } from '../written.ts';

@@ -1,4 +1,4 @@
-import type { ClothSpec } from '../../gown-file/spec.ts';
+import type { ClothAsSold } from './layer-to-lay.ts';
 
 /** A lay longer than a whole number of steps by less than this, mm, is not worth another step: no one cuts to it. */
 const NOT_WORTH_A_STEP = 0.5;
@@ -10,7 +10,7 @@ const USUAL_STEP = 10;
  * What to buy for a lay, mm: ⌈(lay + end loss) × (1 + shrinkage) × (1 + safety) ÷ step⌉ × step, and the shop's
  * minimum. A cloth that shrinks is bought longer, washed, and then cut.
  */
-export function buyLength(length: number, cloth: ClothSpec): number {
+export function buyLength(length: number, cloth: ClothAsSold): number {
   const step = cloth.soldBy ?? USUAL_STEP;
   const needed = (length + cloth.endLoss) * (1 + cloth.shrinkage) * (1 + cloth.safety);
   const least = cloth.minimum ?? 0;

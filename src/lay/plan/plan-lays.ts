@@ -1,10 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import type { CutPiece } from '../../draft/piece.ts';
-import { type LayerSpec, placeOf, type Spec } from '../../gown-file/spec.ts';
-import { clothFacts } from './cloth-facts.ts';
 import type { LayPlan } from './lay-plan.ts';
 import * as problems from './lay-problems.ts';
-import type { LayerToLay } from './layer-to-lay.ts';
+import type { GownToLay, LayerToLay } from './layer-to-lay.ts';
 import { layersTooLong } from './layers-too-long.ts';
 import type { PackingEffort } from './pack-section.ts';
 import { planLayer } from './plan-layer.ts';
@@ -28,13 +25,6 @@ export interface LaysPlanned {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** What lay planning needs of a drafted gown. */
-export interface GownToLay {
-  readonly spec: Spec;
-  readonly layers: readonly LayerSpec[];
-  readonly pieces: readonly CutPiece[];
-}
-
 /** Work of the search for a strip, by the pieces laid on it: counted in overlaps looked up, never in time. */
 const WORK: Readonly<Record<LayEffort, Pick<PackingEffort, 'single' | 'section'>>> = {
   quick: {
@@ -47,9 +37,6 @@ const WORK: Readonly<Record<LayEffort, Pick<PackingEffort, 'single' | 'section'>
   },
 };
 
-/** Allowance of a join along the grain where the spec gives none for seams, mm (5/8 in, as on paper patterns). */
-const USUAL_SEAM = 15;
-
 /** Plans the cloth of every layer. The same gown gives the same lays on any machine. */
 export function planLays(gown: GownToLay, options: LayOptions): LaysPlanned {
   const tooLong = layersTooLong(gown, options.say);
@@ -60,7 +47,13 @@ export function planLays(gown: GownToLay, options: LayOptions): LaysPlanned {
     stopped: options.shouldStop ?? (() => false),
   };
   const planned = gown.layers
-    .map((layer) => layerToLay(gown, layer, options.say))
+    .map(
+      (layer): LayerToLay => ({
+        ...layer,
+        pieces: gown.pieces.filter(({ layers }) => layers.includes(layer.layer)),
+        say: options.say,
+      }),
+    )
     .filter(({ pieces }) => pieces.length > 0)
     .map((toLay) => ({
       toLay,
@@ -69,21 +62,6 @@ export function planLays(gown: GownToLay, options: LayOptions): LaysPlanned {
   return {
     lays: planned.flatMap(({ plan }) => plan ?? []),
     diagnostics: planned.flatMap(({ toLay, diagnostics }) => [...diagnostics, ...patternNotes(toLay)]),
-  };
-}
-
-function layerToLay({ spec, pieces }: GownToLay, layer: LayerSpec, say: (mm: number) => string): LayerToLay {
-  const cloth = spec.cloths[layer.cloth];
-  if (cloth === undefined) throw new Error(`no cloth is named ${layer.cloth}`);
-  return {
-    layer: layer.name,
-    cloth: layer.cloth,
-    pieces: pieces.filter(({ layers }) => layers.includes(layer.name)),
-    spec: cloth,
-    facts: clothFacts(spec, layer.cloth),
-    seam: layer.allowances.seam ?? spec.allowances.seam ?? USUAL_SEAM,
-    span: placeOf(spec, 'cloths', layer.cloth, 'width'),
-    say,
   };
 }
 

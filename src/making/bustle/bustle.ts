@@ -1,7 +1,11 @@
+import type { Side } from '../../gown/station.ts';
+
 /** A seam that a train hangs from. All mm. */
 export interface TrainSeam {
   readonly name: string;
-  /** Seams of this name in the whole skirt: 1 at a centre, 2 elsewhere. */
+  /** Where its other side has one that differs. */
+  readonly side?: Side;
+  /** Seams in the whole skirt that are alike: 1 at a centre, 2 elsewhere where her sides are alike. */
   readonly copies: number;
   /** Sewn length from the waist seam to the hem, and from the waist seam to the floor. */
   readonly length: number;
@@ -11,6 +15,8 @@ export interface TrainSeam {
 /** One point of a bustle. All mm, down the seam from the waist seam. */
 export interface BustlePoint {
   readonly seam: string;
+  /** Where the point on her other side is another. */
+  readonly side?: Side;
   readonly copies: number;
   readonly anchor: number;
   readonly pickUp: number;
@@ -31,6 +37,7 @@ export function bustlePoint(seam: TrainSeam, anchor: number, clearance: number, 
   const pickUp = anchor + lift;
   return {
     seam: seam.name,
+    ...(seam.side === undefined ? {} : { side: seam.side }),
     copies: seam.copies,
     anchor,
     pickUp,
@@ -59,16 +66,17 @@ export const USUAL_LOOP = 20;
  */
 export function seamsAdvised(seams: readonly TrainSeam[], clearance: number, heavy: boolean): TrainSeam[] {
   const most = heavy ? USUAL_POINTS_WHEN_HEAVY.most : USUAL_POINTS.most;
-  const lifted = seams
-    .map((seam) => ({ seam, lift: bustleLift(seam.length, seam.toFloor, clearance) }))
+  const liftOf = (seam: TrainSeam): number => bustleLift(seam.length, seam.toFloor, clearance);
+  // What her two sides have of one name is advised on both or on neither.
+  const lifted = [...new Set(seams.map(({ name }) => name))]
+    .map((name) => seams.filter((seam) => seam.name === name))
+    .map((own) => ({ own, lift: Math.max(...own.map(liftOf)) }))
     .filter(({ lift }) => lift >= LEAST_LIFT)
     .sort((a, b) => b.lift - a.lift);
   const advised: TrainSeam[] = [];
-  let points = 0;
-  for (const { seam } of lifted) {
-    if (points + seam.copies > most) break;
-    advised.push(seam);
-    points += seam.copies;
+  for (const { own } of lifted) {
+    if (pointsIn(advised) + pointsIn(own) > most) break;
+    advised.push(...own);
   }
   return advised;
 }

@@ -1,12 +1,15 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import { type ClosureSpec, placeOf } from '../../gown-file/spec.ts';
+import type { Closure } from '../../gown/sections.ts';
+import { isSame, type Station } from '../../gown/station.ts';
 import type { Bench, Found } from '../findings.ts';
 import * as problems from '../problems.ts';
 import { type Entry, type Passage, passageOf, STOCK_ZIPS, type ZipToBuy, zipToBuy } from './closure.ts';
 
 /** The closure as it is made. mm below the waist seam. */
 export interface ClosureFacts {
-  readonly kind: ClosureSpec['kind'];
+  readonly kind: Closure['kind'];
+  /** Its seam, on its side. */
+  readonly station: Station;
   readonly at: string;
   /** The wearer's side, at a seam that there are two of. */
   readonly side: 'left' | 'right' | undefined;
@@ -19,23 +22,26 @@ export interface ClosureFacts {
   /** Layers that it is sewn through as one; the others stay free of it and are felled to it. */
   readonly takes: readonly string[];
   readonly felled: readonly string[];
-  readonly beside: NonNullable<ClosureSpec['beside']>;
-  readonly finish: ClosureSpec['finish'];
+  readonly beside: NonNullable<Closure['beside']>;
+  readonly finish: Closure['finish'];
 }
 
-export function closureFacts({ spec, skirt, say }: Bench): Found<ClosureFacts | undefined> {
-  const closure = spec.closure;
+export function closureFacts(bench: Bench): Found<ClosureFacts | undefined> {
+  const { gown, skirt, say } = bench;
+  const { closure } = gown;
   if (closure === undefined) return { facts: undefined, findings: [] };
   const { opening } = closure;
-  const seam = skirt.stations.find((station) => station.name === closure.at);
+  const at = closure.station.name;
+  const seam = skirt.stations.find(({ station }) => isSame(station, closure.station));
   const passage = opening === undefined ? undefined : passageOf(skirt.waist, opening, closure);
-  const layers = spec.layers.map((layer) => layer.name);
-  const takes = spec.sewnAsOne?.closure ?? layers;
+  const layers = gown.layers.map((layer) => layer.name);
+  const takes = gown.sewnAsOne?.closure ?? layers;
   const beside = closure.beside ?? (closure.kind === 'lacing' ? 'laced' : 'sewn');
   const facts: ClosureFacts = {
     kind: closure.kind,
-    at: closure.at,
-    side: seam?.seams === 2 || seam?.side !== undefined ? (closure.side ?? 'left') : closure.side,
+    station: closure.station,
+    at,
+    side: closure.side,
     starts: closure.starts,
     opening,
     stops: opening === undefined ? undefined : closure.starts + opening,
@@ -50,25 +56,20 @@ export function closureFacts({ spec, skirt, say }: Bench): Found<ClosureFacts | 
   const findings: Diagnostic[] = [];
   if (seam !== undefined && facts.stops !== undefined && facts.stops >= seam.finished) {
     findings.push(
-      problems.openingLongerThanSeam(
-        placeOf(spec, 'closure', 'opening'),
-        say(facts.stops),
-        closure.at,
-        say(seam.finished),
-      ),
+      problems.openingLongerThanSeam(closure.place('opening'), say(facts.stops), at, say(seam.finished)),
     );
   }
-  findings.push(...entryFindings({ spec, skirt, say }, facts));
+  findings.push(...entryFindings(bench, facts));
   if (beside !== 'sewn' && closure.finish === undefined) {
-    findings.push(problems.edgeUnfinished(placeOf(spec, 'closure'), beside));
+    findings.push(problems.edgeUnfinished(closure.place(), beside));
   }
   return { facts, findings };
 }
 
-function entryFindings({ spec, skirt, say }: Bench, facts: ClosureFacts): Diagnostic[] {
-  const place = placeOf(spec, 'closure', 'opening');
+function entryFindings({ gown, skirt, say }: Bench, facts: ClosureFacts): Diagnostic[] {
+  const place = gown.closure!.place('opening');
   if (facts.opening === undefined || facts.passage === undefined) {
-    const girths = passageOf(skirt.waist, 0, spec.closure ?? {});
+    const girths = passageOf(skirt.waist, 0, gown.closure ?? {});
     return [problems.openingNotGiven(place, girths.needed === undefined ? undefined : say(girths.needed))];
   }
   const findings: Diagnostic[] = [];

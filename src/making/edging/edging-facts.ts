@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import { type EdgingSpec, placeOf } from '../../gown-file/spec.ts';
+import type { Edging } from '../../gown/sections.ts';
 import type { BoughtCloth } from '../../lay/plan/lay-facts.ts';
 import type { Bench, Found } from '../findings.ts';
 import * as problems from '../problems.ts';
@@ -15,7 +15,7 @@ import {
 /** The edging of one gown: which hems it goes round and what to get. mm. */
 export interface EdgingFacts {
   readonly name: string;
-  readonly from: EdgingSpec['from'];
+  readonly from: Edging['from'];
   readonly depth: number | undefined;
   readonly repeat: number | undefined;
   readonly start: string;
@@ -43,26 +43,26 @@ export interface OwnEdges {
 }
 
 export function edgingFacts(
-  { spec, skirt, say }: Bench,
+  { gown, skirt, say }: Bench,
   bought: readonly BoughtCloth[],
 ): Found<EdgingFacts | undefined> {
-  const edging = spec.edging;
+  const { edging } = gown;
   if (edging === undefined) return { facts: undefined, findings: [] };
   const findings: Diagnostic[] = [];
   const { repeat } = edging;
-  const edged = skirt.layers.filter((layer) => layer.spec.edging === edging.name);
-  if (repeat === undefined) findings.push(problems.edgingWithoutRepeat(placeOf(spec, 'edging'), edging.name));
+  const edged = skirt.layers.filter((layer) => layer.layer.edging === edging.name);
+  if (repeat === undefined) findings.push(problems.edgingWithoutRepeat(edging.place(), edging.name));
   const hems = edged.map((layer) => ({
-    layer: layer.spec.name,
+    layer: layer.layer.name,
     length: layer.hem,
     plan: repeat === undefined ? undefined : edgingRound(layer.hem, layer.flare, repeat, edging.depth),
   }));
   const need = hems.reduce((sum, hem) => sum + (hem.plan?.length ?? hem.length), 0);
   const buy = need + hems.length * (repeat ?? 0);
-  const own = edging.from === 'own-edges' ? ownEdges(edging, edged[0]?.spec.cloth, buy, bought) : undefined;
+  const own = edging.from === 'own-edges' ? ownEdges(edging, buy, bought) : undefined;
   if (own?.supply !== undefined && own.supply < buy) {
     findings.push(
-      problems.edgingShort(placeOf(spec, 'edging'), {
+      problems.edgingShort(edging.place(), {
         name: edging.name,
         supply: say(own.supply),
         need: say(buy),
@@ -77,21 +77,16 @@ export function edgingFacts(
       : scallopHang(skirt.offFloor, edging.scallop);
   if (scallops !== undefined && Math.abs(scallops.highPoints) > 1) {
     findings.push(
-      problems.scallopsOffFloor(
-        placeOf(spec, 'edging', 'scallop'),
-        say(scallops.highPoints),
-        say(scallops.lowPoints),
-      ),
+      problems.scallopsOffFloor(edging.place('scallop'), say(scallops.highPoints), say(scallops.lowPoints)),
     );
   }
-  const start = edging.start ?? spec.closure?.at ?? skirt.stations[skirt.stations.length - 1]!.name;
   const facts: EdgingFacts = {
     name: edging.name,
     from: edging.from,
     depth: edging.depth,
     repeat,
-    start,
-    startAssumed: edging.start === undefined,
+    start: edging.start.name,
+    startAssumed: edging.startAssumed,
     hems,
     need,
     buy,
@@ -101,13 +96,8 @@ export function edgingFacts(
   return { facts, findings };
 }
 
-function ownEdges(
-  edging: EdgingSpec,
-  clothOfLayer: string | undefined,
-  need: number,
-  bought: readonly BoughtCloth[],
-): OwnEdges | undefined {
-  const cloth = edging.cloth ?? clothOfLayer;
+function ownEdges(edging: Edging, need: number, bought: readonly BoughtCloth[]): OwnEdges | undefined {
+  const cloth = edging.cloth?.name;
   if (cloth === undefined) return undefined;
   const lengths = bought.filter((one) => one.cloth === cloth);
   const length = lengths.length === 0 ? undefined : lengths.reduce((sum, one) => sum + one.buy, 0);

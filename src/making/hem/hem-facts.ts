@@ -1,5 +1,5 @@
-import { hemAllowance } from '../../allowances/allowance-plan.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import { allowanceAt } from '../../gown/layer.ts';
 import { type ClothSpec, type HemFinish, placeOf } from '../../gown-file/spec.ts';
 import { type Bench, type Found, percentText } from '../findings.ts';
 import * as problems from '../problems.ts';
@@ -19,10 +19,11 @@ export interface HemFacts {
   readonly roughCut: readonly { readonly gore: string; readonly depth: number }[];
 }
 
-export function hemFacts({ spec, skirt, say }: Bench): Found<readonly HemFacts[]> {
+export function hemFacts(bench: Bench): Found<readonly HemFacts[]> {
+  const { spec, skirt, say } = bench;
   const findings: Diagnostic[] = [];
-  const facts = skirt.layers.map(({ spec: layer, hem, flare, gores }, index): HemFacts => {
-    const allowance = hemAllowance(spec, layer);
+  const facts = skirt.layers.map(({ spec: layer, layer: own, hem, flare, gores }, index): HemFacts => {
+    const allowance = allowanceAt(own, 'hem');
     const surplus = layer.hem === 'turned' && allowance > 0 ? hemSurplus(hem, flare, allowance) : undefined;
     const satin = isSatin(layer.cloth, spec.cloths[layer.cloth]);
     const most = satin ? MOST_SURPLUS_ON_SATIN : MOST_SURPLUS;
@@ -52,7 +53,7 @@ export function hemFacts({ spec, skirt, say }: Bench): Found<readonly HemFacts[]
       }),
     };
   });
-  return { facts, findings: [...findings, ...baggedFindings({ spec, skirt, say }, facts)] };
+  return { facts, findings: [...findings, ...baggedFindings(bench, facts)] };
 }
 
 /** Satin by its weave where the spec names it, else by the cloth's name. */
@@ -69,7 +70,8 @@ function partnerOf(layers: Bench['spec']['layers'], index: number): string | und
   return (outward ?? bagged.findLast(({ i }) => i < index))?.layer.name;
 }
 
-function baggedFindings({ spec, skirt, say }: Bench, facts: readonly HemFacts[]): Diagnostic[] {
+function baggedFindings(bench: Bench, facts: readonly HemFacts[]): Diagnostic[] {
+  const { spec, say } = bench;
   const findings: Diagnostic[] = [];
   const bagged = spec.layers.filter((layer) => layer.hem === 'bagged');
   for (const [index, layer] of spec.layers.entries()) {
@@ -87,14 +89,17 @@ function baggedFindings({ spec, skirt, say }: Bench, facts: readonly HemFacts[])
   const shorter = bagged.map((layer) => layer.shorter);
   const difference = Math.max(...shorter) - Math.min(...shorter);
   if (difference > 0) findings.push(problems.baggedNotEqual(place, names, say(difference)));
-  return [...findings, ...gapFindings({ spec, skirt, say })];
+  return [...findings, ...gapFindings(bench)];
 }
 
 function gapFindings({ spec, skirt, say }: Bench): Diagnostic[] {
   return spec.layers.flatMap((layer, index) => {
     const gap = layer.gap;
     if (gap === undefined) return [];
-    const seam = skirt.layers[index]?.seams.find((own) => own.name === gap.at);
+    // Of two that differ, the shorter one decides.
+    const [seam] = (skirt.layers[index]?.seams ?? [])
+      .filter((own) => own.name === gap.at)
+      .sort((a, b) => a.length - b.length);
     const place = placeOf(spec, 'layers', index, 'gap');
     if (seam === undefined) {
       return [problems.gapDoesNotFit(place, say(gap.length), gap.at, `${layer.name} has no seam there`)];

@@ -8,6 +8,8 @@ import type {
   TrimSpec,
 } from '../../gown-file/spec.ts';
 
+import type { BustlePoint } from '../bustle/bustle.ts';
+
 /** Cautions that a step can carry; their words are with the rest of the papers' text. */
 export type CautionKind =
   | 'floor-cutting'
@@ -48,7 +50,7 @@ export type StepWork =
       readonly sheers: readonly string[];
       readonly zipEnds: { readonly at: string; readonly starts: number; readonly stops: number } | undefined;
       readonly gaps: readonly GapMark[];
-      readonly bustle: readonly { readonly seam: string; readonly anchor: number; readonly pickUp: number }[];
+      readonly bustle: readonly Pick<BustlePoint, 'seam' | 'side' | 'anchor' | 'pickUp'>[];
     }
   | { readonly kind: 'stay-edges'; readonly layers: readonly string[]; readonly tapes: readonly StepStrip[] }
   | {

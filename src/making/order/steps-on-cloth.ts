@@ -110,7 +110,7 @@ function markStep({ bench: { spec }, closure, bustle }: MakingFacts): UnplacedSt
         .map((layer) => layer.name),
       zipEnds,
       gaps: spec.layers.flatMap((layer) => gapOf(layer) ?? []),
-      bustle: (bustle?.points ?? []).map(({ seam, anchor, pickUp }) => ({ seam, anchor, pickUp })),
+      bustle: bustle?.points ?? [],
     },
   );
 }

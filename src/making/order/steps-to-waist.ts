@@ -1,4 +1,5 @@
 import type { MakingFacts, UnplacedStep } from '../making-facts.ts';
+import { seamsByName } from '../skirt.ts';
 import type { WaistGroup } from '../waist/waist-facts.ts';
 import type { CautionKind, OpenSeam } from './step.ts';
 import { gapOf, step } from './steps-on-cloth.ts';
@@ -35,7 +36,7 @@ function seamSteps({ bench: { spec, skirt }, closure }: MakingFacts): UnplacedSt
         layer: layer.name,
         french: layer.seams === 'french',
         stretch: (cloth?.stretch ?? false) || layer.cutSmallerAcross > 0,
-        seams: seams.map(({ name, copies, withLayer }) => ({ name, copies, withLayer })),
+        seams: seamsByName(seams),
         openAbove,
         gap: gapOf(layer),
         godets: godets.map(({ name, seam, from }) => ({ name, seam, from })),

@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { GownDraft } from '../../draft/draft-gown.ts';
+import { runsRound } from '../../gown/lines.ts';
 import { placeOf } from '../../gown-file/spec.ts';
 import type { Bench, Found } from '../findings.ts';
 import * as problems from '../problems.ts';
@@ -33,10 +34,8 @@ export interface HoopFacts {
   readonly height: number | undefined;
 }
 
-export function petticoatFacts(
-  { spec, skirt, say }: Bench,
-  draft: GownDraft,
-): Found<PetticoatFacts | undefined> {
+export function petticoatFacts(bench: Bench, draft: GownDraft): Found<PetticoatFacts | undefined> {
+  const { spec, skirt, say } = bench;
   const { offFloor } = skirt;
   const findings: Diagnostic[] = [];
   if (offFloor !== undefined && offFloor < USUAL_OFF_FLOOR) {
@@ -53,7 +52,7 @@ export function petticoatFacts(
     const facts = offFloor === undefined ? undefined : { offFloor, hoop: undefined };
     return { facts, findings };
   }
-  const hoop = hoopFacts({ spec, skirt, say }, draft, round);
+  const hoop = hoopFacts(bench, draft, round);
   const place = placeOf(spec, 'petticoat', 'hoop');
   if (hoop.sweep !== undefined && !hoop.sweep.wideEnough && !isShapedToIt(draft)) {
     findings.push(
@@ -83,7 +82,7 @@ function hoopFacts({ spec, skirt }: Bench, draft: GownDraft, round: number): Hoo
     station.floor === undefined ? undefined : station.drop + station.floor.length - offFloor,
   );
   // On a ring of different sides the last station is the first again.
-  const all = draft.gown.closed ? [...depths, depths[0]] : depths;
+  const all = runsRound(draft.gown) ? [...depths, depths[0]] : depths;
   const known = all.flatMap((depth) => depth ?? []);
   const slant = depths[0];
   return {

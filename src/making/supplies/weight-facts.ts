@@ -1,7 +1,7 @@
 import type { CutPiece } from '../../draft/piece.ts';
 import { areaInside } from '../../geometry/area.ts';
 import type { Edge } from '../../geometry/edge.ts';
-import type { LayerSpec, Spec } from '../../gown-file/spec.ts';
+import type { Layer } from '../../gown/layer.ts';
 import { type LayerWeight, layerWeight, weightInAll } from './weight.ts';
 
 export interface WeightFacts {
@@ -11,11 +11,7 @@ export interface WeightFacts {
 }
 
 /** Weight of every layer that has pieces, flounces and strips among them, by the area of all their copies. */
-export function weightFacts(
-  spec: Spec,
-  allLayers: readonly LayerSpec[],
-  cutPieces: readonly CutPiece[],
-): WeightFacts {
+export function weightFacts(allLayers: readonly Layer[], cutPieces: readonly CutPiece[]): WeightFacts {
   const layers = allLayers.map((layer) => {
     const own = cutPieces.filter((piece) => piece.layers.includes(layer.name));
     const area = (edgesOf: (piece: CutPiece) => readonly Edge[]): number =>
@@ -26,7 +22,7 @@ export function weightFacts(
         netArea: area(({ piece }) => piece.edges),
         cutArea: area(({ cutEdges }) => cutEdges),
       },
-      { name: layer.cloth, ...spec.cloths[layer.cloth] },
+      layer.cloth,
     );
   });
   return { layers, inAll: weightInAll(layers) };

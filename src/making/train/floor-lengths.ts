@@ -1,6 +1,4 @@
 import type { GownDraft } from '../../draft/draft-gown.ts';
-import { wornLengths } from '../../gown/worn-lengths.ts';
-import type { Spec } from '../../gown-file/spec.ts';
 
 /** Sewn edge of the bodice to the floor, along the cloth over the petticoat, mm. */
 export interface FloorLength {
@@ -10,49 +8,54 @@ export interface FloorLength {
 }
 
 /**
- * The floor at each station, as far as the spec tells: as measured, or from the finished length where the hem's height
+ * The floor at each station, as far as the file tells: as measured, or from the finished length where the hem's height
  * off the floor or the train's length on it is known, or between the neighbours.
+ * @param offFloor height of the hem where the file gives it, mm
  * @param level gives the finished lengths without the train; asked only where they are needed
  */
 export function floorLengths(
-  spec: Spec,
+  offFloor: number | undefined,
   draft: GownDraft,
   level: () => readonly number[] | undefined,
 ): (FloorLength | undefined)[] {
-  const measured = wornLengths(spec).toFloor ?? {};
-  const known = draft.gown.stations.map(({ name }, i) => measured[name] ?? knownFloor(spec, draft, level, i));
-  return known.map((length, i) =>
-    length === undefined ? between(known, draft.hem.ways, i) : { length, estimated: false },
-  );
+  const { stations, round } = draft.gown;
+  const known = stations.map(({ toFloor }, i) => toFloor ?? knownFloor(offFloor, draft, level, i));
+  // Either half by itself, as it would be with the other its mirror image.
+  const back = round === 'two-halves' ? (stations.length - 1) / 2 : stations.length - 1;
+  return known.map((length, i) => {
+    if (length !== undefined) return { length, estimated: false };
+    const [first, last] = i <= back ? [0, back] : [back, stations.length - 1];
+    return between(known, draft.hem.ways, i, first, last);
+  });
 }
 
 function knownFloor(
-  spec: Spec,
-  draft: GownDraft,
+  offFloor: number | undefined,
+  { gown, lengths }: GownDraft,
   level: () => readonly number[] | undefined,
   i: number,
 ): number | undefined {
-  const { gown, lengths } = draft;
-  const offFloor = spec.lengths.offFloor;
+  const { length, inTrain, onFloor } = gown.stations[i]!;
   if (gown.lengths.measured === 'to-floor') {
-    const given = gown.stations[i]!.length;
-    if (given !== undefined) return given;
+    if (length !== undefined) return length;
     const without = level()?.[i];
     return without === undefined ? undefined : without + gown.lengths.offFloor;
   }
-  const inTrain = gown.train !== undefined && i > gown.train.begins;
-  if (!inTrain) return offFloor === undefined ? undefined : lengths[i]! + offFloor;
-  const atEnd = i === gown.stations.length - 1;
-  return atEnd && spec.train?.onFloor !== undefined ? lengths[i]! - spec.train.onFloor : undefined;
+  // What was pinned up or down at a fitting does not move the floor.
+  const hem = length ?? lengths[i]!;
+  if (!inTrain) return offFloor === undefined ? undefined : hem + offFloor;
+  return onFloor === undefined ? undefined : hem - onFloor;
 }
 
 function between(
   known: readonly (number | undefined)[],
   ways: readonly number[],
   i: number,
+  first: number,
+  last: number,
 ): FloorLength | undefined {
-  const before = known.findLastIndex((length, k) => k < i && length !== undefined);
-  const after = known.findIndex((length, k) => k > i && length !== undefined);
+  const before = known.findLastIndex((length, k) => k >= first && k < i && length !== undefined);
+  const after = known.findIndex((length, k) => k <= last && k > i && length !== undefined);
   if (before < 0 || after < 0) return undefined;
   const t = (ways[i]! - ways[before]!) / (ways[after]! - ways[before]!);
   return { length: known[before]! + (known[after]! - known[before]!) * t, estimated: true };

@@ -1,4 +1,5 @@
 import type { GownDraft } from '../../draft/draft-gown.ts';
+import { halves, runsRound } from '../../gown/lines.ts';
 
 /** A place on the hanging cloth: the way round in radians from the centre front towards her left, and slant distance. */
 export interface Place {
@@ -25,7 +26,7 @@ const WIDEST_SLOPE = 0.6;
 const LEVEL = 10;
 
 export function hangingOf(draft: GownDraft): Hanging {
-  const copies = draft.gown.closed ? 1 : 2;
+  const copies = halves(draft.gown);
   const widths = (slant: number): number[] => draft.frames.map((frame) => Math.max(0, frame.widthAt(slant)));
   const girth = (slant: number): number => copies * widths(slant).reduce((sum, width) => sum + width, 0);
   const levels = outlineLevels(draft, girth);
@@ -72,7 +73,7 @@ function depthOver(
   );
   return (turn) => {
     const round = ((turn % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
-    const own = draft.gown.closed ? round : Math.min(round, 2 * Math.PI - round);
+    const own = runsRound(draft.gown) ? round : Math.min(round, 2 * Math.PI - round);
     const next = Math.max(
       1,
       places.findIndex((place) => place.turn >= own - 1e-9),

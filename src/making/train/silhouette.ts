@@ -1,5 +1,7 @@
 import type { GownDraft } from '../../draft/draft-gown.ts';
 import type { Point } from '../../geometry/curve.ts';
+import { runsRound } from '../../gown/lines.ts';
+import { isSame } from '../../gown/station.ts';
 import type { ClosureFacts } from '../closure/closure-facts.ts';
 import type { Skirt } from '../skirt.ts';
 import { type Hanging, hangingOf, type Place } from './hanging.ts';
@@ -81,7 +83,7 @@ function viewOf(
       .filter(({ station }) => station.seams > 0)
       .map(({ station, line }) => ({ name: station.name, line })),
     lengths: ends
-      .filter(({ sign }) => draft.gown.closed || sign === 1)
+      .filter(({ sign }) => runsRound(draft.gown) || sign === 1)
       .map(({ station, line }) => ({ at: line[line.length - 1]!, length: station.finished })),
     opening: openingLine(hanging, draft, closure, facing),
   };
@@ -91,7 +93,7 @@ function viewOf(
 function stationTurns(draft: GownDraft): { index: number; sign: 1 | -1 }[] {
   const last = draft.gown.stations.length - 1;
   return draft.gown.stations.flatMap((_, index): { index: number; sign: 1 | -1 }[] => {
-    if (draft.gown.closed) return index === last ? [] : [{ index, sign: 1 }];
+    if (runsRound(draft.gown)) return index === last ? [] : [{ index, sign: 1 }];
     if (index === 0 || index === last) return [{ index, sign: 1 }];
     return [
       { index, sign: 1 },
@@ -106,9 +108,9 @@ function openingLine(
   closure: ClosureFacts | undefined,
   facing: number,
 ): ViewLine | undefined {
-  const index = draft.gown.stations.findIndex((station) => station.name === closure?.at);
-  if (closure?.stops === undefined || index < 0) return undefined;
-  const sign = closure.side === 'right' && !draft.gown.closed ? -1 : 1;
+  if (closure?.stops === undefined) return undefined;
+  const index = draft.gown.stations.findIndex((station) => isSame(station, closure.station));
+  const sign = closure.side === 'right' && !runsRound(draft.gown) ? -1 : 1;
   const length = draft.lengths[index]!;
   const at = (below: number): Place => hanging.stationPlace(index, below / length, sign);
   if (Math.cos(at(closure.stops).turn - facing) < EDGE_ON) return undefined;

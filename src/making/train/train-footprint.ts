@@ -1,7 +1,8 @@
 import type { GownDraft } from '../../draft/draft-gown.ts';
 import type { GoreFrame } from '../../draft/gore-frame.ts';
 import type { Point } from '../../geometry/curve.ts';
-import type { GodetSpec } from '../../gown-file/spec.ts';
+import { halves, runsRound, stationsOnce } from '../../gown/lines.ts';
+import type { Godet } from '../../gown/parts.ts';
 import type { Skirt } from '../skirt.ts';
 
 /**
@@ -33,7 +34,7 @@ const LEAST = 1;
 export function trainFootprint(
   draft: GownDraft,
   skirt: Skirt,
-  godets: readonly GodetSpec[] = [],
+  godets: readonly Pick<Godet, 'seam' | 'from' | 'width'>[] = [],
 ): TrainFootprint | undefined {
   const floors = floorDepths(draft, skirt);
   if (floors === undefined) return undefined;
@@ -41,12 +42,12 @@ export function trainFootprint(
   const depths = draft.gown.stations.map(({ drop }, i) => drop + draft.lengths[i]!);
   const longest = depths.reduce(
     (most, depth, i) => (depth - floors[i]! > depths[most]! - floors[most]! + 1e-9 ? i : most),
-    draft.gown.closed ? 0 : last,
+    runsRound(draft.gown) ? 0 : last,
   );
   if (depths[longest]! - floors[longest]! < LEAST) return undefined;
   const floor: Floor = { draft, floors, godets };
   const left = sideOf(floor, longest, -1);
-  const right = draft.gown.closed ? sideOf(floor, longest, 1) : mirrored(left);
+  const right = runsRound(draft.gown) ? sideOf(floor, longest, 1) : mirrored(left);
   const outline = [...[...left.hem].reverse(), ...right.hem, ...[...right.floor].reverse(), ...left.floor];
   const xs = outline.map(({ x }) => x);
   return {
@@ -71,7 +72,7 @@ function floorDepths(draft: GownDraft, skirt: Skirt): number[] | undefined {
 interface Floor {
   readonly draft: GownDraft;
   readonly floors: readonly number[];
-  readonly godets: readonly GodetSpec[];
+  readonly godets: readonly Pick<Godet, 'seam' | 'from' | 'width'>[];
 }
 
 interface Side {
@@ -105,14 +106,14 @@ function sideOf(floor: Floor, from: number, way: 1 | -1): Side {
   letIn(0.5);
   for (let step = 0; step < count; step++) {
     const index = way < 0 ? (station === 0 ? count : station) - 1 : station % count;
-    if (!draft.gown.closed && way < 0 && station === 0) break;
+    if (!runsRound(draft.gown) && way < 0 && station === 0) break;
     const gore = laidBy(floor, index, seam, way);
     if (gore.hem.length === 0) break;
     hem.push(...gore.hem);
     line.push(...gore.floor);
     seams.push([seam.at, alongSeam(seam, lengthOnFloor(floor, station))]);
     station = way < 0 ? index : (index + 1) % count;
-    if (gore.ended || (draft.gown.closed && station === from)) break;
+    if (gore.ended || (runsRound(draft.gown) && station === from)) break;
     seam = gore.next;
     letIn(1);
   }
@@ -239,13 +240,14 @@ function mirrored(side: Side): Side {
 /** Round the skirt, godets and all, where the longest station meets the floor. */
 function girthAt({ draft, floors, godets }: Floor, longest: number): number {
   const depth = floors[longest]!;
-  const { closed, stations, gores } = draft.gown;
   const widths = draft.frames.reduce((sum, frame) => sum + frame.widthAt(depth), 0);
-  const wedges = godets.reduce((sum, { seam, from, width }) => {
-    const station = stations.findIndex(({ name }) => name === seam);
-    const below = depth - stations[station]!.drop - from;
-    const copies = closed || station === 0 || station === gores.length ? 1 : 2;
-    return sum + (copies * width * Math.max(0, below)) / Math.max(1, draft.lengths[station]! - from);
-  }, 0);
-  return (closed ? 1 : 2) * widths + wedges;
+  const wedges = stationsOnce(draft.gown).flatMap(({ name, drop, seams }, station) =>
+    godets
+      .filter((godet) => godet.seam === name)
+      .map(({ from, width }) => {
+        const below = Math.max(0, depth - drop - from);
+        return (seams * width * below) / Math.max(1, draft.lengths[station]! - from);
+      }),
+  );
+  return halves(draft.gown) * widths + wedges.reduce((sum, width) => sum + width, 0);
 }

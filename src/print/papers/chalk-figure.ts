@@ -7,7 +7,8 @@ const CUT: LineStyle = { width: 0.35 };
 const SEAM: LineStyle = { width: 0.2, dash: [1.5, 0.8] };
 const GRAIN: LineStyle = { width: 0.2, dash: [4, 1, 0.8, 1] };
 const TEXT = 2.6;
-const MARGIN = 4;
+/** Room for letters that had to move away. */
+const MARGIN = 8;
 
 /** Points of one line of the table in order, across and down, mm. */
 export type ChalkedLine = readonly Point[];
@@ -35,12 +36,14 @@ export function chalkFigure(
     y: MARGIN + (y - top) * scale,
   });
   const middle = place({ x: xs.reduce((sum, x) => sum + x, 0) / xs.length, y: (top + bottom) / 2 });
-  const letters = table.stretches.map(({ line, from }): Mark => {
-    const at = place({ x: from.across, y: from.down });
-    return textMark(from.letter, letterPlace(at, middle, line === 'cut' ? 2.2 : -2.2), TEXT, {
-      anchor: 'middle',
-    });
-  });
+  const letters = clearLetters(
+    table.stretches.map(({ line, from }) => ({
+      letter: from.letter,
+      at: place({ x: from.across, y: from.down }),
+      outwards: line === 'cut' ? 1 : -1,
+    })),
+    middle,
+  );
   return {
     x: 0,
     y: 0,
@@ -60,12 +63,44 @@ export function chalkFigure(
   };
 }
 
-/** Outside the piece for the cut line's letters, inside for the seam line's. */
-function letterPlace(at: Point, middle: Point, away: number): Point {
-  const [dx, dy] = [at.x - middle.x, at.y - middle.y];
-  const length = Math.hypot(dx, dy) || 1;
-  return { x: at.x + (dx / length) * away, y: at.y + (dy / length) * away + TEXT * 0.35 };
+interface CornerLetter {
+  readonly letter: string;
+  readonly at: Point;
+  /** 1 for the cut line's letters, which stand outside; -1 for the seam line's, which stand inside. */
+  readonly outwards: 1 | -1;
 }
+
+/** Every letter near its corner and clear of the others; one that had to move away is joined to its corner. */
+function clearLetters(corners: readonly CornerLetter[], middle: Point): Mark[] {
+  const taken: Point[] = [];
+  return corners.flatMap(({ letter, at, outwards }): Mark[] => {
+    const straight = Math.atan2(outwards * (at.y - middle.y), outwards * (at.x - middle.x));
+    const places = LETTER_AWAY.flatMap((away) =>
+      LETTER_TURNS.map((turn) => ({
+        x: at.x + away * Math.cos(straight + turn),
+        y: at.y + away * Math.sin(straight + turn),
+        away,
+      })),
+    );
+    const clear = (one: Point): boolean =>
+      taken.every((other) => Math.hypot(one.x - other.x, one.y - other.y) >= LETTERS_APART);
+    const centre = places.find(clear) ?? places[0]!;
+    taken.push(centre);
+    const text = textMark(letter, { x: centre.x, y: centre.y + TEXT * 0.35 }, TEXT, { anchor: 'middle' });
+    if (centre.away === LETTER_AWAY[0]) return [text];
+    const stop = 1 - TEXT / 2 / centre.away;
+    const to = { x: at.x + (centre.x - at.x) * stop, y: at.y + (centre.y - at.y) * stop };
+    return [text, { kind: 'path', runs: [[{ kind: 'line', from: at, to }]], closed: false, line: LEADER }];
+  });
+}
+
+/** From a corner to the middle of its letter, nearest first; mm. */
+const LETTER_AWAY = [2.2, 4, 5.8, 7.6, 9.4] as const;
+/** From the straight way out, radians. */
+const LETTER_TURNS = [0, 0.5, -0.5, 1, -1] as const;
+/** Between the middles of two letters of this size, mm: neither touches the other. */
+const LETTERS_APART = 2.7;
+const LEADER: LineStyle = { width: 0.1 };
 
 function closed(points: readonly Point[], line: LineStyle): Mark {
   const run = points.map((from, i) => ({

@@ -1,6 +1,5 @@
 import type { Block } from '../page/page-blocks.ts';
 import { type FlowedPages, flowPages } from '../page/page-flow.ts';
-import { chalkBlocks } from './chalk-blocks.ts';
 import { costingBlocks } from './costing-blocks.ts';
 import { cuttingBlocks } from './cutting-blocks.ts';
 import { isForAChild } from './for-a-child.ts';
@@ -28,7 +27,6 @@ export function jobSheet(input: PaperInput): FlowedPages {
       ...orderBlocks(input),
       ...levellingBlocks(input),
       ...calendarBlocks(input),
-      ...chalkBlocks(input),
       ...costingBlocks(input),
     ],
     {

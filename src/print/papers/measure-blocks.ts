@@ -62,7 +62,7 @@ function stationTable({ words, workroom }: PaperInput): Block {
   };
 }
 
-function goreTable({ words, measures, spec, cutPieces }: PaperInput): Block {
+function goreTable({ words, measures, cutPieces }: PaperInput): Block {
   const { jobSheet: text, number } = words;
   return {
     kind: 'table',
@@ -73,15 +73,13 @@ function goreTable({ words, measures, spec, cutPieces }: PaperInput): Block {
       const own = cutPieces.filter((piece) => piece.gore === gore.name).map(({ piece }) => piece);
       // Of a gown whose sides differ in some gores only, the others are told once.
       if (gore.side === 'right' && own.some(({ cut }) => cut === 'pair' || cut === 'on-fold')) return [];
-      const onFold = spec.gores.find((own) => own.name === gore.name)?.onFold === true;
-      const panel = spec.bodice.panels[gore.name];
       const piece = own.find(({ side }) => side === gore.side) ?? own[0];
       const cells = [
         // A middle whose halves differ is cut whole: its halves are told by her side.
-        onFold ? words.closureRows.side(text.onFold(gore.name), piece?.middle && gore.side) : gore.name,
+        gore.onFold ? words.closureRows.side(text.onFold(gore.name), piece?.middle && gore.side) : gore.name,
         piece === undefined ? '' : howCut(piece, words),
         number(gore.top),
-        panel === undefined ? '' : number(onFold ? panel / 2 : panel),
+        gore.panel === undefined ? '' : number(gore.panel),
         number(gore.hem),
         `${((gore.flare * 180) / Math.PI).toFixed(1)}°`,
       ];

@@ -1,4 +1,4 @@
-import type { ChalkTable } from '../../chalk/chalk.ts';
+import type { SharedChalk } from '../../chalk/shared-tables.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { CutPiece } from '../../draft/piece.ts';
 import type { Spec } from '../../gown-file/spec.ts';
@@ -32,7 +32,8 @@ export interface PaperInput {
   readonly cutPieces: readonly CutPiece[];
   readonly workroom: Workroom;
   readonly silhouette: Silhouette;
-  readonly chalk: readonly ChalkTable[];
+  /** Layers that differ little share a table. */
+  readonly chalk: readonly SharedChalk[];
   readonly lays: readonly LayFigure[];
   readonly diagnostics: readonly Diagnostic[];
   /** A lay was stopped before its search was done: what is bought and what it costs is more than it need be. */

@@ -130,7 +130,7 @@ function bustleBlocks({ words, workroom }: PaperInput): Block[] {
       heads: text.bustleHeads,
       align: ['start', 'end', 'end', 'end', 'end', 'end', 'end'],
       rows: bustle.points.map((point) => [
-        words.station(point.seam),
+        words.closureRows.side(point.seam, point.side),
         String(point.copies),
         ...[point.anchor, point.pickUp, point.lift, point.loopBottom, point.aboveHem].map(number),
       ]),

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { gownToLay } from '../../../src/lay/plan/layer-to-lay.ts';
 import { planLays } from '../../../src/lay/plan/plan-lays.ts';
 import { draft } from '../../../src/pipeline.ts';
 import { layFiles } from '../../../src/publish/lay-files.ts';
@@ -19,9 +20,8 @@ interface Placed {
 function laysOf(template: string): Map<string, Placed[]> {
   const text = readFileSync(new URL(`templates/${template}.yaml`, root), 'utf8');
   const { gown } = draft({ name: template, text });
-  const { spec, layers, cut } = gown!;
-  const { lays } = planLays({ spec, layers, pieces: cut.pieces }, { say: String });
-  return new Map([...layFiles(spec, lays)].map(([name, svg]) => [name, placedIn(svg)]));
+  const { lays } = planLays(gownToLay(gown!), { say: String });
+  return new Map([...layFiles(gown!.gown, lays)].map(([name, svg]) => [name, placedIn(svg)]));
 }
 
 function placedIn(svg: string): Placed[] {

@@ -1,4 +1,4 @@
-import type { Units } from './spec.ts';
+import type { Units } from './units.ts';
 
 const MM_PER_INCH = 25.4;
 

@@ -9,20 +9,22 @@ import type { CutPiece } from '../../src/draft/piece.ts';
 import type { Curve, Point } from '../../src/geometry/curve.ts';
 import type { Edge } from '../../src/geometry/edge.ts';
 import { pointAt } from '../../src/geometry/evaluate.ts';
-import type { Gown } from '../../src/gown/gown.ts';
+import type { GownLines } from '../../src/gown/lines.ts';
 import { draft } from '../../src/pipeline.ts';
 import { evenly } from '../evenly.ts';
 
 const degrees = Math.PI / 180;
 
+const NOWHERE = () => ({ source: { name: 'invented', text: '' }, start: 0, end: 0 });
+
 /** An invented gown of two gores a half: a drop at the front, a train at the back. */
 function gown(
   options: { readonly flares?: readonly number[]; readonly train?: number; readonly drop?: number } = {},
-): Gown {
+): GownLines {
   const { flares = [17, 30], train = 600, drop = 60 } = options;
   return {
     name: 'trial',
-    closed: false,
+    round: 'mirrored',
     waistSeam: 740,
     gores: flares.map((flare, i) => ({
       name: `g${i}`,
@@ -30,11 +32,16 @@ function gown(
       top: 370 / flares.length,
       width: { kind: 'flare' as const, angle: flare * degrees },
       grain: { frontPart: i === 0 ? 0 : 0.5 },
+      roughCut: 0,
+      place: NOWHERE,
     })),
     stations: Array.from({ length: flares.length + 1 }, (_, i) => ({
       name: i === 0 ? 'centre-front' : i === flares.length ? 'centre-back' : `g${i - 1}/g${i}`,
       drop: i === 0 ? drop : 0,
       length: i === flares.length ? 1080 + train : 1050,
+      seams: i === 0 ? (0 as const) : i === flares.length ? (1 as const) : (2 as const),
+      inTrain: false,
+      place: NOWHERE,
     })),
     lengths: { measured: 'finished' },
   };
@@ -55,7 +62,7 @@ function cutPieces(seam: GownDraft): CutPiece[] {
   }));
 }
 
-function drafted(of: Gown): GownDraft {
+function drafted(of: GownLines): GownDraft {
   const draft = draftGown(of);
   if ('reason' in draft) throw new Error(draft.reason);
   return draft;
@@ -200,7 +207,7 @@ describe('what a maker finds in the table', () => {
   it('swings the hem and waist of a ring from one centre with radii a length apart (S7: hem 360, waist 68, slant 105)', () => {
     // S7: 68 and 360 round, slant 105 cm in 6 gores, two of them on the fold as three in a half: r 24.452, R 129.452.
     const flare = (3600 - 680) / 1050 / 6;
-    const ring: Gown = {
+    const ring: GownLines = {
       ...gown({ flares: [1, 1, 1], drop: 0, train: 0 }),
       waistSeam: 680,
       gores: [0, 1, 2].map((i) => ({
@@ -208,11 +215,16 @@ describe('what a maker finds in the table', () => {
         top: 680 / 6,
         width: { kind: 'flare' as const, angle: flare },
         grain: { frontPart: 0.5 },
+        roughCut: 0,
+        place: NOWHERE,
       })),
       stations: ['centre-front', 'g0/g1', 'g1/g2', 'centre-back'].map((name) => ({
         name,
         drop: 0,
         length: 1050,
+        seams: 1 as const,
+        inTrain: false,
+        place: NOWHERE,
       })),
     };
     const table = chalkTable(cutPieces(drafted(ring))[1]!);

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import type { Spec } from '../gown-file/spec.ts';
+import type { Spec } from './spec.ts';
 
 /** Digits of a hash that are printed on a piece: enough to tell one maker's specs apart, short enough to read out. */
 const SHORT = 8;

@@ -1,10 +1,12 @@
-import type { Fullness, Gore, Gown, LayerShape, WidthRule } from './gown.ts';
+import type { Fullness } from './cloth.ts';
+import type { LayerShape } from './layer.ts';
+import type { Gore, GownLines, WidthRule } from './lines.ts';
 
 /**
  * The gown as one layer is cut: wider where it is gathered, smaller where it stretches. What is taken off along the
  * cloth lies with the hem (see `hemProfile`), so that lengths to the floor are scaled once.
  */
-export function gownOfLayer(gown: Gown, shape: LayerShape): Gown {
+export function linesOfLayer(gown: GownLines, shape: LayerShape): GownLines {
   const along = 1 - shape.smallerAlong;
   return {
     ...gown,
@@ -32,7 +34,7 @@ function goreOfLayer(gore: Gore, shape: LayerShape, length: number): Gore {
 }
 
 /** At the waist only, the gore keeps the hem that it has without fullness. */
-function filled(gore: Gore, by: Fullness, length: number): Gore {
+function filled(gore: Gore, by: Pick<Fullness, 'ratio' | 'where'>, length: number): Gore {
   const top = gore.top * by.ratio;
   if (by.where === 'throughout') return { ...gore, top, width: acrossScaled(gore.width, by.ratio) };
   if (gore.width.kind !== 'flare') return { ...gore, top };
@@ -62,7 +64,7 @@ function alongScaled(rule: WidthRule, factor: number): WidthRule {
 }
 
 /** Slant distance to the hem at the nearest station that has a length. */
-function frontLength(gown: Gown, gore: number): number {
+function frontLength(gown: GownLines, gore: number): number {
   const known = gown.stations.slice(0, gore + 1).findLast((station) => station.length !== undefined);
   const station = known ?? gown.stations.find(({ length }) => length !== undefined);
   return (station?.drop ?? 0) + (station?.length ?? 0);

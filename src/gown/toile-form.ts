@@ -1,10 +1,6 @@
-import type { LayerSpec, Spec } from '../gown-file/spec.ts';
+import type { ClothSpec, LayerSpec, Spec } from '../gown-file/spec.ts';
 
-/** Allowances of a toile: wide enough to let out and to pin over, mm. From memory. */
-export const TOILE_ALLOWANCES = { seam: 30, waist: 40, hem: 50 } as const;
-
-/** Calico as it is usually sold, mm. Textbook width. */
-const CALICO_WIDTH = 1500;
+const TOILE_ALLOWANCES = { seam: 30, waist: 40, hem: 50 } as const;
 
 const TOILE: LayerSpec = {
   name: 'toile',
@@ -16,11 +12,8 @@ const TOILE: LayerSpec = {
   allowances: { ...TOILE_ALLOWANCES },
 };
 
-/**
- * The same gores as a toile: one layer of calico with wide allowances, no rough cut, no edging, no trims and no prices.
- * Everything that decides the shape stays as it is.
- */
-export function toileSpec(spec: Spec): Spec {
+/** The file's form of a toile, for the rooms that still read it: goes with `Gown.spec`. */
+export function toileForm(spec: Spec, calico: ClothSpec): Spec {
   const {
     edging: _edging,
     trims: _trims,
@@ -49,16 +42,7 @@ export function toileSpec(spec: Spec): Spec {
       : { overskirts: overskirts.map((overskirt) => ({ ...overskirt, layers: [TOILE] })) }),
     layers: [TOILE],
     cloths: {
-      calico: {
-        width: CALICO_WIDTH,
-        selvedge: 10,
-        oneWay: false,
-        fold: 'any',
-        shrinkage: 0,
-        pricedPer: 1000,
-        endLoss: 0,
-        safety: 0,
-      },
+      calico,
     },
   };
 }

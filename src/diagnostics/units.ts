@@ -1,0 +1,2 @@
+/** What the maker measures in. */
+export type Units = 'mm' | 'cm' | 'in';

@@ -1,0 +1,30 @@
+import type { LayerDrafts } from './draft/draft-layers.ts';
+import type { CutPiece } from './draft/piece.ts';
+import type { Gown } from './gown/gown.ts';
+import type { Layer } from './gown/layer.ts';
+import type { Spec } from './gown-file/spec.ts';
+import type { GownReport } from './report/gown-report.ts';
+import type { GownMeasures } from './truing/measure-gown.ts';
+
+/** A gown that is drafted and trued: all that the outputs are made from. */
+export interface DraftedGown {
+  /** As it is sewn, with what its fittings made of it. */
+  readonly gown: Gown;
+  /** As it was asked for. */
+  readonly asked: Gown;
+  /** The file's form of `gown`, until every room has moved onto it. */
+  readonly spec: Spec;
+  readonly drafts: LayerDrafts;
+  readonly measures: GownMeasures;
+  /** All that is cut: gores, flounces, strips and godets, and the pieces of every overskirt. Drawn when first asked for. */
+  readonly cut: CutSet;
+  /** Every layer that has pieces: the gown's, those that stand for a flounce or strips, and the overskirts'. */
+  readonly layers: readonly Layer[];
+  /** Overskirts, each drafted and trued like a gown. */
+  readonly overskirts: readonly DraftedGown[];
+  readonly report: GownReport;
+}
+
+export interface CutSet {
+  readonly pieces: readonly CutPiece[];
+}

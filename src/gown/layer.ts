@@ -1,0 +1,67 @@
+import type { Span } from '../diagnostics/diagnostic.ts';
+import type { Cloth, Fullness, HemFinish } from './cloth.ts';
+import type { Placed } from './placed.ts';
+
+/** One layer of the gown: the gores that it has, cut from one cloth. mm. */
+export interface Layer extends Placed {
+  readonly name: string;
+  readonly cloth: Cloth;
+  readonly hem: HemFinish;
+  readonly shape: LayerShape;
+  /** The whole layer gathered or pleated to the waist. */
+  readonly fullness?: Fullness;
+  readonly allowances: LayerAllowances;
+  /** Names of the gores that it has. */
+  readonly gores: readonly string[];
+  /** Whether the gown's edging goes round its hem, by the edging's name. */
+  readonly edging?: string;
+  readonly seams: 'pressed-open' | 'french';
+  /** A stretch of seam left open to turn a bagged hem through, its upper end `from` below the waist seam. */
+  readonly gap?: { readonly at: string; readonly length: number; readonly from?: number };
+  readonly notes?: string;
+}
+
+/** How one layer's seam lines differ from the gown's. */
+export interface LayerShape {
+  /** Hem higher by this, mm. */
+  readonly shorter: number;
+  /** Fractions taken off, for cloth that stretches. */
+  readonly smallerAcross: number;
+  readonly smallerAlong: number;
+  readonly fullness?: Pick<Fullness, 'ratio' | 'where'>;
+}
+
+/** The layer's own lines are the gown's. */
+export const PLAIN: LayerShape = { shorter: 0, smallerAcross: 0, smallerAlong: 0 };
+
+/** Cloth beyond a seam line, mm, and where the file says so. */
+export interface Allowance {
+  readonly width: number;
+  readonly place: Span;
+  /** The layer asks for it, and not the gown. */
+  readonly ofLayer?: true;
+}
+
+/** What a layer has beyond each edge, the layer's own before the gown's. */
+export interface LayerAllowances {
+  readonly waist: Allowance;
+  readonly hem: Allowance;
+  readonly seam: Allowance;
+  /** By station, where it differs from `seam`. */
+  readonly named: Readonly<Record<string, Allowance>>;
+}
+
+/** The one rule for what is left beyond an edge: `waist`, `hem`, `fold`, or the station of a seam. mm. */
+export function allowanceAt({ allowances }: Pick<Layer, 'allowances'>, edge: string): number {
+  return edge === 'fold' ? 0 : allowanceFor(allowances, edge).width;
+}
+
+/** The same with its place. */
+export function allowanceFor(allowances: LayerAllowances, edge: string): Allowance {
+  if (edge === 'waist' || edge === 'hem') return allowances[edge];
+  return allowances.named[edge] ?? allowances.seam;
+}
+
+export function hasGore({ gores }: Pick<Layer, 'gores'>, gore: { readonly name: string }): boolean {
+  return gores.includes(gore.name);
+}

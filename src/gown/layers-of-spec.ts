@@ -1,0 +1,84 @@
+import type { Allowances, LayerSpec } from '../gown-file/spec.ts';
+import type { Cloth, HemFinish } from './cloth.ts';
+import type { Allowance, Layer, LayerAllowances } from './layer.ts';
+import type { PlaceIn } from './placed.ts';
+
+/** What the layers of a gown or an overskirt begin from. */
+export interface LayersAsked {
+  readonly gores: readonly string[];
+  readonly allowances: GownAllowances;
+  readonly clothNamed: (name: string) => Cloth;
+}
+
+/** What the gown asks for where a layer asks for nothing else; `named` by station. */
+export interface GownAllowances {
+  readonly seam: Allowance;
+  readonly waist: Allowance;
+  readonly hem: Allowance;
+  readonly named: Readonly<Record<string, Allowance>>;
+}
+
+export function gownAllowances(given: Allowances, place: PlaceIn): GownAllowances {
+  const own = (edge: string): Allowance => ({ width: given[edge]!, place: place(edge) });
+  return { seam: own('seam'), waist: own('waist'), hem: own('hem'), named: namedIn(given, place) };
+}
+
+export function layerOf(spec: LayerSpec, asked: LayersAsked, place: PlaceIn): Layer {
+  const { name, hem, fullness, seams, edging, gap, notes } = spec;
+  return {
+    name,
+    cloth: asked.clothNamed(spec.cloth),
+    hem,
+    shape: {
+      shorter: spec.shorter,
+      smallerAcross: spec.cutSmallerAcross,
+      smallerAlong: spec.cutSmallerAlong,
+      ...(fullness === undefined ? {} : { fullness: { ratio: fullness.ratio, where: fullness.where } }),
+    },
+    ...(fullness === undefined ? {} : { fullness }),
+    allowances: layerAllowances(spec.allowances, hem, asked.allowances, (...path) =>
+      place('allowances', ...path),
+    ),
+    gores: spec.gores ?? asked.gores,
+    ...(edging === undefined ? {} : { edging }),
+    seams: seams ?? 'pressed-open',
+    ...(gap === undefined ? {} : { gap }),
+    ...(notes === undefined ? {} : { notes }),
+    place,
+  };
+}
+
+/**
+ * The layer's own before the gown's, a named station before `seam`. A raw edge takes no hem allowance unless the layer
+ * itself names one.
+ */
+export function layerAllowances(
+  given: Allowances,
+  hem: HemFinish,
+  gown: GownAllowances,
+  place: PlaceIn,
+): LayerAllowances {
+  const own = (edge: 'seam' | 'waist' | 'hem', usual: Allowance): Allowance => {
+    const width = given[edge];
+    return width === undefined ? usual : { width, place: place(edge), ofLayer: true };
+  };
+  return {
+    waist: own('waist', gown.waist),
+    hem: own('hem', hem === 'raw' ? { width: 0, place: gown.hem.place } : gown.hem),
+    seam: own('seam', gown.seam),
+    named: { ...gown.named, ...namedIn(given, place, { ofLayer: true }) },
+  };
+}
+
+const EDGES = ['seam', 'waist', 'hem', 'top'];
+
+function namedIn(
+  given: Allowances,
+  place: PlaceIn,
+  from: Pick<Allowance, 'ofLayer'> = {},
+): Record<string, Allowance> {
+  const names = Object.keys(given).filter((edge) => !EDGES.includes(edge));
+  return Object.fromEntries(
+    names.map((name) => [name, { width: given[name]!, place: place(name), ...from }]),
+  );
+}

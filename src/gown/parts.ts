@@ -1,0 +1,27 @@
+import type { FlounceSpec, GodetSpec, TiersSpec } from '../gown-file/spec.ts';
+import type { Layer } from './layer.ts';
+import type { Placed } from './placed.ts';
+import type { Station } from './station.ts';
+
+/** A strip sewn to a layer. mm. */
+export interface Flounce extends Omit<FlounceSpec, 'layer' | 'cloth' | 'hem' | 'allowances'>, Placed {
+  /** What it is sewn to. */
+  readonly sewnTo: Layer;
+  /** Itself as a layer: its cloth, its hem, its allowances, `top` among them. */
+  readonly layer: Layer;
+  readonly roughCut: number;
+}
+
+/** Tiers of strips, cut as one run. mm. */
+export interface Tiers extends Omit<TiersSpec, 'cloth' | 'allowances'>, Placed {
+  readonly layer: Layer;
+}
+
+/** A wedge let into a seam. mm. */
+export interface Godet extends Omit<GodetSpec, 'layers'>, Placed {
+  /** Its seam: one, or that of each side where they differ; `seam` is their name. */
+  readonly stations: readonly Station[];
+  /** Names of the layers that have it. */
+  readonly layers: readonly string[];
+  readonly roughCut: number;
+}

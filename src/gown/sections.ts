@@ -1,0 +1,69 @@
+import type {
+  BodiceSpec,
+  BustleSpec,
+  ClosureSpec,
+  DatesSpec,
+  EdgingSpec,
+  FittingSpec,
+  LabourSpec,
+  LengthsSpec,
+  NotionSpec,
+  PaperSpec,
+  PetticoatSpec,
+  SewnAsOneSpec,
+  TrimSpec,
+} from '../gown-file/spec.ts';
+import type { Cloth } from './cloth.ts';
+import type { Layer } from './layer.ts';
+import type { Placed } from './placed.ts';
+import type { Station } from './station.ts';
+
+/** What the papers say of the bodice; its sewn edge is in the stations and the gores. */
+export interface Bodice extends Pick<BodiceSpec, 'bonesEnd' | 'secondRow' | 'plies' | 'notes'>, Placed {}
+
+/** How the lengths were taken. */
+export interface Measuring
+  extends Pick<LengthsSpec, 'measured' | 'offFloor' | 'hemWidthAt' | 'measuredIn' | 'wornIn' | 'notes'>,
+    Placed {}
+
+export interface Petticoat extends PetticoatSpec, Placed {}
+
+export interface SewnAsOne extends SewnAsOneSpec, Placed {}
+
+export interface Closure extends Omit<ClosureSpec, 'at'>, Placed {
+  /** Its seam, on its side where there are two. `side` is known wherever her two sides have one each. */
+  readonly station: Station;
+}
+
+export interface Edging extends Omit<EdgingSpec, 'start' | 'cloth'>, Placed {
+  /** Where its join lies. */
+  readonly start: Station;
+  /** The file does not say; it is taken from the closure or the centre back. */
+  readonly startAssumed: boolean;
+  /** Whose own edges are cut off, or that it is cut from. */
+  readonly cloth?: Cloth;
+}
+
+export interface Trim extends Omit<TrimSpec, 'layer'>, Placed {
+  readonly layer: Layer;
+  /** Along a seam: the seams of that name. */
+  readonly stations: readonly Station[];
+}
+
+export interface Bustle extends Omit<BustleSpec, 'points'>, Placed {
+  readonly points: readonly BustlePointAsked[];
+}
+
+/** A point on one station; where her sides differ each has a point of its own. */
+export interface BustlePointAsked extends Placed {
+  readonly station: Station;
+  readonly anchor: number;
+}
+
+export interface Fitting extends FittingSpec, Placed {}
+export interface Labour extends LabourSpec, Placed {}
+export interface Notion extends NotionSpec, Placed {}
+export interface Dates extends DatesSpec, Placed {}
+export interface Paper extends PaperSpec, Placed {}
+/** ISO 4217 code. */
+export type Currency = string;

@@ -1,0 +1,88 @@
+import type { Cloth } from './cloth.ts';
+import type { Gown, Overskirt } from './gown.ts';
+import { type Allowance, type Layer, type LayerAllowances, PLAIN } from './layer.ts';
+import type { PlaceIn } from './placed.ts';
+import { toileForm } from './toile-form.ts';
+
+/** Allowances of a toile: wide enough to let out and to pin over, mm. From memory. */
+export const TOILE_ALLOWANCES = { seam: 30, waist: 40, hem: 50 } as const;
+
+/** Calico as it is usually sold, mm. Textbook width. */
+const CALICO_WIDTH = 1500;
+
+/**
+ * The same gores as a toile: one layer of calico with wide allowances, no rough cut, no edging, no trims and no prices.
+ * Everything that decides the shape stays as it is.
+ */
+export function toileOf(gown: Gown): Gown {
+  const { edging: _edging, bustle: _bustle, sewnAsOne: _sewn, labour: _labour, ...shape } = gown;
+  const calico: Cloth = {
+    name: 'calico',
+    width: CALICO_WIDTH,
+    selvedge: 10,
+    oneWay: false,
+    fold: 'any',
+    shrinkage: 0,
+    pricedPer: 1000,
+    endLoss: 0,
+    safety: 0,
+    place: gown.place,
+  };
+  const layer = toileLayer(gown, calico);
+  const gores = gown.gores.map((gore) => ({ ...gore, roughCut: 0 }));
+  return {
+    ...shape,
+    name: `${gown.name} (toile)`,
+    gores,
+    layers: [layer],
+    cloths: [calico],
+    flounces: [],
+    tiers: [],
+    godets: gown.godets.map((godet) => ({ ...godet, layers: [layer.name], roughCut: 0 })),
+    overskirts: gown.overskirts.map((overskirt) => ({
+      ...overskirt,
+      gown: overskirtToile(overskirt, calico),
+    })),
+    trims: [],
+    notions: [],
+    cut: {},
+    spec: toileForm(gown.spec, calico),
+  };
+}
+
+function overskirtToile({ gown, edges }: Overskirt, calico: Cloth): Gown {
+  const layer = toileLayer(gown, calico);
+  const { hem } = layer.allowances;
+  const ends = gown.stations
+    .filter(({ free }) => free)
+    .map(({ name }) => [name, edges === 'bound' ? { ...hem, width: 0 } : hem] as const);
+  return {
+    ...gown,
+    gores: gown.gores.map((gore) => ({ ...gore, roughCut: 0 })),
+    layers: [{ ...layer, allowances: { ...layer.allowances, named: Object.fromEntries(ends) } }],
+    cloths: [calico],
+  };
+}
+
+function toileLayer({ gores, place }: Pick<Gown, 'gores' | 'place'>, cloth: Cloth): Layer {
+  return {
+    name: 'toile',
+    cloth,
+    hem: 'raw',
+    shape: PLAIN,
+    allowances: toileAllowances(place),
+    gores: gores.map(({ name }) => name),
+    seams: 'pressed-open',
+    place,
+  };
+}
+
+function toileAllowances(place: PlaceIn): LayerAllowances {
+  const own = (width: number): Allowance => ({ width, place: place() });
+  return {
+    seam: own(TOILE_ALLOWANCES.seam),
+    waist: own(TOILE_ALLOWANCES.waist),
+    hem: own(TOILE_ALLOWANCES.hem),
+    named: {},
+  };
+}
