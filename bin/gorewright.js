@@ -1,11 +1,15 @@
 #!/usr/bin/env node
-const { compiledProgram } = require('./program.js');
+const { compiledProgram, FOLDER } = require('./program.js');
 
 // Until a command says how it ended: one that waits for what never comes ends the process without a word.
 process.exitCode = 3;
 
-compiledProgram()
-  .run(process.argv.slice(2))
-  .then((status) => {
+const program = compiledProgram();
+if (program === undefined)
+  console.error(
+    `gorewright: not built yet, so there is nothing to run. In ${FOLDER}, run: npm ci --include=dev && npm run build`,
+  );
+else
+  program.run(process.argv.slice(2)).then((status) => {
     process.exitCode = status;
   });
