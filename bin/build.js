@@ -5,7 +5,17 @@ const { join } = require('node:path');
 
 const ROOT = join(__dirname, '..');
 const DIST = join(ROOT, 'dist');
+const { STARTS } = require('./program.js');
+
 const FONT = 'dejavu-fonts-ttf';
+
+/** Each file of `dist` that is run: from which source, and which files loaded late it holds; all where that is not said. */
+const BUNDLES = {
+  main: { from: 'main' },
+  check: { from: 'main', holds: STARTS.check.holds },
+  start: { from: 'main', holds: STARTS.start.holds },
+  'lay-worker': { from: 'lay-worker' },
+};
 
 /** The tools of the build are left out by NODE_ENV=production and by --omit=dev: no fault of whoever installs. */
 function lacksTools() {
@@ -18,16 +28,33 @@ function lacksTools() {
   }
 }
 
-function build() {
+async function build() {
   rmSync(DIST, { recursive: true, force: true });
   execFileSync('npm', ['run', '-s', 'search'], {
     cwd: ROOT,
     stdio: 'inherit',
     shell: process.platform === 'win32',
   });
-  const { metafile } = require('esbuild').buildSync({
+  const inputs = await Promise.all(Object.entries(BUNDLES).map(([name, holds]) => bundle(name, holds)));
+  const font = join(ROOT, 'node_modules', FONT);
+  cpSync(join(font, 'ttf/DejaVuSans.ttf'), join(DIST, 'DejaVuSans.ttf'));
+  writeFileSync(join(DIST, 'licences.txt'), licences([...bundled(inputs.flat()), font]));
+  for (const name of Object.keys(STARTS)) {
+    const args = [join(__dirname, 'compile-ahead.js'), name, 'examples/lantern.yaml'];
+    execFileSync(process.execPath, args, { cwd: ROOT, stdio: 'inherit' });
+  }
+}
+
+/**
+ * Bundles one file of `src/cli`. What a command loads only when it runs is left out, unless it is among `holds`: a
+ * bundle is read whole before its first line runs, and most of it is what draws and writes PDFs.
+ *
+ * @returns paths of all that is in it
+ */
+async function bundle(name, { from, holds }) {
+  const { metafile } = await require('esbuild').build({
     absWorkingDir: ROOT,
-    entryPoints: ['src/cli/main.ts', 'src/cli/lay-worker.ts'],
+    entryPoints: { [name]: `src/cli/${from}.ts` },
     bundle: true,
     platform: 'node',
     target: 'node20',
@@ -41,21 +68,26 @@ function build() {
     banner: { js: "const here=require('node:url').pathToFileURL(__filename).href;" },
     logLevel: 'warning',
     metafile: true,
+    plugins: holds === undefined ? [] : [withoutOthers(holds)],
   });
-  const font = join(ROOT, 'node_modules', FONT);
-  cpSync(join(font, 'ttf/DejaVuSans.ttf'), join(DIST, 'DejaVuSans.ttf'));
-  writeFileSync(join(DIST, 'licences.txt'), licences([...bundled(metafile), font]));
-  execFileSync(process.execPath, [join(__dirname, 'compile-ahead.js'), 'examples/lantern.yaml'], {
-    cwd: ROOT,
-    stdio: 'inherit',
-  });
+  return Object.keys(metafile.inputs);
+}
+
+function withoutOthers(holds) {
+  const isLeftOut = ({ kind, path }) =>
+    kind === 'dynamic-import' && !holds.some((file) => path.endsWith(`/${file}.ts`));
+  return {
+    name: 'without-others',
+    setup: ({ onResolve }) =>
+      onResolve({ filter: /^\.{1,2}\// }, (asked) =>
+        isLeftOut(asked) ? { path: asked.path, external: true } : undefined,
+      ),
+  };
 }
 
 /** Folders of the packages that have a line in the bundle. */
-function bundled({ inputs }) {
-  const folders = Object.keys(inputs).flatMap(
-    (path) => /^.*node_modules\/(?:@[^/]+\/)?[^/]+(?=\/)/.exec(path)?.[0] ?? [],
-  );
+function bundled(inputs) {
+  const folders = inputs.flatMap((path) => /^.*node_modules\/(?:@[^/]+\/)?[^/]+(?=\/)/.exec(path)?.[0] ?? []);
   return [...new Set(folders)].sort().map((folder) => join(ROOT, folder));
 }
 
@@ -79,4 +111,9 @@ if (lacksTools()) {
   console.error(`gorewright: ${line}`);
   // What installs it goes on, and the program says the same when it is run; who asked for a build is told that it failed.
   process.exitCode = process.argv.includes('--if-possible') ? 0 : 1;
-} else build();
+} else {
+  build().catch((error) => {
+    console.error(error);
+    process.exitCode = 1;
+  });
+}

@@ -212,3 +212,30 @@ describe('plain words for what a system or a file can do', () => {
     expect(status).toBeGreaterThan(1);
   });
 });
+
+describe('what is loaded before the first line', () => {
+  it('of the version and of a check holds nothing that writes PDFs', () => {
+    const sizeOf = (name: string) => readFileSync(projectFile(`dist/${name}.cjs`)).length;
+    for (const name of ['start', 'check'])
+      expect(readFileSync(projectFile(`dist/${name}.cjs`), 'utf8')).not.toContain('endobj');
+    expect(readFileSync(projectFile('dist/main.cjs'), 'utf8')).toContain('endobj');
+    expect(sizeOf('start')).toBeLessThan(sizeOf('check') / 4);
+    expect(sizeOf('check')).toBeLessThan(sizeOf('main') / 3);
+  });
+
+  it.each(['check', 'new', 'schema', 'measures', 'read'])('of %s is all that it needs', (command) => {
+    const folder = freshFolder();
+    copyFileSync(projectFile('templates/full-circle.yaml'), join(folder, 'gown.yaml'));
+    const files = command === 'schema' ? [] : [command === 'new' ? 'other.yaml' : 'gown.yaml'];
+    expect(gorewright([command, ...files], folder).status).toBe(0);
+    expect(gorewright([command, '--help'], folder).status).toBe(0);
+    expect(gorewright([command, '--nothing'], folder).status).toBe(2);
+  });
+
+  it('of the help is all commands, as of a wrong command line', () => {
+    const help = gorewright(['--help'], freshFolder());
+    expect(gorewright([], freshFolder()).stderr).toContain(help.stdout.trim().split('\n')[0]);
+    expect(gorewright(['--nothing'], freshFolder()).status).toBe(2);
+    expect(gorewright(['nothing'], freshFolder()).status).toBe(2);
+  });
+});
