@@ -1,14 +1,18 @@
 import { readFileSync } from 'node:fs';
-import { defineConfig } from 'vitest/config';
+import { defineConfig, type Plugin } from 'vitest/config';
+import { compileSearch, searchSources } from './bin/compile-search.js';
 
-/** As the build's bundler does: a compiled file's bytes stand where it is imported. */
-const wasmInlined = {
+/** As the build does: compiled where its sources have changed, and its bytes stand where it is imported. */
+const wasmInlined: Plugin = {
   name: 'wasm-inlined',
-  enforce: 'pre' as const,
-  load: (file: string) =>
-    file.endsWith('.wasm')
-      ? `export default Uint8Array.from(atob('${readFileSync(file, 'base64')}'), (byte) => byte.charCodeAt(0));`
-      : undefined,
+  enforce: 'pre',
+  buildStart: compileSearch,
+  async load(file) {
+    if (!file.endsWith('.wasm')) return undefined;
+    await compileSearch();
+    for (const source of searchSources()) this.addWatchFile(source);
+    return `export default Uint8Array.from(atob('${readFileSync(file, 'base64')}'), (byte) => byte.charCodeAt(0));`;
+  },
 };
 
 /** So too the parts of a page that stand in files of their own. */

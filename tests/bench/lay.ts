@@ -1,7 +1,13 @@
 /**
- * The lay planner on a public strip-packing instance: `npm run bench:lay -- FILE.json --seconds 60 [--seed 1]`.
+ * The lay planner on a public strip-packing instance:
+ * `npm run bench:lay -- FILE.json --seconds 60 [--seed 1]`, or `--work 4000` for so many million overlap look-ups.
  * Prints the density and, where it is known, how near that comes to the best published. The search is the one that
- * plans the lays; only its budget is time here in place of work. The result is checked by another library.
+ * plans the lays, with the effort meant for many pieces. Work, unlike seconds, gives the same packing on any machine,
+ * however busy it is: compare changes by it. The result is checked by another library.
+ *
+ * FILE.json has the form in which the European Working Group on Cutting and Packing's data sets are published as JSON,
+ * documented in `../shared/data/strip-packing/README.md` beside the project: `name`, `strip_height` (the strip's fixed
+ * width) and `items`, each with `demand`, `allowed_orientations` in degrees and `shape.data`, a polygon as pairs of numbers.
  */
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
@@ -26,6 +32,7 @@ const GAP = 1e-8;
 /** Grid of the outside check, steps across the strip: its integers stay exact in a double. */
 const CHECK_STEPS = 1e10;
 
+/** As far as it is read here; see above. */
 interface Instance {
   readonly name: string;
   readonly strip_height: number;
@@ -38,12 +45,17 @@ interface Instance {
 
 const { positionals, values } = parseArgs({
   allowPositionals: true,
-  options: { seconds: { type: 'string', default: '60' }, seed: { type: 'string', default: '1' } },
+  options: {
+    seconds: { type: 'string', default: '60' },
+    work: { type: 'string' },
+    seed: { type: 'string', default: '1' },
+  },
 });
 const file = positionals[0];
 const seconds = Number(values.seconds);
-if (file === undefined || !(seconds > 0)) {
-  process.stderr.write('usage: npm run bench:lay -- FILE.json [--seconds 60] [--seed 1]\n');
+const millions = values.work === undefined ? undefined : Number(values.work);
+if (file === undefined || !(seconds > 0) || !((millions ?? 1) > 0)) {
+  process.stderr.write('usage: npm run bench:lay -- FILE.json [--seconds 60 | --work 4000] [--seed 1]\n');
   process.exit(2);
 }
 
@@ -54,9 +66,13 @@ const density = (packing: StripPacking): number => (100 * area) / (problem.width
 
 const began = performance.now();
 const elapsed = (): number => (performance.now() - began) / 1000;
+let done = 0;
 const packing = packStrip(problem, {
   seed: Number(values.seed),
-  spent: () => elapsed() / seconds,
+  spent: (work) => {
+    done = work / 1e6;
+    return millions === undefined ? elapsed() / seconds : done / millions;
+  },
   onBetter: (better) => {
     if (process.stderr.isTTY)
       process.stderr.write(`\r${elapsed().toFixed(0)} s ${density(better).toFixed(2)} % `);
@@ -69,7 +85,7 @@ const { overlap, outside } = faults(problem, packing);
 const best = BEST_PUBLISHED[instance.name];
 const report = [
   `${instance.name}: ${problem.items.length} items, width ${problem.width}, ${took.toFixed(1)} s, seed ${values.seed}`,
-  `length ${packing.length.toFixed(3)}`,
+  `length ${packing.length.toFixed(3)}, after ${done.toFixed(0)} million overlap look-ups`,
   `density ${density(packing).toFixed(2)} %`,
   best === undefined
     ? 'best published: not in the table'

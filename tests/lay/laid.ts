@@ -89,7 +89,7 @@ export function laid(pieces: readonly CutPiece[], cloth: Partial<ClothSpec>, wor
       span: NOWHERE,
       say: (mm) => `${Math.round(mm)} mm`,
     },
-    { seed: 1, single: () => work, section: () => work / 4, stopped: () => false },
+    { seed: 1, forCutting: () => work, forComparing: () => work / 4, stopped: () => false },
   );
 }
 
@@ -98,6 +98,7 @@ export function laysOf(
   text: string,
   cloth: Partial<ClothSpec> = {},
   layers?: readonly string[],
+  seed = 1,
 ): LaysPlanned {
   const { gown, diagnostics } = draft({ name: 'gown.yaml', text });
   if (gown === undefined) throw new Error(diagnostics.map(({ message }) => message).join('\n'));
@@ -108,7 +109,7 @@ export function laysOf(
   });
   return planLays(
     { ...toLay, layers: changed.filter(({ layer }) => layers?.includes(layer) ?? true) },
-    { say: (mm) => `${(mm / 10).toFixed(1)} cm` },
+    { seed, say: (mm) => `${(mm / 10).toFixed(1)} cm` },
   );
 }
 

@@ -8,6 +8,7 @@ import { faultsOf, flatPiece, laid, laysOf, pairsMirror, ringOf } from './laid.t
 import { rectangle } from './polygons.ts';
 
 const lantern = readFileSync(join(import.meta.dirname, '../../examples/lantern.yaml'), 'utf8');
+const sixGores = readFileSync(join(import.meta.dirname, '../../templates/six-gores.yaml'), 'utf8');
 
 describe('rectangles whose best lay is known', () => {
   const side = flatPiece('side', rectangle(350, 900), 'pair');
@@ -227,6 +228,11 @@ describe('every fold of a gown', () => {
     const folded = plans.find(({ fold, oneWay }) => fold === 'lengthwise' && oneWay)!.plan.length;
     expect(single).toBeLessThan(4700 * 1.05);
     expect(folded).toBeLessThan(5750 * 1.05);
+  });
+
+  it.each(['lengthwise', 'crosswise'] as const)('a lay folded %s does not hang on the seed', (fold) => {
+    const lengths = [1, 2, 3].map((seed) => laysOf(sixGores, { fold }, ['lining'], seed).lays[0]!.length);
+    expect(Math.max(...lengths)).toBeLessThan(Math.min(...lengths) * 1.02);
   });
 
   it('spare rectangles are clear of every piece', () => {

@@ -15,7 +15,7 @@ import {
 import { evenly } from '../evenly.ts';
 import { commonArea, moved, rectangle } from './polygons.ts';
 
-/** Cells a side of the rough grid of a no-fit region. */
+/** Cells a side of the rough grid of a no-fit polygon. */
 const ROUGH_CELLS = 16;
 
 const AS_DRAWN: Attitude = { shape: 0, mirrored: false, turned: false };
@@ -71,7 +71,7 @@ describe('convex parts', () => {
   });
 });
 
-describe('no-fit regions, against another polygon library', () => {
+describe('no-fit polygons, against another polygon library', () => {
   const flips = fc.record({ mirrored: fc.boolean(), turned: fc.boolean() });
   const shift = fc.record({
     x: evenly(-150, 150),

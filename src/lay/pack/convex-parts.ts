@@ -2,9 +2,9 @@ import type { Point } from '../../geometry/curve.ts';
 import { signedArea } from './strip-problem.ts';
 
 /**
- * A simple polygon cut into few convex ones, all of positive signed area (see `signedArea`).
- * Ears first, then diagonals that are not needed for convexity are taken out again: at most four times the
- * least number of parts (S. Hertel and K. Mehlhorn, "Fast triangulation of simple polygons", 1983).
+ * A simple polygon divided into few convex ones, all of positive signed area (see `signedArea`). It is triangulated by
+ * cutting off ears; then diagonals that convexity does not need are taken out again. That leaves at most four times the
+ * least possible number of parts (S. Hertel and K. Mehlhorn, "Fast triangulation of simple polygons", 1983).
  */
 export function convexParts(outline: readonly Point[]): Point[][] {
   const ring = cleaned(outline);
@@ -13,8 +13,8 @@ export function convexParts(outline: readonly Point[]): Point[][] {
 }
 
 /**
- * Without doubled and straight-through corners, running the positive way. One at a time: of two doubled corners
- * both look straight, and only one may go.
+ * The outline run the positive way, without corners that are doubled or straight. They are taken out one at a time: of
+ * two corners at one point both look straight, and only one may go.
  */
 function cleaned(outline: readonly Point[]): Point[] {
   const ring = signedArea(outline) < 0 ? [...outline].reverse() : [...outline];
@@ -46,7 +46,7 @@ function ears(ring: readonly Point[]): Point[][] {
   return triangles;
 }
 
-/** The ear with the shortest diagonal: slivers are avoided, and ties fall to the first. */
+/** The ear with the shortest diagonal, as that avoids slivers; of equal ones the first. */
 function bestEar(ring: readonly Point[]): number {
   let best = -1;
   let shortest = Infinity;
@@ -69,7 +69,7 @@ function isEar(ring: readonly Point[], a: Point, b: Point, c: Point): boolean {
   );
 }
 
-/** Where rounding leaves no clean ear: the corner that takes the least away. */
+/** Where rounding leaves no clean ear, the corner whose triangle is smallest. */
 function flattest(ring: readonly Point[]): number {
   let best = 0;
   let least = Infinity;
@@ -97,7 +97,7 @@ function joined(parts: Point[][]): Point[][] {
   return parts;
 }
 
-/** Two convex parts as one across the edge that they share, if that is convex. */
+/** Two parts joined across the edge that they share, if that is convex. */
 function joinedPair(a: readonly Point[], b: readonly Point[]): Point[] | undefined {
   for (let i = 0; i < a.length; i++) {
     const from = a[i]!;

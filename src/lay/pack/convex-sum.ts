@@ -1,9 +1,9 @@
 import type { Point } from '../../geometry/curve.ts';
 
 /**
- * Minkowski sum of a convex polygon and the reflection of another through the origin, grown by `gap`: the shifts
- * of B at which it touches or overlaps A. Both of positive signed area; so is the sum. Edges merged by direction
- * (M. de Berg et al., "Computational Geometry", 3rd ed., 2008, section 13.3).
+ * The no-fit polygon of two convex polygons of positive signed area: the Minkowski sum of A and of B reflected through
+ * the origin, grown by `gap`. It holds the shifts of B at which B touches or overlaps A, and its area is positive too. The
+ * edges of both are merged by direction (M. de Berg and others, "Computational Geometry", 3rd ed., 2008, section 13.3).
  */
 export function convexSum(a: readonly Point[], b: readonly Point[], gap: number): Point[] {
   const negated = b.map((point) => ({ x: -point.x, y: -point.y }));
@@ -37,7 +37,7 @@ function edgesFromLowest(ring: readonly Point[]): Point[] {
   });
 }
 
-/** Edges of both by turning direction; parallel ones become one edge. */
+/** The edges of both polygons in the order of their directions; parallel edges become one. */
 function merged(a: readonly Point[], b: readonly Point[]): Point[] {
   const edges: Point[] = [];
   let i = 0;

@@ -10,18 +10,21 @@ import {
 
 /** How hard one move looks for a place. */
 export interface SearchEffort {
-  /** Places tried anywhere on the strip, just touching another item, and around where the item lies. */
+  /** How many places are drawn anywhere on the strip, touching another item, and near where the item lies. */
   readonly anywhere: number;
   readonly touching: number;
   readonly nearby: number;
-  /** How many of the best are improved step by step. */
+  /** How many of the cheapest are improved step by step. */
   readonly improved: number;
 }
 
-/** When an attempt is given up: passes without a clearly lower overlap make a strike, so many strikes end it. */
+/**
+ * When an attempt is given up: so many passes without a clearly lower overlap end a round, and so many rounds without one
+ * end the attempt. A round begins from the least overlap met, with the weights as they have grown.
+ */
 export interface Patience {
-  readonly passes: number;
-  readonly strikes: number;
+  readonly idlePasses: number;
+  readonly idleRounds: number;
 }
 
 /** A layout's positions, to go back to. */
@@ -32,12 +35,12 @@ export interface LayoutState {
   readonly choice: Int32Array;
 }
 
-/** Usual effort of a move: for many small items. */
+/** Usual effort of a move, for many small items. */
 const SEARCH: SearchEffort = { anywhere: 10, touching: 100, nearby: 10, improved: 3 };
 
 /**
- * Items lying on the strip, overlapping or not, as the search has them. A table has one layout at a time: the one
- * that was made last.
+ * Items lying on the strip, overlapping or not, in the compiled search's memory. A table has one layout at a time: the
+ * one that was made last.
  */
 export class Layout {
   readonly problem: StripProblem;
@@ -90,7 +93,7 @@ export class Layout {
     this.code.setLength(length);
   }
 
-  /** Work done: overlaps looked up. Counted, never timed, so that the same problem gives the same packing. */
+  /** Work done, in overlap look-ups. Counted, never timed, so that the same problem gives the same packing. */
   get work(): number {
     return this.code.work();
   }
@@ -137,17 +140,17 @@ export class Layout {
   }
 
   /**
-   * Moves overlapping items until none is left or patience is; the layout with the least overlap is left, and that
-   * overlap told. `stopped` is asked once a pass, with the work done so far.
+   * Moves overlapping items until none overlaps or patience is at an end. Leaves the layout with the least overlap met
+   * and returns that overlap. `stopped` is asked once a pass, with the work done so far.
    */
-  separate({ passes, strikes }: Patience, stopped: (work: number) => boolean): number {
+  moveApart({ idlePasses, idleRounds }: Patience, stopped: (work: number) => boolean): number {
     this.table.isStopped = stopped;
-    return this.code.separate(passes, strikes);
+    return this.code.moveApart(idlePasses, idleRounds);
   }
 
-  /** Pushes all items that overlap a little apart at once. Whether all lie clear; if not, it is somewhat changed. */
+  /** Pushes all items that overlap a little apart together. Whether all lie clear; if not, some have moved a little. */
   settle(): boolean {
-    return this.code.settle() === 1;
+    return this.code.settleAll() === 1;
   }
 
   /** A random number of the search's, from 0 up to, not including, 1. */

@@ -8,13 +8,16 @@ import { boundaryOfUnion } from './union-boundary.ts';
 /** Ways in which one shape may lie: as drawn, x flipped, y flipped, both. Bit 0 flips x, bit 1 flips y. */
 const FLIPS = 4;
 
-/** Usual number of cells in the grid of a region: more make lists shorter and the making longer; flat from 600 to 4000. */
+/**
+ * Usual number of cells in the grid of a no-fit polygon. More cells have shorter lists and take longer to make; between
+ * 600 and 4000 the sum of both hardly changes.
+ */
 const CELLS = 1024;
 
 /**
- * No-fit regions of every pair of shapes in every attitude, each made when first asked for, and the search that uses
- * them, which has one layout at a time. Flipping both shapes flips the region, and swapping them turns it by half, so
- * few are really made. A shape in an attitude is a "lie", numbered by `lieOf`.
+ * The no-fit polygons of all pairs of shapes in all attitudes, made when first asked for and memoized; and the compiled
+ * search that uses them, which has one layout at a time. A shape in an attitude is called a lie and numbered by `lieOf`.
+ * If both lies are flipped, so is their no-fit polygon; if they are swapped, it turns by 180°. So few are really made.
  */
 export class NoFitTable {
   readonly code: SearchCode;
@@ -41,47 +44,47 @@ export class NoFitTable {
     this.code.beginPairs(this.lies);
   }
 
-  /** Hands the search the region in which shifts of the moving lie overlap the fixed one. */
+  /** Hands the search the no-fit polygon of two lies: the shifts of the moving one at which it overlaps the fixed one. */
   private makePair(fixed: number, moving: number): void {
     const a = shapeOf(fixed);
     const b = shapeOf(moving);
     const relative = (fixed ^ moving) & 3;
     const swapped = a > b;
     const flip = (swapped ? moving : fixed) & 3;
-    const region = swapped ? this.region(b, a, relative) : this.region(a, b, relative);
+    const polygon = swapped ? this.polygon(b, a, relative) : this.polygon(a, b, relative);
     const signX = ((flip & 1) !== 0) !== swapped ? -1 : 1;
     const signY = ((flip & 2) !== 0) !== swapped ? -1 : 1;
-    this.code.setPair(fixed, moving, region, signX, signY);
+    this.code.setPair(fixed, moving, polygon, signX, signY);
   }
 
-  private region(a: number, b: number, flip: number): number {
+  private polygon(a: number, b: number, flip: number): number {
     const key = (a * this.parts.length + b) * FLIPS + flip;
     const known = this.made.get(key);
     if (known !== undefined) return known;
     const moving = this.parts[b]!.map((part) => flipped(part, flip));
-    const region = this.makeRegion(this.parts[a]!, moving);
-    this.made.set(key, region);
-    return region;
+    const polygon = this.makePolygon(this.parts[a]!, moving);
+    this.made.set(key, polygon);
+    return polygon;
   }
 
   /**
-   * `a` and `b` in convex parts, each about the middle of its own bounds. A gap above zero grows the region; below
-   * zero so much overlap passes, as shrinking would turn short edges inside out.
+   * `a` and `b` in convex parts, each about the middle of its own bounds. A gap above zero grows the polygon. Below zero
+   * the polygon is not shrunk, which would turn short edges inside out: so much depth does not count as overlap instead.
    */
-  private makeRegion(a: readonly Point[][], b: readonly Point[][]): number {
+  private makePolygon(a: readonly Point[][], b: readonly Point[][]): number {
     const { code, gap } = this;
     const sums = a.flatMap((partOfA) => b.map((partOfB) => convexSum(partOfA, partOfB, Math.max(0, gap))));
     const corners = sums.flat();
     const halfWidth = Math.max(...corners.map((point) => Math.abs(point.x)));
     const halfHeight = Math.max(...corners.map((point) => Math.abs(point.y)));
     const boundary = boundaryOfUnion(sums, halfWidth + halfHeight);
-    const region = code.newRegion(halfWidth, halfHeight, Math.max(0, -gap), boundary.length, this.cells);
+    const polygon = code.newPolygon(halfWidth, halfHeight, Math.max(0, -gap), boundary.length, this.cells);
     boundary.forEach(({ from, direction, length, insideAtStart, insideAtEnd }, side) => {
       const insideAtEnds = (insideAtStart ? 1 : 0) + (insideAtEnd ? 2 : 0);
-      code.setSide(region, side, from.x, from.y, direction.x, direction.y, length, insideAtEnds);
+      code.setSide(polygon, side, from.x, from.y, direction.x, direction.y, length, insideAtEnds);
     });
-    code.finishRegion(region);
-    return region;
+    code.finishPolygon(polygon);
+    return polygon;
   }
 }
 

@@ -1,3 +1,4 @@
+import { type Disturbance, disturb } from './disturb.ts';
 import { Layout, type LayoutState, type Patience, type SearchEffort } from './layout.ts';
 import type { NoFitTable } from './no-fit-table.ts';
 import { layInRows } from './rows.ts';
@@ -9,49 +10,65 @@ export interface PackOptions {
   readonly spent: (work: number) => number;
   /** Called with each shorter packing. */
   readonly onBetter?: (packing: StripPacking) => void;
-  /** A packing of the same items to better; the result is never longer. */
+  /** A packing of the same items to improve; the result is never longer. */
   readonly start?: StripPacking;
-  /** When an attempt to explore is given up; more for many items. */
+  /** From how many random layouts to start, the best of which is gone on with; not used with `start`. */
+  readonly starts?: number;
+  /** The ways in which a jammed layout is disturbed, one drawn each time; usually those for many items. */
+  readonly disturbances?: readonly Disturbance[];
+  /** When an attempt at a jammed layout is given up; usually later for many items. */
   readonly patience?: Patience;
-  /** How hard each move looks for a place; harder for many items. */
+  /** How hard each move looks for a place; usually harder for many items. */
   readonly search?: SearchEffort;
-  /** Regions made for the same shapes and gap before. */
+  /** No-fit polygons made before for the same shapes and gap. */
   readonly table?: NoFitTable;
 }
 
-/** An attempt that failed: the layout with the least overlap met, and that overlap. */
-interface Failed {
+/** A layout in which something still overlaps, and how much in all. */
+interface NearMiss {
   readonly overlap: number;
   readonly state: LayoutState;
 }
 
-/** Share of the budget for exploring; the rest compresses. */
-const EXPLORING = 0.75;
-const PATIENCE: Patience = { passes: 100, strikes: 3 };
-const CUT_PATIENCE: Patience = { passes: 40, strikes: 1 };
+/** Share of the budget for rearranging; the rest tightens. */
+const REARRANGING = 0.75;
+/** Share of the rearranging that is divided among the starts, if there are several. */
+const STARTING = 0.5;
+/** Patience with a jammed layout, and with one that is not known to be. */
+const PATIENCE: Patience = { idlePasses: 100, idleRounds: 3 };
+const CUT_PATIENCE: Patience = { idlePasses: 40, idleRounds: 1 };
 
-/** Density aimed at first, and how the strip is shortened: by this share, less after each success and failure. */
+/** Density aimed at first, by the first layout. */
 const FIRST_DENSITY = 0.7;
+/** How much the strip is cut shorter, as shares of its length: at first, and by what factor after success and failure. */
 const FIRST_CUT = 0.1;
 const CUT_AFTER_SUCCESS = 1.2;
 const CUT_AFTER_FAILURE = 0.5;
-const CUT_AFTER_SWAP = 0.004;
+/** A layout that not even this cut shortens is jammed; cuts after one that was freed begin with the second. */
 const LEAST_CUT = 0.001;
-/** How often a jammed search goes on from an attempt that failed and not from the best; and the lengthening tried on what
- * failed by little, as multiples of its overlap. */
-const FROM_FAILED = 0.5;
+const CUT_ONCE_FREED = 0.004;
+/** The ways in which a jammed layout is disturbed, one drawn each time; and how often the search goes on from a near miss instead of the best layout. */
+const DISTURBANCES: readonly Disturbance[] = ['none', 'none', 'move', 'exchange near'];
+const FROM_NEAR_MISS = 0.5;
+/** A near miss is made longer by these multiples of its overlap, as that may free it. */
 const STRETCHES = [1, 4, 16];
 
-/** Cuts of the compression, as shares of the length, from first to last. */
-const COMPRESSING_CUT = 0.0005;
+/** Cuts of the tightening, from first to last. */
+const TIGHTENING_CUT = 0.0005;
 const LAST_CUT = 0.00001;
 
 /** Shares of the length within which the bound counts as reached. */
 const REACHED = 1e-6;
 
 /**
- * Packs a strip as short as the budget allows. Explores first: the strip is shortened after each success, and an
- * attempt that fails is shaken up and tried again. Then compresses the best packing by ever smaller cuts.
+ * Packs a strip as short as the budget allows, by minimising overlap: the strip is cut shorter, and what then overlaps
+ * is moved apart (J. Egeblad, B. Nielsen and A. Odgaard, "Fast neighborhood search for two- and three-dimensional nesting
+ * problems", 2007; T. Imamichi, M. Yagiura and H. Nagamochi, "An iterated local search algorithm based on nonlinear
+ * programming for the irregular strip packing problem", 2009; J. Gardeyn, G. Vanden Berghe and T. Wauters, "An
+ * open-source heuristic to reboot 2D nesting research", 2025, arXiv 2509.13329).
+ *
+ * First it rearranges: cuts grow and shrink with success and failure, and a jammed layout is disturbed. Then it tightens
+ * the best layout by cuts that shrink to nothing. How the numbers here were settled stands in DEVELOPERS.md.
  */
 export function packStrip(problem: StripProblem, options: PackOptions): StripPacking {
   return new StripPacker(problem, options).run();
@@ -64,6 +81,7 @@ class StripPacker {
   private readonly bound: number;
   private readonly patience: Patience;
   private readonly cutPatience: Patience;
+  private readonly rows: LayoutState;
   private best: LayoutState;
 
   constructor(problem: StripProblem, options: PackOptions) {
@@ -77,20 +95,33 @@ class StripPacker {
     const area = this.layout.areas.reduce((sum, a) => sum + a, 0);
     const heights = problem.items.map((_, item) => 2 * this.layout.halfHeight(item));
     this.bound = Math.max(area / problem.width, ...heights);
-    this.best = this.layout.state();
+    this.rows = this.layout.state();
+    this.best = this.rows;
   }
 
   run(): StripPacking {
-    this.explore();
-    this.compress();
+    const { start, starts = 1 } = this.options;
+    if (start === undefined) this.startAnew(starts);
+    this.rearrange(REARRANGING);
+    this.tighten();
     this.layout.restore(this.best);
     return this.layout.packing();
   }
 
-  private readonly exploreEnds = (work: number) => this.ends(EXPLORING, work);
-  private readonly compressEnds = (work: number) => this.ends(1, work);
+  /** Rearranges a random layout for each start, each with its share of the budget. The best is kept. */
+  private startAnew(starts: number): void {
+    let best = this.best;
+    for (let begun = 1; begun <= starts; begun++) {
+      this.best = this.rows;
+      const until = (STARTING * REARRANGING * begun) / starts;
+      this.scatterFirst();
+      if (starts > 1) this.rearrange(until);
+      if (this.best.length < best.length) best = this.best;
+    }
+    this.best = best;
+  }
 
-  private ends(share: number, work: number): boolean {
+  private hasSpent(share: number, work: number): boolean {
     return this.best.length <= this.bound * (1 + REACHED) || this.options.spent(work) >= share;
   }
 
@@ -108,43 +139,43 @@ class StripPacker {
     });
   }
 
-  private explore(): void {
-    if (this.options.start === undefined) this.scatterFirst();
+  private rearrange(until: number): void {
+    const { layout } = this;
+    const ends = (work: number) => this.hasSpent(until, work);
     let cut = FIRST_CUT;
-    let failed: Failed[] = [];
-    while (!this.exploreEnds(this.layout.work)) {
-      if (cut >= LEAST_CUT) {
-        failed = [];
-        this.layout.restore(this.best);
+    let nearMisses: NearMiss[] = [];
+    while (!ends(layout.work)) {
+      const jammed = cut < LEAST_CUT;
+      if (!jammed) {
+        nearMisses = [];
+        layout.restore(this.best);
         this.shorten(this.best.length * (1 - cut));
       } else {
-        // Small cuts fail too: the best is jammed as it lies, so pieces change places a little below its length.
-        if (failed.length > 0 && this.layout.unit() < FROM_FAILED)
-          this.layout.restore(this.oneOf(failed).state);
-        else this.layout.restore(this.best);
-        this.shorten(Math.min(this.layout.length, this.best.length * (1 - LEAST_CUT)));
-        this.swapLarge();
+        const missed = nearMisses.length > 0 && layout.unit() < FROM_NEAR_MISS;
+        layout.restore(missed ? this.oneOf(nearMisses).state : this.best);
+        this.shorten(Math.min(layout.length, this.best.length * (1 - LEAST_CUT)));
+        disturb(layout, this.options.disturbances ?? DISTURBANCES);
       }
-      const patience = cut >= LEAST_CUT ? this.cutPatience : this.patience;
-      const overlap = this.layout.separate(patience, this.exploreEnds);
-      const result = { overlap, state: this.layout.state() };
-      if (overlap === 0 || this.fitsStretched(result)) {
+      const overlap = layout.moveApart(jammed ? this.patience : this.cutPatience, ends);
+      const left = { overlap, state: layout.state() };
+      if (overlap === 0 || this.fitsStretched(left)) {
         this.keep();
-        failed = [];
-        cut = cut >= LEAST_CUT ? cut * CUT_AFTER_SUCCESS : CUT_AFTER_SWAP;
-      } else if (cut >= LEAST_CUT) cut *= CUT_AFTER_FAILURE;
-      else failed.push(result);
+        nearMisses = [];
+        cut = jammed ? CUT_ONCE_FREED : cut * CUT_AFTER_SUCCESS;
+      } else if (jammed) nearMisses.push(left);
+      else cut *= CUT_AFTER_FAILURE;
     }
   }
 
-  /** A quick try from anywhere: dense strips are reached at once, and others lose little. */
+  /** Moves a random layout apart: where much space is to be left, that alone gets there. */
   private scatterFirst(): void {
+    const ends = (work: number) => this.hasSpent(REARRANGING, work);
     this.scatter(Math.min(this.best.length, this.bound / FIRST_DENSITY));
-    if (this.layout.separate(this.patience, this.exploreEnds) === 0) this.keep();
+    if (this.layout.moveApart(this.patience, ends) === 0) this.keep();
   }
 
-  /** Whether a little more length frees what hardly overlaps; still shorter than the best. */
-  private fitsStretched({ overlap, state }: Failed): boolean {
+  /** Whether a little more length, still less than the best, frees a near miss. */
+  private fitsStretched({ overlap, state }: NearMiss): boolean {
     const { layout } = this;
     for (const times of STRETCHES) {
       const longer = state.length + overlap * times;
@@ -159,11 +190,13 @@ class StripPacker {
     return false;
   }
 
-  /** One of the failed attempts, more likely one with little overlap. */
-  private oneOf(failed: Failed[]): Failed {
-    failed.sort((a, b) => a.overlap - b.overlap);
-    const at = Math.floor(Math.abs(this.normal()) * 0.25 * failed.length);
-    return failed[Math.min(failed.length - 1, at)]!;
+  /** A near miss, more probably one with little overlap: the smallest of three drawn. */
+  private oneOf(nearMisses: readonly NearMiss[]): NearMiss {
+    const drawn = Array.from(
+      { length: 3 },
+      () => nearMisses[Math.floor(this.layout.unit() * nearMisses.length)]!,
+    );
+    return drawn.reduce((a, b) => (b.overlap < a.overlap ? b : a));
   }
 
   private keep(): void {
@@ -195,38 +228,14 @@ class StripPacker {
     }
   }
 
-  /** Two large items of different shape change places. */
-  private swapLarge(): void {
+  private tighten(): void {
     const { layout } = this;
-    const order = Array.from(layout.areas.keys()).sort((a, b) => layout.areas[b]! - layout.areas[a]!);
-    const large = order.slice(0, Math.max(2, Math.ceil(order.length / 2)));
-    const a = this.anyOf(large);
-    const others = large.filter((i) => layout.areas[i] !== layout.areas[a]);
-    if (others.length === 0) return;
-    const b = this.anyOf(others);
-    const [x, y] = [layout.x(a), layout.y(a)];
-    layout.put(a, layout.choice(a), layout.x(b), layout.y(b));
-    layout.put(b, layout.choice(b), x, y);
-  }
-
-  private anyOf(items: readonly number[]): number {
-    return items[Math.floor(this.layout.unit() * items.length)]!;
-  }
-
-  /** Roughly normal, mean 0 and deviation 1: twelve draws summed, so that no logarithm is needed. */
-  private normal(): number {
-    let sum = -6;
-    for (let i = 0; i < 12; i++) sum += this.layout.unit();
-    return sum;
-  }
-
-  private compress(): void {
-    const { layout } = this;
-    while (!this.compressEnds(layout.work)) {
-      const share = Math.max(0, (this.options.spent(layout.work) - EXPLORING) / (1 - EXPLORING));
+    const ends = (work: number) => this.hasSpent(1, work);
+    while (!ends(layout.work)) {
+      const share = Math.max(0, (this.options.spent(layout.work) - REARRANGING) / (1 - REARRANGING));
       layout.restore(this.best);
-      this.shorten(this.best.length * (1 - COMPRESSING_CUT * (1 - share) - LAST_CUT));
-      if (layout.separate(PATIENCE, this.compressEnds) === 0) this.keep();
+      this.shorten(this.best.length * (1 - TIGHTENING_CUT * (1 - share) - LAST_CUT));
+      if (layout.moveApart(PATIENCE, ends) === 0) this.keep();
     }
   }
 }

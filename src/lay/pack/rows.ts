@@ -7,8 +7,8 @@ interface Row {
 }
 
 /**
- * Lays the items in rows, the longest first, each in the first row with room for it: never good, always a packing,
- * and what a maker would do without trying (first fit by decreasing height: E. Coffman et al., 1980).
+ * Lays the items in rows, the longest first, each in the first row that has room for it (first fit by decreasing height:
+ * E. Coffman and others, 1980). It is a poor packing but a sure one, which the search begins from.
  */
 export function layInRows(layout: Layout): void {
   const gap = Math.max(0, layout.problem.gap);

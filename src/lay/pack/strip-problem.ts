@@ -1,17 +1,17 @@
 import type { Point } from '../../geometry/curve.ts';
 
 /**
- * Irregular strip packing: put every item on a strip of fixed width, without overlap, so that the strip is as
- * short as can be. x runs across the strip, y along it. Units are whatever the outlines are in.
+ * Irregular strip packing: all items are to lie on a strip of fixed width, none over another, and the strip is to be as
+ * short as possible. x runs across the strip, y along it, in any unit that the outlines have too.
  */
 export interface StripProblem {
   readonly width: number;
-  /** Simple polygons, either way round. Kept exactly as they lie; a turned or mirrored copy is an `Attitude`. */
+  /** Simple polygons, running either way. They are never changed; a copy that is turned or mirrored is an `Attitude`. */
   readonly shapes: readonly (readonly Point[])[];
   readonly items: readonly StripItem[];
   /**
-   * Least distance kept between two items. A little above zero, rounding can never make them overlap; a little below,
-   * shapes that fill the strip exactly still find their place.
+   * Least distance between two items. A little above zero, so that rounding never makes them overlap; or a little below,
+   * so that shapes which fill the strip exactly can find their place.
    */
   readonly gap: number;
   /** Where a pattern on the strip lets items lie; anywhere when absent. */
@@ -24,7 +24,7 @@ export interface StripRepeat {
   readonly across?: { readonly step: number; readonly origin: number };
   /** The nearer end of every item lies a whole number of steps down the strip. */
   readonly down?: number;
-  /** By shape: what is put on the pattern, as far to the right of the middle of its bounds as drawn. */
+  /** By shape, as drawn: how far the line that is laid on the pattern stands to the right of the middle of its bounds. */
   readonly anchors: readonly number[];
 }
 
@@ -56,7 +56,7 @@ export interface StripPacking {
   readonly placements: readonly StripPlacement[];
 }
 
-/** Signs by which x and y are multiplied about the middle of the bounds: mirroring and half turns need no more. */
+/** An attitude as signs by which x and y are multiplied, about the middle of the bounds. */
 export function signsOf(attitude: Attitude): { readonly x: 1 | -1; readonly y: 1 | -1 } {
   return { x: attitude.mirrored === attitude.turned ? 1 : -1, y: attitude.turned ? -1 : 1 };
 }
@@ -97,7 +97,7 @@ export function halfBounds(outline: readonly Point[]): {
   return { left, top, width: (right - left) / 2, height: (bottom - top) / 2 };
 }
 
-/** Twice-signed shoelace halved: positive where the outline runs clockwise as drawn (y down). */
+/** Area by the shoelace formula: positive where the outline runs clockwise as drawn (y down). */
 export function signedArea(outline: readonly Point[]): number {
   let twice = 0;
   for (let i = 0; i < outline.length; i++) {

@@ -1,24 +1,24 @@
 import type { Point } from '../../geometry/curve.ts';
 import { outwardOf } from './convex-sum.ts';
 
-/** A piece of the boundary of a region, the inside on the side away from `(direction.y, −direction.x)`. */
+/** A straight piece of the boundary of a union. Outside is where `(direction.y, −direction.x)` points. */
 export interface BoundarySegment {
   readonly from: Point;
   /** Unit. */
   readonly direction: Point;
   readonly length: number;
-  /** Whether the points nearest to that end, beyond the segment, lie inside: the corner there is a hollow one. */
+  /** Whether the points beyond an end, nearest to it of all the boundary, are inside: the corner there is a hollow one. */
   readonly insideAtStart: boolean;
   readonly insideAtEnd: boolean;
 }
 
-/** How far beside an edge it is asked whether the edge is covered, as a share of the region's size. */
+/** How far outside an edge it is looked whether another polygon covers it, as a share of the union's size. */
 const BESIDE = 1e-9;
 
 /**
- * Boundary of the union of convex polygons of positive signed area, as loose segments: all that a distance needs.
- * Each edge is moved outwards by a hair and what other polygons cover of it is cut away, so edges that meet
- * back to back vanish without a special case.
+ * Boundary of the union of convex polygons of positive signed area, as segments in any order: a distance needs no more.
+ * Each edge is moved outwards by a hair, and the parts of it that lie in other polygons are cut away. So where two
+ * polygons touch along an edge, both edges vanish without a special case.
  */
 export function boundaryOfUnion(polygons: readonly Point[][], size: number): BoundarySegment[] {
   const hair = size * BESIDE;
@@ -141,7 +141,7 @@ function without(a: number, b: number, [from, to]: [number, number]): [number, n
   return left;
 }
 
-/** Segments that continue or repeat each other on one line, as one: fewer to measure against. */
+/** Joins segments that continue or repeat each other on one line: fewer to measure against. */
 function mergedInLine(segments: LooseSegment[], hair: number): LooseSegment[] {
   const kept: LooseSegment[] = [];
   for (let segment of segments) {

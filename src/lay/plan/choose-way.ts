@@ -61,7 +61,7 @@ function widthOnFold({ half, whole }: LayItem): number {
 }
 
 /** Whether a way does all that can be done with the fold asked for. */
-function isAsFolded(way: Way, fold: Fold): boolean {
+export function isAsFolded(way: Way, fold: Fold): boolean {
   if (fold === 'single') return way.fold === 'single';
   const others = way.sections.filter((section) => section.fold !== fold).flatMap(({ items }) => items);
   if (way.sections.every((section) => section.fold !== fold)) return false;

@@ -2,7 +2,7 @@ import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { StripPacking } from '../pack/strip-problem.ts';
 import { buyLength } from './buy-length.ts';
 import { checkLay } from './check-lay.ts';
-import { chooseWay, handlingOf, type TriedWay } from './choose-way.ts';
+import { chooseWay, handlingOf, isAsFolded, type TriedWay } from './choose-way.ts';
 import { inCuttingOrder } from './cutting-order.ts';
 import { fitToCloth } from './fit-to-cloth.ts';
 import type { LayItem } from './lay-items.ts';
@@ -65,7 +65,9 @@ function tryWay(
       return { way, packed: undefined, length: Infinity, why };
     }
   }
-  const packed = way.sections.map((section) => packer.pack(section, onBetter));
+  const { fold } = toLay.spec;
+  const mayBeCut = way.fold === 'single' || (fold !== 'any' && isAsFolded(way, fold));
+  const packed = way.sections.map((section) => packer.pack(section, mayBeCut, onBetter));
   return { way, packed, length: packed.reduce((sum, { length }) => sum + length, 0), why: undefined };
 }
 
@@ -83,7 +85,7 @@ function withSingleAtBest(
   const shortest = tried.reduce((a, b) => (b.length < a.length ? b : a));
   if (shortest === single || shortest.packed === undefined || facts.repeatAcross !== undefined) return tried;
   const section = single.way.sections[0]!;
-  const start = openedOut(shortest, packer.pack(section), facts);
+  const start = openedOut(shortest, packer.pack(section, true), facts);
   const better = packer.better(section, start, onBetter);
   return [{ ...single, packed: [better], length: better.length }, ...tried.slice(1)];
 }

@@ -25,15 +25,15 @@ export interface LaysPlanned {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** Work of the search for a strip, by the pieces laid on it: counted in overlaps looked up, never in time. */
-const WORK: Readonly<Record<LayEffort, Pick<PackingEffort, 'single' | 'section'>>> = {
+/** Work of the search for a strip, by the pieces laid on it: counted in overlap look-ups, never in time. */
+const WORK: Readonly<Record<LayEffort, Pick<PackingEffort, 'forCutting' | 'forComparing'>>> = {
   quick: {
-    single: (pieces) => Math.min(8e6, 1.2e5 * pieces * pieces),
-    section: (pieces) => Math.min(7e4, 2e3 * pieces * pieces),
+    forCutting: (pieces) => Math.min(2.4e7, 2e5 * pieces * pieces),
+    forComparing: (pieces) => Math.min(7e4, 2e3 * pieces * pieces),
   },
   thorough: {
-    single: (pieces) => Math.min(8e7, 6e5 * pieces * pieces),
-    section: (pieces) => Math.min(8e6, 6e4 * pieces * pieces),
+    forCutting: (pieces) => Math.min(8e7, 6e5 * pieces * pieces),
+    forComparing: (pieces) => Math.min(8e6, 6e4 * pieces * pieces),
   },
 };
 

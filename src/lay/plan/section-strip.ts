@@ -29,7 +29,7 @@ export function laidWidth(facts: ClothFacts, fold: Fold): number {
   return fold === 'lengthwise' ? facts.usable / 2 : facts.usable;
 }
 
-/** All shapes of a layer in one list, so that strips of any fold share their no-fit regions. */
+/** All shapes of a layer in one list, so that strips of any fold share their no-fit polygons. */
 export function shapesOf(items: readonly LayItem[]): LayShape[] {
   return items.flatMap((item) => (item.half === undefined ? [item.whole] : [item.whole, item.half]));
 }

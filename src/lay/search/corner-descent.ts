@@ -11,47 +11,48 @@ export class Place {
   cost: f64 = Infinity;
 }
 
-/** A crossing is numbered by two lines, the second in so many bits; the first may be none. */
+/** The crossing of two lines is numbered by the first line, shifted by so many bits, and the second; the first may be none. */
 const LINE_BITS = 15;
 const STRAIGHT = (1 << LINE_BITS) - 1;
 const FOUR = i32x4(0, 1, 2, 3);
 
-/** How far one descent may wander, and its first step's reach, as shares of the item's smaller half extent. */
-const WANDER: f64 = 1;
+/** How far a descent may stray from where it began, and the longest first step, as shares of the item's smaller half extent. */
+const STRAY: f64 = 1;
 const FIRST_REACH: f64 = 0.5;
-/** A step that does not better the place is tried again this much shorter. */
+/** After a step that was no better, the next may be at most this share of its length. */
 const SHORTER: f64 = 0.25;
 const LEAST_REACH: f64 = 1e-4;
 const STEPS = 12;
-/** A step is taken only if it is foreseen to leave at most this share of the overlap. */
-const FORESEEN: f64 = 0.999;
-/** Lines that meet at less than this (sine of the angle) are taken as parallel. */
+/** A step is tried only if the lines promise to leave at most this share of the overlap. */
+const PROMISED: f64 = 0.999;
+/** Lines that meet at a smaller angle than this (its sine) count as parallel. */
 const PARALLEL: f64 = 1e-3;
-/** Aimed so far beyond touching, as a share of the strip's width, that rounding does not leave an overlap. */
+/** Steps aim this far beyond touching, as a share of the strip's width, so that rounding leaves no overlap. */
 const BEYOND: f64 = 1e-10;
 
 /**
- * Improves an item's place step by step. Near a place every other item is a straight no-fit boundary, and the
- * weighted overlap a sum of slopes, so it is least where two of these lines, or one and a wall, cross: each step goes
- * to the best of the crossings within reach, looks what the overlap there really is, and goes on from there.
+ * Improves an item's place step by step. Close to a place, the boundary of each no-fit polygon is one straight line, and
+ * the weighted overlap is piecewise linear. A piecewise linear function is least at a corner: where two such lines
+ * cross, or a line and a wall of the strip. Each step goes to the crossing within reach that promises least, looks up
+ * the true overlap there, and goes on from it.
  */
 class CornerDescent {
-  /** Lines about the place: the unit way out across each, how far it lies that way, and the pair's weight. */
+  /** The lines near the place: the unit vector outwards across each, and how far away the line is along it. */
   private outX: StaticArray<f64> = new StaticArray<f64>(0);
   private outY: StaticArray<f64> = new StaticArray<f64>(0);
   private depth: StaticArray<f64> = new StaticArray<f64>(0);
-  /** The same in short. */
-  private shortOutX: StaticArray<f32> = new StaticArray<f32>(0);
-  private shortOutY: StaticArray<f32> = new StaticArray<f32>(0);
-  private shortDepth: StaticArray<f32> = new StaticArray<f32>(0);
-  private shortWeight: StaticArray<f32> = new StaticArray<f32>(0);
+  /** The same in single precision, and the weight of each pair. */
+  private outX32: StaticArray<f32> = new StaticArray<f32>(0);
+  private outY32: StaticArray<f32> = new StaticArray<f32>(0);
+  private depth32: StaticArray<f32> = new StaticArray<f32>(0);
+  private weight32: StaticArray<f32> = new StaticArray<f32>(0);
   private lines: i32 = 0;
   private walls: i32 = 0;
-  /** Best crossing found. */
+  /** The best crossing found, as a step from the place, and the overlap that it promises. */
   private stepX: f64 = 0;
   private stepY: f64 = 0;
-  private foreseen: f64 = 0;
-  /** The least foreseen of every fourth crossing, and which that is: one line's number, then the other's. */
+  private promised: f64 = 0;
+  /** In each of four lanes, the least overlap promised so far and the number of its crossing. */
   private least: v128 = f32x4.splat(0);
   private crossings: v128 = i32x4.splat(0);
 
@@ -60,30 +61,30 @@ class CornerDescent {
     this.outX = new StaticArray<f64>(most);
     this.outY = new StaticArray<f64>(most);
     this.depth = new StaticArray<f64>(most);
-    this.shortOutX = new StaticArray<f32>(most + 3);
-    this.shortOutY = new StaticArray<f32>(most + 3);
-    this.shortDepth = new StaticArray<f32>(most + 3);
-    this.shortWeight = new StaticArray<f32>(most + 3);
+    this.outX32 = new StaticArray<f32>(most + 3);
+    this.outY32 = new StaticArray<f32>(most + 3);
+    this.depth32 = new StaticArray<f32>(most + 3);
+    this.weight32 = new StaticArray<f32>(most + 3);
   }
 
-  /** Betters the place of an item that `neighbours` are about. What it cost before. */
+  /** Improves a place of the item that `neighbours` was prepared for. Returns what it cost before. */
   descend(item: i32, place: Place): f64 {
     const lie = place.lie;
     const size = min(layout.halfWidthOf(lie), layout.halfHeightOf(lie));
     const homeX = place.x;
     const homeY = place.y;
-    const wander = size * WANDER;
-    neighbours.fillNear(lie, homeX, homeY, wander);
+    const stray = size * STRAY;
+    neighbours.fillNear(lie, homeX, homeY, stray);
     const before = this.look(item, lie, homeX, homeY, Infinity);
     place.cost = before;
     let reach = size * FIRST_REACH;
     for (let step = 0; step < STEPS && place.cost > 0 && reach > size * LEAST_REACH; step++) {
       this.addWalls(item, place, reach);
       this.bestCrossing(place.cost, reach);
-      if (this.foreseen > place.cost * FORESEEN) break;
+      if (this.promised > place.cost * PROMISED) break;
       const x = layout.withinX(item, lie, place.x + this.stepX);
       const y = layout.withinY(lie, place.y + this.stepY);
-      if (abs(x - homeX) > wander || abs(y - homeY) > wander) break;
+      if (abs(x - homeX) > stray || abs(y - homeY) > stray) break;
       const cost = this.look(item, lie, x, y, place.cost);
       if (cost < place.cost) {
         place.x = x;
@@ -97,7 +98,7 @@ class CornerDescent {
     return before;
   }
 
-  /** Weighted overlap at a place, leaving the lines about it; stops once past `limit`, the lines unfinished. */
+  /** The weighted overlap at a place; leaves the lines near it. Gives up, lines unfinished, once past `limit`. */
   private look(item: i32, lie: i32, x: f64, y: f64, limit: f64): f64 {
     const halfWidth = layout.halfWidthOf(lie) + layout.gap;
     const halfHeight = layout.halfHeightOf(lie) + layout.gap;
@@ -116,18 +117,18 @@ class CornerDescent {
       const reachX = halfWidth + layout.halfWidth[other];
       if (dx >= reachX || dx <= -reachX) continue;
       const pair = pairs.known(layout.lie[other], lie);
-      const region = pair.region;
-      const depth = region.depthAndWayOut(dx * pair.signX, dy * pair.signY);
+      const polygon = pair.polygon;
+      const depth = polygon.depthAndWayOut(dx * pair.signX, dy * pair.signY);
       const weight = layout.weights[row + other];
       if (depth > 0) {
         sum += depth * weight;
         if (sum >= limit) break;
       }
-      this.outX[lines] = region.outX * pair.signX;
-      this.outY[lines] = region.outY * pair.signY;
+      this.outX[lines] = polygon.outX * pair.signX;
+      this.outY[lines] = polygon.outY * pair.signY;
       this.depth[lines] = depth + beyond;
-      this.setShort(lines, this.outX[lines], this.outY[lines], this.depth[lines]);
-      this.shortWeight[lines] = weight as f32;
+      this.set32(lines, this.outX[lines], this.outY[lines], this.depth[lines]);
+      this.weight32[lines] = weight as f32;
       lines++;
     }
     this.lines = lines;
@@ -135,7 +136,7 @@ class CornerDescent {
     return sum;
   }
 
-  /** The walls within reach, as lines that are never overlapped. */
+  /** Adds the walls within reach, as lines that others may cross and that cost nothing; a step is clamped to them. */
   private addWalls(item: i32, place: Place, reach: f64): void {
     const x = place.x;
     const y = place.y;
@@ -156,16 +157,16 @@ class CornerDescent {
     this.outX[at] = outX;
     this.outY[at] = outY;
     this.depth[at] = depth;
-    this.setShort(at, outX, outY, depth);
+    this.set32(at, outX, outY, depth);
   }
 
-  /** Finds the crossing within reach that is foreseen to have the least overlap: in short, four at a time. */
+  /** Finds the crossing within reach that promises the least overlap: in single precision, four at a time. */
   private bestCrossing(current: f64, reach: f64): void {
-    const outX = changetype<usize>(this.shortOutX);
-    const outY = changetype<usize>(this.shortOutY);
-    const depth = changetype<usize>(this.shortDepth);
+    const outX = changetype<usize>(this.outX32);
+    const outY = changetype<usize>(this.outY32);
+    const depth = changetype<usize>(this.depth32);
     const walls = this.walls;
-    for (let pad = 0; pad < 3; pad++) this.setShort(walls + pad, 0, 0, 0);
+    for (let pad = 0; pad < 3; pad++) this.set32(walls + pad, 0, 0, 0);
     const square = f32x4.splat((reach * reach) as f32);
     this.least = f32x4.splat(current as f32);
     this.crossings = i32x4.splat(-1);
@@ -187,12 +188,12 @@ class CornerDescent {
         this.consider(dx, dy, v128.and(crosses, f32x4.le(distance, square)), i, j);
       }
     }
-    this.foreseen = current;
+    this.promised = current;
     let crossing = -1;
     for (let lane = 0; lane < 4; lane++) {
-      const foreseen = f32x4.extract_lane(this.least, 0) as f64;
-      if (foreseen < this.foreseen) {
-        this.foreseen = foreseen;
+      const promised = f32x4.extract_lane(this.least, 0) as f64;
+      if (promised < this.promised) {
+        this.promised = promised;
         crossing = i32x4.extract_lane(this.crossings, 0);
       }
       this.least = v128.shuffle<f32>(this.least, this.least, 1, 2, 3, 0);
@@ -201,21 +202,21 @@ class CornerDescent {
     if (crossing >= 0) this.stepTo(crossing >> LINE_BITS, crossing & ((1 << LINE_BITS) - 1));
   }
 
-  /** Keeps those of four steps that are the best so far; they lead to where line `i` crosses `j` and the next three. */
+  /** Keeps the steps that promise least in their lanes; they lead to where line `i` crosses `j` and the next three lines. */
   private consider(dx: v128, dy: v128, counts: v128, i: i32, j: i32): void {
-    const foreseen = this.foresee(dx, dy);
-    const better = v128.and(counts, f32x4.lt(foreseen, this.least));
+    const promised = this.promisedBy(dx, dy);
+    const better = v128.and(counts, f32x4.lt(promised, this.least));
     const crossings = i32x4.add(i32x4.splat((i << LINE_BITS) + j), FOUR);
-    this.least = v128.bitselect(foreseen, this.least, better);
+    this.least = v128.bitselect(promised, this.least, better);
     this.crossings = v128.bitselect(crossings, this.crossings, better);
   }
 
-  /** Weighted overlap at four steps, as the lines foresee it. */
-  private foresee(dx: v128, dy: v128): v128 {
-    const outX = changetype<usize>(this.shortOutX);
-    const outY = changetype<usize>(this.shortOutY);
-    const depth = changetype<usize>(this.shortDepth);
-    const weight = changetype<usize>(this.shortWeight);
+  /** The weighted overlap that the lines promise after each of four steps. */
+  private promisedBy(dx: v128, dy: v128): v128 {
+    const outX = changetype<usize>(this.outX32);
+    const outY = changetype<usize>(this.outY32);
+    const depth = changetype<usize>(this.depth32);
+    const weight = changetype<usize>(this.weight32);
     const end = (this.lines << 2) as usize;
     let sum = f32x4.splat(0);
     for (let at: usize = 0; at < end; at += 4) {
@@ -229,7 +230,7 @@ class CornerDescent {
     return sum;
   }
 
-  /** The step to where two lines cross, exactly; or straight out across one. */
+  /** Works out, in double precision, the step to where two lines cross; or straight out across one. */
   private stepTo(i: i32, j: i32): void {
     const mx = this.outX[j];
     const my = this.outY[j];
@@ -247,10 +248,10 @@ class CornerDescent {
     this.stepY = (nx * e - d * mx) / turn;
   }
 
-  private setShort(at: i32, outX: f64, outY: f64, depth: f64): void {
-    this.shortOutX[at] = outX as f32;
-    this.shortOutY[at] = outY as f32;
-    this.shortDepth[at] = depth as f32;
+  private set32(at: i32, outX: f64, outY: f64, depth: f64): void {
+    this.outX32[at] = outX as f32;
+    this.outY32[at] = outY as f32;
+    this.depth32[at] = depth as f32;
   }
 }
 

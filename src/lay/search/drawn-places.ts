@@ -1,11 +1,11 @@
 import { layout } from './layout';
 import { neighbours, WHOLE, WHOLE_BITS } from './neighbours';
 import { CELLS_AT, ENTRY_SHIFT, pairs } from './no-fit-pairs';
-import { ROUGH_CELLS } from './no-fit-region';
+import { ROUGH_CELLS } from './no-fit-polygon';
 
 /**
- * A drawn place has two to this power of bytes: x, y and what the place costs so far, in 16; then whom of one word it
- * has still to be looked at with, and where its column and row of cells stand.
+ * A drawn place takes two to this power of bytes: a vector of x, y and its cost so far; then a bit set of the items of
+ * one word that it has still to be priced against, and the addresses of its column's and its row's bit sets.
  */
 const PLACE_SHIFT = 5;
 const COST: u8 = 2;
@@ -14,24 +14,25 @@ const MASK_AT = 16;
 const COLUMN_AT = 24;
 const ROW_AT = 28;
 
-/** The middle of a grid's first cell, from its corner, taken off a place in cells from the grid's middle. */
+/** Added to a shift in cells from the middle of the grid, it counts from the middle of the first cell. */
 const FIRST_MIDDLE: f32 = ((ROUGH_CELLS / 2) as f32) - 0.5;
 
 /**
- * Places drawn for one item in one attitude, in short, and roughly what they cost. Nearly all are soon known to cost
- * too much, which no processor can foretell: so all go through the same steps together, each with one other item at a
- * time, and what is written is kept or written over, without a jump.
+ * Places drawn for one item in one attitude, and their rough prices, in single precision. Most places turn out too dear
+ * after one or two other items, which a processor cannot predict, and a wrongly predicted jump is slow. So nothing here
+ * jumps: all places are priced against one other item each, then sorted into those that go on and those that do not by
+ * writing every place to both lists and advancing only one of them.
  */
 class DrawnPlaces {
-  /** How many there are; after `price`, those that cost less than the limit, in any order. */
+  /** How many places there are; after `price`, how many cost less than the limit, in any order. */
   count: i32 = 0;
   private places: usize = 0;
-  /** Those that are done with a word, while it is looked at. */
+  /** Places that have been priced against all items of the present word. */
   private done: usize = 0;
 
-  /** Room for so many places. */
+  /** Makes room for at most so many places. */
   begin(most: i32): void {
-    // One more, as what does not count is written before it is known not to.
+    // One more, as a place that does not count is written all the same.
     this.places = heap.alloc((most + 1) << PLACE_SHIFT);
     this.done = heap.alloc((most + 1) << PLACE_SHIFT);
     this.count = 0;
@@ -43,7 +44,7 @@ class DrawnPlaces {
     this.count += counts as i32;
   }
 
-  /** Puts each place where the item may lie, on its line or the pattern. */
+  /** Moves each place to the nearest one that the item may have, on its line or on the cloth's pattern. */
   snap(item: i32, lie: i32): void {
     const end = this.at(this.count);
     for (let at = this.places; at < end; at += 1 << PLACE_SHIFT) {
@@ -52,10 +53,10 @@ class DrawnPlaces {
     }
   }
 
-  /** Finds what each place costs the item that `neighbours` are about; keeps what is below the limit. */
+  /** Prices all places for the item that `neighbours` was prepared for; keeps those below the limit. */
   price(item: i32, lie: i32, limit: f32): void {
     const entries = pairs.roughOf(lie);
-    const weights = changetype<usize>(layout.shortWeights) + ((item * layout.count) << 2);
+    const weights = changetype<usize>(layout.weights32) + ((item * layout.count) << 2);
     this.findCells();
     for (let word = 0; word < neighbours.words; word++) {
       let left = this.mask(word);
@@ -85,7 +86,7 @@ class DrawnPlaces {
     return this.places + (index << PLACE_SHIFT);
   }
 
-  /** Begins each place: no cost yet, and the column and row of cells that it stands in. */
+  /** Begins each place: cost zero, and the addresses of its column and row. */
   private findCells(): void {
     const end = this.at(this.count);
     for (let at = this.places; at < end; at += 1 << PLACE_SHIFT) {
@@ -97,7 +98,7 @@ class DrawnPlaces {
     }
   }
 
-  /** Parts the places with anyone in a word to be looked at, how many, from those that are done with it. */
+  /** Divides the places into those with an item of the word to be priced against, how many, and those without. */
   private mask(word: i32): i32 {
     const bytes = word << 3;
     let to = this.places;
@@ -122,7 +123,7 @@ class DrawnPlaces {
     return ((to - this.places) >> PLACE_SHIFT) as i32;
   }
 
-  /** Adds to each place's cost what one more of its word costs. */
+  /** Adds to each place's cost its overlap with the next item of the word. */
   private visit(left: i32, first: i32, entries: usize, weights: usize): void {
     const lies = changetype<usize>(layout.lie);
     const items = changetype<usize>(layout.places);
@@ -135,11 +136,11 @@ class DrawnPlaces {
       const shift = f32x4.sub(place, v128.load64_zero(items + (other << 3)));
       const inCells = f32x4.add(f32x4.mul(shift, v128.load64_zero(entry)), f32x4.splat(FIRST_MIDDLE));
       const cell = i32x4.sub(f32x4.add(inCells, f32x4.splat(WHOLE)), i32x4.splat(WHOLE_BITS));
-      const held = i32x4.min_u(cell, i32x4.splat(ROUGH_CELLS - 1));
-      const plane = v128.load(load<usize>(entry, CELLS_AT) + planeAt(i64x2.extract_lane(held, 0)));
+      const clamped = i32x4.min_u(cell, i32x4.splat(ROUGH_CELLS - 1));
+      const plane = v128.load(load<usize>(entry, CELLS_AT) + planeAt(i64x2.extract_lane(clamped, 0)));
       const grown = f32x4.mul(plane, inCells);
       const deep = f32x4.add(grown, f32x4.add(lane1(grown), lane2(plane)));
-      const inside = i64x2.eq(held, cell);
+      const inside = i64x2.eq(clamped, cell);
       const depth = f32x4.extract_lane(v128.and(f32x4.pmax(deep, f32x4.splat(0)), inside), 0);
       const cost = f32x4.extract_lane(place, COST) + depth * load<f32>(weights + (other << 2));
       v128.store(at, f32x4.replace_lane(place, COST, cost));
@@ -147,7 +148,7 @@ class DrawnPlaces {
     }
   }
 
-  /** Leaves the places that cost too much; parts those with more of the word to come, how many, from those done with. */
+  /** Drops places that cost too much; divides the others into those with more of the word to come, how many, and the rest. */
   private sift(left: i32, limit: f32): i32 {
     let to = this.places;
     let done = this.done + (this.count << PLACE_SHIFT);
@@ -179,7 +180,7 @@ function lane2(lanes: v128): v128 {
   return v128.shuffle<f32>(lanes, lanes, 2, 2, 2, 2);
 }
 
-/** Bytes before the plane of a cell, column below and row above. */
+/** Byte offset of a cell's plane; the column stands in the lower 32 bits, the row in the upper. */
 function planeAt(cell: i64): usize {
   return (((cell + (cell >>> 28)) & (ROUGH_CELLS * ROUGH_CELLS - 1)) << 4) as usize;
 }

@@ -1,32 +1,33 @@
 /**
- * The innermost part of the search for a lay, in AssemblyScript: TypeScript's syntax, compiled to WebAssembly, where
- * every number says its kind (`i32` whole, `f64` fractional, `f32` in short, `v128` four at once). It needs no warming
- * up and gives the same bits on every machine. What is exported here is all that its host, `../layout.ts` and
- * `../no-fit-table.ts`, may ask; everything is begun in the order below.
+ * The innermost part of the search for a lay, in AssemblyScript: TypeScript's syntax with typed numbers (`i32` integer,
+ * `f64` double precision, `f32` single precision, `v128` a vector of four), compiled to WebAssembly. It needs no warming
+ * up and gives the same bits on every machine. Its host, `../pack/layout.ts` and `../pack/no-fit-table.ts`, may call
+ * what is exported here and nothing else, in the order below. Never call it with what it cannot index: nothing is checked.
  */
 import { drawnPlaces } from './drawn-places';
 import { layout } from './layout';
+import { movingApart } from './moving-apart';
 import { beside, neighbours } from './neighbours';
 import { pairs } from './no-fit-pairs';
-import { NoFitRegion } from './no-fit-region';
+import { NoFitPolygon } from './no-fit-polygon';
 import { search } from './place-search';
 import { random } from './random';
-import { separation } from './separation';
+import { settle } from './settle';
 
-// Regions stay while one layout after another is begun.
+// No-fit polygons stay while one layout after another is begun.
 
 export function beginPairs(lies: i32): void {
   pairs.begin(lies);
 }
 
-/** A region, to be `finishRegion`ed once its sides are set. */
-export function newRegion(halfWidth: f64, halfHeight: f64, slack: f64, sides: i32, cells: i32): NoFitRegion {
-  return new NoFitRegion(halfWidth, halfHeight, slack, sides, cells);
+/** A no-fit polygon, by its address; set its sides, then call `finishPolygon`. */
+export function newPolygon(halfWidth: f64, halfHeight: f64, slack: f64, sides: i32, cells: i32): usize {
+  return changetype<usize>(new NoFitPolygon(halfWidth, halfHeight, slack, sides, cells));
 }
 
-/** A segment of the boundary; whether what lies beyond its start and its end is inside, in bits 0 and 1. */
+/** A segment of the boundary. Bit 0 of `insideAtEnds`: the points beyond its start are inside; bit 1: those beyond its end. */
 export function setSide(
-  region: NoFitRegion,
+  polygon: usize,
   side: i32,
   x: f64,
   y: f64,
@@ -35,15 +36,15 @@ export function setSide(
   length: f64,
   insideAtEnds: i32,
 ): void {
-  region.setSide(side, x, y, directionX, directionY, length, insideAtEnds);
+  changetype<NoFitPolygon>(polygon).setSide(side, x, y, directionX, directionY, length, insideAtEnds);
 }
 
-export function finishRegion(region: NoFitRegion): void {
-  region.finish();
+export function finishPolygon(polygon: usize): void {
+  changetype<NoFitPolygon>(polygon).finish();
 }
 
-export function setPair(fixed: i32, moving: i32, region: NoFitRegion, signX: f64, signY: f64): void {
-  pairs.set(fixed, moving, region, signX, signY);
+export function setPair(fixed: i32, moving: i32, polygon: usize, signX: f64, signY: f64): void {
+  pairs.set(fixed, moving, changetype<NoFitPolygon>(polygon), signX, signY);
 }
 
 // A layout: its shapes and items, then the search for it.
@@ -72,15 +73,18 @@ export function beginSearch(seed: i32, anywhere: i32, touching: i32, nearby: i32
   random.seed(seed);
   neighbours.begin();
   search.begin(anywhere, touching, nearby, improved);
-  separation.begin();
+  movingApart.begin();
 }
 
 // The search.
 
-export { settle } from './settle';
+/** 1 if all items lie clear of each other. */
+export function settleAll(): i32 {
+  return settle() as i32;
+}
 
-export function separate(passes: i32, strikes: i32): f64 {
-  return separation.run(passes, strikes);
+export function moveApart(idlePasses: i32, idleRounds: i32): f64 {
+  return movingApart.run(idlePasses, idleRounds);
 }
 
 export function put(item: i32, choice: i32, x: f64, y: f64): void {
@@ -121,7 +125,7 @@ export function unit(): f64 {
 
 // Its parts, for tests.
 
-/** How many others the item could touch within reach of a place; which, `nearAt` says. */
+/** How many other items this one could touch within `reach` of a place; `nearAt` says which. */
 export function near(item: i32, x: f64, y: f64, reach: f64): i32 {
   neighbours.about(item);
   neighbours.fillNear(layout.lie[item], x, y, reach);
@@ -136,7 +140,7 @@ export function addDrawn(x: f64, y: f64): void {
   drawnPlaces.add(beside(x as f32, y as f32), true);
 }
 
-/** What the places added would roughly cost an item as it lies; how many cost less than the limit. */
+/** Prices the places added for an item as it lies; how many of them cost less than the limit. */
 export function price(item: i32, limit: f64): i32 {
   neighbours.about(item);
   drawnPlaces.price(item, layout.lie[item], limit as f32);

@@ -1,4 +1,4 @@
-import { held } from './held';
+import { clamp } from './clamp';
 import { pairs } from './no-fit-pairs';
 
 /**
@@ -18,28 +18,28 @@ class Layout {
   /** Half bounds as the item lies. */
   halfWidth: StaticArray<f64> = new StaticArray<f64>(0);
   halfHeight: StaticArray<f64> = new StaticArray<f64>(0);
-  /** Places, half bounds and weights once more, in short, x and y side by side, for what is only roughly asked. */
+  /** Places, half bounds and weights again in single precision, x and y side by side, for rough prices. */
   places: StaticArray<f32> = new StaticArray<f32>(0);
   halves: StaticArray<f32> = new StaticArray<f32>(0);
-  shortWeights: StaticArray<f32> = new StaticArray<f32>(0);
+  weights32: StaticArray<f32> = new StaticArray<f32>(0);
   areas: StaticArray<f64> = new StaticArray<f64>(0);
   /** Weight of each pair's overlap, symmetric, count × count. */
   weights: StaticArray<f64> = new StaticArray<f64>(0);
   /** 1 for an item that has been put down since this was last cleared. */
   moved: StaticArray<u8> = new StaticArray<u8>(0);
-  /** Work done: overlaps looked up. Counted, never timed, so that the same problem gives the same packing. */
+  /** Work done, in overlap look-ups. Counted, never timed, so that the same problem gives the same packing. */
   work: f64 = 0;
 
   private shapeHalfWidth: StaticArray<f64> = new StaticArray<f64>(0);
   private shapeHalfHeight: StaticArray<f64> = new StaticArray<f64>(0);
-  /** By shape: what is put on the pattern across the strip. */
+  /** By shape: which point of it comes onto the cloth's pattern, as an offset across from the middle of its bounds. */
   private anchors: StaticArray<f64> = new StaticArray<f64>(0);
-  /** An item's lies stand in `lies` from its start on. */
+  /** An item's lies are `lies[starts[item]]` up to, not including, `lies[starts[item + 1]]`. */
   private lies: StaticArray<i32> = new StaticArray<i32>(0);
   private starts: StaticArray<i32> = new StaticArray<i32>(0);
   /** Where an item's middle must lie across the strip; `NaN` where it is free. */
   private middles: StaticArray<f64> = new StaticArray<f64>(0);
-  /** A pattern's steps, 0 where there is none, and where one across begins. */
+  /** The repeat of the cloth's pattern across and down, 0 where there is none; and where the one across begins. */
   private across: f64 = 0;
   private origin: f64 = 0;
   private down: f64 = 0;
@@ -63,8 +63,8 @@ class Layout {
     this.areas = new StaticArray<f64>(count);
     this.weights = new StaticArray<f64>(count * count);
     this.weights.fill(1);
-    this.shortWeights = new StaticArray<f32>(count * count);
-    this.shortWeights.fill(1);
+    this.weights32 = new StaticArray<f32>(count * count);
+    this.weights32.fill(1);
     this.moved = new StaticArray<u8>(count);
     this.lies = new StaticArray<i32>(lies);
     this.starts = new StaticArray<i32>(count + 1);
@@ -126,13 +126,13 @@ class Layout {
     return this.across === 0 && this.down === 0 && !this.isHeld(item);
   }
 
-  /** Weighs a pair's overlap; `at` is one's number · count + the other's. */
+  /** Sets the weight of a pair's overlap; `at` is one item's number · count + the other's. */
   weigh(at: i32, weight: f64): void {
     const back = (at % this.count) * this.count + at / this.count;
     this.weights[at] = weight;
     this.weights[back] = weight;
-    this.shortWeights[at] = weight as f32;
-    this.shortWeights[back] = weight as f32;
+    this.weights32[at] = weight as f32;
+    this.weights32[back] = weight as f32;
   }
 
   /** Puts an item down, moved the least to lie within the strip. */
@@ -162,7 +162,7 @@ class Layout {
     const middle = this.middles[item];
     if (!isNaN(middle)) return middle;
     const most = this.width - half;
-    if (this.across === 0) return held(x, half, most);
+    if (this.across === 0) return clamp(x, half, most);
     const anchor = (lie & 1) === 0 ? this.anchors[lie >> 2] : -this.anchors[lie >> 2];
     return onSteps(x, this.origin - anchor, this.across, half, most);
   }
@@ -171,7 +171,7 @@ class Layout {
   withinY(lie: i32, y: f64): f64 {
     const half = this.halfHeightOf(lie);
     const most = this.length - half;
-    if (this.down === 0) return held(y, half, most);
+    if (this.down === 0) return clamp(y, half, most);
     return onSteps(y, half, this.down, half, max(most, half));
   }
 
@@ -182,17 +182,17 @@ class Layout {
     if (abs(dx) >= this.halfWidth[a] + this.halfWidth[b] + this.gap) return 0;
     if (abs(dy) >= this.halfHeight[a] + this.halfHeight[b] + this.gap) return 0;
     const pair = pairs.get(this.lie[a], this.lie[b]);
-    return pair.region.depth(dx * pair.signX, dy * pair.signY);
+    return pair.polygon.depth(dx * pair.signX, dy * pair.signY);
   }
 }
 
-/** The nearest of `from`, `from ± step`, … between two limits; the limit itself where none lies between them. */
+/** The one of `from`, `from ± step`, `from ± 2 step` … nearest to a value and between two limits; else the nearer limit. */
 function onSteps(value: f64, from: f64, step: f64, least: f64, most: f64): f64 {
   const slack = step * 1e-9;
   const first = Math.ceil((least - slack - from) / step);
   const last = Math.floor((most + slack - from) / step);
-  if (first > last) return held(value, least, most);
-  return from + step * held(Math.floor((value - from) / step + 0.5), first, last);
+  if (first > last) return clamp(value, least, most);
+  return from + step * clamp(Math.floor((value - from) / step + 0.5), first, last);
 }
 
 export const layout = new Layout();

@@ -4,35 +4,35 @@ import { pairs } from './no-fit-pairs';
 /** Cells that the strip is cut into each way. */
 const CELLS = 32;
 
-/** Added to a short number of fewer than 23 bits, this leaves the nearest whole one in its lowest bits. */
+/** 1.5 · 2^23. Added to a small number in single precision, it leaves the nearest integer in the lowest bits of the sum. */
 export const WHOLE: f32 = 12582912;
 export const WHOLE_BITS: i32 = 0x4b400000;
 
-/** Places in short are as exact as this share of the strip: what could touch is looked for so much further. */
-const SHORT: f64 = 1e-6;
+/** Single precision rounds a place by less than this share of the strip: neighbours are looked for so much further away. */
+const ROUNDING: f64 = 1e-6;
 
 /**
- * Which of the other items one item could touch. Nearly all places that a search draws are thrown away, so each must
- * cost little: a row and a column of cells each know, in a bit for every item, whom it could touch from there, and only
- * whom both know is looked at.
+ * Which other items one item could touch, by where it lies. Nearly all places that the search draws are thrown away, so
+ * each must cost little. The strip is divided into rows and columns of cells. For each row, and for each column, a bit
+ * set says which items could be touched from there; the intersection of the two is looked at, nothing else.
  */
 class Neighbours {
   /** Left by `fillNear`. */
   near: StaticArray<i32> = new StaticArray<i32>(0);
   nearCount: i32 = 0;
-  /** The most that each item reaches from its middle in any of its attitudes, gap and all. */
+  /** Half the width and height of each item, the largest of its attitudes, and the gap. */
   private widest: StaticArray<f64> = new StaticArray<f64>(0);
   private tallest: StaticArray<f64> = new StaticArray<f64>(0);
-  /** Words of 64 bits for a row or column, a power of two; and the shift that finds their bytes. */
+  /** 64-bit words in a row's or column's bit set, a power of two; and the shift from a cell to its first byte. */
   words: i32 = 0;
   private wordShift: i32 = 0;
-  /** By row or column and word. */
+  /** The bit sets, by column or row, then by word. */
   private columns: StaticArray<i64> = new StaticArray<i64>(0);
   private rows: StaticArray<i64> = new StaticArray<i64>(0);
-  /** Marks of where each begins and ends, clear between moves. */
+  /** A bit in the cell where an item's range begins and in the one after its end; all zero between moves. */
   private columnEnds: StaticArray<i64> = new StaticArray<i64>(0);
   private rowEnds: StaticArray<i64> = new StaticArray<i64>(0);
-  /** Columns and rows for a unit of length, twice over. */
+  /** Columns and rows per unit of length: across, down, across, down. */
   private cellsPerUnit: v128 = f32x4.splat(0);
 
   /** To be called once all items are known. */
@@ -56,7 +56,7 @@ class Neighbours {
     }
   }
 
-  /** Makes ready for an item: to be called again once any other has moved. */
+  /** Prepares for the moves of one item. To be called again once another item has moved. */
   about(item: i32): void {
     const columnsPerUnit = (((CELLS - 1) as f64) / layout.width) as f32;
     const rowsPerUnit = (((CELLS - 1) as f64) / layout.length) as f32;
@@ -97,11 +97,14 @@ class Neighbours {
     this.nearCount = count;
   }
 
-  /** Bytes before the words of the columns and rows of two places: of the nearest cells, which need not hold them. */
+  /** Byte offsets of the columns and rows of two places; of the nearest cells, should they lie outside. */
   cells(places: v128): v128 {
     const cells = f32x4.mul(places, this.cellsPerUnit);
-    const held = f32x4.pmin(f32x4.splat((CELLS - 1) as f32), f32x4.pmax(f32x4.splat(0), cells));
-    return i32x4.shl(i32x4.sub(f32x4.add(held, f32x4.splat(WHOLE)), i32x4.splat(WHOLE_BITS)), this.wordShift);
+    const clamped = f32x4.pmin(f32x4.splat((CELLS - 1) as f32), f32x4.pmax(f32x4.splat(0), cells));
+    return i32x4.shl(
+      i32x4.sub(f32x4.add(clamped, f32x4.splat(WHOLE)), i32x4.splat(WHOLE_BITS)),
+      this.wordShift,
+    );
   }
 
   columnAt(bytes: i32): usize {
@@ -112,7 +115,7 @@ class Neighbours {
     return changetype<usize>(this.rows) + bytes;
   }
 
-  /** A bit that stands at the first cell and past the last is made to stand in all between. */
+  /** Turns marks at the beginning and past the end of each range into bits set all along it. */
   private sumUp(): void {
     const size = (CELLS + 1) << this.wordShift;
     for (let word = 0; word < this.words; word++) {
@@ -129,14 +132,14 @@ class Neighbours {
     }
   }
 
-  /** Sets each other's bit at the first cell from which the item could touch it, and past the last. */
+  /** Marks, for each other item, the first cell from which this one could touch it, and the one after the last. */
   private markEnds(item: i32): void {
     const columns = changetype<usize>(this.columnEnds);
     const rows = changetype<usize>(this.rowEnds);
     const places = changetype<usize>(layout.places);
     const halves = changetype<usize>(layout.halves);
-    const reachX = (this.widest[item] + layout.width * SHORT) as f32;
-    const reachY = (this.tallest[item] + layout.length * SHORT) as f32;
+    const reachX = (this.widest[item] + layout.width * ROUNDING) as f32;
+    const reachY = (this.tallest[item] + layout.length * ROUNDING) as f32;
     const reach = f32x4(reachX, reachY, reachX, reachY);
     const signs = f32x4(-0.0, -0.0, 0, 0);
     const next = (1 << this.wordShift) as usize;
@@ -155,7 +158,7 @@ class Neighbours {
   }
 }
 
-/** A place in short: x and y side by side. */
+/** A place in single precision: x and y side by side. */
 export function beside(x: f32, y: f32): v128 {
   return f32x4.replace_lane(f32x4.splat(x), 1, y);
 }

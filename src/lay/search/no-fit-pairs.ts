@@ -1,33 +1,33 @@
-import { NoFitRegion, ROUGH_CELLS } from './no-fit-region';
+import { NoFitPolygon, ROUGH_CELLS } from './no-fit-polygon';
 
-/** Made by the host when first asked for, which hands it to `set`. */
+/** Asks the host to make the no-fit polygon of two lies and to hand it to `setPair`. */
 declare function makePair(fixed: i32, moving: i32): void;
 
 /**
- * A pair's rough entry has two to this power of bytes: cells for a unit of shift across, down, where they stand, and
- * where the boundary stands in short.
+ * A pair's entry for rough pricing, of two to this power of bytes: rough cells per unit of shift across and down (`f32`
+ * each), then the addresses of the cells and of the boundary in single precision.
  */
 export const ENTRY_SHIFT = 4;
 export const CELLS_AT = 8;
 export const SIDES_AT = 12;
 
-/** A region as a pair in their attitudes meets it: multiply a shift by the signs before asking. */
+/** A no-fit polygon shared by several pairs of lies: multiply a shift by the signs before asking it. */
 class NoFitPair {
   constructor(
-    readonly region: NoFitRegion,
+    readonly polygon: NoFitPolygon,
     readonly signX: f64,
     readonly signY: f64,
   ) {}
 }
 
-/** The no-fit regions of every two lies. */
+/** The no-fit polygons of all pairs of lies, memoized. */
 class NoFitPairs {
   private lies: i32 = 0;
   /** By fixed lie · `lies` + moving lie. */
   private pairs: StaticArray<usize> = new StaticArray<usize>(0);
-  /** Rough entries, by moving lie · `lies` + fixed lie, so that those of one move stand together. */
+  /** Entries for rough pricing, by moving lie · `lies` + fixed lie, so that those of one move lie side by side in memory. */
   private entries: usize = 0;
-  /** The lies that items have had, as they came, and for each lie how many of them its pairs are made with. */
+  /** Every lie that an item has had, in the order of its first use; and for each lie with how many of them its pairs are made. */
   private met: StaticArray<i32> = new StaticArray<i32>(0);
   private metCount: i32 = 0;
   private isMet: StaticArray<u8> = new StaticArray<u8>(0);
@@ -56,21 +56,21 @@ class NoFitPairs {
     this.met[this.metCount++] = lie;
   }
 
-  /** Makes what is not yet made of the pairs of a moving lie with all that items have had. */
+  /** Makes the pairs of a moving lie with every lie that an item has had, unless made before. */
   makeAll(moving: i32): void {
     while (this.madeWith[moving] < this.metCount) this.make(this.met[this.madeWith[moving]++], moving);
   }
 
-  set(fixed: i32, moving: i32, region: NoFitRegion, signX: f64, signY: f64): void {
-    this.pairs[fixed * this.lies + moving] = changetype<usize>(new NoFitPair(region, signX, signY));
+  set(fixed: i32, moving: i32, polygon: NoFitPolygon, signX: f64, signY: f64): void {
+    this.pairs[fixed * this.lies + moving] = changetype<usize>(new NoFitPair(polygon, signX, signY));
     const entry = this.roughOf(moving) + (fixed << ENTRY_SHIFT);
-    store<f32>(entry, ((signX * ROUGH_CELLS) / (2 * region.halfWidth)) as f32);
-    store<f32>(entry, ((signY * ROUGH_CELLS) / (2 * region.halfHeight)) as f32, 4);
-    store<usize>(entry, changetype<usize>(region.rough), CELLS_AT);
-    store<usize>(entry, changetype<usize>(region.shortSides), SIDES_AT);
+    store<f32>(entry, ((signX * ROUGH_CELLS) / (2 * polygon.halfWidth)) as f32);
+    store<f32>(entry, ((signY * ROUGH_CELLS) / (2 * polygon.halfHeight)) as f32, 4);
+    store<usize>(entry, changetype<usize>(polygon.rough), CELLS_AT);
+    store<usize>(entry, changetype<usize>(polygon.sides32), SIDES_AT);
   }
 
-  /** Of a pair that is sure to be made. */
+  /** Of a pair that has been made. */
   known(fixed: i32, moving: i32): NoFitPair {
     return changetype<NoFitPair>(this.pairs[fixed * this.lies + moving]);
   }
@@ -84,7 +84,7 @@ class NoFitPairs {
     if (this.pairs[fixed * this.lies + moving] === 0) makePair(fixed, moving);
   }
 
-  /** The entries of one moving lie, by fixed lie: bytes as `ENTRY_SHIFT` says. */
+  /** Address of the entries of one moving lie, by fixed lie; see `ENTRY_SHIFT`. */
   roughOf(moving: i32): usize {
     return this.entries + ((moving * this.lies) << ENTRY_SHIFT);
   }

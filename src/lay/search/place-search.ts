@@ -3,25 +3,25 @@ import { drawnPlaces } from './drawn-places';
 import { layout } from './layout';
 import { beside, neighbours } from './neighbours';
 import { ENTRY_SHIFT, pairs, SIDES_AT } from './no-fit-pairs';
-import { sidesAt } from './no-fit-region';
+import { sidesAt } from './no-fit-polygon';
 import { random } from './random';
 
-/** How far about where it lies an item is tried, as a share of its half extents. */
+/** How far from where it lies an item is tried nearby, as a share of its half extents. */
 const NEARBY: f64 = 0.5;
 
 /**
- * Looks for the place of least weighted overlap for one item while all others stay: places drawn at random, the
- * best of them improved from crossing to crossing of the no-fit lines.
- * After J. Gardeyn, G. Vanden Berghe and T. Wauters, "An open-source heuristic to reboot 2D nesting research",
- * 2025, arXiv 2509.13329, with exact penetration depths in place of their estimate and draws along the no-fit
- * boundaries, where every tight place lies.
+ * Looks for the place of least weighted overlap for one item while all others stay. Places are drawn at random and
+ * priced roughly, and the best few are improved step by step. That places are sampled and then refined is after
+ * J. Gardeyn, G. Vanden Berghe and T. Wauters, "An open-source heuristic to reboot 2D nesting research", 2025, arXiv
+ * 2509.13329; they estimate overlap from circles, here it is the exact penetration depth. Most places are drawn on the
+ * boundaries of no-fit polygons, as every tight place lies on two of them.
  */
 class PlaceSearch {
-  /** Places tried anywhere on the strip, just touching another item, and around where the item lies. */
+  /** How many places are drawn anywhere on the strip, touching another item, and near where the item lies. */
   private anywhere: i32 = 0;
   private touching: i32 = 0;
   private nearby: i32 = 0;
-  /** The best drawn, best first, to be improved. */
+  /** The cheapest places drawn, the best first. */
   private best: StaticArray<Place> = new StaticArray<Place>(0);
   private kept: i32 = 0;
   private readonly here: Place = new Place();
@@ -36,7 +36,7 @@ class PlaceSearch {
     descent.begin();
   }
 
-  /** Moves the item to the best place found, if it is better than where it lies. */
+  /** Moves the item to the best place found, if that is better than where it lies. */
   move(item: i32): void {
     const here = this.here;
     here.choice = layout.choice[item];
@@ -70,7 +70,7 @@ class PlaceSearch {
     layout.work += (this.anywhere + this.touching + this.nearby) as f64;
   }
 
-  /** Around where the item lies, as it lies. */
+  /** Near where the item lies, in its present attitude. */
   private drawNearby(item: i32): void {
     const lie = layout.lie[item];
     const reachX = layout.halfWidth[item] * NEARBY;
@@ -95,8 +95,8 @@ class PlaceSearch {
   }
 
   /**
-   * Just touching another item, on the boundary of their no-fit region. One random number chooses the item, the side
-   * and the point of it: each takes the leading part of what the last has left.
+   * Touching another item: on the boundary of their no-fit polygon. One random number chooses the other item, then a side
+   * of the polygon, then a point of that side: its range is divided among the items, an item's part among the sides.
    */
   private drawTouching(item: i32, lie: i32, count: i32): void {
     const entries = pairs.roughOf(lie);
@@ -150,16 +150,17 @@ class PlaceSearch {
   }
 }
 
-/** How many of `count` draws fall to one of several choices. */
+/** How many of `count` draws one of several choices gets. */
 function shareOf(count: i32, choice: i32, choices: i32): i32 {
   return (count * (choice + 1)) / choices - (count * choice) / choices;
 }
 
-/** Where the middle of what lies so may come, in short. */
+/** The least place that the middle of an item in this lie may have, in single precision. */
 function lowest(lie: i32): v128 {
   return beside(layout.halfWidthOf(lie) as f32, layout.halfHeightOf(lie) as f32);
 }
 
+/** The greatest such place. */
 function highest(lie: i32): v128 {
   return beside(
     (layout.width - layout.halfWidthOf(lie)) as f32,

@@ -1,24 +1,27 @@
 import { layout } from './layout';
 import { pairs } from './no-fit-pairs';
 
-/** Sweeps over all pairs before settling is given up. */
+/** The most sweeps over all pairs. */
 const SWEEPS = 150;
 
 /**
- * Overlaps are pushed apart by more than they are deep: by a share, and by a share of the strip's width, without which
- * a row against a wall comes ever nearer to lying clear and never does.
+ * A pair is pushed apart by a little more than it overlaps: by so much of the overlap, and by so much of the strip's width.
+ * Without the latter, a row that is pushed against a wall comes ever closer to lying clear and never does.
  */
 const PUSH: f64 = 1.05;
 const PUSH_AT_LEAST: f64 = 1e-7;
 
-/** Swept on only while each so many sweeps leave at most this share of the overlap. */
+/** Sweeping goes on only while each so many sweeps leave at most this share of the overlap. */
 const CHECK_EVERY = 15;
 const LEAVES: f64 = 0.7;
 
 /**
- * Pushes all items that overlap a little out of each other at once, half the way each, until none does: what moving
- * one item at a time cannot do where a whole row has to give way. After the relaxation of constraints by projection
- * (M. Müller et al., "Position based dynamics", 2007). Whether all lie clear; if not the layout is somewhat changed.
+ * Pushes all items that overlap a little out of each other together, each half of the way, until none overlaps. Where a
+ * whole row has to give way a little, moving one item at a time cannot do that. This is the relaxation of constraints by
+ * projection (M. Müller and others, "Position based dynamics", 2007); that all items move at once, each a little, is
+ * what T. Imamichi, M. Yagiura and H. Nagamochi do by minimising all overlaps together ("An iterated local search
+ * algorithm based on nonlinear programming for the irregular strip packing problem", 2009).
+ * Returns whether all lie clear; if not, items have moved a little.
  */
 export function settle(): bool {
   let before: f64 = Infinity;
@@ -32,7 +35,7 @@ export function settle(): bool {
   return false;
 }
 
-/** One sweep: each overlapping pair in turn pushed apart. The overlap found. */
+/** One sweep: each overlapping pair in turn is pushed apart. Returns the overlap met. */
 function pushApart(): f64 {
   const count = layout.count;
   const x = layout.x;
@@ -47,13 +50,13 @@ function pushApart(): f64 {
       const reachX = layout.halfWidth[a] + layout.halfWidth[b] + layout.gap;
       if (dx >= reachX || dx <= -reachX) continue;
       const pair = pairs.get(layout.lie[a], layout.lie[b]);
-      const depth = pair.region.depthAndWayOut(dx * pair.signX, dy * pair.signY);
+      const depth = pair.polygon.depthAndWayOut(dx * pair.signX, dy * pair.signY);
       layout.work += 1;
       if (depth <= 0) continue;
       overlap += depth;
       const push = (depth * PUSH + layout.width * PUSH_AT_LEAST) / 2;
-      const pushX = pair.region.outX * pair.signX * push;
-      const pushY = pair.region.outY * pair.signY * push;
+      const pushX = pair.polygon.outX * pair.signX * push;
+      const pushY = pair.polygon.outY * pair.signY * push;
       layout.put(b, layout.choice[b], x[b] + pushX, y[b] + pushY);
       layout.put(a, layout.choice[a], x[a] - pushX, y[a] - pushY);
     }

@@ -1,9 +1,3 @@
-/** Compiled by the build; inlined wherever it is imported. */
-declare module '*.wasm' {
-  const bytes: Uint8Array<ArrayBuffer>;
-  export default bytes;
-}
-
 /** As much of the standard's interface as is used here; Node's types leave it out. */
 declare namespace WebAssembly {
   class Module {

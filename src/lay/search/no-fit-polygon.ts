@@ -1,45 +1,48 @@
-import { held } from './held';
+import { clamp } from './clamp';
 
 /** Numbers kept for a boundary segment: start x, y, unit direction x, y, length, and the ends' flags; one is free. */
 const STRIDE = 8;
 
-/** Cells a side of a rough grid: small, so that all grids together stay near the processor. */
+/** Cells along each side of a rough grid: few, so that the grids of all pairs fit the processor's cache together. */
 export const ROUGH_CELLS = 16;
 
-/** Numbers for a cell of it, the last unused: four are read at once. */
+/** Numbers kept for a rough cell: four, as four are read at once; the last is unused. */
 const PLANE = 4;
 
-/** Numbers for a side in short: its start, and the way from there to its end. */
-const SHORT_SIDE = 4;
+/** Numbers kept for a side in single precision: its start, and the vector from there to its end. */
+const SIDE_32 = 4;
 
-/** Cells whose candidate segments are looked up together when the grid is made: this many a side. */
+/** While a grid is made, cells share a first selection of segments in blocks of so many by so many. */
 const BLOCK = 8;
 
-/** Added to a number of fewer than 51 bits, this leaves the nearest whole number in its lowest bits. */
+/** 1.5 · 2^52. Added to a small number, it leaves the nearest integer in the lowest bits of the sum. */
 const WHOLE_BITS: f64 = 6755399441055744;
 
-/** Used again for each grid that is made: nothing here is ever freed. */
+/** Kept from one grid to the next: this memory is never freed. */
 let distances = new StaticArray<f64>(0);
 let candidates = new StaticArray<i32>(0);
 let lists = new StaticArray<i32>(0);
 
 /**
- * Where one shape may not lie beside another: the region of shifts of B, relative to A, at which the two overlap
- * (the Minkowski sum A ⊕ −B). How deep a shift lies inside it is the least distance by which B must move to come
- * free of A: the measure of overlap that the search works down.
+ * The no-fit polygon of two shapes: all shifts of B, relative to A, at which the two overlap (the Minkowski sum A ⊕ −B).
+ * The depth of a shift inside it, its penetration depth, is the least distance by which B must move to come free of A.
+ * The search minimises the sum of these depths.
  *
- * A grid over the region keeps, for each cell, the few boundary segments that can be nearest to a point in it,
- * so that the exact depth costs a handful of operations whatever the outlines are.
+ * A grid over the polygon keeps for each cell the few boundary segments that can be nearest to a point in it, so that an
+ * exact depth costs a handful of operations however many corners the outlines have.
  */
-export class NoFitRegion {
+export class NoFitPolygon {
   readonly halfWidth: f64;
   readonly halfHeight: f64;
   readonly sides: i32;
   private readonly segments: StaticArray<f64>;
-  /** Rough depths, a plane for each cell: how depth grows a cell across and down, and its value at the first cell's middle. */
+  /**
+   * Rough depths, a plane for each rough cell: how depth grows per cell across and per cell down, and the plane's value
+   * at the middle of the grid's first cell.
+   */
   readonly rough: StaticArray<f32>;
-  /** The boundary in short. */
-  readonly shortSides: StaticArray<f32>;
+  /** The boundary in single precision. */
+  readonly sides32: StaticArray<f32>;
 
   /** Left by `depthAndWayOut`. */
   outX: f64 = 0;
@@ -49,16 +52,16 @@ export class NoFitRegion {
   private inside: bool = false;
   private nearestAt: i32 = 0;
 
-  /** Overlap that is let pass. */
+  /** Depth that does not count as overlap. */
   private readonly slack: f64;
   private readonly columns: i32;
   private readonly rows: i32;
   private readonly columnsPerUnit: f64;
   private readonly rowsPerUnit: f64;
-  /** Each cell's list stands in `nearest` from one number here up to the next, side by side for each cell. */
+  /** Where each cell's list begins and ends in `nearest`: two numbers for each cell. */
   private readonly spans: StaticArray<i32>;
   private nearest: StaticArray<i32> = new StaticArray<i32>(0);
-  /** 1 for a cell that lies wholly outside. */
+  /** 1 for a cell that lies entirely outside the polygon. */
   private readonly outside: StaticArray<u8>;
 
   constructor(halfWidth: f64, halfHeight: f64, slack: f64, sides: i32, cells: i32) {
@@ -75,7 +78,7 @@ export class NoFitRegion {
     this.rowsPerUnit = (rows as f64) / (2 * halfHeight);
     this.segments = new StaticArray<f64>(sides * STRIDE);
     this.rough = new StaticArray<f32>(PLANE * ROUGH_CELLS * ROUGH_CELLS);
-    this.shortSides = new StaticArray<f32>(SHORT_SIDE * sides);
+    this.sides32 = new StaticArray<f32>(SIDE_32 * sides);
     this.spans = new StaticArray<i32>(2 * columns * rows);
     this.outside = new StaticArray<u8>(columns * rows);
   }
@@ -89,10 +92,10 @@ export class NoFitRegion {
     this.segments[at + 4] = length;
     this.segments[at + 5] = (insideAtEnds & 1) as f64;
     this.segments[at + 6] = (insideAtEnds >> 1) as f64;
-    this.shortSides[side * SHORT_SIDE] = x as f32;
-    this.shortSides[side * SHORT_SIDE + 1] = y as f32;
-    this.shortSides[side * SHORT_SIDE + 2] = (directionX * length) as f32;
-    this.shortSides[side * SHORT_SIDE + 3] = (directionY * length) as f32;
+    this.sides32[side * SIDE_32] = x as f32;
+    this.sides32[side * SIDE_32 + 1] = y as f32;
+    this.sides32[side * SIDE_32 + 2] = (directionX * length) as f32;
+    this.sides32[side * SIDE_32 + 3] = (directionY * length) as f32;
   }
 
   /** Makes the grids, once all sides are set. */
@@ -105,14 +108,17 @@ export class NoFitRegion {
     this.fillRough();
   }
 
-  /** How deep the shift lies inside, 0 outside. The shift must lie within the bounds. */
+  /** The depth of a shift, 0 outside. The shift must lie within the bounds. */
   depth(x: f64, y: f64): f64 {
     if (this.outside[this.cellOf(x, y)] === 1) return 0;
     const signed = this.signedDepth(x, y);
     return signed > 0 ? signed : 0;
   }
 
-  /** The same, leaving the unit vector of the shortest way out in `outX` and `outY`; below zero outside. */
+  /**
+   * The depth of a shift, below zero outside. Leaves the unit vector of the shortest way out in `outX` and `outY`; from
+   * outside it points away from the boundary too.
+   */
   depthAndWayOut(x: f64, y: f64): f64 {
     this.findNearest(x, y);
     const segments = this.segments;
@@ -121,7 +127,7 @@ export class NoFitRegion {
     const ty = segments[at + 3];
     const px = x - segments[at];
     const py = y - segments[at + 1];
-    const along = held(px * tx + py * ty, 0, segments[at + 4]);
+    const along = clamp(px * tx + py * ty, 0, segments[at + 4]);
     const distance = Math.sqrt(this.least);
     const signed = this.inside ? distance : -distance;
     if (distance === 0) {
@@ -147,7 +153,7 @@ export class NoFitRegion {
     return min(row, this.rows - 1) * this.columns + min(column, this.columns - 1);
   }
 
-  /** The boundary segment nearest to a shift, its square distance, and whether the shift lies inside. */
+  /** Finds the boundary segment nearest to a shift, the square of its distance, and whether the shift lies inside. */
   private findNearest(x: f64, y: f64): void {
     const segments = this.segments;
     const nearest = this.nearest;
@@ -190,7 +196,7 @@ export class NoFitRegion {
     this.nearestAt = nearestAt;
   }
 
-  /** Lists for each cell the segments (as offsets) that can be nearest to a point of it. */
+  /** Lists for each cell the segments, as offsets into `segments`, that can be nearest to a point in it. */
   private listNearest(cellWidth: f64, cellHeight: f64, reach: f64): void {
     const all = new StaticArray<i32>(this.sides);
     for (let i = 0; i < this.sides; i++) all[i] = i * STRIDE;
@@ -247,7 +253,7 @@ export class NoFitRegion {
     }
   }
 
-  /** Puts those of `count` segments that may be nearest to some point within `reach` of a place into a list; how many. */
+  /** Copies those segments to a list that may be nearest to some point within `reach` of a place; how many. */
   private within(
     from: StaticArray<i32>,
     count: i32,
@@ -275,19 +281,19 @@ export class NoFitRegion {
     const py = y - segments[at + 1];
     const tx = segments[at + 2];
     const ty = segments[at + 3];
-    const along = held(px * tx + py * ty, 0, segments[at + 4]);
+    const along = clamp(px * tx + py * ty, 0, segments[at + 4]);
     const qx = px - along * tx;
     const qy = py - along * ty;
     return Math.sqrt(qx * qx + qy * qy);
   }
 }
 
-/** How many sides stand in short at an address. */
+/** How many sides in single precision stand at an address. */
 export function sidesAt(address: usize): i32 {
-  return changetype<StaticArray<f32>>(address).length / SHORT_SIDE;
+  return changetype<StaticArray<f32>>(address).length / SIDE_32;
 }
 
-/** The whole number below a small one that is not negative; on a border of cells either does. */
+/** A small number that is not negative, rounded down; on the border between two cells either will do. */
 function floored(value: f64): i32 {
   return reinterpret<i64>(value - 0.5 + WHOLE_BITS) as i32;
 }

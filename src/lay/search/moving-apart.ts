@@ -6,33 +6,33 @@ import { settle } from './settle';
 /** Asked of the host once a pass, with the work done so far. */
 declare function isStopped(work: f64): bool;
 
-/** A pass makes an overlapping pair heavier by these factors, the most for the pair that overlaps most. */
+/** After a pass the weight of each overlapping pair grows by a factor, from the least to the most as it overlaps. */
 const GROWTH_LEAST: f64 = 1.2;
 const GROWTH_MOST: f64 = 2;
-/** A pair that lies clear grows lighter by this, down to where it began. */
+/** The weight of a pair that lies clear shrinks by this factor, but never below where it began. */
 const DECAY: f64 = 0.95;
-/** Overlap small enough for settling, as a share of the items' sizes added up. */
+/** Overlap small enough for settling to be tried, as a share of the sum of the items' sizes (roots of their areas). */
 const SETTLES: f64 = 0.003;
-/** What counts as a clearly lower overlap. */
+/** An overlap is clearly lower than another if it is below this share of it. */
 const CLEARLY: f64 = 0.98;
 
 /**
- * Guided local search: overlapping items are moved one at a time to their places of least weighted overlap; pairs
- * that stay in each other grow heavier, so that no pair is left stuck (J. Egeblad, B. Nielsen, A. Odgaard, "Fast
- * neighborhood search for two- and three-dimensional nesting problems", 2007; S. Umetani et al., "Solving the
- * irregular strip packing problem via guided local search for overlap minimization", 2009).
+ * Overlap minimisation by guided local search: in each pass, every item that overlaps another moves to its place of
+ * least weighted overlap. A pair that goes on overlapping gets a greater weight, so that no pair stays stuck (J. Egeblad,
+ * B. Nielsen and A. Odgaard, "Fast neighborhood search for two- and three-dimensional nesting problems", 2007; S. Umetani
+ * and others, "Solving the irregular strip packing problem via guided local search for overlap minimization", 2009).
  */
-class Separation {
-  /** Of pairs i < j, as i · count + j. */
+class MovingApart {
+  /** The overlap of each pair i < j, at i · count + j. */
   private depths: StaticArray<f64> = new StaticArray<f64>(0);
-  /** Pairs that overlap, and those weighed more than they begin with. */
+  /** The pairs that overlap, and those whose weight is greater than at the beginning. */
   private overlapping: StaticArray<i32> = new StaticArray<i32>(0);
   private overlaps: i32 = 0;
   private heavy: StaticArray<i32> = new StaticArray<i32>(0);
   private heavies: i32 = 0;
-  /** Weights to begin with: more for large items, so that small ones make way. */
+  /** The weights at the beginning: greater for large items, so that small ones make way. */
   private lightest: StaticArray<f64> = new StaticArray<f64>(0);
-  /** Overlap below which all items together are tried to be pushed apart. */
+  /** Overlap below which settling is tried. */
   private settles: f64 = 0;
   /** Items to be moved in a pass. */
   private items: StaticArray<i32> = new StaticArray<i32>(0);
@@ -62,23 +62,24 @@ class Separation {
   }
 
   /**
-   * Works on the layout as it lies and leaves the one with the least overlap met; that overlap, 0 when all lie clear.
-   * Given up when so many passes without a clearly lower overlap have been followed by so many such strikes.
+   * Goes on from the layout as it lies and leaves the one with the least overlap met; returns that overlap, 0 when all
+   * items lie clear. A round ends after so many passes without a clearly lower overlap, all of it after so many rounds
+   * without one; each round goes on from the least overlap, with the weights as they have grown.
    */
-  run(passes: i32, mostStrikes: i32): f64 {
+  run(idlePasses: i32, idleRounds: i32): f64 {
     this.forget();
     let overlap = this.measure();
     let least = overlap;
-    let strikes = 0;
+    let idle = 0;
     this.keepLeast();
-    while (least > 0 && strikes < mostStrikes && !isStopped(layout.work)) {
+    while (least > 0 && idle < idleRounds && !isStopped(layout.work)) {
       const before = least;
-      for (let idle = 0; overlap > 0 && idle < passes && !isStopped(layout.work); idle++) {
+      for (let passes = 0; overlap > 0 && passes < idlePasses && !isStopped(layout.work); passes++) {
         this.pass();
         overlap = this.measure();
         this.reweigh();
         if (overlap >= least) continue;
-        if (overlap < least * CLEARLY) idle = 0;
+        if (overlap < least * CLEARLY) passes = 0;
         least = overlap;
         this.keepLeast();
         if (overlap > 0 && overlap < this.settles) {
@@ -86,14 +87,14 @@ class Separation {
           this.restoreLeast();
         }
       }
-      strikes = least < before * CLEARLY ? 0 : strikes + 1;
+      idle = least < before * CLEARLY ? 0 : idle + 1;
       this.restoreLeast();
       overlap = this.measure();
     }
     return least;
   }
 
-  /** Nothing is known of where items lie, and no pair is heavier than it begins. */
+  /** Takes every item as moved, and sets all weights back to the beginning. */
   private forget(): void {
     const count = layout.count;
     for (let k = 0; k < this.overlaps; k++) this.depths[this.overlapping[k]] = 0;
@@ -117,7 +118,7 @@ class Separation {
     for (let i = 0; i < count; i++) search.move(items[i]);
   }
 
-  /** Items that overlap another, in their order; how many. */
+  /** Lists the items that overlap another, in their order; how many. */
   private listOverlapping(): i32 {
     this.among.fill(0);
     for (let k = 0; k < this.overlaps; k++) {
@@ -130,7 +131,7 @@ class Separation {
     return count;
   }
 
-  /** The pairs' depths that moves have changed, and the sum of all. */
+  /** Looks up the overlaps of items that have moved. Returns the sum of all overlaps. */
   private measure(): f64 {
     const count = layout.count;
     const moved = layout.moved;
@@ -201,7 +202,7 @@ class Separation {
   }
 }
 
-/** The square root of each pair's areas multiplied, as a share of the mean. */
+/** For each pair, the geometric mean of its areas, as a share of the mean area. */
 function weightsBySize(): StaticArray<f64> {
   const areas = layout.areas;
   const count = layout.count;
@@ -216,4 +217,4 @@ function weightsBySize(): StaticArray<f64> {
   return weights;
 }
 
-export const separation = new Separation();
+export const movingApart = new MovingApart();
