@@ -1,5 +1,6 @@
 // Run by `npm run build`: everything that is run from `dist` alone, so that what is installed needs no other package.
 const { cpSync, readdirSync, readFileSync, rmSync, writeFileSync } = require('node:fs');
+const { createHash } = require('node:crypto');
 const { execFileSync } = require('node:child_process');
 const { join } = require('node:path');
 
@@ -64,7 +65,7 @@ async function bundle(name, { from, holds }) {
     minify: true,
     outdir: 'dist',
     outExtension: { '.js': '.cjs' },
-    define: { 'import.meta.url': 'here' },
+    define: { 'import.meta.url': 'here', BUILT_FROM: JSON.stringify(sourcesHash()) },
     banner: { js: "const here=require('node:url').pathToFileURL(__filename).href;" },
     logLevel: 'warning',
     metafile: true,
@@ -83,6 +84,15 @@ function withoutOthers(holds) {
         isLeftOut(asked) ? { path: asked.path, external: true } : undefined,
       ),
   };
+}
+
+/** Names the sources as they stand: what another state of them has worked out is not read by this one. */
+function sourcesHash() {
+  const hash = createHash('sha256');
+  const src = join(ROOT, 'src');
+  for (const path of readdirSync(src, { recursive: true }).sort())
+    if (/\.(ts|js|html)$/.test(path)) hash.update(`${path}\0`).update(readFileSync(join(src, path)));
+  return hash.digest('hex').slice(0, 16);
 }
 
 /** Folders of the packages that have a line in the bundle. */

@@ -3,6 +3,7 @@ import { sortDiagnostics } from '../diagnostics/place.ts';
 import { plainText } from '../diagnostics/plain-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { toileOf } from '../gown/toile.ts';
+import type { KeptEntries } from '../kept/kept-entries.ts';
 import type { LayEffort } from '../lay/plan/plan-lays.ts';
 import { type Drafting, type DraftOutputs, draftOutputs, draftWhole } from '../pipeline.ts';
 import { chosenPieces, type PatternOptions, paperOf } from '../publish/pattern-sheets.ts';
@@ -16,6 +17,7 @@ import { ExitStatus, statusOf } from './exit-status.ts';
 import { WrongCommandLine } from './fault.ts';
 import { findingsJson } from './findings-json.ts';
 import { jsonText } from './json-text.ts';
+import { KEPT_NAME, keptFile, keptIn } from './kept-file.ts';
 import { knowAll } from './know-all.ts';
 import type { Machine } from './machine.ts';
 import { fontBytes } from './package-files.ts';
@@ -67,16 +69,22 @@ export async function draftIntoFolder(
     const path = resolve(machine.folder, folder);
     refuseUnwritable(path, folder);
     if (!flags.replace) unasked?.refuseAnothers();
+    const kept = keptIn(path);
     const outputs = await outputsOf(
       drafting.gown,
       diagnostics,
       { ...asked, ...sinceFlags(since, flags.sheet) },
       machine,
+      kept,
     );
     diagnostics = outputs.diagnostics;
     if (flags.audit && !(await passesAudit(drafting.gown, outputs, machine))) return ExitStatus.specWrong;
     if (!hasErrors(diagnostics)) {
-      files = writeOutputs(path, outputs, { replace: flags.replace ?? false, shown: folder });
+      files = writeOutputs(
+        path,
+        { ...outputs, memory: { name: KEPT_NAME, bytes: keptFile(kept) } },
+        { replace: flags.replace ?? false, shown: folder },
+      );
       unasked?.claim();
     }
   }
@@ -138,6 +146,7 @@ async function outputsOf(
   found: DraftOutputs['diagnostics'],
   flags: DraftFlags,
   machine: Machine,
+  kept: KeptEntries,
 ): Promise<DraftOutputs> {
   const { paper, gores, layer: layers, sheet: again, places } = flags;
   const every = askedLength('--every', flags.every, gown.gown.units);
@@ -147,11 +156,12 @@ async function outputsOf(
   const chosen = { ...(gores && { gores }), ...(layers && { layers }) };
   if (chosenPieces(gown, chosen).length === 0)
     throw new WrongCommandLine('those layers have no piece of those gores.');
-  const lays = planGownLays(gown, flags.effort ?? 'quick', machine);
+  const lays = planGownLays(gown, flags.effort ?? 'quick', machine, { kept });
   // A search of minutes is not made shorter by drawing meanwhile, and Ctrl-C should be heard from its first second on.
   if (flags.effort === 'thorough') await lays;
   const outputs = await draftOutputs(gown, found, {
     lays,
+    kept,
     ...chosen,
     ...(paper !== undefined && { paper }),
     ...(again !== undefined && { again }),

@@ -1,3 +1,4 @@
+import type { Kept } from '../kept/kept.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
 import type { GownToLay } from '../lay/plan/layer-to-lay.ts';
 import { type LayEffort, type LaysPlanned, planLays } from '../lay/plan/plan-lays.ts';
@@ -7,6 +8,8 @@ import { lengthText } from '../words/length-text.ts';
 export interface LayWork {
   readonly gown: GownToLay;
   readonly effort: LayEffort;
+  /** What an earlier draft kept, by key. */
+  readonly kept: ReadonlyMap<string, string>;
   /** Set to 1 once nobody wants to wait any longer. */
   readonly stop: Int32Array<SharedArrayBuffer>;
 }
@@ -19,12 +22,15 @@ export type LayMessage =
       readonly index: number;
       readonly planned: LaysPlanned;
       readonly sources: readonly (readonly number[])[];
+      /** What was kept or used for it, by key. */
+      readonly kept: ReadonlyMap<string, string>;
     };
 
 /** Plans the cloth of one layer. */
 export function planLayer(
   { gown, effort, stop }: LayWork,
   index: number,
+  kept: Kept,
   onShorter: (layer: string, length: number) => void,
 ): LaysPlanned {
   return planLays(
@@ -34,6 +40,7 @@ export function planLayer(
       say: (length) => lengthText(length, gown.units),
       shouldStop: () => Atomics.load(stop, 0) === 1,
       onProgress: onShorter,
+      kept,
     },
   );
 }

@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { Worker } from 'node:worker_threads';
+import type { KeptEntries } from '../kept/kept-entries.ts';
 import type { LaysPlanned } from '../lay/plan/plan-lays.ts';
 import { faultOf, type MachineFault } from './fault.ts';
 import { type LayMessage, type LayWork, planLayer, withSources } from './lay-task.ts';
@@ -12,17 +13,19 @@ export type OnShorter = (layer: string, length: number) => void;
 /** Plans the layers in so many threads, each taking the next that waits; the lays are the same however many there are. */
 export async function inThreads(
   work: LayWork,
+  kept: KeptEntries,
   threads: number,
   onShorter: OnShorter,
 ): Promise<LaysPlanned[]> {
-  if (!existsSync(WORKER)) return work.gown.layers.map((_, index) => planLayer(work, index, onShorter));
+  if (!existsSync(WORKER)) return work.gown.layers.map((_, index) => planLayer(work, index, kept, onShorter));
   const planned: LaysPlanned[] = [];
   const waiting = work.gown.layers.map((_, index) => index);
   const workers = Array.from({ length: threads }, () => new Worker(WORKER, { workerData: work }));
   try {
     await Promise.all(
       workers.map((worker) =>
-        untilNoneWaits(worker, waiting, onShorter, ({ index, planned: layer, sources }) => {
+        untilNoneWaits(worker, waiting, onShorter, ({ index, planned: layer, sources, kept: own }) => {
+          kept.add(own);
           planned[index] = { ...layer, lays: withSources(layer.lays, sources, work.gown) };
         }),
       ),

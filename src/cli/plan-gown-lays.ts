@@ -1,5 +1,6 @@
 import { availableParallelism } from 'node:os';
 import type { DraftedGown } from '../drafted-gown.ts';
+import { KeptEntries } from '../kept/kept-entries.ts';
 import { gownToLay } from '../lay/plan/layer-to-lay.ts';
 import type { LayEffort, LaysPlanned } from '../lay/plan/plan-lays.ts';
 import { lengthText } from '../words/length-text.ts';
@@ -16,10 +17,10 @@ export async function planGownLays(
   drafted: Pick<DraftedGown, 'gown' | 'layers' | 'cut'>,
   effort: LayEffort,
   machine: Machine,
-  stopped?: LayStop,
+  { kept = new KeptEntries(), stopped }: LayMemory = {},
 ): Promise<LaysPlanned> {
   const gown = gownToLay(drafted);
-  const work: LayWork = { gown, effort, stop: stopped ?? newStop() };
+  const work: LayWork = { gown, effort, kept: kept.earlier, stop: stopped ?? newStop() };
   const progress = new Progress(machine);
   const onShorter = (layer: string, length: number) =>
     progress.say(
@@ -28,7 +29,7 @@ export async function planGownLays(
   const listening = stopped === undefined ? listenForStop(work.stop) : undefined;
   try {
     const threads = Math.min(availableParallelism(), gown.layers.length);
-    const planned = await inThreads(work, threads, onShorter);
+    const planned = await inThreads(work, kept, threads, onShorter);
     return {
       lays: planned.flatMap(({ lays }) => lays),
       diagnostics: planned.flatMap(({ diagnostics }) => diagnostics),
@@ -37,6 +38,13 @@ export async function planGownLays(
     listening?.end();
     progress.done();
   }
+}
+
+export interface LayMemory {
+  /** What was worked out before, and takes what is worked out now. */
+  readonly kept?: KeptEntries;
+  /** Where it is stopped from, in place of Ctrl-C. */
+  readonly stopped?: LayStop;
 }
 
 /** Set to 1 from outside to have the planning end with the best so far. */

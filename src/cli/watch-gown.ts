@@ -4,6 +4,7 @@ import { basename, dirname, resolve } from 'node:path';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { plainText } from '../diagnostics/plain-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
+import { KeptEntries } from '../kept/kept-entries.ts';
 import { workroom } from '../making/workroom.ts';
 import { draft, draftOutputs } from '../pipeline.ts';
 import type { GownPage } from '../print/screen/gown-page.ts';
@@ -47,6 +48,8 @@ class WatchedGown {
   /** The lays of a draft that a later save has overtaken are stopped. */
   private stop = newStop();
   private read = '';
+  /** What the last draft has worked out. */
+  private kept = new KeptEntries();
   private last: PageSource | undefined;
 
   constructor(
@@ -112,9 +115,11 @@ class WatchedGown {
       if (overtaken()) return;
       const status = english(gown.gown.units).screen.busy;
       this.show({ gown, facts, lays: [], files, sheets, findings, status });
-      const lays = planGownLays(gown, 'quick', this.machine, stop);
+      const kept = new KeptEntries(this.kept.entries);
+      const lays = planGownLays(gown, 'quick', this.machine, { stopped: stop, kept });
       const outputs = await draftOutputs(gown, findings, { lays, font: fontBytes });
       if (overtaken()) return;
+      this.kept = kept;
       printFindings(
         outputs.diagnostics.filter((one) => !findings.includes(one)),
         this.machine,

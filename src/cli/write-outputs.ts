@@ -16,6 +16,8 @@ export interface Outputs {
   readonly files: ReadonlyMap<string, string | Uint8Array>;
   /** Written last as `report.json`, with the sha256 of every other file added as `files`. */
   readonly report: object;
+  /** Of no worth to anybody but this tool: put in place with the others, whatever stands there. */
+  readonly memory?: { readonly name: string; readonly bytes: Uint8Array };
 }
 
 export interface WriteOptions {
@@ -46,7 +48,7 @@ export function writeOutputs(folder: string, outputs: Outputs, options: WriteOpt
       makeFolder(missing, files);
       made.unshift(missing);
     }
-    new Writing(folder, planned, options, files).run();
+    new Writing(folder, planned, options, files, outputs.memory).run();
   } catch (error) {
     for (const empty of made) quietly(() => files.removeFolder(empty));
     throw faultOf(error, 'write into', options.shown ?? folder);
@@ -106,6 +108,7 @@ class Writing {
     private readonly outputs: readonly Output[],
     private readonly options: WriteOptions,
     private readonly disk: FileSystem,
+    private readonly memory: Outputs['memory'],
   ) {}
 
   run(): void {
@@ -119,6 +122,7 @@ class Writing {
       for (const output of changed) this.disk.create(this.path(output.temporary), output.bytes);
       renaming = true;
       this.putInPlace(changed, earlier);
+      quietly(() => this.remember());
       this.disk.remove(this.path(LOCK_NAME));
     } catch (error) {
       this.tidy(renaming);
@@ -183,6 +187,19 @@ class Writing {
     for (const output of changed) if (output !== report) this.rename(output);
     this.removeStale(earlier);
     if (report !== undefined) this.rename(report);
+  }
+
+  /** Where it fails, the next draft works out again what could have been read. */
+  private remember(): void {
+    if (this.memory === undefined) return;
+    const { name, bytes } = this.memory;
+    const temporary = `.gorewright-${randomBytes(4).toString('hex')}-0`;
+    try {
+      this.disk.create(this.path(temporary), bytes);
+      this.disk.rename(this.path(temporary), this.path(name));
+    } catch {
+      this.removeTemporary(temporary);
+    }
   }
 
   private rename({ name, temporary }: Output): void {

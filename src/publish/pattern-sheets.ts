@@ -1,6 +1,7 @@
 import type { CutPiece } from '../draft/piece.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import type { Gown } from '../gown/gown.ts';
+import type { Kept } from '../kept/kept.ts';
 import type { KeptPlace } from '../sheets/kept-places.ts';
 import { layOutSheets } from '../sheets/lay-out-sheets.ts';
 import { type Paper, paperNamed } from '../sheets/paper.ts';
@@ -23,6 +24,8 @@ export interface PatternOptions {
   readonly places?: readonly KeptPlace[];
   /** A page for a projector too, each piece in each cloth a layer of it. */
   readonly projector?: boolean;
+  /** Where the pieces came to lie on sheets before. */
+  readonly kept?: Kept;
   /** Bytes of the font for names that the standard fonts cannot write. */
   readonly font?: () => Uint8Array | Promise<Uint8Array>;
 }
@@ -52,7 +55,11 @@ function usualPaper({ units }: PaperAsked): string {
 }
 
 export function sheetPlan(drafted: DraftedGown, paper: Paper, options: PatternOptions = {}): SheetPlan {
-  return layOutSheets(chosenPieces(drafted, options), sheetOptions(drafted.gown, paper, options));
+  return layOutSheets(
+    chosenPieces(drafted, options),
+    sheetOptions(drafted.gown, paper, options),
+    options.kept,
+  );
 }
 
 /** How the pieces are to be laid on sheets: what was asked for, and what the spec says of the printer. */

@@ -19,7 +19,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   fittings: ['draft', ...BEFORE_DRAFT],
   truing: ['draft', ...BEFORE_DRAFT],
   allowances: ['draft', ...BEFORE_DRAFT],
-  lay: BEFORE_LAYS,
+  kept: [],
+  lay: ['kept', ...BEFORE_LAYS],
   chalk: BEFORE_LAYS,
   dates: [],
   estimate: [],
@@ -28,7 +29,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   words: ['making', 'money', 'dates', ...BEFORE_PAPERS],
   compare: ['gown-file', 'making', 'money', 'words', ...BEFORE_PAPERS],
   print: ['geometry', 'diagnostics'],
-  sheets: ['geometry', 'diagnostics'],
+  sheets: ['kept', 'geometry', 'diagnostics'],
   audit: ['geometry', 'diagnostics'],
   report: ['making', 'money', ...BEFORE_PAPERS],
 };

@@ -1,4 +1,6 @@
+import { type Kept, keptOrWorked, NOTHING_KEPT } from '../../kept/kept.ts';
 import type { Disturbance } from '../pack/disturb.ts';
+import { keptPacking, packingToKeep } from '../pack/kept-packing.ts';
 import type { Patience, SearchEffort } from '../pack/layout.ts';
 import { NoFitTable } from '../pack/no-fit-table.ts';
 import { packStrip } from '../pack/pack-strip.ts';
@@ -23,6 +25,8 @@ export interface PackingEffort {
   readonly forCutting: (pieces: number) => number;
   readonly forComparing: (pieces: number) => number;
   readonly stopped: () => boolean;
+  /** Strips that were packed before. */
+  readonly kept?: Kept;
 }
 
 /** Few pieces settle or jam within this many passes; waiting longer is better spent on another start. */
@@ -101,17 +105,34 @@ export class SectionPacker {
   ): StripPacking {
     const { forCutting, forComparing } = this.effort;
     const limit = (mayBeCut ? forCutting : forComparing)(problem.items.length);
-    return packStrip(problem, {
+    const settings = {
       seed: this.effort.seed,
-      table: this.table,
       patience: PATIENCE,
       search: SEARCH,
       disturbances: DISTURBANCES,
       starts: mayBeCut ? STARTS : 1,
-      // Asked only while there is work left: a search that has done all of its own was not cut short.
-      spent: (done) => (done < limit && this.effort.stopped() ? 1 : done / limit),
-      ...(onBetter === undefined ? {} : { onBetter: ({ length }) => onBetter(length) }),
-      ...(start === undefined ? {} : { start }),
+    };
+    let cutShort = false;
+    // Asked only while there is work left: a search that has done all of its own was not cut short.
+    const spent = (done: number): number => {
+      const stops = done < limit && this.effort.stopped();
+      cutShort ||= stops;
+      return stops ? 1 : done / limit;
+    };
+    const work = () =>
+      packStrip(problem, {
+        ...settings,
+        spent,
+        table: this.table,
+        ...(onBetter === undefined ? {} : { onBetter: ({ length }) => onBetter(length) }),
+        ...(start === undefined ? {} : { start }),
+      });
+    return keptOrWorked(this.effort.kept ?? NOTHING_KEPT, {
+      what: 'strip',
+      from: [problem, settings, limit, CELLS, start && packingToKeep(problem, start)],
+      read: (kept) => keptPacking(problem, kept),
+      write: (packing) => (cutShort ? undefined : packingToKeep(problem, packing)),
+      work,
     });
   }
 

@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import { forgetting } from '../../kept/kept.ts';
 import type { StripPacking } from '../pack/strip-problem.ts';
 import { buyLength } from './buy-length.ts';
 import { checkLay } from './check-lay.ts';
@@ -22,12 +23,25 @@ export interface LayerPlanned {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** Plans every way to lay one layer, takes the shortest of those that the cloth's `fold` allows, and checks it afresh. */
+/**
+ * Plans every way to lay one layer, takes the shortest of those that the cloth's `fold` allows, and checks it afresh. A
+ * lay of strips that were packed before and does not pass is planned anew.
+ */
 export function planLayer(
   toLay: LayerToLay,
   effort: PackingEffort,
   onBetter: (length: number) => void = () => {},
 ): LayerPlanned {
+  try {
+    return planned(toLay, effort, onBetter);
+  } catch (error) {
+    const { kept } = effort;
+    if (kept === undefined) throw error;
+    return planned(toLay, { ...effort, kept: forgetting(kept) }, onBetter);
+  }
+}
+
+function planned(toLay: LayerToLay, effort: PackingEffort, onBetter: (length: number) => void): LayerPlanned {
   const fitted = fitToCloth(toLay.pieces, toLay);
   if (!('items' in fitted)) return { diagnostics: fitted.diagnostics };
   const { items, railroaded } = fitted;

@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import type { Kept } from '../../kept/kept.ts';
 import type { LayPlan } from './lay-plan.ts';
 import * as problems from './lay-problems.ts';
 import type { GownToLay, LayerToLay } from './layer-to-lay.ts';
@@ -15,6 +16,8 @@ export interface LayOptions {
   readonly say: (mm: number) => string;
   /** Asked often; once true, the best so far is kept. */
   readonly shouldStop?: () => boolean;
+  /** Strips that were packed before. */
+  readonly kept?: Kept;
   /** Each shorter single lay found. */
   readonly onProgress?: (layer: string, length: number) => void;
 }
@@ -45,6 +48,7 @@ export function planLays(gown: GownToLay, options: LayOptions): LaysPlanned {
     seed: options.seed ?? 1,
     ...WORK[options.effort ?? 'quick'],
     stopped: options.shouldStop ?? (() => false),
+    ...(options.kept === undefined ? {} : { kept: options.kept }),
   };
   const planned = gown.layers
     .map(
