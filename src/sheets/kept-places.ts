@@ -89,16 +89,18 @@ export function keptPositions(
 /** Positions that were found before for the very same shapes, if they are such and none lies on another. */
 export function knownPositions(
   known: unknown,
-  shapes: readonly (readonly WorkingShape[])[],
+  count: number,
+  turns: readonly WorkingShape['turned'][],
+  shapeOf: (place: number, turn: WorkingShape['turned']) => WorkingShape,
   cell: Cell,
 ): readonly Position[] | undefined {
-  if (!Array.isArray(known) || known.length !== shapes.length) return undefined;
+  if (!Array.isArray(known) || known.length !== count) return undefined;
   const positions: Position[] = [];
   for (const [i, place] of known.entries()) {
     const [turned, x, y] = Array.isArray(place) ? (place as unknown[]) : [];
-    const shape = shapes[i]!.find((own) => own.turned === turned);
-    if (shape === undefined || typeof x !== 'number' || typeof y !== 'number') return undefined;
-    const position = { shape, x, y };
+    const turn = turns.find((own) => own === turned);
+    if (turn === undefined || typeof x !== 'number' || typeof y !== 'number') return undefined;
+    const position = { shape: shapeOf(i, turn), x, y };
     if (!(x >= CLEAR / 2 && y >= CLEAR / 2) || positions.some((other) => overlap(position, other)))
       return undefined;
     positions.push(position);

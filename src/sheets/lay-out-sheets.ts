@@ -19,7 +19,15 @@ import type { SheetOptions } from './sheet-options.ts';
 import type { LaidPiece, SheetPlan } from './sheet-plan.ts';
 import { shownGrain } from './shown-grain.ts';
 import { type Cell, visitCells } from './touched-sheets.ts';
-import { cutLine, drawnRuns, everyRun, polylineOf, type ShownRuns, workingShape } from './working-shape.ts';
+import {
+  cutLine,
+  drawnRuns,
+  everyRun,
+  polylineOf,
+  type ShownRuns,
+  type WorkingShape,
+  workingShape,
+} from './working-shape.ts';
 
 /**
  * Lays pieces on as few sheets as the search finds, and lists the sheets that have a line on them. Pieces of one gore
@@ -90,19 +98,26 @@ function laidPieces(
 ): LaidPiece[] {
   if (groups.length === 0) return [];
   const members = groups.map((group) => group.map((index) => cutPieces[index]!));
-  const shapes = members.map(([main, ...sharing]) =>
-    TURNS.map((turn) => workingShape(main!, sharing, turn, shown)),
-  );
+  const shapeOf = (place: number, turn: WorkingShape['turned']): WorkingShape => {
+    const [main, ...sharing] = members[place]!;
+    return workingShape(main!, sharing, turn, shown);
+  };
+  // In all their turns only where a place is looked for: that is half of the work of laying out sheets.
+  const shapes = () => members.map((_, place) => TURNS.map((turn) => shapeOf(place, turn)));
+  const nested = (): readonly Position[] => {
+    const all = shapes();
+    return improveNest(nestOnGrid(all, cell), all, cell, IMPROVEMENTS).positions;
+  };
   const positions =
     places === undefined
       ? keptOrWorked(kept, {
           what: 'sheets',
           from: [shown === essentialRuns, cell, members, TURNS, IMPROVEMENTS],
-          read: (known) => knownPositions(known, shapes, cell),
+          read: (known) => knownPositions(known, members.length, TURNS, shapeOf, cell),
           write: (found) => found.map(({ shape, x, y }) => [shape.turned, x, y]),
-          work: () => improveNest(nestOnGrid(shapes, cell), shapes, cell, IMPROVEMENTS).positions,
+          work: nested,
         })
-      : keptPositions(places, members.map(groupName), shapes, cell);
+      : keptPositions(places, members.map(groupName), shapes(), cell);
   const moved = groups.map((_, place) =>
     members[place]!.map((piece) => movedPiece(piece, whereTo(positions[place]!))),
   );

@@ -62,6 +62,10 @@ function wrapParagraph(
       lines.push(line.trimEnd().replaceAll(NO_BREAK, ' '));
       line = '';
     }
+    if (line !== '' || textWidth(part.trimEnd(), size, bold) <= widthOf(lines.length)) {
+      line += part;
+      continue;
+    }
     const rest = [...part];
     const word = [...part.trimEnd()].length;
     let done = 0;
