@@ -77,7 +77,8 @@ export function draftSpec(spec: Spec): Drafting {
 /** The same for a gown that is resolved already. */
 export function draftWhole(asked: Gown): Drafting {
   const drafted = draftLayers(asked, asked.layers);
-  if ('reason' in drafted) return { diagnostics: [cannotDraft(placeOfTrouble(asked, drafted), drafted)] };
+  if ('reason' in drafted)
+    return { diagnostics: [cannotDraft(placeOfTrouble(asked, drafted), drafted, asked.units)] };
   const fitted = fitGown(asked, drafted);
   const { gown, drafts } = fitted;
   const measures = measureGown(drafts.gown);
@@ -87,7 +88,7 @@ export function draftWhole(asked: Gown): Drafting {
     ...trueGown(gown, drafts.gown, measures),
     ...trueOverPetticoat(gown, drafts.gown),
     ...partFindings(gown, drafts, parts),
-    ...foldedEdges(drafts.layers, parts).map(tooDeepForCurve),
+    ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),
   ];
 
   const overskirtDrafts = gown.overskirts.map((overskirt) => draftWhole(overskirt.gown));

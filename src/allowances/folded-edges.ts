@@ -1,9 +1,9 @@
+import type { Span } from '../diagnostics/diagnostic.ts';
 import type { LayerDraft } from '../draft/draft-layers.ts';
 import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
 import { bendsTighterThan } from '../geometry/offset.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
-import type { PlaceIn } from '../gown/placed.ts';
 import { allowancePlan, partPlan } from './allowance-plan.ts';
 
 /** An edge that bends tighter than its allowance is wide: its cut line would fold over itself. */
@@ -14,7 +14,7 @@ export interface FoldedEdge {
   /** Of the allowance, mm. */
   readonly width: number;
   /** Of the gore or the part. */
-  readonly place: PlaceIn;
+  readonly place: () => Span;
 }
 
 /** Every such edge, found without drawing a cut line. */
@@ -24,7 +24,7 @@ export function foldedEdges(layers: readonly LayerDraft[], parts: readonly Part[
     piece: Piece,
     layer: Layer,
     widths: Readonly<Record<string, number>>,
-    place: PlaceIn,
+    place: () => Span,
   ): FoldedEdge[] =>
     piece.edges
       .filter(({ name, curves }) => curves.some((curve) => bendsTighterThan(curve, widths[name] ?? 0)))

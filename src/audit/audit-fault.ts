@@ -58,60 +58,60 @@ export function faultText(fault: AuditFault): FaultText {
   switch (fault.kind) {
     case 'unreadable':
       return {
-        message: `the PDF cannot be read: ${fault.reason}`,
-        why: 'what it would print is not known',
-        hint: 'draft the pattern again, or get the file again whole',
+        message: `The PDF cannot be read: ${fault.reason}.`,
+        why: 'What it would print is not known.',
+        hint: 'Draft the pattern again, or get the file again whole.',
       };
     case 'other-content':
       return {
         message:
           fault.found === ''
-            ? `the PDF does not say which version of a spec made it; this one is ${fault.planned}`
-            : `the PDF was made from ${fault.found}; this spec is ${fault.planned}`,
-        why: 'pieces of two versions do not fit one another',
-        hint: 'print the pattern of the version that you mean to cut, and keep no sheets of the other',
+            ? `The PDF does not say which version of a spec made it; this one is ${fault.planned}.`
+            : `The PDF was made from ${fault.found}; this spec is ${fault.planned}.`,
+        why: 'Pieces of two versions do not fit one another.',
+        hint: 'Print the pattern of the version that you mean to cut, and keep no sheets of the other.',
       };
     case 'square-missing':
       return {
-        message: 'the first page has no test square of 100 mm',
-        why: 'nothing shows whether the printer keeps the size',
-        hint: 'draft the pattern again and print its first page',
+        message: 'The first page has no test square of 100 mm.',
+        why: 'Nothing shows whether the printer keeps the size.',
+        hint: 'Draft the pattern again and print its first page.',
       };
     case 'square-off':
       return {
-        message: `the test square is ${mm(fault.found.across)} across and ${mm(fault.found.down)} down in place of ${mm(fault.planned.across)} and ${mm(fault.planned.down)}${fitted(fault.found, fault.planned)}`,
-        why: 'every piece is wrong by as much',
-        hint: 'draft the pattern again; save and print it at 100 %, with no fit to page',
+        message: `The test square is ${mm(fault.found.across)} across and ${mm(fault.found.down)} down in place of ${mm(fault.planned.across)} and ${mm(fault.planned.down)}${fitted(fault.found, fault.planned)}.`,
+        why: 'Every piece is wrong by as much.',
+        hint: 'Draft the pattern again; save and print it at 100 %, with no fit to page.',
       };
     case 'sheet-missing':
       return {
-        message: `sheet ${fault.sheet}, page ${fault.page}, is not in the file`,
-        why: 'a part of the pattern would be guessed',
-        hint: 'get the file again whole, or print that sheet from a new draft',
+        message: `Sheet ${fault.sheet}, page ${fault.page}, is not in the file.`,
+        why: 'A part of the pattern would be guessed.',
+        hint: 'Get the file again whole, or print that sheet from a new draft.',
       };
     case 'page-resized':
       return {
-        message: `sheet ${fault.sheet}, page ${fault.page}, is ${mm(fault.found.width)} by ${mm(fault.found.height)} in place of ${mm(fault.planned.width)} by ${mm(fault.planned.height)}`,
-        why: 'the printer would scale or cut it to fit its paper',
-        hint: 'draft the pattern for the paper that you have',
+        message: `Sheet ${fault.sheet}, page ${fault.page}, is ${mm(fault.found.width)} by ${mm(fault.found.height)} in place of ${mm(fault.planned.width)} by ${mm(fault.planned.height)}.`,
+        why: 'The printer would scale or cut it to fit its paper.',
+        hint: 'Draft the pattern for the paper that you have.',
       };
     case 'pages-too-many':
       return {
-        message: `the file has ${fault.found} pages, the pattern ${fault.planned}`,
-        why: 'sheets of something else may be taped in',
-        hint: 'print the pages of the pattern only',
+        message: `The file has ${fault.found} pages, the pattern ${fault.planned}.`,
+        why: 'Sheets of something else may be taped in.',
+        hint: 'Print the pages of the pattern only.',
       };
     case 'line-off':
       return {
-        message: `sheet ${fault.sheet}, page ${fault.page}: a line of ${fault.piece} is ${off(fault.off)}`,
-        why: 'it would be cut into cloth',
-        hint: 'do not cut from this file: draft the pattern again',
+        message: `Sheet ${fault.sheet}, page ${fault.page}: a line of ${fault.piece} is ${off(fault.off)}.`,
+        why: 'It would be cut into cloth.',
+        hint: 'Do not cut from this file: draft the pattern again.',
       };
     case 'line-too-many':
       return {
-        message: `sheet ${fault.sheet}, page ${fault.page}: a line at ${mm(fault.at.x)} from the left and ${mm(fault.at.y)} from below is no line of ${fault.pieces.join('; ')}`,
-        why: 'it may be taken for a cut line',
-        hint: 'do not cut from this file: draft the pattern again',
+        message: `Sheet ${fault.sheet}, page ${fault.page}: a line at ${mm(fault.at.x)} from the left and ${mm(fault.at.y)} from below is no line of ${fault.pieces.join('; ')}.`,
+        why: 'It may be taken for a cut line.',
+        hint: 'Do not cut from this file: draft the pattern again.',
       };
   }
 }

@@ -14,7 +14,7 @@ export function chalkCsv(tables: readonly ChalkTable[]): string {
         line: swing.line,
         edge: swing.edge,
         kind: 'swing',
-        place: placeOf(swing),
+        place: pointOf(swing),
         length: swing.radius,
       }),
     ),
@@ -53,7 +53,7 @@ export function csvCell(value: string | number | undefined): string {
 
 function stretchRows(table: ChalkTable, stretch: ChalkStretch): (string | number | undefined)[][] {
   const { line, edge, from, to } = stretch;
-  const corner = row(table, { line, edge, kind: 'corner', from: from.letter, place: placeOf(from) });
+  const corner = row(table, { line, edge, kind: 'corner', from: from.letter, place: pointOf(from) });
   return [corner, ...stretch.points.map((point) => pointRow(table, stretch, point, to.letter))];
 }
 
@@ -89,7 +89,7 @@ function row(table: ChalkTable, cells: Cells): (string | number | undefined)[] {
   return [...own, line, edge, kind, from, to, place?.y, place?.x, along, out, length];
 }
 
-function placeOf({ down, across }: { readonly down: number; readonly across: number }): Point {
+function pointOf({ down, across }: { readonly down: number; readonly across: number }): Point {
   return { x: across, y: down };
 }
 

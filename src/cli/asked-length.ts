@@ -1,4 +1,4 @@
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import { lengthOf, parseQuantity } from '../gown-file/quantity.ts';
 import { WrongCommandLine } from './fault.ts';
 
@@ -9,7 +9,7 @@ export function askedLength(option: string, text: string | undefined, units: str
   const length = quantity === undefined ? undefined : lengthOf(quantity, units);
   if (length !== undefined && length >= SHORTEST && length <= LONGEST) return length;
   throw new WrongCommandLine(
-    `${option}: "${plainText(text)}" is no length between 1 cm and 10 m. Write it as 10cm, 100mm or 4in.`,
+    `${option}: "${safeText(text)}" is no length between 1 cm and 10 m. Write it as 10cm, 100mm or 4in.`,
   );
 }
 

@@ -1,4 +1,4 @@
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import { PAPERS, type Paper, paperNamed } from '../sheets/paper.ts';
 import { WrongCommandLine } from './fault.ts';
 
@@ -9,6 +9,6 @@ export function askedPaper(name: string | undefined): Paper | undefined {
   if (paper !== undefined) return paper;
   const names = PAPERS.map((one) => one.name).join(', ');
   throw new WrongCommandLine(
-    `--paper: there is no paper "${plainText(name)}". There are: ${names}, and rolls by their width in mm, such as roll:914.`,
+    `--paper: there is no paper "${safeText(name)}". There are: ${names}, and rolls by their width in mm, such as roll:914.`,
   );
 }

@@ -1,6 +1,6 @@
 import { resolve } from 'node:path';
 import { faultText, isWarning } from '../audit/audit-fault.ts';
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import { auditFile, type FileAudit } from '../publish/audit-file.ts';
 import { ExitStatus } from './exit-status.ts';
 import { MachineFault } from './fault.ts';
@@ -46,7 +46,7 @@ export function auditWords(
   const faults = audit.faults.map((fault) => {
     const { message, why, hint } = faultText(fault);
     const level = isWarning(fault) ? 'warning' : 'error';
-    return `${plainText(pdf)}: ${level}[${fault.kind}]: ${plainText(message)}\n  why: ${why}\n  do:  ${hint}\n\n`;
+    return `${safeText(pdf)}: ${level}[${fault.kind}]: ${safeText(message)}\n  why: ${why}\n  do:  ${hint}\n\n`;
   });
   return { faults: faults.join(''), figures: figuresText(audit, pdf) };
 }
@@ -58,10 +58,10 @@ function figuresText(audit: FileAudit, pdf: string): string {
     square === undefined
       ? ''
       : `; test square ${square.across.toFixed(2)} mm across, ${square.down.toFixed(2)} mm down`;
-  const made = audit.madeFrom === '' ? '' : `; made from ${plainText(audit.madeFrom)}`;
+  const made = audit.madeFrom === '' ? '' : `; made from ${safeText(audit.madeFrom)}`;
   const lines = `${audit.sheets} sheets, ${audit.metres.toFixed(1)} m of line compared`;
   const off = `farthest ${audit.farthest.toFixed(3)} mm off`;
-  return `${plainText(pdf)}: ${lines}, ${off}${measured}${made}\n`;
+  return `${safeText(pdf)}: ${lines}, ${off}${measured}${made}\n`;
 }
 
 function auditJson(audit: FileAudit): object {
@@ -73,7 +73,7 @@ function bytesOf(path: string, name: string): Uint8Array {
   const bytes = readAtMost(LARGEST_PDF, path, name);
   if (bytes.length <= LARGEST_PDF) return bytes;
   throw new MachineFault(
-    `${plainText(name)} is larger than 100 MB, which no pattern is`,
+    `${safeText(name)} is larger than 100 MB, which no pattern is`,
     "Give the pattern's own PDF.",
   );
 }

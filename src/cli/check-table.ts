@@ -1,4 +1,4 @@
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import type { Units } from '../diagnostics/units.ts';
 import type { GownReport } from '../report/gown-report.ts';
 import { textTable } from './text-table.ts';
@@ -6,13 +6,13 @@ import { textTable } from './text-table.ts';
 /** The draft's figures as a maker checks them: lengths in the spec's units, differences in mm. */
 export function checkTable(report: GownReport, units: Units): string {
   const length = lengthIn(units);
-  const client = report.client === undefined ? '' : `, ${plainText(report.client)}`;
+  const client = report.client === undefined ? '' : `, ${safeText(report.client)}`;
   return [
-    `${plainText(report.gown)}${client}: content ${report.content}, lengths in ${units}\n`,
+    `${safeText(report.gown)}${client}: content ${report.content}, lengths in ${units}\n`,
     ...skirtTables(report, length),
     ...(report.parts.length === 0 ? [] : [partTable(report, length)]),
     ...report.overskirts.flatMap((overskirt) => [
-      `${plainText(overskirt.gown)}: an overskirt\n`,
+      `${safeText(overskirt.gown)}: an overskirt\n`,
       ...skirtTables(overskirt, length),
     ]),
   ].join('\n');
@@ -54,7 +54,7 @@ function skirtTables(report: GownReport, length: InUnits): string[] {
         `bodice ${length(report.waist.bodice)}, differ ${millimetres(report.waist.difference)}`,
       ],
       ['hem', length(report.hem.sewn)],
-      ...report.layers.map((layer) => [`hem of ${plainText(layer.name)}`, length(layer.sewnHem)]),
+      ...report.layers.map((layer) => [`hem of ${safeText(layer.name)}`, length(layer.sewnHem)]),
     ]),
   ];
 }

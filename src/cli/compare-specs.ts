@@ -3,7 +3,7 @@ import { join, resolve } from 'node:path';
 import type { Comparison } from '../compare/compare.ts';
 import { comparisonJson } from '../compare/comparison-json.ts';
 import { comparisonText } from '../compare/comparison-text.ts';
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import { compareGowns, comparisonSvg, type NamedGown } from '../publish/comparison.ts';
 import { draftedSpec } from './drafted-spec.ts';
 import { ExitStatus, isCutShort, statusOf } from './exit-status.ts';
@@ -43,7 +43,7 @@ export async function compareSpecs(
   if (flags.json) machine.out(jsonText(comparisonJson(comparison)));
   else {
     machine.out(comparisonText(comparison));
-    if (drawing !== undefined) machine.out(`\n${plainText(drawing)}\n`);
+    if (drawing !== undefined) machine.out(`\n${safeText(drawing)}\n`);
   }
   const short = [comparison.old, comparison.now].flatMap(({ findings }) =>
     findings.filter((one) => isCutShort([one])),

@@ -1,7 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { existsSync, readFileSync, realpathSync, renameSync, writeFileSync } from 'node:fs';
 import { join, parse, relative, resolve, sep } from 'node:path';
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import { MachineFault } from './fault.ts';
 import { quietly } from './output-lock.ts';
 
@@ -34,7 +34,7 @@ export class DefaultFolder {
     const path = resolve(this.out, other);
     if (!existsSync(path) || !existsSync(join(this.out, this.name)) || isSame(path, this.spec)) return;
     throw new MachineFault(
-      `${plainText(this.shown)} was drafted from ${plainText(relative(this.folder, path))}, not from ${plainText(this.file)}, so nothing was written`,
+      `${safeText(this.shown)} was drafted from ${safeText(relative(this.folder, path))}, not from ${safeText(this.file)}, so nothing was written`,
       'Give another folder with --out, or --replace to let this spec have it.',
     );
   }

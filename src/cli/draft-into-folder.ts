@@ -1,6 +1,6 @@
 import { join, resolve } from 'node:path';
 import { sortDiagnostics } from '../diagnostics/place.ts';
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { toileOf } from '../gown/toile.ts';
 import type { KeptEntries } from '../kept/kept-entries.ts';
@@ -95,7 +95,7 @@ export async function draftIntoFolder(
     );
   } else {
     printFindings(diagnostics, machine);
-    machine.out(files.map((name) => `${plainText(join(folder, name))}\n`).join(''));
+    machine.out(files.map((name) => `${safeText(join(folder, name))}\n`).join(''));
     const again = files.find((name) => name.endsWith('-again.pdf')) ?? '';
     if (since !== undefined && files.length > 0) machine.out(`\n${sinceText(since, flags.since!, again)}`);
   }

@@ -1,4 +1,4 @@
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { draft } from '../pipeline.ts';
 import { type PatternOptions, paperOf } from '../publish/pattern-sheets.ts';
@@ -30,7 +30,7 @@ export function draftSince(
       machine,
     );
     throw new MachineFault(
-      `${plainText(file)} at ${plainText(revision)} cannot be drafted, so nothing was printed from it`,
+      `${safeText(file)} at ${safeText(revision)} cannot be drafted, so nothing was printed from it`,
       'Give the revision that your sheets were printed from.',
     );
   }
@@ -39,10 +39,10 @@ export function draftSince(
 
 /** In words: what to print, and what of the old paper stays. */
 export function sinceText({ again, gone, count }: SheetsSince, revision: string, file: string): string {
-  const since = `since ${plainText(revision)}`;
+  const since = `since ${safeText(revision)}`;
   if (again.length === 0 && gone.length === 0) return `No sheet has changed ${since}.\n`;
   const rest = gone.length === 0 ? '' : ` Throw away: ${gone.join(', ')}.`;
   if (again.length === 0) return `Nothing to print again ${since}.${rest}\n`;
   if (again.length === count) return `Every sheet has changed ${since}: print the whole pattern.${rest}\n`;
-  return `Print again, of ${count} sheets, the ${again.length} that changed ${since} (${plainText(file)}): ${again.join(', ')}. The others are as they were, but for the content hash.${rest}\n`;
+  return `Print again, of ${count} sheets, the ${again.length} that changed ${since} (${safeText(file)}): ${again.join(', ')}. The others are as they were, but for the content hash.${rest}\n`;
 }

@@ -1,4 +1,5 @@
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { BUST_GIRTHS, bodySize } from '../estimate/body-sizes.ts';
 import { QUICK, SLOW, USUAL_WIDTHS, type UsualWork } from '../estimate/usual-work.ts';
@@ -12,7 +13,6 @@ import { amountText } from '../money/money.ts';
 import { draftSpec } from '../pipeline.ts';
 import { paperOf, sheetPlan } from '../publish/pattern-sheets.ts';
 import { ENGLISH_ESTIMATE as words } from '../words/english-estimate.ts';
-import { lengthText } from '../words/length-text.ts';
 import { askedLength } from './asked-length.ts';
 import { askedPaper } from './asked-paper.ts';
 import { chosenTemplate } from './chosen-template.ts';
@@ -144,7 +144,7 @@ function supposedMeasures(flags: EstimateFlags, spec: Spec): SupposedMeasures {
       const measure = MEASURES[name.trim()];
       if (measure === undefined || value === undefined)
         throw new WrongCommandLine(
-          `--set: "${plainText(text)}" is no measure. Write one of ${Object.keys(MEASURES).join(', ')} and its length, such as waist=74.`,
+          `--set: "${safeText(text)}" is no measure. Write one of ${Object.keys(MEASURES).join(', ')} and its length, such as waist=74.`,
         );
       return [measure, askedLength('--set', value, spec.units)];
     }),
@@ -162,7 +162,7 @@ function sizeOf(text: string): SupposedMeasures {
   const size = bodySize(Number(text));
   if (size === undefined)
     throw new WrongCommandLine(
-      `--size: "${plainText(text)}" is no size of EN 13402-3. Give a bust girth in cm: ${BUST_GIRTHS.join(', ')}.`,
+      `--size: "${safeText(text)}" is no size of EN 13402-3. Give a bust girth in cm: ${BUST_GIRTHS.join(', ')}.`,
     );
   return { waist: size.waist, hip: size.hip };
 }
@@ -175,7 +175,7 @@ function pricedAt(flags: EstimateFlags, spec: Spec): Spec['cloths'] {
       const [cloth = '', price = ''] = text.split('=');
       if (!Object.hasOwn(spec.cloths, cloth) || !DECIMAL.test(price))
         throw new WrongCommandLine(
-          `--price: "${plainText(text)}" is no cloth and price. Write such as shell=24.50; the cloths are ${Object.keys(spec.cloths).join(', ')}.`,
+          `--price: "${safeText(text)}" is no cloth and price. Write such as shell=24.50; the cloths are ${Object.keys(spec.cloths).join(', ')}.`,
         );
       return [cloth, price];
     }),
@@ -189,7 +189,7 @@ function pricedAt(flags: EstimateFlags, spec: Spec): Spec['cloths'] {
 
 function checkRate({ rate }: EstimateFlags): void {
   if (rate !== undefined && !DECIMAL.test(rate))
-    throw new WrongCommandLine(`--rate: "${plainText(rate)}" is no amount. Write such as 23 or 23.50.`);
+    throw new WrongCommandLine(`--rate: "${safeText(rate)}" is no amount. Write such as 23 or 23.50.`);
 }
 
 function missingPrices({ rate, price = [] }: EstimateFlags, spec: Spec): string[] {
@@ -206,7 +206,7 @@ function textOf(
   { cloth, sheets, hours, price }: Estimate,
   { flags, measures, spec }: { flags: EstimateFlags; measures: SupposedMeasures; spec: Spec },
 ): string {
-  const say = (mm: number) => lengthText(mm, spec.units);
+  const say = (mm: number) => tapeText(mm, spec.units);
   const metres = (mm: number | null) =>
     mm === null
       ? words.cannot

@@ -1,4 +1,4 @@
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 
 /** Something outside the spec went wrong: a file, a folder, a full disk. Printed as one line, exit status 3. */
 export class MachineFault extends Error {
@@ -30,7 +30,7 @@ export function faultOf(error: unknown, doing: string, path: string): MachineFau
     'Try another folder.',
   ];
   const own = hint === OWN_FOLDER && doing.startsWith('read') ? OWN_FILE : hint;
-  return new MachineFault(`cannot ${doing} ${plainText(path)}: ${reason}`, own);
+  return new MachineFault(`cannot ${doing} ${safeText(path)}: ${reason}`, own);
 }
 
 /** The system's short code for an error, such as ENOENT; empty for an error that is not the system's. */

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, statSync } from 'node:fs';
 import { dirname, join, posix, relative, resolve, sep } from 'node:path';
 import type { Diagnostic, Source } from '../diagnostics/diagnostic.ts';
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import type { ReadBase } from '../gown-file/based-on.ts';
 import { decodeSpec, LARGEST_SPEC } from '../gown-file/decode-spec.ts';
 import { MachineFault, systemCode } from './fault.ts';
@@ -31,7 +31,7 @@ export function readAtRevision(asked: FileAtRevision, machine: Machine): SourceA
   const bytes = blobAt(tree.git, tree.commit, tree.path);
   if (bytes === undefined) {
     throw new MachineFault(
-      `${plainText(asked.file)} is not in the repository at ${plainText(asked.revision)}`,
+      `${safeText(asked.file)} is not in the repository at ${safeText(asked.revision)}`,
       'Look with `git log --follow --stat` at what it was called then, or commit it first.',
     );
   }
@@ -78,7 +78,7 @@ function blobAt(git: Git, commit: string, path: string): Uint8Array | undefined 
   if (mode !== '100644' && mode !== '100755') {
     const found = mode === '120000' ? 'a link' : mode === '040000' ? 'a folder' : 'another repository';
     throw new MachineFault(
-      `${plainText(path)} is ${found} in the repository, not a file`,
+      `${safeText(path)} is ${found} in the repository, not a file`,
       'Give the file itself.',
     );
   }
@@ -115,7 +115,7 @@ class Git {
     if (status === 0 && /^[0-9a-f]{40,64}$/.test(commit)) return commit;
     const shallow = this.run(['rev-parse', '--is-shallow-repository']).toString().trim() === 'true';
     throw new MachineFault(
-      `there is no revision ${plainText(revision)} in the repository of ${plainText(this.asked.file)}`,
+      `there is no revision ${safeText(revision)} in the repository of ${safeText(this.asked.file)}`,
       shallow
         ? 'Its history was cut short when it was cloned: run `git fetch --unshallow` first.'
         : 'Look with `git log --oneline` at the revisions there are.',
@@ -141,17 +141,17 @@ class Git {
     const missing = systemCode(result.error) === 'ENOENT';
     throw new MachineFault(
       missing
-        ? `git is not installed here, so ${plainText(this.asked.file)} at ${plainText(this.asked.revision)} cannot be read`
+        ? `git is not installed here, so ${safeText(this.asked.file)} at ${safeText(this.asked.revision)} cannot be read`
         : `git could not be run (${systemCode(result.error)})`,
       missing ? 'Install git, or give two files.' : 'Run it again, or give two files.',
     );
   }
 
   private fault(said: string): MachineFault {
-    const file = plainText(this.asked.file);
+    const file = safeText(this.asked.file);
     if (said.includes('not a git repository'))
       return new MachineFault(
-        `${file} lies in no git repository, so it has no revision ${plainText(this.asked.revision)}`,
+        `${file} lies in no git repository, so it has no revision ${safeText(this.asked.revision)}`,
         'Give two files, or keep the specs in git: `git init`, then commit them.',
       );
     if (said.includes('dubious ownership'))
@@ -159,7 +159,7 @@ class Git {
         `git will not read the repository of ${file}, as it belongs to another user`,
         'Ask whoever keeps it, or look up `safe.directory` in git’s manual.',
       );
-    const line = plainText(said.split('\n').find((text) => text !== '') ?? 'no reason given').slice(0, 200);
+    const line = safeText(said.split('\n').find((text) => text !== '') ?? 'no reason given').slice(0, 200);
     return new MachineFault(`git could not read ${file}: ${line}`, 'Look with `git status` and `git fsck`.');
   }
 }

@@ -1,4 +1,4 @@
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import { WrongCommandLine } from './fault.ts';
 
 /** Names on the command line that the gown does not have are wrong, not left out. */
@@ -10,6 +10,6 @@ export function knowAll(
   const unknown = asked?.find((name) => !known.has(name));
   if (unknown === undefined) return;
   throw new WrongCommandLine(
-    `${option}: there is no "${plainText(unknown)}". There are: ${[...known].join(', ')}.`,
+    `${option}: there is no "${safeText(unknown)}". There are: ${[...known].join(', ')}.`,
   );
 }

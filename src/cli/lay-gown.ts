@@ -1,12 +1,12 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { sortDiagnostics } from '../diagnostics/place.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Gown } from '../gown/gown.ts';
 import type { ClothSpec, Spec } from '../gown-file/spec.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
 import type { LayEffort } from '../lay/plan/plan-lays.ts';
 import { draftSpec } from '../pipeline.ts';
 import { layReport } from '../report/lay-report.ts';
-import { lengthText } from '../words/length-text.ts';
 import { askedLength } from './asked-length.ts';
 import { type ExitStatus, statusOf } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
@@ -71,7 +71,7 @@ function suppositions(
   const widths = flags.width?.map((width) => askedLength('--width', width, units)) ?? [undefined];
   return widths.map((width) => {
     const supposed = [
-      ...(width === undefined ? [] : [`${lengthText(width, units)} wide`]),
+      ...(width === undefined ? [] : [`${tapeText(width, units)} wide`]),
       ...(flags.oneWay ? ['all tops one way'] : []),
       ...(flags.fold === undefined ? [] : [`fold: ${flags.fold}`]),
     ];

@@ -1,15 +1,15 @@
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Gown } from '../gown/gown.ts';
 import type { LayPlan, LayWay } from '../lay/plan/lay-plan.ts';
 import { type Amount, moneyText, sumOf } from '../money/money.ts';
 import { layCost } from '../report/lay-report.ts';
-import { lengthText } from '../words/length-text.ts';
 import { textTable } from './text-table.ts';
 
 /** One layer's lay: every way that was looked at, and what to know before cutting. */
 export function layTable(lay: LayPlan, gown: Gown): string {
   const { facts } = lay;
-  const say = (length: number) => lengthText(length, gown.units);
+  const say = (length: number) => tapeText(length, gown.units);
   const able = lay.ways
     .filter((way) => way.length !== undefined)
     .sort((a, b) => (a.length ?? 0) - (b.length ?? 0));
@@ -21,7 +21,7 @@ export function layTable(lay: LayPlan, gown: Gown): string {
       ['  way', 'length', 'used', 'buy', 'cost', ''],
       ...able.map((way) => [`  ${way.name}`, ...wayFigures(way, lay, gown), way.taken ? '  taken' : '']),
     ]).trimEnd(),
-    ...unable.map((way) => `  ${way.name}: cannot be, ${plainText(way.why ?? '')}`),
+    ...unable.map((way) => `  ${way.name}: cannot be, ${safeText(way.why ?? '')}`),
     ...handlingOf(lay),
     ...lay.remarks.map((remark) => `  ${remark}`),
     ...lay.spare.slice(0, 2).map(({ width, height }) => `  Spare: ${say(width)} × ${say(height)}`),
@@ -51,7 +51,7 @@ export function buyingTable(lays: readonly LayPlan[], gown: Gown): string {
 
 function wayFigures({ length, used, buy }: LayWay, { cloth }: LayPlan, gown: Gown): string[] {
   return [
-    length === undefined ? '' : lengthText(length, gown.units),
+    length === undefined ? '' : tapeText(length, gown.units),
     used === undefined ? '' : `${Math.round(used * 100)} %`,
     buy === undefined ? '' : bought(buy, cloth, gown),
     buy === undefined ? '' : money(layCost(gown, cloth, buy)),

@@ -1,8 +1,8 @@
+import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Kept } from '../kept/kept.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
 import type { GownToLay } from '../lay/plan/layer-to-lay.ts';
 import { type LayEffort, type LaysPlanned, planLays } from '../lay/plan/plan-lays.ts';
-import { lengthText } from '../words/length-text.ts';
 
 /** Given to a worker when it starts. */
 export interface LayWork {
@@ -37,7 +37,7 @@ export function planLayer(
     { ...gown, layers: gown.layers.slice(index, index + 1) },
     {
       effort,
-      say: (length) => lengthText(length, gown.units),
+      say: (length) => tapeText(length, gown.units),
       shouldStop: () => Atomics.load(stop, 0) === 1,
       onProgress: onShorter,
       kept,

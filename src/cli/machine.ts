@@ -1,4 +1,4 @@
-import { plainLines } from '../diagnostics/plain-text.ts';
+import { safeLines } from '../diagnostics/safe-text.ts';
 import { MachineFault, systemCode } from './fault.ts';
 
 /** What a command sees of the machine that it runs on, so that tests can give another. */
@@ -30,8 +30,8 @@ export function thisMachine(): Machine {
     get folder() {
       return workingFolder();
     },
-    out: (text) => out.write(plainLines(text)),
-    err: (text) => err.write(shortLines(plainLines(text))),
+    out: (text) => out.write(safeLines(text)),
+    err: (text) => err.write(shortLines(safeLines(text))),
     styled: (text) => err.write(text),
     outIsTerminal: stdout.isTTY === true,
     errIsTerminal: stderr.isTTY === true,

@@ -1,5 +1,5 @@
 import { CommanderError } from 'commander';
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import { ExitStatus } from './exit-status.ts';
 import { MachineFault, WrongCommandLine } from './fault.ts';
 import { type Machine, thisMachine } from './machine.ts';
@@ -45,6 +45,6 @@ async function statusOf(work: () => Promise<ExitStatus>, machine: Machine): Prom
 }
 
 function ownFault(error: unknown): string {
-  const said = plainText(error instanceof Error ? error.message : String(error)).slice(0, 300);
+  const said = safeText(error instanceof Error ? error.message : String(error)).slice(0, 300);
   return `a fault of this tool, not of your spec (${said}). Keep the spec as it is and show both to whoever looks after the tool.`;
 }

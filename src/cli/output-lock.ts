@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import { MachineFault, systemCode } from './fault.ts';
 import type { FileSystem } from './file-system.ts';
 
@@ -51,7 +51,7 @@ export function takeLock(
     }
   }
   throw new MachineFault(
-    `another run is writing into ${plainText(shown)}`,
+    `another run is writing into ${safeText(shown)}`,
     `Wait for it to end; if there is none, delete ${LOCK_NAME} in that folder.`,
   );
 }

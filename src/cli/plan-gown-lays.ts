@@ -1,9 +1,9 @@
 import { availableParallelism } from 'node:os';
+import { tapeText } from '../diagnostics/tape-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { KeptEntries } from '../kept/kept-entries.ts';
 import { gownToLay } from '../lay/plan/layer-to-lay.ts';
 import type { LayEffort, LaysPlanned } from '../lay/plan/plan-lays.ts';
-import { lengthText } from '../words/length-text.ts';
 import type { LayWork } from './lay-task.ts';
 import { inThreads } from './lay-threads.ts';
 import type { Machine } from './machine.ts';
@@ -24,7 +24,7 @@ export async function planGownLays(
   const progress = new Progress(machine);
   const onShorter = (layer: string, length: number) =>
     progress.say(
-      `Planning the cloth: ${layer} ${lengthText(length, gown.units)} so far. Ctrl-C keeps the best.`,
+      `Planning the cloth: ${layer} ${tapeText(length, gown.units)} so far. Ctrl-C keeps the best.`,
     );
   const listening = stopped === undefined ? listenForStop(work.stop) : undefined;
   try {

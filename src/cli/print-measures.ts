@@ -1,5 +1,5 @@
 import { resolve } from 'node:path';
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import { readSpec } from '../gown-file/read-spec.ts';
 import type { Spec } from '../gown-file/spec.ts';
 import { stationsOf } from '../gown-file/stations.ts';
@@ -51,7 +51,7 @@ export async function printMeasures(
     font: fontBytes,
   });
   writeNewFile(resolve(machine.folder, flags.out), pdf.bytes, flags.out);
-  machine.out(`${plainText(flags.out)}\n`);
+  machine.out(`${safeText(flags.out)}\n`);
   return ExitStatus.done;
 }
 

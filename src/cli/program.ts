@@ -1,6 +1,6 @@
 import { Command } from 'commander';
 import { version } from '../../package.json';
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import type { AddCommand } from './command.ts';
 import { addAudit } from './commands/audit.ts';
 import { addCheck } from './commands/check.ts';
@@ -54,7 +54,7 @@ export function program(machine: Machine, end: (status: ExitStatus) => void): Co
           .trimEnd()
           .replace(/^error: /, 'gorewright: ')
           .split('\n');
-        write(`${lines.map(plainText).join('\n')}\n`);
+        write(`${lines.map(safeText).join('\n')}\n`);
       },
     })
     .addHelpText('after', CLOSING);

@@ -1,4 +1,4 @@
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import type { Machine } from './machine.ts';
 
 /** A step shorter than this needs no word: a line that flashes by only disturbs. */
@@ -17,7 +17,7 @@ export class Progress {
   say(text: string): void {
     const now = performance.now();
     if (!this.machine.errIsTerminal || now - this.began < SILENT_MS || now - this.drawnAt < REDRAW_MS) return;
-    this.machine.styled(`\r\u001b[K${plainText(text).slice(0, (this.machine.columns ?? 80) - 1)}`);
+    this.machine.styled(`\r\u001b[K${safeText(text).slice(0, (this.machine.columns ?? 80) - 1)}`);
     this.drawnAt = now;
     this.drawn = true;
   }

@@ -1,5 +1,5 @@
 import { draftLines, specLines } from '../compare/spec-lines.ts';
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import { draft } from '../pipeline.ts';
 import { ExitStatus } from './exit-status.ts';
 import type { Machine } from './machine.ts';
@@ -13,18 +13,18 @@ import { basesBeside, readSource } from './read-source.ts';
 export function readAloud(file: string, machine: Machine): ExitStatus {
   const { source } = readSource(file, machine);
   if (source === undefined) {
-    machine.out(`${plainText(file)}: not a spec that can be read\n`);
+    machine.out(`${safeText(file)}: not a spec that can be read\n`);
     return ExitStatus.done;
   }
   const { spec, gown, diagnostics } = draft(source, basesBeside(file, machine));
   const fault = diagnostics.find((one) => hasErrors([one]));
   if (spec === undefined || gown === undefined) {
     const said = fault === undefined ? '' : `: ${fault.message}`;
-    machine.out(`# not a spec that can be read${plainText(said)}\n`);
-    for (const line of source.text.split(/\r?\n/)) machine.out(`${plainText(line.replaceAll('\t', '  '))}\n`);
+    machine.out(`# not a spec that can be read${safeText(said)}\n`);
+    for (const line of source.text.split(/\r?\n/)) machine.out(`${safeText(line.replaceAll('\t', '  '))}\n`);
     return ExitStatus.done;
   }
   const lines = [...specLines(spec), ...draftLines(gown.report)];
-  machine.out(lines.map((line) => `${plainText(line)}\n`).join(''));
+  machine.out(lines.map((line) => `${safeText(line)}\n`).join(''));
   return ExitStatus.done;
 }

@@ -1,7 +1,7 @@
 import { realpathSync } from 'node:fs';
 import { dirname, join, resolve, sep } from 'node:path';
 import type { Diagnostic, Source } from '../diagnostics/diagnostic.ts';
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import type { ReadBase } from '../gown-file/based-on.ts';
 import { decodeSpec, LARGEST_SPEC } from '../gown-file/decode-spec.ts';
 import { faultOf, MachineFault, systemCode } from './fault.ts';
@@ -29,7 +29,7 @@ export function basesBeside(file: string, machine: Machine): ReadBase {
     if (real === undefined) return undefined;
     if (!real.startsWith(join(realpathSync(folder), sep))) {
       throw new MachineFault(
-        `${plainText(name)} is a link that leads out of the spec's folder`,
+        `${safeText(name)} is a link that leads out of the spec's folder`,
         'Copy the file into the folder.',
       );
     }

@@ -1,6 +1,6 @@
 import { statSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import { WrongCommandLine } from './fault.ts';
 import type { Machine } from './machine.ts';
 
@@ -33,7 +33,7 @@ export function checkRevision(revision: string): void {
   if (revision === '') throw new WrongCommandLine('a revision must follow the @, such as gown.yaml@HEAD~2.');
   if (REVISION.test(revision) && !revision.includes('..') && revision.length <= LONGEST) return;
   throw new WrongCommandLine(
-    `"${plainText(revision.slice(0, 80))}" is no revision that can be read here. Give a commit, a branch, a tag, or one so many before it: HEAD~2, main, v1.2, 4f2a9c1.`,
+    `"${safeText(revision.slice(0, 80))}" is no revision that can be read here. Give a commit, a branch, a tag, or one so many before it: HEAD~2, main, v1.2, 4f2a9c1.`,
   );
 }
 

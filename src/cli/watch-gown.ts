@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { type FSWatcher, watch } from 'node:fs';
 import { basename, dirname, resolve } from 'node:path';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { KeptEntries } from '../kept/kept-entries.ts';
 import { workroom } from '../making/workroom.ts';
@@ -133,7 +133,7 @@ class WatchedGown {
         findings: outputs.diagnostics,
       });
     };
-    all().catch((error: unknown) => this.machine.err(`gorewright: ${plainText(String(error))}\n`));
+    all().catch((error: unknown) => this.machine.err(`gorewright: ${safeText(String(error))}\n`));
   }
 
   private show(source: PageSource, notice?: GownPage['notice']): void {
@@ -152,10 +152,10 @@ class WatchedGown {
       const watcher = watch(folder, (_event, changed) => {
         if (changed === null || names.has(changed)) this.draftSoon();
       });
-      watcher.on('error', () => this.machine.err(`gorewright: cannot watch ${plainText(folder)} any more\n`));
+      watcher.on('error', () => this.machine.err(`gorewright: cannot watch ${safeText(folder)} any more\n`));
       this.watchers.set(folder, { watcher, names });
     } catch {
-      throw new MachineFault(`${plainText(folder)} cannot be watched`, 'Use draft after each change.');
+      throw new MachineFault(`${safeText(folder)} cannot be watched`, 'Use draft after each change.');
     }
   }
 

@@ -1,7 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { linkSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import { faultOf, MachineFault, systemCode } from './fault.ts';
 import { disk } from './file-system.ts';
 import { quietly, removeIfThere } from './output-lock.ts';
@@ -37,7 +37,7 @@ function putInPlace(temporary: string, path: string): void {
 
 function alreadyThere(name: string): MachineFault {
   return new MachineFault(
-    `cannot write ${plainText(name)}: something of that name is there already, and is left as it is`,
+    `cannot write ${safeText(name)}: something of that name is there already, and is left as it is`,
     'Give another name, or move it away first.',
   );
 }

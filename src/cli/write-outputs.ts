@@ -1,7 +1,7 @@
 import { createHash, randomBytes } from 'node:crypto';
 import { accessSync, constants } from 'node:fs';
 import { dirname, join, sep } from 'node:path';
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
 import { faultOf, MachineFault, systemCode } from './fault.ts';
 import { disk, type FileSystem } from './file-system.ts';
 import { jsonText } from './json-text.ts';
@@ -172,7 +172,7 @@ class Writing {
 
   private inTheWay(name: string, why: string): MachineFault {
     return new MachineFault(
-      `${plainText(join(this.options.shown ?? this.folder, name))} ${why}, so nothing was written`,
+      `${safeText(join(this.options.shown ?? this.folder, name))} ${why}, so nothing was written`,
       'Move it away, give another folder with --out, or give --replace to lose it.',
     );
   }

@@ -15,7 +15,7 @@ export function comparisonJson(comparison: Comparison): object {
     new: versionJson(now),
     spec: comparison.spec.map(({ path, old: was, now: is }) => ({
       path,
-      kind: (is ?? was)!.kind,
+      kind: kindForScripts((is ?? was)!),
       old: was === undefined ? null : valueJson(was),
       new: is === undefined ? null : valueJson(is),
     })),
@@ -40,6 +40,20 @@ export function comparisonJson(comparison: Comparison): object {
     },
   };
 }
+
+/** Scripts know fewer kinds than the shape of a spec does. */
+function kindForScripts({ kind }: SpecValue): string {
+  return SAID_TO_SCRIPTS[kind] ?? kind;
+}
+
+const SAID_TO_SCRIPTS: Readonly<Partial<Record<SpecValue['kind'], string>>> = {
+  money: 'decimal',
+  hours: 'decimal',
+  count: 'number',
+  times: 'number',
+  date: 'text',
+  notes: 'note',
+};
 
 function findingJson({ code, level, message }: Diagnostic): object {
   return { code, level, message };

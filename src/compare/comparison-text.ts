@@ -1,7 +1,7 @@
-import { plainText } from '../diagnostics/plain-text.ts';
+import { safeText } from '../diagnostics/safe-text.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Units } from '../diagnostics/units.ts';
 import { moneyText } from '../money/money.ts';
-import { lengthText } from '../words/length-text.ts';
 import type { ClothState } from './cloth-state.ts';
 import type { Comparison } from './compare.ts';
 import type { LayChange, LayFigures } from './lay-changes.ts';
@@ -33,18 +33,18 @@ export function comparisonText(comparison: Comparison): string {
     ),
     section('Findings that are gone', comparison.findings.gone.map(findingLine)),
   ].filter((text) => text !== '');
-  const title = `${plainText(now.spec.gown)}: from ${plainText(old.name)} (${old.content}) to ${plainText(now.name)} (${now.content})\n`;
+  const title = `${safeText(now.spec.gown)}: from ${safeText(old.name)} (${old.content}) to ${safeText(now.name)} (${now.content})\n`;
   if (comparison.spec.length === 0 && sections.length <= 1)
     return `${title}\nBoth say the same: nothing changes.\n`;
   return [title, ...sections].join('\n');
 }
 
 function section(title: string, lines: readonly string[]): string {
-  return lines.length === 0 ? '' : `${title}\n${lines.map((line) => `  ${plainText(line)}\n`).join('')}`;
+  return lines.length === 0 ? '' : `${title}\n${lines.map((line) => `  ${safeText(line)}\n`).join('')}`;
 }
 
 function specLines({ path, old, now }: SpecChange, units: Units): string[] {
-  if ((now ?? old)!.kind === 'note') return [`${path}: the note ${noteWords(old, now)}`];
+  if ((now ?? old)!.kind === 'notes') return [`${path}: the note ${noteWords(old, now)}`];
   // The items of a list that comes or goes as a whole are told by their own lines.
   if ((old ?? now)!.kind === 'order' && (old === undefined || now === undefined)) return [];
   if (old === undefined) return [`${path}: ${valueWords(now!, units)}, new`];
@@ -150,7 +150,7 @@ function pieceName({ gore, side }: Pick<PieceChange, 'gore' | 'side'>): string {
 function layLine({ layer, old, now }: LayChange, units: Units): string {
   const figure = (lay: LayFigures): string => {
     const cost = lay.cost === undefined ? '' : `, ${moneyText(lay.cost)}`;
-    return `lay ${lengthText(lay.length, units)}, buy ${lengthText(lay.buy, units)} of ${lay.cloth}${cost}`;
+    return `lay ${tapeText(lay.length, units)}, buy ${tapeText(lay.buy, units)} of ${lay.cloth}${cost}`;
   };
   if (old === undefined) return `${layer}: ${figure(now!)}, new`;
   if (now === undefined) return `${layer}: no lay any more (was ${figure(old)})`;

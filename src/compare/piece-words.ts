@@ -1,5 +1,5 @@
+import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Units } from '../diagnostics/units.ts';
-import { lengthText } from '../words/length-text.ts';
 import { LEAST_ALLOWANCE } from './compare-piece.ts';
 import type { EdgeChange, NewCloth, PieceChange } from './piece-change.ts';
 import { edgeWords } from './value-words.ts';
@@ -76,8 +76,8 @@ function comesOffWords(
 }
 
 function placeWords({ from }: EdgeChange, at: number, units: Units): string {
-  if (from === undefined) return `${lengthText(at, units)} down from the waist`;
-  return at < WORTH_SAYING ? `at ${edgeName(from)}` : `${lengthText(at, units)} from ${edgeName(from)}`;
+  if (from === undefined) return `${tapeText(at, units)} down from the waist`;
+  return at < WORTH_SAYING ? `at ${edgeName(from)}` : `${tapeText(at, units)} from ${edgeName(from)}`;
 }
 
 function edgeName(name: string): string {

@@ -39,7 +39,7 @@ const AGREE = 1e-6;
 
 function alikeScalars(a: Scalar, b: Scalar, kind: SpecValue['kind']): boolean {
   if (typeof a === 'number' && typeof b === 'number') return Math.abs(a - b) <= AGREE;
-  if (kind === 'decimal' && typeof a === 'string' && typeof b === 'string')
+  if ((kind === 'money' || kind === 'hours') && typeof a === 'string' && typeof b === 'string')
     return plainDecimal(a) === plainDecimal(b);
   return a === b;
 }

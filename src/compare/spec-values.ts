@@ -1,21 +1,11 @@
+import type { ValueKind } from '../diagnostics/value-text.ts';
+import { type Form, formBelow, hasFreeNames, kindOfForm, WHOLE } from '../gown-file/shape/form.ts';
 import type { Spec } from '../gown-file/spec.ts';
-
-/** What a value of a spec measures, and so how it is said and when two are the same. */
-export type ValueKind =
-  | 'length'
-  | 'angle'
-  | 'share'
-  | 'weight'
-  | 'number'
-  | 'decimal'
-  | 'flag'
-  | 'text'
-  | 'note'
-  | 'order';
 
 /** One value of a spec, or a list of values of one kind: mm, radians, fractions, g/m²; money as written. */
 export interface SpecValue {
-  readonly kind: ValueKind;
+  /** `order`: the names of a list's items, in their order. */
+  readonly kind: ValueKind | 'order';
   readonly value: Scalar | readonly Scalar[];
 }
 
@@ -28,32 +18,33 @@ export type Scalar = string | number | boolean;
 export function specValues(spec: Spec): Map<string, SpecValue> {
   const { places: _places, units: _units, ...said } = spec;
   const values = new Map<string, SpecValue>();
-  addSection(values, '', said);
+  addSection(values, '', said, WHOLE);
   return values;
 }
 
 type Values = Map<string, SpecValue>;
 
-function addSection(values: Values, path: string, section: object, freeNames = false): void {
+function addSection(values: Values, path: string, section: object, form: Form | undefined): void {
   for (const [key, value] of Object.entries(section)) {
     // What one price is for says nothing where there is no price.
     if (value === undefined || (key === 'pricedPer' && !('price' in section))) continue;
-    add(values, `${path}${freeNames ? key : kebab(key)}`, key, value);
+    const written = hasFreeNames(form) ? key : kebab(key);
+    add(values, `${path}${written}`, value, formBelow(form, written));
   }
 }
 
-function add(values: Values, path: string, key: string, value: unknown): void {
-  if (Array.isArray(value)) addList(values, path, key, value);
-  else if (isScalar(value)) values.set(path, { kind: kindOf(path, key, value), value });
-  else if (typeof value === 'object' && value !== null)
-    addSection(values, `${path}.`, value, FREE_NAMES.test(path));
+function add(values: Values, path: string, value: unknown, form: Form | undefined): void {
+  if (Array.isArray(value)) addList(values, path, value, form);
+  else if (isScalar(value)) values.set(path, { kind: kindOfForm(form) ?? 'text', value });
+  else addSection(values, `${path}.`, value as object, form);
 }
 
-function addList(values: Values, path: string, key: string, list: readonly unknown[]): void {
+function addList(values: Values, path: string, list: readonly unknown[], form: Form | undefined): void {
   const scalars = list.filter(isScalar);
   const lists = list.filter((item): item is readonly Scalar[] => Array.isArray(item));
+  const ofItem = formBelow(form, 0);
   if (scalars.length === list.length) {
-    values.set(path, { kind: list.length === 0 ? 'text' : kindOf(path, key, scalars[0]!), value: scalars });
+    values.set(path, { kind: kindOfForm(ofItem) ?? 'text', value: scalars });
   } else if (lists.length === list.length) {
     values.set(path, { kind: 'text', value: lists.map((names) => `[${names.join(', ')}]`) });
   } else {
@@ -62,7 +53,7 @@ function addList(values: Values, path: string, key: string, list: readonly unkno
     for (const [i, item] of list.entries()) {
       // What tells an item apart is in the path of all its values.
       const rest = Object.entries(item as object).filter(([own]) => own !== nameKey);
-      addSection(values, `${path}.${names[i]}.`, Object.fromEntries(rest));
+      addSection(values, `${path}.${names[i]}.`, Object.fromEntries(rest), ofItem);
     }
   }
 }
@@ -76,35 +67,6 @@ function itemNames(list: readonly object[]): { readonly key?: string; readonly n
   }
   return { names: list.map((_, i) => String(i + 1)) };
 }
-
-/** Sections whose keys are names that the maker chose. */
-const FREE_NAMES =
-  /(^|\.)(panels|drop-below-waist|lengths\.at|to-floor|allowances|rough-cut|cloths|tasks|stages|before|cut)$|^fittings\.[^.]+\.(hem|waist)$/;
-
-const ANGLES = new Set(['flare', 'halfFlare']);
-const SHARES = new Set([
-  'share',
-  'cutSmallerAcross',
-  'cutSmallerAlong',
-  'shrinkage',
-  'safety',
-  'overhead',
-  'tax',
-  'deposit',
-]);
-const NUMBERS = new Set(['format', 'plies', 'count', 'pieces', 'fittingsIncluded', 'fullness', 'ratio']);
-
-function kindOf(path: string, key: string, value: Scalar): ValueKind {
-  if (key === 'notes') return 'note';
-  if (typeof value === 'boolean') return 'flag';
-  if (typeof value === 'string') return DECIMALS.test(path) ? 'decimal' : 'text';
-  if (ANGLES.has(key)) return 'angle';
-  if (SHARES.has(key) || /^labour\.(margin|stages\..*)$/.test(path)) return 'share';
-  if (key === 'weight') return 'weight';
-  return NUMBERS.has(key) || path.startsWith('dates.before.') ? 'number' : 'length';
-}
-
-const DECIMALS = /(^|\.)(price|rate|hours|rounding|spent|paid)$|^labour\.(tasks|per-metre)\./;
 
 function kebab(key: string): string {
   return key.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);

@@ -1,6 +1,6 @@
-import { lengthText as inUnits } from '../diagnostics/length-in-units.ts';
-import type { Units } from '../diagnostics/units.ts';
-import { lengthText } from '../words/length-text.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
+import { valueText } from '../diagnostics/value-text.ts';
+import type { Units } from '../gown-file/spec.ts';
 import type { Scalar, SpecValue } from './spec-values.ts';
 
 /** A value of a spec as the maker would write it, in her units. */
@@ -11,19 +11,8 @@ export function valueWords({ kind, value }: SpecValue, units: Units): string {
 }
 
 function scalarWords(kind: SpecValue['kind'], value: Scalar, units: Units): string {
-  if (typeof value !== 'number') return String(value);
-  switch (kind) {
-    case 'length':
-      return inUnits(value, units);
-    case 'angle':
-      return `${rounded((value * 180) / Math.PI, 3)}°`;
-    case 'share':
-      return `${rounded(value * 100, 3)} %`;
-    case 'weight':
-      return `${rounded(value, 1)} g/m²`;
-    default:
-      return String(rounded(value, 4));
-  }
+  if (typeof value !== 'number' || kind === 'order') return String(value);
+  return valueText(kind, value, units);
 }
 
 /** How much more or less a measure is; nothing for what cannot be measured. */
@@ -36,13 +25,8 @@ export function differenceWords(old: SpecValue, now: SpecValue, units: Units): s
 
 /** What comes off or is left at an edge: to a tenth of a millimetre, or in sixteenths of an inch from there on. */
 export function edgeWords(mm: number, units: Units): string {
-  if (units === 'in' && Math.abs(mm) >= SIXTEENTH) return lengthText(mm, 'in');
-  return `${rounded(mm, 1)} mm`;
+  if (units === 'in' && Math.abs(mm) >= SIXTEENTH) return tapeText(mm, 'in');
+  return valueText('length', Number(mm.toFixed(1)), 'mm');
 }
 
 const SIXTEENTH = 25.4 / 16;
-
-function rounded(value: number, decimals: number): number {
-  const result = Number(value.toFixed(decimals));
-  return result === 0 ? 0 : result;
-}

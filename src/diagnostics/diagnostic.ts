@@ -16,15 +16,15 @@ export type Level = 'error' | 'warning' | 'note';
 
 /** One problem or finding. Collected by every stage, sorted by place and printed in one place. */
 export interface Diagnostic {
-  /** Kebab-case, from the inventory in `problems.ts`; scripts may rely on it. */
+  /** Kebab-case, scripts may rely on it. */
   readonly code: string;
   readonly level: Level;
   readonly span: Span;
-  /** What is wrong, one sentence with the values in it, no full stop at the end. */
+  /** What is wrong: a whole sentence with the figures in it, in the units of the spec. */
   readonly message: string;
-  /** Why it matters at the table. */
+  /** Why it matters at the table, in whole sentences. */
   readonly why: string;
-  /** What to do. */
+  /** What to do, in whole sentences. */
   readonly hint: string;
   /** Rows of a small table printed below the message, the first row its heads. */
   readonly table?: readonly (readonly string[])[];

@@ -1,6 +1,6 @@
 import type { Diagnostic, Level, Span } from './diagnostic.ts';
 import { lineAndColumn } from './place.ts';
-import { plainText } from './plain-text.ts';
+import { safeText } from './safe-text.ts';
 
 /**
  * A diagnostic as a person reads it: `file:line:column: error[code]: what`, the line itself with carets, why it
@@ -10,16 +10,16 @@ export function formatDiagnostic(diagnostic: Diagnostic, options: { readonly col
   const paint = options.colour ? inColour : (text: string) => text;
   const { span, level, code, message } = diagnostic;
   const { line, column } = lineAndColumn(span);
-  const head = `${plainText(span.source.name)}:${line}:${column}:`;
+  const head = `${safeText(span.source.name)}:${line}:${column}:`;
   return [
-    `${paint(head, 'bold')} ${paint(`${level}[${code}]`, level)}${paint(`: ${plainText(message)}`, 'bold')}`,
+    `${paint(head, 'bold')} ${paint(`${level}[${code}]`, level)}${paint(`: ${safeText(message)}`, 'bold')}`,
     ...lineWithCarets(span, line, (text) => paint(text, level)),
     ...[
       ['why', diagnostic.why],
       ['do', diagnostic.hint],
     ]
       .filter(([, text]) => text !== '')
-      .map(([label, text]) => `  ${`${label}:`.padEnd(4)} ${plainText(text!)}`),
+      .map(([label, text]) => `  ${`${label}:`.padEnd(4)} ${safeText(text!)}`),
     ...tableRows(diagnostic.table ?? []),
   ].join('\n');
 }
@@ -51,7 +51,7 @@ function lineWithCarets(span: Span, line: number, paint: (text: string) => strin
   const from = span.start - lineStart > WINDOW - 20 ? span.start - WINDOW / 2 : lineStart;
   const to = Math.min(lineEnd, from + WINDOW);
   const shown = (start: number, end: number) =>
-    plainText(text.slice(start, end).replace(/\r$/, '').replaceAll('\t', ' '));
+    safeText(text.slice(start, end).replace(/\r$/, '').replaceAll('\t', ' '));
   const before = shown(from, span.start);
   const marked = shown(span.start, Math.max(Math.min(span.end, to), span.start));
   const after = shown(Math.max(Math.min(span.end, to), span.start), to);
@@ -66,7 +66,7 @@ function lineWithCarets(span: Span, line: number, paint: (text: string) => strin
 
 /** Words to the left, figures to the right of their columns. */
 function tableRows(table: NonNullable<Diagnostic['table']>): string[] {
-  const rows = table.map((row) => row.map(plainText));
+  const rows = table.map((row) => row.map(safeText));
   const widths = (rows[0] ?? []).map((_, i) => Math.max(...rows.map((row) => [...(row[i] ?? '')].length)));
   const pad = (cell: string, i: number) =>
     i === 0 ? cell.padEnd(widths[i] ?? 0) : cell.padStart(widths[i] ?? 0);

@@ -1,6 +1,6 @@
 import type { Diagnostic, Span } from './diagnostic.ts';
 
-export interface Place {
+export interface LineAndColumn {
   /** From 1. */
   readonly line: number;
   /** From 1, in characters as a person counts them: one for a letter outside the basic plane. */
@@ -8,7 +8,7 @@ export interface Place {
 }
 
 /** Where a span begins. */
-export function lineAndColumn(span: Span): Place {
+export function lineAndColumn(span: Span): LineAndColumn {
   const { text } = span.source;
   const at = Math.min(Math.max(span.start, 0), text.length);
   const lineStart = text.lastIndexOf('\n', at - 1) + 1;

@@ -1,200 +1,162 @@
-import type { Diagnostic, Span } from './diagnostic.ts';
-import { quoted } from './plain-text.ts';
-import { listed, problem } from './problem.ts';
+import { error, listed } from './finding.ts';
+import { quoted } from './safe-text.ts';
 
 /** Problems of one value or key, whatever gown it belongs to. `key` is the key that the value stands at. */
 
-export const unknownKey = (
-  span: Span,
-  key: string,
-  section: string,
-  near: string | undefined,
-  keys: readonly string[],
-): Diagnostic => ({
-  ...problem('unknown-key', span),
-  message: `${quoted(key)} is no key ${section}${near === undefined ? '' : `; the nearest is ${quoted(near)}`}`,
-  why: 'what stands here would be left out of the gown',
+export const unknownKey = error(
+  'unknown-key',
+  (key: string, section: string, near: string | undefined, keys: readonly string[]) => ({
+    message: `${quoted(key)} is no key ${section}${near === undefined ? '' : `; the nearest is ${quoted(near)}`}.`,
+    why: 'What stands here would be left out of the gown.',
+    hint:
+      near === undefined
+        ? `The keys here are ${listed(keys)}.`
+        : `Write ${quoted(near)}, or take the line out.`,
+  }),
+);
+
+export const missingKey = error('missing-key', (key: string, section: string, expected: string) => ({
+  message: `${quoted(key)} is missing ${section}.`,
+  why: 'The gown cannot be drafted without it, and a guess could spoil cloth.',
+  hint: `Add ${quoted(`${key}:`)} with ${expected}.`,
+}));
+
+export const wrongKind = error('wrong-kind', (key: string, found: string, expected: string) => ({
+  message: `${quoted(key)} is ${found} where ${expected} should stand.`,
+  why: 'It cannot be understood, and a guess could spoil cloth.',
   hint:
-    near === undefined ? `the keys here are ${listed(keys)}` : `write ${quoted(near)}, or take the line out`,
-});
+    expected === 'a section' ? 'Write its keys below it, set in, each with a value.' : `Write ${expected}.`,
+}));
 
-export const missingKey = (span: Span, key: string, section: string, expected: string): Diagnostic => ({
-  ...problem('missing-key', span),
-  message: `${quoted(key)} is missing ${section}`,
-  why: 'the gown cannot be drafted without it, and a guess could spoil cloth',
-  hint: `add ${quoted(`${key}:`)} with ${expected}`,
-});
+export const tooManyItems = error('too-many-items', (key: string, count: number, most: number) => ({
+  message: `${quoted(key)} is a list of ${count} where at most ${most} can stand.`,
+  why: 'So long a list is a slip of the hand, and would keep you waiting for minutes.',
+  hint: 'Look whether a part of it was pasted several times; what one gown cannot hold goes into a second spec.',
+}));
 
-export const wrongKind = (span: Span, key: string, found: string, expected: string): Diagnostic => ({
-  ...problem('wrong-kind', span),
-  message: `${quoted(key)} is ${found} where ${expected} should stand`,
-  why: 'it cannot be understood, and a guess could spoil cloth',
-  hint: expected === 'a section' ? 'write its keys below it, set in, each with a value' : `write ${expected}`,
-});
+export const emptyValue = error('empty-value', (key: string, expected: string) => ({
+  message: `Nothing stands after ${quoted(`${key}:`)}.`,
+  why: 'A measure may have been forgotten.',
+  hint: `Write ${expected} here, or take the line out.`,
+}));
 
-export const tooManyItems = (span: Span, key: string, count: number, most: number): Diagnostic => ({
-  ...problem('too-many-items', span),
-  message: `${quoted(key)} is a list of ${count} where at most ${most} can stand`,
-  why: 'so long a list is a slip of the hand, and would keep you waiting for minutes',
-  hint: 'look whether a part of it was pasted several times; what one gown cannot hold goes into a second spec',
-});
+export const notALength = error('not-a-length', (key: string, text: string) => ({
+  message: `${quoted(text)} is no length, which ${quoted(key)} should be.`,
+  why: 'A wrong measure is cut into cloth.',
+  hint: `Write a number in the file's units, or with its own: \`98cm\`, \`980mm\`, \`38in\`, \`5/8in\`, \`1 5/8 in\`${commaHint(text)}.`,
+}));
 
-export const emptyValue = (span: Span, key: string, expected: string): Diagnostic => ({
-  ...problem('empty-value', span),
-  message: `nothing stands after ${quoted(`${key}:`)}`,
-  why: 'a measure may have been forgotten',
-  hint: `write ${expected} here, or take the line out`,
-});
+export const unknownUnit = error(
+  'unknown-unit',
+  (unit: string, units: readonly string[], near: string | undefined) => ({
+    message: `${quoted(unit)} is no unit of length.`,
+    why: 'A wrong unit makes a piece that is many times too large or too small.',
+    hint:
+      near === undefined
+        ? `Write one of ${listed(units)}.`
+        : `Write ${quoted(near)}, or another of ${listed(units)}.`,
+  }),
+);
 
-export const notALength = (span: Span, key: string, text: string): Diagnostic => ({
-  ...problem('not-a-length', span),
-  message: `${quoted(text)} is no length, which ${quoted(key)} should be`,
-  why: 'a wrong measure is cut into cloth',
-  hint: `write a number in the file's units, or with its own: 98cm, 980mm, 38in, 5/8in, 1 5/8 in${commaHint(text)}`,
-});
+export const notAnAngle = error('not-an-angle', (key: string, text: string) => ({
+  message: `${quoted(text)} is no angle, which ${quoted(key)} should be.`,
+  why: 'The flare decides how full the skirt is.',
+  hint: 'Write degrees, such as `17deg`, or give the width at the hem as `hem` instead.',
+}));
 
-export const unknownUnit = (
-  span: Span,
-  unit: string,
-  units: readonly string[],
-  near: string | undefined,
-): Diagnostic => ({
-  ...problem('unknown-unit', span),
-  message: `${quoted(unit)} is no unit of length`,
-  why: 'a wrong unit makes a piece that is many times too large or too small',
-  hint:
-    near === undefined
-      ? `write one of ${listed(units)}`
-      : `write ${quoted(near)}, or another of ${listed(units)}`,
-});
+export const notAShare = error('not-a-share', (key: string, text: string) => ({
+  message: `${quoted(text)} is no percentage, which ${quoted(key)} should be.`,
+  why: 'A share misread changes every piece or price that it is taken of.',
+  hint: 'Write a percentage, such as `3%`, or a part of one, such as `0.03`.',
+}));
 
-export const notAnAngle = (span: Span, key: string, text: string): Diagnostic => ({
-  ...problem('not-an-angle', span),
-  message: `${quoted(text)} is no angle, which ${quoted(key)} should be`,
-  why: 'the flare decides how full the skirt is',
-  hint: 'write degrees, such as 17deg, or give the width at the hem as `hem` instead',
-});
+export const notAWeight = error('not-a-weight', (key: string, text: string) => ({
+  message: `${quoted(text)} is no weight of cloth, which ${quoted(key)} should be.`,
+  why: 'The gown would be heavier or lighter than the papers say.',
+  hint: 'Write grams per square metre, such as 210, or ounces, such as `6oz/yd2`.',
+}));
 
-export const notAShare = (span: Span, key: string, text: string): Diagnostic => ({
-  ...problem('not-a-share', span),
-  message: `${quoted(text)} is no percentage, which ${quoted(key)} should be`,
-  why: 'a share misread changes every piece or price that it is taken of',
-  hint: 'write a percentage, such as 3%, or a part of one, such as 0.03',
-});
+export const notADecimal = error('not-a-decimal', (key: string, text: string, expected: string) => ({
+  message: `${quoted(text)} is not ${expected.split(',')[0]}, which ${quoted(key)} should be.`,
+  why: 'The quote is reckoned from it, exact to the last penny.',
+  hint: `Write ${expected}, with a point and up to four decimals, no sign, and no currency${commaHint(text)}.`,
+}));
 
-export const notAWeight = (span: Span, key: string, text: string): Diagnostic => ({
-  ...problem('not-a-weight', span),
-  message: `${quoted(text)} is no weight of cloth, which ${quoted(key)} should be`,
-  why: 'the gown would be heavier or lighter than the papers say',
-  hint: 'write grams per square metre, such as 210, or ounces, such as 6oz/yd2',
-});
+export const notACount = error('not-a-count', (key: string, text: string, least: number, most: number) => ({
+  message: `${quoted(text)} is no whole number between ${least} and ${most}, which ${quoted(key)} should be.`,
+  why: 'It counts things.',
+  hint: 'Write a whole number, without a unit.',
+}));
 
-export const notADecimal = (span: Span, key: string, text: string, expected: string): Diagnostic => ({
-  ...problem('not-a-decimal', span),
-  message: `${quoted(text)} is not ${expected.split(',')[0]}, which ${quoted(key)} should be`,
-  why: 'the quote is reckoned from it, exact to the last penny',
-  hint: `write ${expected}, with a point and up to four decimals, no sign, and no currency${commaHint(text)}`,
-});
+export const notTimes = error('not-a-number-of-times', (key: string, text: string) => ({
+  message: `${quoted(text)} is no number of times, which ${quoted(key)} should be.`,
+  why: 'It says how many times its sewn width the cloth is.',
+  hint: 'Write a number such as 2.5.',
+}));
 
-export const notACount = (
-  span: Span,
-  key: string,
-  text: string,
-  least: number,
-  most: number,
-): Diagnostic => ({
-  ...problem('not-a-count', span),
-  message: `${quoted(text)} is no whole number between ${least} and ${most}, which ${quoted(key)} should be`,
-  why: 'it counts things',
-  hint: 'write a whole number, without a unit',
-});
+export const notADate = error('not-a-date', (key: string, text: string) => ({
+  message: `${quoted(text)} is no day of the calendar, which ${quoted(key)} should be.`,
+  why: 'The calendar is worked back from it.',
+  hint: 'Write year-month-day, such as 2027-05-01.',
+}));
 
-export const notTimes = (span: Span, key: string, text: string): Diagnostic => ({
-  ...problem('not-a-number-of-times', span),
-  message: `${quoted(text)} is no number of times, which ${quoted(key)} should be`,
-  why: 'it says how many times its sewn width the cloth is',
-  hint: 'write a number such as 2.5',
-});
-
-export const notADate = (span: Span, key: string, text: string): Diagnostic => ({
-  ...problem('not-a-date', span),
-  message: `${quoted(text)} is no day of the calendar, which ${quoted(key)} should be`,
-  why: 'the calendar is worked back from it',
-  hint: 'write year-month-day, such as 2027-05-01',
-});
-
-export const notAFlag = (span: Span, key: string, text: string): Diagnostic => ({
-  ...problem('not-a-flag', span),
-  message: `${quoted(text)} is neither true nor false, which ${quoted(key)} should be`,
-  why: 'in YAML `yes` and `no` are plain words',
+export const notAFlag = error('not-a-flag', (key: string, text: string) => ({
+  message: `${quoted(text)} is neither true nor false, which ${quoted(key)} should be.`,
+  why: 'In YAML `yes` and `no` are plain words.',
   hint: /^(y|yes|on)$/i.test(text)
-    ? 'write true'
+    ? 'Write true.'
     : /^(n|no|off)$/i.test(text)
-      ? 'write false'
-      : 'write true or false',
-});
+      ? 'Write false.'
+      : 'Write true or false.',
+}));
 
-export const notOneOf = (
-  span: Span,
-  key: string,
-  text: string,
-  words: readonly string[],
-  near: string | undefined,
-): Diagnostic => ({
-  ...problem('not-one-of', span),
-  message: `${quoted(text)} is nothing that ${quoted(key)} can be${near === undefined ? '' : `; the nearest is ${quoted(near)}`}`,
-  why: 'what was meant cannot be told',
-  hint: words.length === 1 ? `write ${words[0]}` : `write one of ${listed(words)}`,
-});
+export const notOneOf = error(
+  'not-one-of',
+  (key: string, text: string, words: readonly string[], near: string | undefined) => ({
+    message: `${quoted(text)} is nothing that ${quoted(key)} can be${near === undefined ? '' : `; the nearest is ${quoted(near)}`}.`,
+    why: 'What was meant cannot be told.',
+    hint: words.length === 1 ? `Write ${words[0]}.` : `Write one of ${listed(words)}.`,
+  }),
+);
 
-export const notOfForm = (span: Span, key: string, text: string, expected: string): Diagnostic => ({
-  ...problem('not-of-form', span),
-  message: `${quoted(text)} is not ${expected}, which ${quoted(key)} should be`,
-  why: 'what was meant cannot be told',
-  hint: `write ${expected}`,
-});
+export const notOfForm = error('not-of-form', (key: string, text: string, expected: string) => ({
+  message: `${quoted(text)} is not ${expected}, which ${quoted(key)} should be.`,
+  why: 'What was meant cannot be told.',
+  hint: `Write ${expected}.`,
+}));
 
-export const negative = (span: Span, key: string, text: string, what: string): Diagnostic => ({
-  ...problem('negative-measure', span),
-  message: `${quoted(key)} is ${quoted(text)}, and ${what} cannot be below nought`,
-  why: 'the piece would turn inside out',
-  hint: 'take the minus away, or measure again',
-});
+export const negative = error('negative-measure', (key: string, text: string, what: string) => ({
+  message: `${quoted(key)} is ${quoted(text)}, and ${what} cannot be below nought.`,
+  why: 'The piece would turn inside out.',
+  hint: 'Take the minus away, or measure again.',
+}));
 
-export const outOfBounds = (
-  span: Span,
-  key: string,
-  text: string,
-  what: string,
-  least: string,
-  most: string,
-): Diagnostic => ({
-  ...problem('measure-out-of-bounds', span),
-  message: `${quoted(key)} is ${quoted(text)}, and ${what} lies between ${least} and ${most}`,
-  why: 'a slipped decimal point or unit makes a piece that fits nobody',
-  hint: "look at the decimal point and the unit; a bare number is in the file's `units`",
-});
+export const outOfBounds = error(
+  'measure-out-of-bounds',
+  (key: string, text: string, what: string, least: string, most: string) => ({
+    message: `${quoted(key)} is ${quoted(text)}, and ${what} lies between ${least} and ${most}.`,
+    why: 'A slipped decimal point or unit makes a piece that fits nobody.',
+    hint: "Look at the decimal point and the unit; a bare number is in the file's `units`.",
+  }),
+);
 
-export const emptyText = (span: Span, key: string): Diagnostic => ({
-  ...problem('empty-text', span),
-  message: `${quoted(key)} is empty text`,
-  why: 'it is printed, or other lines refer to it',
-  hint: 'write it out, or take the line out',
-});
+export const emptyText = error('empty-text', (key: string) => ({
+  message: `${quoted(key)} is empty text.`,
+  why: 'It is printed, or other lines refer to it.',
+  hint: 'Write it out, or take the line out.',
+}));
 
-export const tooLong = (span: Span, key: string, longest: number): Diagnostic => ({
-  ...problem('text-too-long', span),
-  message: `${quoted(key)} is longer than ${longest} characters`,
-  why: 'it is printed on pieces and papers, where it would run over the lines',
-  hint: 'shorten it, and put the rest into `notes`',
-});
+export const tooLong = error('text-too-long', (key: string, longest: number) => ({
+  message: `${quoted(key)} is longer than ${longest} characters.`,
+  why: 'It is printed on pieces and papers, where it would run over the lines.',
+  hint: 'Shorten it, and put the rest into `notes`.',
+}));
 
-export const manyProblems = (span: Span, left: number): Diagnostic => ({
-  ...problem('many-problems', span),
-  message: `${left} more problems are not shown`,
-  why: 'most of them follow from those above',
-  hint: 'mend those first, then run again',
-});
+export const manyProblems = error('many-problems', (left: number) => ({
+  message: `${left} more problems are not shown.`,
+  why: 'Most of them follow from those above.',
+  hint: 'Mend those first, then run again.',
+}));
 
 function commaHint(text: string): string {
   return /\d,\d/.test(text) ? '; with a point, not a comma' : '';

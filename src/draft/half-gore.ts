@@ -27,7 +27,7 @@ export function halfGore(width: WidthDown, length: number, axis: Axis): HalfGore
   const seam = seamPlaces(width, Math.ceil(length / STEP) + 1, axis);
   if (seam === undefined) return undefined;
   const pieces = smoothSeam(seam);
-  const place = (s: number): Place => placeOnSeam(pieces, s);
+  const place = (s: number): SeamPlace => placeOnSeam(pieces, s);
   // One place is asked for its point, its direction and its movement in turn.
   let last: (Level & { readonly s: number }) | undefined;
   const levelOf = (s: number): Level => {
@@ -76,12 +76,12 @@ function smoothSeam(places: readonly Point[]): Cubic[] {
   });
 }
 
-interface Place {
+interface SeamPlace {
   readonly piece: Cubic;
   readonly t: number;
 }
 
-function placeOnSeam(pieces: readonly Cubic[], s: number): Place {
+function placeOnSeam(pieces: readonly Cubic[], s: number): SeamPlace {
   const i = Math.min(pieces.length - 1, Math.max(0, Math.floor(s / STEP)));
   return { piece: pieces[i]!, t: s / STEP - i };
 }

@@ -1,4 +1,4 @@
-import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { tapeText } from '../diagnostics/tape-text.ts';
 import { selfCrossing } from '../geometry/self-crossing.ts';
 import { FLAT } from '../geometry/tolerances.ts';
@@ -7,6 +7,7 @@ import type { LayerDrafts } from './draft-layers.ts';
 import { edgeRound } from './flounces.ts';
 import { hasGodet } from './godets.ts';
 import type { Part } from './part.ts';
+import { flounceAboveWaist, godetBeyondSeam, partCrossesItself } from './part-problems.ts';
 
 /** Flounces and godets that find no room on the drafted gown: none is left out in silence. */
 export function partFindings(gown: Gown, drafts: LayerDrafts, parts: readonly Part[]): Diagnostic[] {
@@ -38,37 +39,4 @@ export function partFindings(gown: Gown, drafts: LayerDrafts, parts: readonly Pa
     )
     .map(({ piece, place }) => partCrossesItself(place(), piece.gore));
   return [...godets, ...flounces, ...crossing];
-}
-
-function godetBeyondSeam(span: Span, name: string, seam: string, from: string, length: string): Diagnostic {
-  return {
-    code: 'godet-beyond-seam',
-    level: 'error',
-    span,
-    message: `the godet ${name} begins ${from} down the seam ${seam}, which is ${length} long`,
-    why: 'No seam is left to let it into.',
-    hint: 'Let `from`, measured from the waist seam, lie above the hem.',
-  };
-}
-
-function flounceAboveWaist(span: Span, name: string, layer: string): Diagnostic {
-  return {
-    code: 'flounce-above-waist',
-    level: 'error',
-    span,
-    message: `the flounce ${name} would be sewn on above the waist of layer ${layer}`,
-    why: 'There is no cloth to sew it to.',
-    hint: 'Let `above-hem` be less than the layer is long.',
-  };
-}
-
-function partCrossesItself(span: Span, name: string): Diagnostic {
-  return {
-    code: 'outline-crosses-itself',
-    level: 'error',
-    span,
-    message: `the outline of ${name} crosses itself`,
-    why: 'Such a piece cannot be cut.',
-    hint: 'Cut it in more pieces, make it less wide, or longer.',
-  };
 }

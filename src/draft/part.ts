@@ -1,13 +1,15 @@
+import type { Span } from '../diagnostics/diagnostic.ts';
 import type { Layer } from '../gown/layer.ts';
 import type { Flounce, Godet, Tiers } from '../gown/parts.ts';
-import type { Placed } from '../gown/placed.ts';
 import type { Piece } from './piece.ts';
 
 /**
  * What is cut for a gown beside its gores: flounces, strips, godets. A flounce or a strip is handled as a layer of its
  * own; a godet belongs to the layers that it is let into.
  */
-export interface Part extends Placed {
+export interface Part {
+  /** Where it stands in the file. */
+  readonly place: () => Span;
   readonly of: PartKind;
   /** The layer that it is cut with: one of the gown's, or one that stands for the part and its cloth. */
   readonly layer: Layer;

@@ -1,9 +1,10 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { lengthText } from '../diagnostics/length-in-units.ts';
+import { lengthInUnits } from '../diagnostics/value-text.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
 import type { Undraftable } from '../draft/undraftable.ts';
 import { lengthOfRun } from '../geometry/length.ts';
+import { WAIST_AGREES } from '../geometry/tolerances.ts';
 import type { Gown } from '../gown/gown.ts';
 import { halves } from '../gown/lines.ts';
 import { fullnessOf } from '../gown/lines-of-layer.ts';
@@ -146,7 +147,7 @@ class Fitter {
     if (Math.abs(taken) < SAID_FROM) return;
     const { fittings, units } = this.gown;
     const own = fittings.find(({ seams }) => seams?.some(({ from }) => from === 0)) ?? fittings[0]!;
-    const by = lengthText(Math.abs(taken), units);
+    const by = lengthInUnits(Math.abs(taken), units);
     this.diagnostics.push(problems.bodiceTakenIn(own.place('seams'), by, taken > 0 ? 'in' : 'out'));
   }
 
@@ -160,9 +161,11 @@ class Fitter {
     }, 0);
     const allRound = halves(gown) * missing;
     if (Math.abs(allRound) < SAID_FROM) return;
-    const by = lengthText(Math.abs(allRound), units);
+    const by = lengthInUnits(Math.abs(allRound), units);
     const words = allRound > 0 ? 'longer' : 'shorter';
-    this.diagnostics.push(problems.waistEdgeMoved(own.place('waist'), by, words));
+    this.diagnostics.push(
+      problems.waistEdgeMoved(own.place('waist'), by, words, lengthInUnits(WAIST_AGREES, units)),
+    );
   }
 }
 

@@ -1,125 +1,126 @@
 import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
+import { error, note, type Words, warning } from '../diagnostics/finding.ts';
 import { lineAndColumn } from '../diagnostics/place.ts';
+import { quoted } from '../diagnostics/safe-text.ts';
 
-/** Where two lines of a spec speak against each other, the message names the other line and says what stands there. */
+/**
+ * Where two lines of a spec speak against each other, the message names the other line, whose place comes last, and
+ * says what stands there.
+ */
+function against<Figures extends readonly string[]>(
+  made: typeof error,
+  code: string,
+  words: (line: string, ...figures: Figures) => Words,
+) {
+  const make = made(code, words);
+  return (span: Span, ...given: [...Figures, Span]): Diagnostic => {
+    const other = given.at(-1) as Span;
+    return make(span, otherLine(other, span), ...(given.slice(0, -1) as unknown as Figures));
+  };
+}
+
 function otherLine(span: Span, own: Span): string {
   const { line } = lineAndColumn(span);
   const text = span.source.text.split('\n')[line - 1]?.trim() ?? '';
   const file = span.source === own.source ? '' : ` of ${span.source.name}`;
-  return `line ${line}${file} (${text.length > 60 ? `${text.slice(0, 60)}…` : text})`;
+  return `line ${line}${file} (${quoted(text)})`;
 }
 
-export const fittingBelowHem = (
-  span: Span,
-  seam: string,
-  to: string,
-  length: string,
-  other: Span,
-): Diagnostic => ({
-  ...error('fitting-below-hem', span),
-  message: `seam ${seam} is altered down to ${to}, and it is ${length} long from waist seam to hem, by ${otherLine(other, span)}`,
-  why: 'there is no cloth to alter below the hem',
-  hint: 'measure from the waist seam again, or correct the length',
-});
+export const fittingBelowHem = against(
+  error,
+  'fitting-below-hem',
+  (line: string, seam: string, to: string, length: string) => ({
+    message: `Seam ${quoted(seam)} is altered down to ${to}, and it is ${length} long from waist seam to hem, by ${line}.`,
+    why: 'There is no cloth to alter below the hem.',
+    hint: 'Measure from the waist seam again, or correct the length.',
+  }),
+);
 
-export const fittingTakesAll = (span: Span, gore: string, other: Span): Diagnostic => ({
-  ...error('fitting-takes-all', span),
-  message: `taken in so far, nothing is left of gore ${gore}, whose width is on ${otherLine(other, span)}`,
-  why: 'its two seams would cross',
-  hint: '`take-in` is what goes on each side of the seam; look at the decimal point and the unit',
-});
+export const fittingTakesAll = against(error, 'fitting-takes-all', (line: string, gore: string) => ({
+  message: `Taken in so far, nothing is left of gore ${quoted(gore)}, whose width is on ${line}.`,
+  why: 'Its two seams would cross.',
+  hint: '`take-in` is what goes on each side of the seam; look at the decimal point and the unit.',
+}));
 
-export const fittingHemAboveWaist = (span: Span, gore: string, other: Span): Diagnostic => ({
-  ...error('fitting-above-waist', span),
-  message: `taken up so far, the hem of gore ${gore} lies above its waist seam; its length is on ${otherLine(other, span)}`,
-  why: 'nothing would be left of the gore',
-  hint: 'look at the decimal point and the unit',
-});
+export const fittingHemAboveWaist = against(error, 'fitting-above-waist', (line: string, gore: string) => ({
+  message: `Taken up so far, the hem of gore ${quoted(gore)} lies above its waist seam; its length is on ${line}.`,
+  why: 'Nothing would be left of the gore.',
+  hint: 'Look at the decimal point and the unit.',
+}));
 
-export const fittingCannotBeDrawn = (span: Span, edge: 'hem' | 'waist', other: Span): Diagnostic => ({
-  ...error('fitting-cannot-be-drawn', span),
-  message: `no smooth ${edge} can be drawn as it was pinned, with the lengths on ${otherLine(other, span)}`,
-  why: `the ${edge} must run straight through every seam`,
-  hint: 'look at the figures beside each other: one of them jumps',
-});
+export const fittingCannotBeDrawn = against(
+  error,
+  'fitting-cannot-be-drawn',
+  (line: string, edge: 'hem' | 'waist') => ({
+    message: `No smooth ${edge} can be drawn as it was pinned, with the lengths on ${line}.`,
+    why: `The ${edge} must run straight through every seam.`,
+    hint: 'Look at the figures beside each other: one of them jumps.',
+  }),
+);
 
-export const fittingDisagrees = (
-  span: Span,
-  place: string,
-  own: string,
-  others: string,
-  other: Span,
-): Diagnostic => ({
-  ...error('fitting-disagrees', span),
-  message: `the hem goes up ${own} ${place}, and ${others} by ${otherLine(other, span)}`,
-  why: 'one place of the hem can be pinned at one height only',
-  hint: 'keep the one that was pinned last',
-});
+export const fittingDisagrees = against(
+  error,
+  'fitting-disagrees',
+  (line: string, place: string, own: string, others: string) => ({
+    message: `The hem goes up ${own} ${place}, and ${others} by ${line}.`,
+    why: 'One place of the hem can be pinned at one height only.',
+    hint: 'Keep the one that was pinned last.',
+  }),
+);
 
-export const fittingOverlaps = (span: Span, seam: string, other: Span): Diagnostic => ({
-  ...error('fitting-overlaps', span),
-  message: `seam ${seam} is altered twice over the same stretch in one fitting; the other is ${otherLine(other, span)}`,
-  why: 'they would add up, and only one of them was pinned',
-  hint: 'let the one begin where the other ends, or write the second under a date of its own',
-});
+export const fittingOverlaps = against(error, 'fitting-overlaps', (line: string, seam: string) => ({
+  message: `Seam ${quoted(seam)} is altered twice over the same stretch in one fitting; the other is ${line}.`,
+  why: 'They would add up, and only one of them was pinned.',
+  hint: 'Let the one begin where the other ends, or write the second under a date of its own.',
+}));
 
-export const centreOnOneSide = (span: Span, station: string, side: string, other: Span): Diagnostic => ({
-  ...error('fitting-centre-on-one-side', span),
-  message: `${station} is altered on the ${side} only, by ${otherLine(other, span)}`,
-  why: 'the centre belongs to both sides: the edge would jump there',
-  hint: `take ${station} out, or write it in an entry without \`side\``,
-});
+export const centreOnOneSide = against(
+  error,
+  'fitting-centre-on-one-side',
+  (line: string, station: string, side: string) => ({
+    message: `${quoted(station)} is altered on the ${side} only, by ${line}.`,
+    why: 'The centre belongs to both sides: the edge would jump there.',
+    hint: `Take ${quoted(station)} out, or write it in an entry without \`side\`.`,
+  }),
+);
 
-export const sideOfRing = (span: Span, side: string, other: Span): Diagnostic => ({
-  ...error('fitting-side-of-ring', span),
-  message: `the ${side} side is named, and the gores run all the way round by ${otherLine(other, span)}`,
-  why: 'each side has gores and seams of its own there',
-  hint: 'take `side` out and name the seams of that side',
-});
+export const sideOfRing = against(error, 'fitting-side-of-ring', (line: string, side: string) => ({
+  message: `The ${side} side is named, and the gores run all the way round by ${line}.`,
+  why: 'Each side has gores and seams of its own there.',
+  hint: 'Take `side` out and name the seams of that side.',
+}));
 
-export const levelledPastEnd = (
-  span: Span,
-  from: string,
-  along: string,
-  length: string,
-  other: Span,
-): Diagnostic => ({
-  ...error('fitting-past-centre', span),
-  message: `a pin stands ${along} along the hem from ${from}, and from there to the centre back it is ${length} long, by ${otherLine(other, span)}`,
-  why: 'there is no hem at that place',
-  hint: 'measure along the hem again, or from a station nearer to it',
-});
+export const levelledPastEnd = against(
+  error,
+  'fitting-past-centre',
+  (line: string, from: string, along: string, length: string) => ({
+    message: `A pin stands ${along} along the hem from ${quoted(from)}, and from there to the centre back it is ${length} long, by ${line}.`,
+    why: 'There is no hem at that place.',
+    hint: 'Measure along the hem again, or from a station nearer to it.',
+  }),
+);
 
-export const letOutPastAllowance = (
-  span: Span,
-  seam: string,
-  by: string,
-  allowance: string,
-  other: Span,
-): Diagnostic => ({
-  ...error('fitting-past-allowance', span),
-  level: 'warning',
-  message: `seam ${seam} is let out by ${by}, and its allowance is ${allowance}, by ${otherLine(other, span)}`,
-  why: 'cloth that is cut already has no more to give; `compare` says what is left piece by piece',
-  hint: 'cut the pieces again, or set a strip in',
-});
+export const letOutPastAllowance = against(
+  warning,
+  'fitting-past-allowance',
+  (line: string, seam: string, by: string, allowance: string) => ({
+    message: `Seam ${quoted(seam)} is let out by ${by}, and its allowance is ${allowance}, by ${line}.`,
+    why: 'Cloth that is cut already has no more to give; `compare` says what is left piece by piece.',
+    hint: 'Cut the pieces again, or set a strip in.',
+  }),
+);
 
-export const waistEdgeMoved = (span: Span, by: string, words: 'longer' | 'shorter'): Diagnostic => ({
-  ...error('fitting-moves-waist', span),
-  level: 'note',
-  message: `as it was pinned, the skirt's waist edge is ${by} ${words} all round than the bodice's`,
-  why: 'a skirt that flares is wider lower down and narrower higher up',
-  hint: `${words === 'longer' ? 'take in' : 'let out'} the seams beside that place from the waist down by so much in all, half of it on each side of a seam; up to 1.5 mm is eased`,
-});
+export const waistEdgeMoved = note(
+  'fitting-moves-waist',
+  (by: string, words: 'longer' | 'shorter', eased: string) => ({
+    message: `As it was pinned, the skirt's waist edge is ${by} ${words} all round than the bodice's.`,
+    why: 'A skirt that flares is wider lower down and narrower higher up.',
+    hint: `${words === 'longer' ? 'Take in' : 'Let out'} the seams beside that place from the waist down by so much in all, half of it on each side of a seam; up to ${eased} is eased.`,
+  }),
+);
 
-export const bodiceTakenIn = (span: Span, by: string, words: 'in' | 'out'): Diagnostic => ({
-  ...error('fitting-reaches-bodice', span),
-  level: 'note',
-  message: `from the waist down the skirt is ${words === 'in' ? 'taken in' : 'let out'} by ${by} all round`,
-  why: `the seams run on into the bodice: its lower edge has to be ${words === 'in' ? 'taken in' : 'let out'} by as much`,
-  hint: 'alter the bodice with it; the waist seam of the papers is reckoned so',
-});
-
-function error(code: string, span: Span): Pick<Diagnostic, 'code' | 'level' | 'span'> {
-  return { code, level: 'error', span };
-}
+export const bodiceTakenIn = note('fitting-reaches-bodice', (by: string, words: 'in' | 'out') => ({
+  message: `From the waist down the skirt is ${words === 'in' ? 'taken in' : 'let out'} by ${by} all round.`,
+  why: `The seams run on into the bodice: its lower edge has to be ${words === 'in' ? 'taken in' : 'let out'} by as much.`,
+  hint: 'Alter the bodice with it; the waist seam of the papers is reckoned so.',
+}));

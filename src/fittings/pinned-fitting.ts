@@ -10,7 +10,7 @@ export interface PinnedFitting {
   readonly drafts: Readonly<Record<Side, GownDraft>>;
 }
 
-export function stationsOf(draft: GownDraft): string[] {
+export function draftedStations(draft: GownDraft): string[] {
   return draft.gown.stations.map(({ name }) => name);
 }
 

@@ -1,11 +1,11 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { lengthText } from '../diagnostics/length-in-units.ts';
+import { lengthInUnits } from '../diagnostics/value-text.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { integrateAlong } from '../draft/edge-profiles.ts';
 import { runsRound } from '../gown/lines.ts';
 import type { HemKnot } from './alterations.ts';
 import * as problems from './fitting-problems.ts';
-import { ALL_ROUND, type PinnedFitting, stationsOf, upAt } from './pinned-fitting.ts';
+import { ALL_ROUND, draftedStations, type PinnedFitting, upAt } from './pinned-fitting.ts';
 
 /** Pins at the hem stand this far apart, mm (textbook): an altered stretch runs out over as much. */
 const PIN_SPACING = 75;
@@ -25,7 +25,7 @@ export function hemKnots(pinned: PinnedFitting, draft: GownDraft, diagnostics: D
     levelled.length === 0 || hem[name] !== undefined ? [atStation(i)] : [],
   );
   const pins = levelled.flatMap(({ from, along, up }, j) => {
-    const station = stationsOf(draft).indexOf(from);
+    const station = draftedStations(draft).indexOf(from);
     const way = wayAlong(draft, station, along);
     if (way === undefined) {
       diagnostics.push(pastEnd(pinned, draft, station, j));
@@ -84,8 +84,8 @@ function disagreement(
     problems.fittingDisagrees(
       fitting.place('levelled', j, 'up'),
       `at ${name}`,
-      lengthText(pin.up, gown.units),
-      lengthText(other.up, gown.units),
+      lengthInUnits(pin.up, gown.units),
+      lengthInUnits(other.up, gown.units),
       fitting.place('hem', name),
     ),
   ];
@@ -98,8 +98,8 @@ function pastEnd({ gown, fitting }: PinnedFitting, draft: GownDraft, station: nu
   return problems.levelledPastEnd(
     fitting.place('levelled', j, 'along'),
     from,
-    lengthText(along, gown.units),
-    lengthText(length, gown.units),
+    lengthInUnits(along, gown.units),
+    lengthInUnits(length, gown.units),
     gown.place('lengths', 'at'),
   );
 }

@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { lengthText } from '../diagnostics/length-in-units.ts';
+import { lengthInUnits } from '../diagnostics/value-text.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { allowanceFor, hasGore } from '../gown/layer.ts';
 import { goresAt } from '../gown/lines.ts';
@@ -21,7 +21,7 @@ export function seamTake(
 ): SeamTake[] {
   const { seam, from, to, takeIn } = fitting.seams![j]!;
   const length = draft.lengths[station]!;
-  const say = (mm: number): string => lengthText(mm, gown.units);
+  const say = (mm: number): string => lengthInUnits(mm, gown.units);
   if (to > length + READ_OFF) {
     const other = gown.place('lengths', 'at', seam);
     const own = fitting.place('seams', j, 'to');
@@ -43,7 +43,7 @@ function letOutTooFar(
 ): Diagnostic[] {
   const { seam, takeIn } = fitting.seams![j]!;
   const gores = goresAt(draft.gown, station);
-  const say = (mm: number): string => lengthText(mm, gown.units);
+  const say = (mm: number): string => lengthInUnits(mm, gown.units);
   const said = new Set<number>();
   return gown.layers
     .filter(({ name }) => fitting.layer === undefined || fitting.layer === name)

@@ -4,7 +4,7 @@ import type { Fitting } from '../gown/sections.ts';
 import type { Side } from '../gown/station.ts';
 import type { Alterations, SideAlterations } from './alterations.ts';
 import { overlapFaults, sideFaults } from './fitting-faults.ts';
-import { type PinnedFitting, stationsOf, upAt } from './pinned-fitting.ts';
+import { draftedStations, type PinnedFitting, upAt } from './pinned-fitting.ts';
 import { hemAtRest, hemKnots } from './pinned-hem.ts';
 import { seamTake } from './pinned-seam.ts';
 
@@ -46,7 +46,7 @@ function resolveSide(
   const diagnostics: Diagnostic[] = [];
   const applies = fitting.side === undefined || fitting.side === side;
   const knots = applies ? hemKnots(pinned, draft, diagnostics) : hemAtRest(pinned, draft);
-  const stations = stationsOf(draft);
+  const stations = draftedStations(draft);
   const waist = stations.map((name, i) => before.waist[i]! + (applies ? upAt(fitting.waist, name) : 0));
   const seams = stations.map((name, i) => {
     const takes = (fitting.seams ?? []).flatMap((seam, j) => {

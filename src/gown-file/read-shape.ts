@@ -1,8 +1,9 @@
 import * as z from 'zod/mini';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Given } from './shape/leaf.ts';
-import { type ShapedSpec, type SketchedSpec, specShape } from './shape/spec-shape.ts';
+import { type ShapedSpec, specShape } from './shape/spec-shape.ts';
 import { problemsOfIssue } from './shape-problems.ts';
+import type { SketchedSpec } from './spec.ts';
 import { isScalar, type Written, type WrittenScalar } from './written.ts';
 
 /**

@@ -3,13 +3,12 @@ import { sortDiagnostics } from '../diagnostics/place.ts';
 import { notASpec } from '../diagnostics/text-problems.ts';
 import { manyProblems } from '../diagnostics/value-problems.ts';
 import { type ReadBase, readChain } from './based-on.ts';
-import { buildSpec } from './build-spec.ts';
 import { allChecks } from './checks/all-checks.ts';
 import { Page } from './checks/page.ts';
 import { faultOfText } from './decode-spec.ts';
 import { readShape } from './read-shape.ts';
 import type { Spec } from './spec.ts';
-import { childOf, isScalar, type Written } from './written.ts';
+import { childOf, isScalar, placesOf, type Written } from './written.ts';
 import { readYaml } from './yaml-text.ts';
 
 /** `spec` only where there are no errors; diagnostics sorted by place, warnings among them. */
@@ -57,7 +56,7 @@ export function readWritten(root: Written, found: readonly Diagnostic[]): SpecRe
   const errors = all.filter((diagnostic) => diagnostic.level === 'error');
   const built =
     spec !== undefined && errors.every(({ code }) => CONTRADICTIONS.has(code))
-      ? buildSpec(spec, root)
+      ? { ...spec, places: placesOf(root) }
       : undefined;
   return {
     ...(built === undefined ? {} : errors.length === 0 ? { spec: built } : { contradicted: built }),

@@ -1,4 +1,4 @@
-import { isLengthAt } from './spec-schema.ts';
+import { isLengthInUnits } from './shape/form.ts';
 import type { Written } from './written.ts';
 import { writeYaml } from './yaml-text.ts';
 
@@ -10,6 +10,6 @@ export function resolvedText(tree: Written): string {
   const own = tree.file.units;
   return writeYaml(tree, (path, { kind, file, text }) => {
     const bare = kind === 'number' || (kind === 'text' && /^[\d\s/.½¼¾⅐-⅞-]+$/.test(text));
-    return bare && file.units !== undefined && file.units !== own && isLengthAt(path) ? file.units : '';
+    return bare && file.units !== undefined && file.units !== own && isLengthInUnits(path) ? file.units : '';
   });
 }

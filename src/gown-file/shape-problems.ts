@@ -2,8 +2,8 @@ import type * as z from 'zod/mini';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import * as problems from '../diagnostics/value-problems.ts';
 import { nearest } from './nearest.ts';
+import { keysAt } from './shape/form.ts';
 import type { FaultAtPath } from './shape/leaf.ts';
-import { keysAt } from './spec-schema.ts';
 import { childOf, isScalar, placeOfWritten, type Written, writtenAt } from './written.ts';
 
 type Path = readonly (string | number)[];
@@ -40,7 +40,7 @@ function problemsOfUnion(issue: z.core.$ZodIssueInvalidUnion, root: Written, pat
 }
 
 function expectedBy(issue: z.core.$ZodIssue): string {
-  if (issue.code === 'too_big' || issue.code === 'too_small') return 'a pair, such as [10deg, 10.5deg],';
+  if (issue.code === 'too_big' || issue.code === 'too_small') return 'a pair, such as `[10deg, 10.5deg]`,';
   const expected = issue.code === 'invalid_type' ? issue.expected : '';
   if (expected === 'array' || expected === 'tuple') return 'a list';
   return 'a section';

@@ -11,7 +11,7 @@ import {
   type YAMLError,
 } from 'yaml';
 import type { Diagnostic, Source, Span } from '../diagnostics/diagnostic.ts';
-import { withEscapes } from '../diagnostics/plain-text.ts';
+import { withEscapes } from '../diagnostics/safe-text.ts';
 import * as problems from '../diagnostics/text-problems.ts';
 import type { Written, WrittenFile, WrittenScalar } from './written.ts';
 

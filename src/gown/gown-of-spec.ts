@@ -1,5 +1,5 @@
 import { contentHash } from '../gown-file/content-hash.ts';
-import { placeOf, type Spec } from '../gown-file/spec.ts';
+import { type FilePath, placeAt, type Spec } from '../gown-file/spec.ts';
 import type { Cloth } from './cloth.ts';
 import type { Gown, Overskirt } from './gown.ts';
 import type { Layer } from './layer.ts';
@@ -9,14 +9,14 @@ import { stationNamed, stationsNamed, stationsOnce } from './lines.ts';
 import { type LinesAsked, linesOf, namesOfStations } from './lines-of-spec.ts';
 import { linesOfOverskirt, overskirtAllowances } from './overskirts-of-spec.ts';
 import { flounceOf, godetOf, tiersOf } from './parts-of-spec.ts';
-import type { PlaceIn } from './placed.ts';
+import type { PathBelow, PlaceIn } from './placed.ts';
 import type { Bustle, Closure, Edging, Trim } from './sections.ts';
 import type { Tape } from './worn-lengths.ts';
 
 /** A spec that has read without errors as a gown, every name in it resolved to what it names. */
 export function gownOfSpec(spec: Spec): Gown {
   const at = placesIn(spec);
-  const lines = linesOf(linesAsked(spec, at()));
+  const lines = linesOf(linesAsked(spec, at));
   const cloths = Object.entries(spec.cloths).map(
     ([name, cloth]): Cloth => ({ ...cloth, name, place: at('cloths', name) }),
   );
@@ -51,15 +51,15 @@ export function gownOfSpec(spec: Spec): Gown {
 }
 
 /** Where each section's values stand. */
-function placesIn(spec: Spec): (...section: readonly (string | number)[]) => PlaceIn {
-  return (...section) =>
+function placesIn(spec: Spec) {
+  return <const At extends FilePath>(...section: At): PlaceIn<At> =>
     (...path) =>
-      placeOf(spec, ...section, ...path);
+      placeAt(spec, [...section, ...path]);
 }
 
 type At = ReturnType<typeof placesIn>;
 
-function linesAsked(spec: Spec, place: PlaceIn): LinesAsked {
+function linesAsked(spec: Spec, at: At): LinesAsked {
   const { bodice, lengths, train, sweep, petticoat, allowances } = spec;
   return {
     name: spec.gown,
@@ -68,7 +68,7 @@ function linesAsked(spec: Spec, place: PlaceIn): LinesAsked {
     lengths,
     ...(train === undefined ? {} : { train }),
     ...(sweep === undefined ? {} : { sweep }),
-    ...(petticoat === undefined ? {} : { petticoat: { ...petticoat, place } }),
+    ...(petticoat === undefined ? {} : { petticoat: { ...petticoat, place: at('petticoat') } }),
     waistSeam: bodice.waistSeam,
     panels: bodice.panels,
     drops: bodice.dropBelowWaist,
@@ -78,7 +78,7 @@ function linesAsked(spec: Spec, place: PlaceIn): LinesAsked {
     names: namesOfStations(spec),
     free: [],
     tape: tapeOf(spec),
-    place,
+    place: at(),
   };
 }
 
@@ -126,7 +126,11 @@ function clothNamed(cloths: readonly Cloth[], name: string): Cloth {
   return own;
 }
 
-function closureOf({ at, ...rest }: NonNullable<Spec['closure']>, lines: GownLines, place: PlaceIn): Closure {
+function closureOf(
+  { at, ...rest }: NonNullable<Spec['closure']>,
+  lines: GownLines,
+  place: PlaceIn<['closure']>,
+): Closure {
   const station = stationNamed(lines, at, rest.side)!;
   const side = station.seams === 2 ? (rest.side ?? 'left') : rest.side;
   return { ...rest, ...(side === undefined ? {} : { side }), station, place };
@@ -138,7 +142,7 @@ function edgingOf(
   closure: Closure | undefined,
   layers: readonly Layer[],
   { clothNamed }: LayersAsked,
-  place: PlaceIn,
+  place: PlaceIn<['edging']>,
 ): Edging {
   const { start, cloth, ...rest } = spec.edging!;
   const own =
@@ -157,7 +161,7 @@ function trimOf(
   { layer, ...rest }: NonNullable<Spec['trims']>[number],
   lines: GownLines,
   layers: readonly Layer[],
-  place: PlaceIn,
+  place: PlaceIn<['trims', number]>,
 ): Trim {
   return {
     ...rest,
@@ -170,7 +174,7 @@ function trimOf(
 function bustleOf(
   { points = [], ...rest }: NonNullable<Spec['bustle']>,
   lines: GownLines,
-  place: PlaceIn,
+  place: PlaceIn<['bustle']>,
 ): Bustle {
   return {
     ...rest,
@@ -178,7 +182,7 @@ function bustleOf(
       stationsNamed(lines, seam).map((station) => ({
         station,
         anchor,
-        place: (...path: readonly (string | number)[]) => place('points', i, ...path),
+        place: (...path: PathBelow<['bustle', 'points', number]>) => place('points', i, ...path),
       })),
     ),
     place,
@@ -188,6 +192,8 @@ function bustleOf(
 function overskirtsOf(spec: Spec, gown: Omit<Gown, 'overskirts'>, asked: LayersAsked, at: At): Overskirt[] {
   return (spec.overskirts ?? []).map((overskirt, i) => {
     const place = at('overskirts', i);
+    // What stands in the overskirt as in a gown; else the overskirt itself.
+    const asInGown: PlaceIn<[]> = (...path) => placeAt(spec, ['overskirts', i, ...path]);
     const { name, from, to, fastened, edges, quickRelease, notes } = overskirt;
     const own: LayersAsked = {
       ...asked,
@@ -205,13 +211,13 @@ function overskirtsOf(spec: Spec, gown: Omit<Gown, 'overskirts'>, asked: LayersA
       ...(notes === undefined ? {} : { notes }),
       place,
       gown: {
-        ...linesOfOverskirt(spec, gown, overskirt, place),
+        ...linesOfOverskirt(spec, gown, overskirt, asInGown),
         format,
         content,
         ...(client === undefined ? {} : { client }),
         units,
         bodice,
-        measuring: { ...overskirt.lengths, place: (...path) => place('lengths', ...path) },
+        measuring: { ...overskirt.lengths, place: at('overskirts', i, 'lengths') },
         layers: overskirt.layers.map((layer, k) => layerOf(layer, own, at('overskirts', i, 'layers', k))),
         cloths: gown.cloths,
         flounces: [],
@@ -223,7 +229,7 @@ function overskirtsOf(spec: Spec, gown: Omit<Gown, 'overskirts'>, asked: LayersA
         notions: [],
         cut: {},
         spec,
-        place,
+        place: asInGown,
       },
     };
   });

@@ -23,7 +23,7 @@ import type {
 } from './sections.ts';
 
 /** The whole gown as the file has it, with nothing left to look up. */
-export interface Gown extends GownLines, Placed {
+export interface Gown extends GownLines, Placed<[]> {
   readonly format: number;
   /** Names what the file says; printed on every piece and sheet. */
   readonly content: string;
@@ -60,7 +60,7 @@ export interface Gown extends GownLines, Placed {
 /** A detachable train or an overskirt. */
 export interface Overskirt
   extends Pick<OverskirtSpec, 'name' | 'fastened' | 'edges' | 'quickRelease' | 'notes'>,
-    Placed {
+    Placed<['overskirts', number]> {
   /** Itself, as a gown: its stations have its own names, its ends are free edges. */
   readonly gown: Gown;
   /** Stations of the gown between which it is fastened, on the half. */

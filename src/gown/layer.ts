@@ -3,7 +3,7 @@ import type { Cloth, Fullness, HemFinish } from './cloth.ts';
 import type { Placed } from './placed.ts';
 
 /** One layer of the gown: the gores that it has, cut from one cloth. mm. */
-export interface Layer extends Placed {
+export interface Layer extends Placed<['layers', number]> {
   readonly name: string;
   readonly cloth: Cloth;
   readonly hem: HemFinish;

@@ -18,12 +18,12 @@ export interface GownAllowances {
   readonly named: Readonly<Record<string, Allowance>>;
 }
 
-export function gownAllowances(given: Allowances, place: PlaceIn): GownAllowances {
+export function gownAllowances(given: Allowances, place: PlaceIn<['allowances']>): GownAllowances {
   const own = (edge: string): Allowance => ({ width: given[edge]!, place: place(edge) });
   return { seam: own('seam'), waist: own('waist'), hem: own('hem'), named: namedIn(given, place) };
 }
 
-export function layerOf(spec: LayerSpec, asked: LayersAsked, place: PlaceIn): Layer {
+export function layerOf(spec: LayerSpec, asked: LayersAsked, place: PlaceIn<['layers', number]>): Layer {
   const { name, hem, fullness, seams, edging, gap, notes } = spec;
   return {
     name,
@@ -56,7 +56,7 @@ export function layerAllowances(
   given: Allowances,
   hem: HemFinish,
   gown: GownAllowances,
-  place: PlaceIn,
+  place: PlaceIn<['allowances']>,
 ): LayerAllowances {
   const own = (edge: 'seam' | 'waist' | 'hem', usual: Allowance): Allowance => {
     const width = given[edge];
@@ -74,7 +74,7 @@ const EDGES = ['seam', 'waist', 'hem', 'top'];
 
 function namedIn(
   given: Allowances,
-  place: PlaceIn,
+  place: PlaceIn<['allowances']>,
   from: Pick<Allowance, 'ofLayer'> = {},
 ): Record<string, Allowance> {
   const names = Object.keys(given).filter((edge) => !EDGES.includes(edge));

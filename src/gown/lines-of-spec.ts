@@ -29,7 +29,7 @@ export interface LinesAsked {
   readonly names: readonly string[];
   readonly free: readonly string[];
   readonly tape: Tape;
-  readonly place: PlaceIn;
+  readonly place: PlaceIn<[]>;
 }
 
 export function linesOf(asked: LinesAsked): GownLines {

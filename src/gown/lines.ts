@@ -29,7 +29,7 @@ export interface GownLines {
   readonly waistSeam: number;
 }
 
-export interface Gore extends Placed {
+export interface Gore extends Placed<['gores', number]> {
   readonly name: string;
   /** The wearer's side, all the way round: on the right the next gore lies towards the front. */
   readonly side?: Side;

@@ -16,7 +16,7 @@ export function linesOfOverskirt(
   spec: Spec,
   gown: GownLines,
   overskirt: OverskirtSpec,
-  place: PlaceIn,
+  place: PlaceIn<[]>,
 ): GownLines {
   const [outer, last] = endsOfOverskirt(overskirt.to);
   const seams = stationsOf(
@@ -56,7 +56,11 @@ export function linesOfOverskirt(
 }
 
 /** Its free edges take what finishes them: nothing where they are bound, else the hem's allowance. */
-export function overskirtAllowances(spec: Spec, overskirt: OverskirtSpec, place: PlaceIn): GownAllowances {
+export function overskirtAllowances(
+  spec: Spec,
+  overskirt: OverskirtSpec,
+  place: PlaceIn<['allowances']>,
+): GownAllowances {
   const own = gownAllowances(spec.allowances, place);
   const usual = overskirt.edges === 'bound' ? { width: 0, place: own.hem.place } : own.hem;
   const ends = freeEnds(overskirt).map((name) => [name, own.named[name] ?? usual] as const);

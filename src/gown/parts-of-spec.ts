@@ -1,3 +1,4 @@
+import type { Span } from '../diagnostics/diagnostic.ts';
 import type { FlounceSpec, GodetSpec, Spec, TiersSpec } from '../gown-file/spec.ts';
 import { hasGore, type Layer, PLAIN } from './layer.ts';
 import { type LayersAsked, layerAllowances } from './layers-of-spec.ts';
@@ -10,14 +11,15 @@ import type { PlaceIn } from './placed.ts';
 function partLayer(
   { name, cloth, hem, allowances }: Pick<FlounceSpec, 'name' | 'cloth' | 'hem' | 'allowances'>,
   asked: LayersAsked,
-  place: PlaceIn,
+  place: () => Span,
+  allowancesAt: PlaceIn<['allowances']>,
 ): Layer {
   return {
     name,
     cloth: asked.clothNamed(cloth),
     hem,
     shape: PLAIN,
-    allowances: layerAllowances(allowances, hem, asked.allowances, (...path) => place('allowances', ...path)),
+    allowances: layerAllowances(allowances, hem, asked.allowances, allowancesAt),
     gores: asked.gores,
     seams: 'pressed-open',
     place,
@@ -29,10 +31,10 @@ export function flounceOf(
   layers: readonly Layer[],
   asked: LayersAsked,
   roughCut: Spec['roughCut'],
-  place: PlaceIn,
+  place: PlaceIn<['flounces', number]>,
 ): Flounce {
   const { layer, cloth: _cloth, hem: _hem, allowances, ...rest } = spec;
-  const own = partLayer(spec, asked, place);
+  const own = partLayer(spec, asked, place, (...path) => place('allowances', ...path));
   const { seam } = own.allowances;
   const top =
     allowances.top === undefined ? seam : { width: allowances.top, place: place('allowances', 'top') };
@@ -46,11 +48,13 @@ export function flounceOf(
 }
 
 /** Net does not fray: its strips are lapped with no allowance unless one is given (common practice). */
-export function tiersOf(spec: TiersSpec, asked: LayersAsked, place: PlaceIn): Tiers {
+export function tiersOf(spec: TiersSpec, asked: LayersAsked, place: PlaceIn<['tiers', number]>): Tiers {
   const { cloth, allowances, ...rest } = spec;
   const seam = allowances.seam ?? 0;
   const given = { seam, top: allowances.top ?? seam, ...allowances };
-  const own = partLayer({ name: spec.name, cloth, hem: 'raw', allowances: given }, asked, place);
+  const own = partLayer({ name: spec.name, cloth, hem: 'raw', allowances: given }, asked, place, (...path) =>
+    place('allowances', ...path),
+  );
   const top = { width: given.top, place: place('allowances', 'top') };
   return {
     ...rest,
@@ -64,7 +68,7 @@ export function godetOf(
   lines: GownLines,
   layers: readonly Layer[],
   roughCut: Spec['roughCut'],
-  place: PlaceIn,
+  place: PlaceIn<['godets', number]>,
 ): Godet {
   const { layers: named, ...rest } = spec;
   const { seam } = spec;

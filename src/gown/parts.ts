@@ -4,7 +4,9 @@ import type { Placed } from './placed.ts';
 import type { Station } from './station.ts';
 
 /** A strip sewn to a layer. mm. */
-export interface Flounce extends Omit<FlounceSpec, 'layer' | 'cloth' | 'hem' | 'allowances'>, Placed {
+export interface Flounce
+  extends Omit<FlounceSpec, 'layer' | 'cloth' | 'hem' | 'allowances'>,
+    Placed<['flounces', number]> {
   /** What it is sewn to. */
   readonly sewnTo: Layer;
   /** Itself as a layer: its cloth, its hem, its allowances, `top` among them. */
@@ -13,12 +15,12 @@ export interface Flounce extends Omit<FlounceSpec, 'layer' | 'cloth' | 'hem' | '
 }
 
 /** Tiers of strips, cut as one run. mm. */
-export interface Tiers extends Omit<TiersSpec, 'cloth' | 'allowances'>, Placed {
+export interface Tiers extends Omit<TiersSpec, 'cloth' | 'allowances'>, Placed<['tiers', number]> {
   readonly layer: Layer;
 }
 
 /** A wedge let into a seam. mm. */
-export interface Godet extends Omit<GodetSpec, 'layers'>, Placed {
+export interface Godet extends Omit<GodetSpec, 'layers'>, Placed<['godets', number]> {
   /** Its seam: one, or that of each side where they differ; `seam` is their name. */
   readonly stations: readonly Station[];
   /** Names of the layers that have it. */

@@ -19,23 +19,25 @@ import type { Placed } from './placed.ts';
 import type { Station } from './station.ts';
 
 /** What the papers say of the bodice; its sewn edge is in the stations and the gores. */
-export interface Bodice extends Pick<BodiceSpec, 'bonesEnd' | 'secondRow' | 'plies' | 'notes'>, Placed {}
+export interface Bodice
+  extends Pick<BodiceSpec, 'bonesEnd' | 'secondRow' | 'plies' | 'notes'>,
+    Placed<['bodice']> {}
 
 /** How the lengths were taken. */
 export interface Measuring
   extends Pick<LengthsSpec, 'measured' | 'offFloor' | 'hemWidthAt' | 'measuredIn' | 'wornIn' | 'notes'>,
-    Placed {}
+    Placed<['lengths']> {}
 
-export interface Petticoat extends PetticoatSpec, Placed {}
+export interface Petticoat extends PetticoatSpec, Placed<['petticoat']> {}
 
-export interface SewnAsOne extends SewnAsOneSpec, Placed {}
+export interface SewnAsOne extends SewnAsOneSpec, Placed<['sewn-as-one']> {}
 
-export interface Closure extends Omit<ClosureSpec, 'at'>, Placed {
+export interface Closure extends Omit<ClosureSpec, 'at'>, Placed<['closure']> {
   /** Its seam, on its side where there are two. `side` is known wherever her two sides have one each. */
   readonly station: Station;
 }
 
-export interface Edging extends Omit<EdgingSpec, 'start' | 'cloth'>, Placed {
+export interface Edging extends Omit<EdgingSpec, 'start' | 'cloth'>, Placed<['edging']> {
   /** Where its join lies. */
   readonly start: Station;
   /** The file does not say; it is taken from the closure or the centre back. */
@@ -44,26 +46,26 @@ export interface Edging extends Omit<EdgingSpec, 'start' | 'cloth'>, Placed {
   readonly cloth?: Cloth;
 }
 
-export interface Trim extends Omit<TrimSpec, 'layer'>, Placed {
+export interface Trim extends Omit<TrimSpec, 'layer'>, Placed<['trims', number]> {
   readonly layer: Layer;
   /** Along a seam: the seams of that name. */
   readonly stations: readonly Station[];
 }
 
-export interface Bustle extends Omit<BustleSpec, 'points'>, Placed {
+export interface Bustle extends Omit<BustleSpec, 'points'>, Placed<['bustle']> {
   readonly points: readonly BustlePointAsked[];
 }
 
 /** A point on one station; where her sides differ each has a point of its own. */
-export interface BustlePointAsked extends Placed {
+export interface BustlePointAsked extends Placed<['bustle', 'points', number]> {
   readonly station: Station;
   readonly anchor: number;
 }
 
-export interface Fitting extends FittingSpec, Placed {}
-export interface Labour extends LabourSpec, Placed {}
-export interface Notion extends NotionSpec, Placed {}
-export interface Dates extends DatesSpec, Placed {}
-export interface Paper extends PaperSpec, Placed {}
+export interface Fitting extends FittingSpec, Placed<['fittings', number]> {}
+export interface Labour extends LabourSpec, Placed<['labour']> {}
+export interface Notion extends NotionSpec, Placed<['notions', number]> {}
+export interface Dates extends DatesSpec, Placed<['dates']> {}
+export interface Paper extends PaperSpec, Placed<['paper']> {}
 /** ISO 4217 code. */
 export type Currency = string;

@@ -6,7 +6,7 @@ export type Side = 'left' | 'right';
  * A place on the waist where one gore ends and the next begins: a seam, or a fold of the cloth at a centre. mm.
  * Its name and its side together are its identity: see `isSame`.
  */
-export interface Station extends Placed {
+export interface Station extends Placed<['lengths', 'at', string]> {
   readonly name: string;
   /** Where each half of her has a station of this name. */
   readonly side?: Side;

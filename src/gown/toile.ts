@@ -1,7 +1,7 @@
 import type { Cloth } from './cloth.ts';
 import type { Gown, Overskirt } from './gown.ts';
 import { type Allowance, type Layer, type LayerAllowances, PLAIN } from './layer.ts';
-import type { PlaceIn } from './placed.ts';
+import type { Placed } from './placed.ts';
 import { toileForm } from './toile-form.ts';
 
 /** Allowances of a toile: wide enough to let out and to pin over, mm. From memory. */
@@ -26,7 +26,7 @@ export function toileOf(gown: Gown): Gown {
     pricedPer: 1000,
     endLoss: 0,
     safety: 0,
-    place: gown.place,
+    place: () => gown.place(),
   };
   const layer = toileLayer(gown, calico);
   const gores = gown.gores.map((gore) => ({ ...gore, roughCut: 0 }));
@@ -73,11 +73,11 @@ function toileLayer({ gores, place }: Pick<Gown, 'gores' | 'place'>, cloth: Clot
     allowances: toileAllowances(place),
     gores: gores.map(({ name }) => name),
     seams: 'pressed-open',
-    place,
+    place: () => place(),
   };
 }
 
-function toileAllowances(place: PlaceIn): LayerAllowances {
+function toileAllowances(place: Placed<[]>['place']): LayerAllowances {
   const own = (width: number): Allowance => ({ width, place: place() });
   return {
     seam: own(TOILE_ALLOWANCES.seam),

@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Gown } from '../gown/gown.ts';
 import type { Spec } from '../gown-file/spec.ts';
-import { lengthText } from '../words/length-text.ts';
 import type { Skirt } from './skirt.ts';
 
 /** What every part of the workroom starts from. */
@@ -15,7 +15,7 @@ export interface Bench {
 }
 
 export function benchOf(gown: Gown, spec: Spec, skirt: Skirt): Bench {
-  return { gown, spec, skirt, say: (mm) => lengthText(mm, gown.units) };
+  return { gown, spec, skirt, say: (mm) => tapeText(mm, gown.units) };
 }
 
 /** A part of the workroom's figures, and what was found on the way. */

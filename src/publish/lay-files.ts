@@ -1,9 +1,9 @@
+import { tapeNumber, tapeText } from '../diagnostics/tape-text.ts';
 import type { Gown } from '../gown/gown.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
 import { drawLay, type LayTitle, type LayWords, layFigure } from '../print/lay/lay-drawing.ts';
 import type { LayFigure } from '../print/papers/paper-input.ts';
 import { writeSvg } from '../print/svg/write-svg.ts';
-import { lengthNumber, lengthText } from '../words/length-text.ts';
 
 /** `lay-<layer>.svg` for every layer that can be laid. */
 export function layFiles(gown: Gown, lays: readonly LayPlan[]): Map<string, string> {
@@ -31,12 +31,12 @@ export function layTitle(gown: Gown, lay: LayPlan): LayTitle {
 }
 
 function captionOf({ units }: Gown, { cloth, facts, way, length, buy, used, cutShort }: LayPlan): string {
-  const say = (mm: number): string => lengthText(mm, units);
+  const say = (mm: number): string => tapeText(mm, units);
   const share = `${Math.round(used * 100)} % used`;
   const mark = cutShort ? ' CUT SHORT' : '';
   return `${cloth}, ${say(facts.width)} wide, ${way}; lay ${say(length)}, buy ${say(buy)}${mark}, ${share}.`;
 }
 
 function wordsOf({ units }: Gown): LayWords {
-  return { number: (mm) => lengthNumber(mm, units).replace(/\.0$/, ''), unit: units };
+  return { number: (mm) => tapeNumber(mm, units).replace(/\.0$/, ''), unit: units };
 }

@@ -1,3 +1,4 @@
+import { tapeText } from '../diagnostics/tape-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { patternDrawing } from '../print/pattern/pattern-drawing.ts';
 import type { PieceLabels } from '../print/pattern/piece-text.ts';
@@ -9,7 +10,6 @@ import { layOutProjector } from '../sheets/lay-out-projector.ts';
 import { longChecks } from '../sheets/long-checks.ts';
 import type { SheetPlan } from '../sheets/sheet-plan.ts';
 import { settingsText } from '../sheets/sheet-settings.ts';
-import { lengthText } from '../words/length-text.ts';
 import { chosenPieces, type PatternOptions, paperOf, sheetPlan } from './pattern-sheets.ts';
 
 /** `pattern` in `report.json`. */
@@ -82,7 +82,7 @@ export function labelsOf({ gown }: Pick<DraftedGown, 'gown'>): PieceLabels {
     gown: gown.name,
     ...(gown.client === undefined ? {} : { client: gown.client }),
     trace: `spec format ${gown.format}, content ${gown.content}`,
-    length: (mm) => lengthText(mm, gown.units),
+    length: (mm) => tapeText(mm, gown.units),
   };
 }
 

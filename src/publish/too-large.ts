@@ -1,7 +1,8 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { error } from '../diagnostics/finding.ts';
 import { sortDiagnostics } from '../diagnostics/place.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
-import type { Gown } from '../gown/gown.ts';
 import { clothFacts } from '../lay/plan/cloth-facts.ts';
 import { gownToLay } from '../lay/plan/layer-to-lay.ts';
 import { LONGEST_LAY, layersTooLong } from '../lay/plan/layers-too-long.ts';
@@ -9,7 +10,6 @@ import type { GownReport } from '../report/gown-report.ts';
 import { groupsOf } from '../sheets/lay-out-sheets.ts';
 import type { Paper } from '../sheets/paper.ts';
 import { roughSheets } from '../sheets/rough-sheets.ts';
-import { lengthText } from '../words/length-text.ts';
 import { chosenPieces, type PatternOptions, sheetOptions } from './pattern-sheets.ts';
 
 /** Sheets that nobody tapes together: the largest of the templates takes 90 of A4. */
@@ -26,8 +26,8 @@ export function tooLarge(drafted: DraftedGown, paper: Paper, options: PatternOpt
   const asked = sheetOptions(gown, paper, options);
   const sheets = roughSheets(pieces, groupsOf(pieces, asked), asked);
   return sortDiagnostics([
-    ...(sheets <= MOST_SHEETS ? [] : [tooManySheets(gown, sheets, paper)]),
-    ...layersTooLong(gownToLay(drafted), (mm) => lengthText(mm, gown.units)),
+    ...(sheets <= MOST_SHEETS ? [] : [tooManySheets(gown.place('lengths'), sheets, paper.name)]),
+    ...layersTooLong(gownToLay(drafted), (mm) => tapeText(mm, gown.units)),
   ]);
 }
 
@@ -63,13 +63,8 @@ function sumOf(a: Sizes, b: Sizes): Sizes {
   return [a[0] + b[0], a[1] + b[1]];
 }
 
-function tooManySheets(gown: Gown, sheets: number, paper: Paper): Diagnostic {
-  return {
-    code: 'too-many-sheets',
-    level: 'error',
-    span: gown.place('lengths'),
-    message: `the pattern would take about ${sheets} sheets of ${paper.name}`,
-    why: 'Nobody tapes a pattern of so many sheets, and errors add up along it; as a rule a measure is ten times too large.',
-    hint: 'Look at the lengths, hems and layers in the table of `check`; if they are right, print on a roll: `paper: {size: roll:914}`.',
-  };
-}
+const tooManySheets = error('too-many-sheets', (sheets: number, paper: string) => ({
+  message: `The pattern would take about ${sheets} sheets of ${paper}.`,
+  why: 'Nobody tapes a pattern of so many sheets, and errors add up along it; as a rule a measure is ten times too large.',
+  hint: 'Look at the lengths, hems and layers in the table of `check`; if they are right, print on a roll: `paper: {size: roll:914}`.',
+}));

@@ -77,8 +77,9 @@ function puckering({ layers, units }: Gown, draft: GownDraft): Diagnostic[] {
       puckers(gore.place(), {
         gore: gore.name,
         down: tapeText(worst.down, units),
-        share: worst.strain,
-        most,
+        by: `${(Math.abs(worst.strain) * 100).toFixed(1)} %`,
+        most: `${most * 100} %`,
+        longer: worst.strain > 0,
         satin,
       }),
     ];

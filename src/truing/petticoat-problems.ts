@@ -1,40 +1,31 @@
-import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
+import { warning } from '../diagnostics/finding.ts';
+import { quoted } from '../diagnostics/safe-text.ts';
 
-export function tighterThanPetticoat(
-  span: Span,
-  { down, skirt, needed }: { readonly down: string; readonly skirt: string; readonly needed: string },
-  rows: readonly (readonly string[])[],
-): Diagnostic {
-  return {
-    code: 'tighter-than-petticoat',
-    level: 'warning',
-    span,
-    message: `${down} below the waist the skirt is ${skirt} round and the petticoat with its ease ${needed}`,
+export const tighterThanPetticoat = warning(
+  'tighter-than-petticoat',
+  (
+    { down, skirt, needed }: { readonly down: string; readonly skirt: string; readonly needed: string },
+    rows: readonly (readonly string[])[],
+  ) => ({
+    message: `At ${down} below the waist the skirt is ${skirt} round and the petticoat with its ease ${needed}.`,
     why: 'A skirt that is tighter than what it goes over rides up, and its hem rises with it.',
     hint: 'Give the gores more width there, or leave their widths out so that they take the girths themselves.',
     table: [['below the waist', 'petticoat with ease', 'skirt', 'to spare'], ...rows],
-  };
+  }),
+);
+
+interface Puckering {
+  readonly gore: string;
+  readonly down: string;
+  /** How much longer or shorter than the body, and what cloth can be eased by. */
+  readonly by: string;
+  readonly most: string;
+  readonly longer: boolean;
+  readonly satin: boolean;
 }
 
-export function puckers(
-  span: Span,
-  found: {
-    readonly gore: string;
-    readonly down: string;
-    readonly share: number;
-    readonly most: number;
-    readonly satin: boolean;
-  },
-): Diagnostic {
-  const percent = (share: number): string => `${(Math.abs(share) * 100).toFixed(1)} %`;
-  const isLong = found.share > 0;
-  const rule = found.satin ? 'satin can be eased by 2 %' : 'cloth can be eased by about 5 %';
-  return {
-    code: 'gore-puckers',
-    level: 'warning',
-    span,
-    message: `gore ${found.gore} is ${percent(found.share)} ${isLong ? 'longer' : 'shorter'} than the body between its seams, ${found.down} below the waist`,
-    why: `Flat cloth follows a round body only so far: ${rule} (common practice), and beyond that ${isLong ? 'it puckers in the middle' : 'its seams pucker'}.`,
-    hint: 'Share the girth among more gores, put a dart there, or soften the change from one girth to the next.',
-  };
-}
+export const puckers = warning('gore-puckers', ({ gore, down, by, most, longer, satin }: Puckering) => ({
+  message: `Gore ${quoted(gore)} is ${by} ${longer ? 'longer' : 'shorter'} than the body between its seams, ${down} below the waist.`,
+  why: `Flat cloth follows a round body only so far: ${satin ? 'satin' : 'cloth'} can be eased by about ${most} (common practice), and beyond that ${longer ? 'it puckers in the middle' : 'its seams pucker'}.`,
+  hint: 'Share the girth among more gores, put a dart there, or soften the change from one girth to the next.',
+}));

@@ -1,62 +1,44 @@
-import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
-import type { GownMeasures, SeamMeasures } from './measure-gown.ts';
+import { error, warning } from '../diagnostics/finding.ts';
+import { quoted } from '../diagnostics/safe-text.ts';
+import type { SeamMeasures } from './measure-gown.ts';
 
-const mm = (length: number): string => `${length.toFixed(1)} mm`;
-const degrees = (angle: number): string => `${((angle * 180) / Math.PI).toFixed(1)}°`;
+/** What is not true of a draft. Figures come as text in the spec's own units, angles in degrees. */
 
-export function seamsDiffer(span: Span, seam: SeamMeasures): Diagnostic {
-  const [a, b] = seam.lengths;
-  return {
-    code: 'seams-differ',
-    level: 'error',
-    span,
-    message: `the two sides of seam ${seam.name} differ: ${seam.gores[0]} ${mm(a)}, ${seam.gores[1]} ${mm(b)}`,
-    why: 'The longer side would have to be eased in, which puckers all the way down the skirt.',
-    hint: 'Check the lengths at this station and the widths of both gores.',
-  };
-}
+export const seamsDiffer = error('seams-differ', ({ name, gores }: SeamMeasures, a: string, b: string) => ({
+  message: `The two sides of seam ${quoted(name)} differ: ${quoted(gores[0])} ${a}, ${quoted(gores[1])} ${b}.`,
+  why: 'The longer side would have to be eased in, which puckers all the way down the skirt.',
+  hint: 'Check the lengths at this station and the widths of both gores.',
+}));
 
-export function anglesDoNotClose(span: Span, name: string, edge: 'hem' | 'waist', sum: number): Diagnostic {
-  return {
-    code: `${edge}-not-smooth`,
-    level: 'error',
-    span,
-    message: `the ${edge} breaks at ${name}: the two angles add to ${degrees(sum)} instead of 180°`,
-    why: `Sewn together the ${edge} would have a corner at the seam.`,
-    hint: 'Check the lengths and drops at this station against those beside it.',
-  };
-}
+const breaks = (edge: string) => (name: string, sum: string) => ({
+  message: `The ${edge} breaks at ${quoted(name)}: the two angles add to ${sum} instead of 180°.`,
+  why: `Sewn together the ${edge} would have a corner at the seam.`,
+  hint: 'Check the lengths and drops at this station against those beside it.',
+});
 
-export function hemFarFromSquare(span: Span, seam: SeamMeasures): Diagnostic {
-  return {
-    code: 'hem-far-from-square',
-    level: 'warning',
-    span,
-    message: `the hem meets seam ${seam.name} ${degrees(Math.abs(seam.offSquare))} off square`,
-    why: 'A hem so steep is cut far off the grain there: it stretches, and a turned hem must be eased a great deal.',
-    hint: 'Let the train begin earlier, make it shorter, or spread it over more gores.',
-  };
-}
+export const notSmooth = {
+  hem: error('hem-not-smooth', breaks('hem')),
+  waist: error('waist-not-smooth', breaks('waist')),
+};
 
-export function outlineCrossesItself(span: Span, gore: string, line: string): Diagnostic {
-  return {
-    code: 'outline-crosses-itself',
-    level: 'error',
-    span,
-    message: `the ${line} of gore ${gore} crosses itself`,
-    why: 'Such a piece cannot be cut.',
-    hint: 'Check the widths, lengths and drops of this gore; one of them does not fit the others.',
-  };
-}
+export const hemFarFromSquare = warning('hem-far-from-square', (seam: string, offSquare: string) => ({
+  message: `The hem meets seam ${quoted(seam)} ${offSquare} off square.`,
+  why: 'A hem so steep is cut far off the grain there: it stretches, and a turned hem must be eased a great deal.',
+  hint: 'Let the train begin earlier, make it shorter, or spread it over more gores.',
+}));
 
-export function topsMissBodice(span: Span, sewn: number, bodice: number, measures: GownMeasures): Diagnostic {
-  return {
-    code: 'tops-miss-waist-seam',
-    level: 'error',
-    span,
-    message: `the gores' tops measure ${mm(sewn)} all round, but the waist seam measures ${mm(bodice)}`,
+export const outlineCrossesItself = error('outline-crosses-itself', (gore: string, line: string) => ({
+  message: `The ${line} of gore ${quoted(gore)} crosses itself.`,
+  why: 'Such a piece cannot be cut.',
+  hint: 'Check the widths, lengths and drops of this gore; one of them does not fit the others.',
+}));
+
+export const topsMissBodice = error(
+  'tops-miss-waist-seam',
+  (sewn: string, bodice: string, within: string, tops: readonly (readonly [string, string])[]) => ({
+    message: `The gores' tops measure ${sewn} all round, but the waist seam measures ${bodice}.`,
     why: 'The skirt would have to be eased or stretched onto the bodice.',
-    hint: 'Make the tops add up to the waist seam, within 1.5 mm.',
-    table: [['gore', 'top (mm)'], ...measures.gores.map((gore) => [gore.name, gore.top.toFixed(1)])],
-  };
-}
+    hint: `Make the tops add up to the waist seam, within ${within}.`,
+    table: [['gore', 'top'], ...tops],
+  }),
+);

@@ -1,7 +1,7 @@
+import { tapeNumber, tapeText } from '../diagnostics/tape-text.ts';
 import type { Units } from '../diagnostics/units.ts';
 import type { StripFacts } from '../making/supplies/strip-facts.ts';
 import { decimalText, type Fraction } from '../money/fraction.ts';
-import { lengthNumber, lengthText } from './length-text.ts';
 
 /** The small words that every sentence is made with, bound to the spec's units. */
 export interface Basics {
@@ -61,9 +61,9 @@ export function englishBasics(units: Units): Basics {
   const station = (name: string): string => name.replace(/^centre-(front|back)$/, 'centre $1');
   return {
     unit: units,
-    length: (mm) => lengthText(mm, units),
-    number: (mm) => lengthNumber(mm, units),
-    chalkNumber: (mm) => lengthNumber(mm, units, 32),
+    length: (mm) => tapeText(mm, units),
+    number: (mm) => tapeNumber(mm, units),
+    chalkNumber: (mm) => tapeNumber(mm, units, 32),
     percent: (share) => `${Number((share * 100).toFixed(1))} %`,
     percentExact: (share) => `${trimmed(decimalText({ ...share, numerator: share.numerator * 100n }, 2))} %`,
     weight: (grams) => (grams < 1000 ? `${Math.round(grams)} g` : `${(grams / 1000).toFixed(2)} kg`),

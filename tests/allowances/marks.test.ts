@@ -128,20 +128,20 @@ describe('a hem that bends tighter than its allowance is wide', () => {
   it('is told with the width', () => {
     expect(found(8, [{}])).toEqual([]);
     expect(found(12, [{}])).toEqual([
-      'the hem of gore back (layer layer-1) bends tighter than its allowance of 12.0 mm is wide',
+      'The hem of gore `back` (layer `layer-1`) bends tighter than its allowance of 12 mm is wide.',
     ]);
   });
 
   it('counts what a rough cut adds', () => {
-    expect(found(8, [{}], { 'rough-cut': { back: 5 } })).toEqual([expect.stringContaining('of 13.0 mm')]);
+    expect(found(8, [{}], { 'rough-cut': { back: 5 } })).toEqual([expect.stringContaining('of 13 mm')]);
     expect(found(8, [{}], { 'rough-cut': { front: 5 } })).toEqual([]);
   });
 
   it('is told once for layers that are alike, and once for each width', () => {
     expect(found(12, [{}, {}])).toHaveLength(1);
     expect(found(12, [{}, { allowances: { hem: 14 } }])).toEqual([
-      expect.stringContaining('layer-1) bends tighter than its allowance of 12.0'),
-      expect.stringContaining('layer-2) bends tighter than its allowance of 14.0'),
+      expect.stringContaining('`layer-1`) bends tighter than its allowance of 12 mm'),
+      expect.stringContaining('`layer-2`) bends tighter than its allowance of 14 mm'),
     ]);
   });
 

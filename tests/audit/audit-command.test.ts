@@ -47,7 +47,7 @@ test('a later version of the spec is told from the one on paper, and where they 
   writeFileSync(join(folder, 'later.yaml'), EXAMPLE.replace(/half-flare: 17deg/, 'half-flare: 16deg'));
   const { status, err } = await command('audit', 'out/pattern-letter.pdf', 'later.yaml');
   expect(err).toContain('warning[other-content]');
-  expect(err).toMatch(/error\[line-off\]: sheet [A-Z]+\d+, page \d+: a line of /);
+  expect(err).toMatch(/error\[line-off\]: Sheet [A-Z]+\d+, page \d+: a line of /);
   expect(status).toBe(1);
 });
 

@@ -164,7 +164,7 @@ describe('a fault is found, and named by sheet and piece', () => {
         expect(fault.off).toBeGreaterThan(0.1);
         expect(fault.off).toBeLessThan(0.2);
         expect(plan.sheets.find(({ label }) => label === fault.sheet)!.pieces).toContain(4);
-        expect(faultText(fault).message).toContain(`sheet ${fault.sheet}`);
+        expect(faultText(fault).message).toContain(`Sheet ${fault.sheet}`);
       }
     }
     expect(audited(await written(withPiece(plan, 4, hemDown(0.05))), plan).faults).toEqual([]);

@@ -1,5 +1,5 @@
 import type { Machine } from '../../src/cli/machine.ts';
-import { plainLines } from '../../src/diagnostics/plain-text.ts';
+import { safeLines } from '../../src/diagnostics/safe-text.ts';
 
 /** A machine without a terminal that keeps what was printed. */
 export class RecordingMachine implements Machine {
@@ -12,7 +12,7 @@ export class RecordingMachine implements Machine {
   constructor(readonly folder: string) {}
 
   out(text: string): void {
-    this.stdout += plainLines(text);
+    this.stdout += safeLines(text);
   }
 
   err(text: string): void {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Diagnostic, Level } from '../../src/diagnostics/diagnostic.ts';
 import { formatDiagnostic } from '../../src/diagnostics/format-diagnostic.ts';
 import { lineAndColumn, sortDiagnostics } from '../../src/diagnostics/place.ts';
-import { plainText, quoted } from '../../src/diagnostics/plain-text.ts';
+import { quoted, safeText } from '../../src/diagnostics/safe-text.ts';
 
 const diagnostic = (text: string, marked: string, more: Partial<Diagnostic> = {}): Diagnostic => {
   const start = text.indexOf(marked);
@@ -138,7 +138,7 @@ describe('values in messages', () => {
   });
 
   it('show what cannot be seen', () => {
-    expect(plainText('a\u0000b\u200fc\ufeffd\ud800e')).toBe('a\\u{0}b\\u{200f}c\\u{feff}d\\u{d800}e');
-    expect(plainText('Ελλάδα, Россия, naïve, 😀')).toBe('Ελλάδα, Россия, naïve, 😀');
+    expect(safeText('a\u0000b\u200fc\ufeffd\ud800e')).toBe('a\\u{0}b\\u{200f}c\\u{feff}d\\u{d800}e');
+    expect(safeText('Ελλάδα, Россия, naïve, 😀')).toBe('Ελλάδα, Россия, naïve, 😀');
   });
 });

@@ -29,20 +29,20 @@ describe('a fitting that contradicts the shape is told with both lines', () => {
       'fitting-below-hem',
       [on({ seams: [{ seam: 'side-front/side', from: 100, to: 1900, 'take-in': 5 }] })],
       'to: 1900',
-      '(side-front/side: 1000)',
+      '(`side-front/side: 1000`)',
     ],
     [
       'fitting-takes-all',
       [on({ seams: [{ seam: 'side/back', from: 0, to: 400, 'take-in': 120 }] })],
       'seams:',
-      '(- name: side)',
+      '(`- name: side`)',
     ],
-    ['fitting-above-waist', [on({ hem: { 'all-round': 970 } })], 'hem:', '(at:)'],
+    ['fitting-above-waist', [on({ hem: { 'all-round': 970 } })], 'hem:', '(`at:`)'],
     [
       'fitting-disagrees',
       [on({ hem: { 'side-front/side': 9 }, levelled: [{ from: 'side-front/side', along: 0, up: 3 }] })],
       'up: 3',
-      '(side-front/side: 9)',
+      '(`side-front/side: 9`)',
     ],
     [
       'fitting-overlaps',
@@ -55,25 +55,25 @@ describe('a fitting that contradicts the shape is told with both lines', () => {
         }),
       ],
       'from: 300',
-      '(from: 100)',
+      '(`from: 100`)',
     ],
     [
       'fitting-centre-on-one-side',
       [on({ side: 'left', hem: { 'centre-back': 5 } })],
       'centre-back: 5',
-      '(side: left)',
+      '(`side: left`)',
     ],
     [
       'fitting-past-centre',
       [on({ levelled: [{ from: 'side/back', along: 2000, up: 3 }] })],
       'along: 2000',
-      '(at:)',
+      '(`at:`)',
     ],
     [
       'fitting-past-allowance',
       [on({ seams: [{ seam: 'side/back', from: 100, to: 400, 'take-in': -20 }] })],
       'take-in: -20',
-      '(seam: 15)',
+      '(`seam: 15`)',
     ],
   ])('%s', (code, fittings, ownLine, otherLine) => {
     const text = told(code, fittings);
@@ -84,7 +84,7 @@ describe('a fitting that contradicts the shape is told with both lines', () => {
 
   it('a side on a gown whose sides have gores of their own', () => {
     expect(told('fitting-side-of-ring', [on({ side: 'left', hem: { 'a/b': 5 } })], RING)).toContain(
-      '(symmetry: none)',
+      '(`symmetry: none`)',
     );
   });
 

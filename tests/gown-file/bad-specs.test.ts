@@ -19,27 +19,6 @@ describe('bad specs: all of their problems in one run, each at its place', () =>
   });
 });
 
-describe('the inventory of problems', () => {
-  const topics = new URL('../../src/diagnostics/', import.meta.url);
-  const files = ['gore', 'material', 'shaping', 'station', 'text', 'value', 'workroom-section'];
-  const codes = files.flatMap((topic) => {
-    const text = readFileSync(new URL(`${topic}-problems.ts`, topics), 'utf8');
-    return [...text.matchAll(/\.\.\.problem\('([a-z\d-]+)'/g)].map(([, code]) => code!);
-  });
-  const said = specs
-    .map((file) => readFileSync(new URL(file.replace('.yaml', '.txt'), folder), 'utf8'))
-    .join('\n');
-
-  it('is found', () => expect(codes.length).toBeGreaterThan(80));
-  it.each(codes)('%s is brought about by a spec in the folder', (code) => {
-    if (BY_OTHER_TESTS.includes(code)) return expect(said).not.toContain(`[${code}]`);
-    expect(said).toContain(`[${code}]`);
-  });
-});
-
-/** Of bytes, of files too large to keep, and of loops: see the hostile specs. */
-const BY_OTHER_TESTS = ['spec-too-large', 'not-utf8', 'too-many-values', 'many-problems'];
-
 function inOneLine({
   span,
   level,

@@ -2,6 +2,7 @@ import { deflateSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { faultsOfCsv } from './faults-of-csv.ts';
 import { faultsOfFindings } from './faults-of-findings.ts';
+import { faultsOfHtml } from './faults-of-html.ts';
 import { faultsOfPdf } from './faults-of-pdf.ts';
 import { faultsOfReport } from './faults-of-report.ts';
 import { faultsOfSvg } from './faults-of-svg.ts';
@@ -34,6 +35,30 @@ describe('SVG', () => {
     ['<script>alert(1)</script>'],
     ['<path d="M0 0L1 1" onclick="x()"/>'],
   ])('%s', (inside) => expect(faultsOfSvg(svg(inside))).not.toEqual([]));
+});
+
+describe('page', () => {
+  const page = (inside: string) =>
+    `<!doctype html><html><head><meta charset="utf-8"><title>a</title><style></style></head><body><h1>a</h1>${inside}<script></script></body></html>`;
+
+  it('as it should be', () => {
+    expect(
+      faultsOfHtml(page('<a href="#views">a</a><p class="figure">2.0</p><a href="lay-a%20b.svg">b</a>')),
+    ).toEqual([]);
+  });
+
+  it.each([
+    ['<script>alert(1)</script>'],
+    ['<img src="x">'],
+    ['<p onclick="x()">a</p>'],
+    ['<a href="https://elsewhere.example/">a</a>'],
+    ['<a href="javascript:x()">a</a>'],
+    ['<p style="background: red">a</p>'],
+    ['<p>a\u202eb</p>'],
+    ['<p class="figure">NaN</p>'],
+    ['<p class="a" class="b">a</p>'],
+    ['<h1>another</h1>'],
+  ])('%s', (inside) => expect(faultsOfHtml(page(inside))).not.toEqual([]));
 });
 
 describe('PDF', () => {

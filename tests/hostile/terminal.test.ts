@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { shortLines, thisMachine } from '../../src/cli/machine.ts';
 import { program } from '../../src/cli/program.ts';
-import { plainLines } from '../../src/diagnostics/plain-text.ts';
+import { safeLines } from '../../src/diagnostics/safe-text.ts';
 import { freshFolder, gorewright, projectFile } from '../cli/gorewright.ts';
 
 /** What moves a cursor, changes a colour or turns a line's direction: none of it may reach a terminal. */
@@ -54,7 +54,7 @@ describe('nothing but text reaches the terminal', () => {
 describe('the way out', () => {
   it('keeps lines, tabs and letters of every script', () => {
     const text = 'a\tb\nÄß漢字 👗 שמלה\n';
-    expect(plainLines(text)).toBe(text);
+    expect(safeLines(text)).toBe(text);
   });
 
   it('cuts a line that nobody reads on, and no other', () => {

@@ -18,6 +18,7 @@ import { areaOf } from '../outside/measure/path.ts';
 import { readPattern } from '../outside/measure/pattern.ts';
 import { faultsOfCsv } from './faults-of-csv.ts';
 import { faultsOfFindings } from './faults-of-findings.ts';
+import { faultsOfHtml } from './faults-of-html.ts';
 import { faultsOfPdf } from './faults-of-pdf.ts';
 import { faultsOfReport } from './faults-of-report.ts';
 import { faultsOfSvg } from './faults-of-svg.ts';
@@ -146,6 +147,7 @@ const GAP = 0.001;
 
 function faultsOfFile(name: string, content: string | Uint8Array): string[] {
   if (typeof content !== 'string') return faultsOfPdf(content);
+  if (name.endsWith('.html')) return faultsOfHtml(content);
   return name.endsWith('.csv') ? faultsOfCsv(content) : faultsOfSvg(content);
 }
 

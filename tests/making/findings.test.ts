@@ -138,7 +138,7 @@ const CASES: Readonly<Record<string, { text: string; level: string; line: RegExp
 
 describe('every finding of the workroom', () => {
   const source = readFileSync(join(import.meta.dirname, '../../src/making/problems.ts'), 'utf8');
-  const codes = [...source.matchAll(/problem\('([a-z-]+)'/g)].map((match) => match[1]!);
+  const codes = [...source.matchAll(/(?:error|warning|note)\(\s*'([a-z-]+)'/g)].map((match) => match[1]!);
   const elsewhere = ['edging-short', 'order-impossible'];
 
   it('has a case here, or with the order of making', () => {

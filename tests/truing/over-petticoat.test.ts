@@ -48,7 +48,7 @@ describe('a skirt against its petticoat', () => {
     }
     const [down, needed, skirt] = worst;
     expect(message).toBe(
-      `${down} mm below the waist the skirt is ${skirt} mm round and the petticoat with its ease ${needed} mm`,
+      `At ${down} mm below the waist the skirt is ${skirt} mm round and the petticoat with its ease ${needed} mm.`,
     );
   });
 
@@ -113,7 +113,7 @@ describe('a gore that would pucker', () => {
   it('says by how much, where, and what will be seen', () => {
     const { message, why } = found(shaped(2, 'crepe'))[0]!;
     const [, share, way, down] =
-      /^gore g0 is ([\d.]+) % (longer|shorter) than the body between its seams, (\d+) mm below/.exec(
+      /^Gore `g0` is ([\d.]+) % (longer|shorter) than the body between its seams, (\d+) mm below/.exec(
         message,
       )!;
     // From 350/2 at the waist to 250 a gore 100 mm below: each seam slants by 37.5 mm in 100, so it is some 7 % longer

@@ -98,9 +98,9 @@ describe('truing finds what was spoiled by a known amount', () => {
     expect(broken!.message).toContain('the two angles add to 180.5° instead of 180°');
     const [missed] = trueGown(gown, drafts.gown, { ...measures, waist: { ...measures.waist, sewn: 730 } });
     expect(missed!.table).toEqual([
-      ['gore', 'top (mm)'],
-      ['front', '180.0'],
-      ['back', '180.0'],
+      ['gore', 'top'],
+      ['front', '18 cm'],
+      ['back', '18 cm'],
     ]);
   });
 
@@ -114,7 +114,7 @@ describe('truing finds what was spoiled by a known amount', () => {
     expect(at(45 + 0.1)).toHaveLength(measures.seams.length);
     expect(at(45 + 0.1)[0]).toEqual([
       'hem-far-from-square',
-      `the hem meets seam centre-front ${(45 + 0.1).toFixed(1)}° off square`,
+      `The hem meets seam \`centre-front\` ${(45 + 0.1).toFixed(1)}° off square.`,
     ]);
   });
 

@@ -1,5 +1,5 @@
 import { resolve } from 'node:path';
-import { plainText } from '../../diagnostics/plain-text.ts';
+import { safeText } from '../../diagnostics/safe-text.ts';
 import type { AddCommand } from '../command.ts';
 import { ExitStatus } from '../exit-status.ts';
 import { WrongCommandLine } from '../fault.ts';
@@ -30,7 +30,7 @@ export const addNew: AddCommand = (program, machine, end) => {
       }
       const template = chosenTemplate(all, options.from ?? DEFAULT_TEMPLATE);
       writeNewFile(resolve(machine.folder, file), template.text, file);
-      machine.out(`Wrote ${plainText(file)} from the template ${template.name}: ${template.about}\n`);
+      machine.out(`Wrote ${safeText(file)} from the template ${template.name}: ${template.about}\n`);
       if (options.from === undefined) machine.out(`\n${listOf(all)}`);
       machine.out(`\nNext: write your measures into it, then run: gorewright check ${quoted(file)}\n`);
       end(ExitStatus.done);
@@ -45,5 +45,5 @@ function listOf(all: readonly Template[]): string {
 
 /** As it can be typed into a shell. */
 function quoted(file: string): string {
-  return /^[\w./-]+$/.test(file) ? file : `'${plainText(file).replaceAll("'", "'\\''")}'`;
+  return /^[\w./-]+$/.test(file) ? file : `'${safeText(file).replaceAll("'", "'\\''")}'`;
 }

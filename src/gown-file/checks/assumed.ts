@@ -1,7 +1,6 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/material-problems.ts';
-import { USUAL_SELVEDGE } from '../build-cloths.ts';
-import { USUAL_ALLOWANCE } from '../build-spec.ts';
+import { USUAL_ALLOWANCE, USUAL_SELVEDGE } from '../shape/usual.ts';
 import type { Page } from './page.ts';
 
 /** Measures that the spec leaves out and that are then the usual ones: said, so that nobody is surprised at the table. */

@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/material-problems.ts';
-import { USUAL_SELVEDGE } from '../build-cloths.ts';
+import { USUAL_SELVEDGE } from '../shape/usual.ts';
 import type { Page } from './page.ts';
 
 /** Each cloth by itself. */
@@ -18,9 +18,11 @@ export function checkCloths(page: Page): Diagnostic[] {
           page.say(width),
         ),
       );
-    if (cloth.oneWay === true && cloth.headToTail === true)
+    const oneWay = page.flagAt('cloths', name, 'one-way');
+    const headToTail = page.flagAt('cloths', name, 'head-to-tail');
+    if (oneWay === true && headToTail === true)
       faults.push(problems.oneWayHeadToTail(page.keyAt('cloths', name, 'head-to-tail'), name));
-    if (cloth.oneWay === false && cloth.headToTail === false)
+    if (oneWay === false && headToTail === false)
       faults.push(problems.neitherWay(page.keyAt('cloths', name, 'head-to-tail'), name));
     if (cloth.repeatAcross !== undefined && width !== undefined && cloth.repeatAcross > width)
       faults.push(
@@ -31,7 +33,7 @@ export function checkCloths(page: Page): Diagnostic[] {
           page.say(width),
         ),
       );
-    if (cloth.pricedPer !== undefined && cloth.price === undefined && !page.has('cloths', name, 'price'))
+    if (page.has('cloths', name, 'priced-per') && !page.has('cloths', name, 'price'))
       faults.push(problems.pricedPerWithoutPrice(page.keyAt('cloths', name, 'priced-per'), name));
     return faults;
   });

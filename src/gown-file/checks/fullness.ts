@@ -6,8 +6,8 @@ import type { Page } from './page.ts';
 export function checkFullness(page: Page): Diagnostic[] {
   const { gores = [], layers = [] } = page.sketch;
   const places = [
-    ...gores.map((gore, i) => ({ full: gore.fullness, path: ['gores', i, 'fullness'] })),
-    ...layers.map((layer, i) => ({ full: layer.fullness, path: ['layers', i, 'fullness'] })),
+    ...gores.map((gore, i) => ({ full: gore.fullness, path: ['gores', i, 'fullness'] as const })),
+    ...layers.map((layer, i) => ({ full: layer.fullness, path: ['layers', i, 'fullness'] as const })),
   ];
   return places.flatMap(({ full, path }) => {
     if (typeof full !== 'object') return [];

@@ -17,7 +17,7 @@ export function checkGores(page: Page): Diagnostic[] {
   ]);
 }
 
-const WIDTHS = ['hem', 'half-hem', 'flare', 'half-flare'];
+const WIDTHS = ['hem', 'half-hem', 'flare', 'half-flare'] as const;
 const GORE_KEYS = ['name', 'on-fold', 'grain', 'notes', 'top', 'half-top', 'share', 'half-share', ...WIDTHS];
 
 const WHOLE_AND_HALF = [
@@ -29,7 +29,7 @@ const WHOLE_AND_HALF = [
 
 function checkFold(page: Page, gore: Gore, index: number): Diagnostic[] {
   const name = gore.name ?? '';
-  const given = (key: string) => page.has('gores', index, key);
+  const given = (key: (typeof WHOLE_AND_HALF)[number][number] | 'on-fold') => page.has('gores', index, key);
   if (gore.onFold === undefined && given('on-fold')) return [];
   if (gore.onFold !== true) {
     return WHOLE_AND_HALF.filter(([, half]) => given(half)).map(([whole, half]) =>
@@ -50,14 +50,15 @@ function checkFold(page: Page, gore: Gore, index: number): Diagnostic[] {
 
 function checkWidth(page: Page, gore: Gore, index: number): Diagnostic[] {
   const name = gore.name ?? '';
-  const own = ['hem', 'half-hem', 'flare', 'half-flare'].filter((key) => page.has('gores', index, key));
+  const own = WIDTHS.filter((key) => page.has('gores', index, key));
   const rules = [...own, ...(page.has('sweep') ? ['sweep'] : [])];
   if (rules.length > 1) return [problems.severalWidths(page.keyAt('gores', index, own[0]!), name, rules)];
   if (rules.length === 1 || (page.sketch.petticoat?.girths?.length ?? 0) > 0) return [];
   // A petticoat whose girths could not be read has been spoken of already.
   if (page.has('petticoat', 'girths')) return [];
   // A width under a misspelt key has been spoken of.
-  if (page.keysOf('gores', index).some((key) => WIDTHS.includes(nearest(key, GORE_KEYS) ?? ''))) return [];
+  if (page.keysOf('gores', index).some((key) => WIDTHS.some((width) => width === nearest(key, GORE_KEYS))))
+    return [];
   return [problems.noWidth(page.at('gores', index), name, gore.onFold === true ? 'half-hem' : 'hem')];
 }
 

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/station-problems.ts';
 import { BOUNDS } from '../shape/bounds.ts';
+import { USUAL_OFF_FLOOR } from '../shape/usual.ts';
 import type { Page } from './page.ts';
 
 /** What the lengths need beside themselves: the floor, the level of the hem widths, both centres, the train. */
@@ -32,7 +33,8 @@ function checkFloor(page: Page): Diagnostic[] {
       ? [problems.offFloorUnused(page.keyAt('lengths', 'off-floor'), measured ?? 'finished')]
       : [];
   }
-  if (!page.has('lengths', 'off-floor')) return [problems.offFloorMissing(page.at('lengths', 'measured'))];
+  if (!page.has('lengths', 'off-floor'))
+    return [problems.offFloorMissing(page.at('lengths', 'measured'), page.say(USUAL_OFF_FLOOR))];
   return Object.entries(at)
     .filter(
       ([, length]) =>
@@ -95,7 +97,7 @@ function trainBothSidesAlike(page: Page): Diagnostic[] {
 function trainOfOneSide(page: Page): Diagnostic[] {
   const { stations } = page;
   const { begins, full, ends } = page.sketch.train ?? {};
-  const left = ['full', 'ends'].filter((key) => !page.has('train', key));
+  const left = (['full', 'ends'] as const).filter((key) => !page.has('train', key));
   if (left.length > 0) return [problems.trainWithoutSymmetry(page.keyAt('train'), left)];
   if (
     stations === undefined ||

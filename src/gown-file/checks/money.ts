@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import { valueText } from '../../diagnostics/value-text.ts';
 import * as problems from '../../diagnostics/workroom-section-problems.ts';
 import type { Page } from './page.ts';
 
@@ -9,21 +10,8 @@ export function checkMoney(page: Page): Diagnostic[] {
 
 function checkCurrency(page: Page): Diagnostic[] {
   if (page.has('currency')) return [];
-  const first = priced(page)[0];
+  const first = page.placeOfKind('money');
   return first === undefined ? [] : [problems.noCurrency(first)];
-}
-
-/** Places where an amount of money stands. */
-function priced(page: Page): Diagnostic['span'][] {
-  const { cloths = {}, trims = [], notions = [] } = page.sketch;
-  const paths: (string | number)[][] = [
-    ...Object.keys(cloths).map((name) => ['cloths', name, 'price']),
-    ['edging', 'price'],
-    ...trims.map((_, i) => ['trims', i, 'price']),
-    ['labour', 'rate'],
-    ...notions.map((_, i) => ['notions', i, 'price']),
-  ];
-  return paths.filter((path) => page.has(...path)).map((path) => page.at(...path));
 }
 
 function checkStages(page: Page): Diagnostic[] {
@@ -32,7 +20,7 @@ function checkStages(page: Page): Diagnostic[] {
   if (parts.length === 0 || parts.some((part) => part === undefined)) return [];
   const whole = parts.reduce<number>((sum, part) => sum + (part ?? 0), deposit);
   return Math.abs(whole - 1) > 1e-9
-    ? [problems.stagesNotWhole(page.keyAt('labour', 'stages'), `${Number((whole * 100).toFixed(2))}%`)]
+    ? [problems.stagesNotWhole(page.keyAt('labour', 'stages'), valueText('share', whole, undefined))]
     : [];
 }
 

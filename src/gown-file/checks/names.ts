@@ -24,7 +24,7 @@ export function checkNames(page: Page): Diagnostic[] {
 
 function namesOfList(
   page: Page,
-  list: string,
+  list: 'gores' | 'layers',
   kind: string,
   names: readonly (string | undefined)[],
 ): Diagnostic[] {

@@ -1,10 +1,10 @@
 import type { Span } from '../../diagnostics/diagnostic.ts';
-import { lengthText } from '../../diagnostics/length-in-units.ts';
-import type { SketchedSpec } from '../shape/spec-shape.ts';
+import type { ValueKind } from '../../diagnostics/value-text.ts';
+import { lengthInUnits } from '../../diagnostics/value-text.ts';
+import { type Form, formBelow, kindOfForm, WHOLE } from '../shape/form.ts';
+import type { FilePath, SketchedSpec } from '../spec.ts';
 import { stationsOf } from '../stations.ts';
-import { childOf, placeOfWritten, type Written, type WrittenMap } from '../written.ts';
-
-type Step = string | number;
+import { childOf, isScalar, placeOfWritten, type Written, type WrittenMap } from '../written.ts';
 
 /** A spec under checking: its values, anything of which may be missing, and where each stands. */
 export class Page {
@@ -47,44 +47,65 @@ export class Page {
   }
 
   /** Where a value stands, or the nearest section round it. */
-  at(...path: readonly Step[]): Span {
+  at(...path: FilePath): Span {
     return placeOfWritten(this.nearest(path));
   }
 
   /** Where the key of a value stands. */
-  keyAt(...path: readonly Step[]): Span {
+  keyAt(...path: FilePath): Span {
     const written = this.nearest(path);
     return written.key ?? placeOfWritten(written);
   }
 
-  has(...path: readonly Step[]): boolean {
+  has(...path: FilePath): boolean {
     return this.sectionAt(...path) !== undefined;
   }
 
   /** Whether a section stands here, be it empty. */
-  hasSection(...path: readonly Step[]): boolean {
+  hasSection(...path: FilePath): boolean {
     return this.sectionAt(...path)?.kind === 'map';
   }
 
-  sectionAt(...path: readonly Step[]): Written | undefined {
+  sectionAt(...path: FilePath): Written | undefined {
     return path.reduce<Written | undefined>(childOf, this.root);
   }
 
-  hasList(...path: readonly Step[]): boolean {
+  hasList(...path: FilePath): boolean {
     return this.sectionAt(...path)?.kind === 'list';
   }
 
-  keysOf(...path: readonly Step[]): readonly string[] {
+  /** A flag as it is written, before anything usual stands in for it. */
+  flagAt(...path: FilePath): boolean | undefined {
+    const written = this.sectionAt(...path);
+    return written?.kind === 'flag' ? written.text === 'true' : undefined;
+  }
+
+  keysOf(...path: FilePath): readonly string[] {
     const written = this.sectionAt(...path);
     return written?.kind === 'map' ? [...(written as WrittenMap).entries.keys()] : [];
   }
 
-  /** A length in the file's units. */
-  say(millimetres: number): string {
-    return lengthText(millimetres, this.sketch.units);
+  /** Where the first value of a kind stands. */
+  placeOfKind(
+    kind: ValueKind,
+    written: Written = this.root,
+    form: Form | undefined = WHOLE,
+  ): Span | undefined {
+    if (isScalar(written)) return kindOfForm(form) === kind ? placeOfWritten(written) : undefined;
+    const steps = written.kind === 'list' ? written.items.keys() : written.entries.keys();
+    for (const step of steps) {
+      const place = this.placeOfKind(kind, childOf(written, step), formBelow(form, step));
+      if (place !== undefined) return place;
+    }
+    return undefined;
   }
 
-  private nearest(path: readonly Step[]): Written {
+  /** A length in the file's units. */
+  say(millimetres: number): string {
+    return lengthInUnits(millimetres, this.sketch.units);
+  }
+
+  private nearest(path: FilePath): Written {
     let written = this.root;
     for (const step of path) {
       const child = childOf(written, step);

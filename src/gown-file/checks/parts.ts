@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/shaping-problems.ts';
 import { WAIST_AGREES } from '../../geometry/tolerances.ts';
+import type { FilePath } from '../spec.ts';
 import { endsOfOverskirt } from '../stations.ts';
 import { checkFullness } from './fullness.ts';
 import { checkGores } from './gores.ts';
@@ -28,14 +29,18 @@ function checkPartNames(page: Page): Diagnostic[] {
     if (gore.name !== undefined) taken.set(gore.name, page.at('gores', i, 'name'));
   for (const [i, layer] of layers.entries())
     if (layer.name !== undefined) taken.set(layer.name, page.at('layers', i, 'name'));
-  const own: { name: string | undefined; path: (string | number)[]; kind: string }[] = [
+  const own: { name: string | undefined; path: FilePath; kind: string }[] = [
     ...(['flounces', 'tiers', 'godets', 'overskirts'] as const).flatMap((list) =>
-      (page.sketch[list] ?? []).map(({ name }, i) => ({ name, path: [list, i, 'name'], kind: KINDS[list] })),
+      (page.sketch[list] ?? []).map(({ name }, i) => ({
+        name,
+        path: [list, i, 'name'] as const,
+        kind: KINDS[list],
+      })),
     ),
     ...overskirts.flatMap((overskirt, i) =>
       (overskirt.gores ?? []).map(({ name }, j) => ({
         name,
-        path: ['overskirts', i, 'gores', j, 'name'],
+        path: ['overskirts', i, 'gores', j, 'name'] as const,
         kind: 'gore',
       })),
     ),
@@ -57,8 +62,8 @@ function checkLayersShared(page: Page): Diagnostic[] {
       const other = layers.findIndex((layer) => name !== undefined && layer.name === name);
       const same = layers[other]?.cloth === undefined || cloth === undefined || layers[other].cloth === cloth;
       if (name === undefined || other === -1 || same) return [];
-      const path = ['overskirts', i, 'layers', j, 'name'];
-      return [problems.nameTaken(page.at(...path), 'layer', name, page.at('layers', other, 'name'))];
+      const span = page.at('overskirts', i, 'layers', j, 'name');
+      return [problems.nameTaken(span, 'layer', name, page.at('layers', other, 'name'))];
     }),
   );
 }
@@ -75,7 +80,12 @@ function checkTiers(page: Page): Diagnostic[] {
     const faults: Diagnostic[] = [];
     if (page.hasList('tiers', i, 'tiers') && tiers.length === 0)
       faults.push(problems.noTiers(page.keyAt('tiers', i, 'tiers')));
-    if (Array.isArray(depths) && tiers.length > 0 && depths.length !== tiers.length)
+    if (
+      depths !== undefined &&
+      page.hasList('tiers', i, 'depths') &&
+      tiers.length > 0 &&
+      depths.length !== tiers.length
+    )
       faults.push(problems.depthsOfOtherTiers(page.keyAt('tiers', i, 'depths'), depths.length, tiers.length));
     const edges = [yoke, ...tiers];
     for (const [j, tier] of tiers.entries()) {

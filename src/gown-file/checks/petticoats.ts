@@ -3,11 +3,13 @@ import * as problems from '../../diagnostics/shaping-problems.ts';
 import { WAIST_AGREES } from '../../geometry/tolerances.ts';
 import type { Page } from './page.ts';
 
-type Path = readonly (string | number)[];
+/** Where a petticoat can stand. */
+type Path = readonly ['petticoat'] | readonly ['lengths', 'measured-in', 'petticoat'];
 
 /** Levels of the petticoat, and of the one that was worn at the measuring. */
 export function checkPetticoats(page: Page): Diagnostic[] {
-  return [['petticoat'], ['lengths', 'measured-in', 'petticoat']].flatMap((path) => checkGirths(page, path));
+  const paths: readonly Path[] = [['petticoat'], ['lengths', 'measured-in', 'petticoat']];
+  return paths.flatMap((path) => checkGirths(page, path));
 }
 
 type Petticoat = NonNullable<Page['sketch']['petticoat']>;

@@ -1,9 +1,8 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/material-problems.ts';
 import { nearest } from '../nearest.ts';
+import type { FilePath, PathOf } from '../spec.ts';
 import type { Page } from './page.ts';
-
-type Path = readonly (string | number)[];
 
 /** A name and where it is used. */
 interface Named {
@@ -22,7 +21,11 @@ export function checkReferences(page: Page): Diagnostic[] {
 }
 
 /** Names that are used and not there. */
-function unknown(kind: string, used: readonly Named[], known: readonly string[]): Diagnostic[] {
+function unknown(
+  kind: Parameters<typeof problems.unknownName>[1],
+  used: readonly Named[],
+  known: readonly string[],
+): Diagnostic[] {
   return used
     .filter(({ name }) => !known.includes(name))
     .map(({ name, span }) => problems.unknownName(span, kind, name, known, nearest(name, known)));
@@ -32,9 +35,9 @@ function unknown(kind: string, used: readonly Named[], known: readonly string[])
 function layersOf(page: Page) {
   const { layers = [], overskirts = [] } = page.sketch;
   return [
-    ...layers.map((layer, i) => ({ layer, path: ['layers', i] as Path })),
+    ...layers.map((layer, i) => ({ layer, path: ['layers', i] as const })),
     ...overskirts.flatMap((overskirt, i) =>
-      (overskirt.layers ?? []).map((layer, j) => ({ layer, path: ['overskirts', i, 'layers', j] as Path })),
+      (overskirt.layers ?? []).map((layer, j) => ({ layer, path: ['overskirts', i, 'layers', j] as const })),
     ),
   ];
 }
@@ -142,10 +145,14 @@ function checkEdging(page: Page): Diagnostic[] {
   return faults;
 }
 
-function one(page: Page, name: string | undefined, ...path: Path): Named[] {
+function one(page: Page, name: string | undefined, ...path: FilePath): Named[] {
   return name === undefined ? [] : [{ name, span: page.at(...path) }];
 }
 
-function named(page: Page, names: readonly (string | undefined)[] | undefined, ...path: Path): Named[] {
+function named(
+  page: Page,
+  names: readonly (string | undefined)[] | undefined,
+  ...path: PathOf<number>
+): Named[] {
   return (names ?? []).flatMap((name, i) => one(page, name, ...path, i));
 }

@@ -1,20 +1,22 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/shaping-problems.ts';
+import { valueText } from '../../diagnostics/value-text.ts';
 import type { Page } from './page.ts';
 
 /** Shares of the petticoat's girths: all gores or none, and a whole at every level below the waist. */
 export function checkShares(page: Page): Diagnostic[] {
   const gores = page.sketch.gores ?? [];
-  const shares = gores.map((gore) => (gore.onFold === true ? gore.halfShare : gore.share));
+  const keys = gores.map((gore) => (gore.onFold === true ? 'half-share' : 'share'));
+  const shares = gores.map((gore, i) => (page.has('gores', i, keys[i]!) ? gore.share : undefined));
   const index = shares.findIndex((share) => share !== undefined);
   if (index === -1) return [];
-  const span = page.keyAt('gores', index, gores[index]?.onFold === true ? 'half-share' : 'share');
+  const span = page.keyAt('gores', index, keys[index]!);
   if (!page.has('petticoat', 'girths')) return [problems.shareWithoutGirths(span)];
   const left = gores.flatMap((gore, i) => (shares[i] === undefined ? (gore.name ?? []) : []));
   if (left.length > 0) return [problems.sharesNotAll(span, left)];
   const levels = (page.sketch.petticoat?.girths ?? []).filter((level) => (level.down ?? 0) > 0).length;
   for (const [i, share] of shares.entries()) {
-    const place = page.keyAt('gores', i, gores[i]?.onFold === true ? 'half-share' : 'share');
+    const place = page.keyAt('gores', i, keys[i]!);
     if (Array.isArray(share) && share.length !== levels)
       return [problems.sharesOfOtherLevels(place, share.length, levels)];
   }
@@ -32,7 +34,7 @@ function wholeAtEachLevel(
     if (parts.some((part) => part === undefined)) return [];
     const whole = parts.reduce<number>((sum, part) => sum + (part ?? 0), 0) * (page.mirrored ? 2 : 1);
     if (Math.abs(whole - 1) > SHARES_AGREE)
-      return [problems.sharesNotWhole(span, `${Number((whole * 100).toFixed(3))}%`)];
+      return [problems.sharesNotWhole(span, valueText('share', whole, undefined))];
   }
   return [];
 }

@@ -1,16 +1,15 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/station-problems.ts';
 import { nearest } from '../nearest.ts';
+import type { FilePath, PathOf } from '../spec.ts';
 import { endsOfOverskirt } from '../stations.ts';
 import type { Page } from './page.ts';
-
-type Path = readonly (string | number)[];
 
 /** Every station that is named anywhere exists, and where cloth is sewn or opened there is a seam and no fold. */
 export function checkStations(page: Page): Diagnostic[] {
   const { stations } = page;
   if (stations === undefined) return [];
-  const keys = (...path: Path) =>
+  const keys = (...path: PathOf<string>) =>
     page.keysOf(...path).map((key) => ({ name: key, span: page.keyAt(...path, key) }));
   const check = ({ name, span }: Named, extra: readonly string[] = []) =>
     faultOfStation(page, stations, name, span, extra);
@@ -80,7 +79,7 @@ function allowanceOnFold(page: Page, { name, span }: Named): Diagnostic[] {
 function namedElsewhere(page: Page): Named[] {
   const { train, edging, fittings = [], overskirts = [] } = page.sketch;
   const places: Named[] = [];
-  const add = (name: string | undefined, ...path: Path) => {
+  const add = (name: string | undefined, ...path: FilePath) => {
     if (name !== undefined) places.push({ name, span: page.at(...path) });
   };
   for (const key of ['begins', 'full', 'ends'] as const) add(train?.[key], 'train', key);
@@ -117,7 +116,7 @@ function alongTrims(page: Page): Named[] {
 function seamsNamed(page: Page): Named[] {
   const { closure, bustle, layers = [], fittings = [], godets = [] } = page.sketch;
   const places: Named[] = [];
-  const add = (name: string | undefined, ...path: Path) => {
+  const add = (name: string | undefined, ...path: FilePath) => {
     if (name !== undefined) places.push({ name, span: page.at(...path) });
   };
   add(closure?.at, 'closure', 'at');

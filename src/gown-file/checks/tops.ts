@@ -56,6 +56,7 @@ function checkAgainstPanels(page: Page, meetings: readonly Meeting[]): Diagnosti
       page.say(top),
       page.say(panel!),
       apartBy(page, top, panel!),
+      page.say(WAIST_AGREES),
       i === 0 ? tableOf(page, meetings) : [],
     );
   });
@@ -71,8 +72,8 @@ function checkSums(page: Page, meetings: readonly Meeting[]): Diagnostic[] {
   // Tops that miss panels which themselves make the waist seam have been spoken of one by one.
   if (differ(tops, waist) && !differ(panels, waist)) return [];
   const [what, all] = differ(tops, waist)
-    ? (['the tops of the gores', tops] as const)
-    : (['the panels of the bodice', panels] as const);
+    ? (['The tops of the gores', tops] as const)
+    : (['The panels of the bodice', panels] as const);
   if (!differ(all, waist)) return [];
   const span = page.at('bodice', 'waist-seam');
   return [
@@ -108,7 +109,7 @@ function meetingOf(page: Page, index: number): Meeting | undefined {
 /** A top that is written but faulty has been spoken of; the panel must not stand in for it. */
 function topWasTried(page: Page, index: number): boolean {
   const gore = page.sketch.gores![index]!;
-  const tried = ['top', 'half-top'].some((key) => page.has('gores', index, key));
+  const tried = (['top', 'half-top'] as const).some((key) => page.has('gores', index, key));
   if (gore.onFold === undefined && page.has('gores', index, 'on-fold')) return true;
   const panel = gore.name !== undefined && page.has('bodice', 'panels', gore.name);
   return tried || (panel && page.sketch.bodice?.panels?.[gore.name!] === undefined);

@@ -1,9 +1,10 @@
 import * as z from 'zod/mini';
 import { BOUNDS } from './bounds.ts';
 import { allowances, fullness } from './gown-sections.ts';
-import { described, named, optional, section } from './section.ts';
-import { count, length, money, share, soldBy, weight } from './values.ts';
-import { flag, name, notes, oneOf, station, text } from './words.ts';
+import { described, listOf, named, optional, section } from './section.ts';
+import { USUAL_SELVEDGE } from './usual.ts';
+import { count, length, price, share, soldBy, weight } from './values.ts';
+import { flag, meaning, name, notes, oneOf, station, text } from './words.ts';
 
 /** Layers, cloths and what is sewn to their edges. */
 
@@ -14,95 +15,145 @@ const bought = {
   notes: optional(notes()),
 };
 
-const perUnit = () => optional(oneOf('m', 'yd'), 'What one price is for');
+const METRE = 1000;
+const YARD = 914.4;
 
-export const layer = section({
-  name: name(),
-  cloth: name(),
-  hem: oneOf('turned', 'faced', 'bagged', 'rolled', 'raw'),
-  shorter: optional(length(BOUNDS.shorter), 'Hem higher than the gown by this'),
-  'cut-smaller-across': optional(share(BOUNDS.cutSmaller)),
-  'cut-smaller-along': optional(share(BOUNDS.cutSmaller)),
-  allowances: optional(allowances),
-  gores: optional(z.array(name()), 'Only these gores; all when absent'),
-  edging: optional(name()),
-  fullness: optional(fullness, 'The whole layer gathered or pleated to the waist'),
-  seams: optional(oneOf('pressed-open', 'french')),
-  gap: optional(
-    section({
-      at: station(),
-      length: length(BOUNDS.opening),
-      from: optional(length(BOUNDS.down)),
-    }),
-  ),
-  notes: optional(notes()),
-});
+/** In mm. */
+const perUnit = () => optional(meaning('length', { m: METRE, yd: YARD }), 'What one price is for');
+
+interface Sold {
+  readonly price?: { readonly amount: string; readonly inYards: boolean };
+  readonly soldBy?: { readonly step: number; readonly inYards: boolean };
+  readonly pricedPer?: number;
+}
+
+/** A price is for a metre or a yard: as said, else as the shop's step was written, else as its file measures. */
+function sold<T extends Sold>({ price, soldBy, pricedPer, ...rest }: T) {
+  const how = soldBy ?? price;
+  const per = pricedPer ?? (how && (how.inYards ? YARD : METRE));
+  return {
+    ...rest,
+    /** Decimal text as written, for `pricedPer` mm, or for one where things are counted. */
+    ...(price && { price: price.amount }),
+    ...(per !== undefined && { pricedPer: per }),
+    /** The shop's step, mm. */
+    ...(soldBy && { soldBy: soldBy.step }),
+  };
+}
+
+export const hemFinish = () => oneOf('turned', 'faced', 'bagged', 'rolled', 'raw');
+
+export const layer = section(
+  {
+    name: name(),
+    cloth: name(),
+    hem: hemFinish(),
+    shorter: optional(length(BOUNDS.shorter), 'Hem higher than the gown by this'),
+    'cut-smaller-across': optional(share(BOUNDS.cutSmaller)),
+    'cut-smaller-along': optional(share(BOUNDS.cutSmaller)),
+    allowances: optional(allowances),
+    gores: optional(listOf(name()), 'Only these gores; all when absent'),
+    edging: optional(name()),
+    fullness: optional(fullness, 'The whole layer gathered or pleated to the waist'),
+    seams: optional(oneOf('pressed-open', 'french')),
+    gap: optional(
+      section({
+        at: station(),
+        length: length(BOUNDS.opening),
+        from: optional(length(BOUNDS.down)),
+      }),
+    ),
+    notes: optional(notes()),
+  },
+  { shorter: 0, cutSmallerAcross: 0, cutSmallerAlong: 0, allowances: {} },
+);
 
 export const sewnAsOne = section({
-  waist: optional(z.array(z.array(name()))),
-  closure: optional(z.array(name())),
+  waist: optional(listOf(listOf(name()))),
+  closure: optional(listOf(name())),
   notes: optional(notes()),
 });
 
-export const cloth = section({
-  width: length(BOUNDS.clothWidth),
-  selvedge: optional(length(BOUNDS.selvedge), "One selvedge's width; both are taken off"),
-  'one-way': optional(flag(), 'All tops one way: satin, pile, sequins, motifs'),
-  'head-to-tail': optional(flag(), 'Pieces may lie upside down; the opposite of one-way'),
-  fold: optional(oneOf('any', 'single', 'lengthwise', 'crosswise')),
-  weight: optional(weight(BOUNDS.clothWeight), 'g/m²'),
-  shrinkage: optional(share(BOUNDS.shrinkage)),
-  price: optional(money()),
-  'priced-per': perUnit(),
-  'sold-by': optional(soldBy(BOUNDS.step)),
-  minimum: optional(length(BOUNDS.none)),
-  'end-loss': optional(length(BOUNDS.none)),
-  safety: optional(share(BOUNDS.safety)),
-  'repeat-down': optional(length(BOUNDS.repeat)),
-  'repeat-across': optional(length(BOUNDS.repeat)),
-  used: optional(length(BOUNDS.none), 'What was used in the end'),
-  weave: optional(text(40)),
-  stretch: optional(flag()),
-  stitch: optional(
-    length(BOUNDS.stitch, 'mm'),
-    'Stitch length that the scrap test settled on; bare numbers in mm',
+export const cloth = z.pipe(
+  section(
+    {
+      width: length(BOUNDS.clothWidth),
+      selvedge: optional(length(BOUNDS.selvedge), "One selvedge's width; both are taken off"),
+      'one-way': optional(flag(), 'All tops one way: satin, pile, sequins, motifs'),
+      'head-to-tail': optional(flag(), 'Pieces may lie upside down; the opposite of one-way'),
+      fold: optional(oneOf('any', 'single', 'lengthwise', 'crosswise')),
+      weight: optional(weight(BOUNDS.clothWeight), 'g/m²'),
+      shrinkage: optional(share(BOUNDS.shrinkage)),
+      price: optional(price()),
+      'priced-per': perUnit(),
+      'sold-by': optional(soldBy(BOUNDS.step)),
+      minimum: optional(length(BOUNDS.none)),
+      'end-loss': optional(length(BOUNDS.none)),
+      safety: optional(share(BOUNDS.safety)),
+      'repeat-down': optional(length(BOUNDS.repeat)),
+      'repeat-across': optional(length(BOUNDS.repeat)),
+      used: optional(length(BOUNDS.none), 'What was used in the end'),
+      weave: optional(text(40)),
+      stretch: optional(flag()),
+      stitch: optional(
+        length(BOUNDS.stitch, 'mm'),
+        'Stitch length that the scrap test settled on; bare numbers in mm',
+      ),
+      ...bought,
+    },
+    { selvedge: USUAL_SELVEDGE, fold: 'any', shrinkage: 0, endLoss: 0, safety: 0 },
   ),
-  ...bought,
-});
+  z.transform(({ headToTail, oneWay, ...rest }) => ({
+    ...sold(rest),
+    oneWay: oneWay ?? headToTail === false,
+  })),
+);
 
-export const edging = section({
-  name: name(),
-  depth: optional(length(BOUNDS.trimWidth)),
-  repeat: optional(length(BOUNDS.repeat)),
-  from: optional(oneOf('bought-in', 'own-edges')),
-  cloth: optional(name(), 'The cloth whose own edges are cut off'),
-  start: optional(station()),
-  price: optional(money()),
-  'priced-per': perUnit(),
-  'sold-by': optional(soldBy(BOUNDS.step)),
-  braid: optional(length(BOUNDS.trimWidth)),
-  scallop: optional(length(BOUNDS.trimWidth), 'From the low points of its scallops to the high points'),
-  ...bought,
-});
+export const edging = z.pipe(
+  section(
+    {
+      name: name(),
+      depth: optional(length(BOUNDS.trimWidth)),
+      repeat: optional(length(BOUNDS.repeat)),
+      from: optional(oneOf('bought-in', 'own-edges')),
+      cloth: optional(name(), 'The cloth whose own edges are cut off'),
+      start: optional(station()),
+      price: optional(price()),
+      'priced-per': perUnit(),
+      'sold-by': optional(soldBy(BOUNDS.step)),
+      braid: optional(length(BOUNDS.trimWidth)),
+      scallop: optional(length(BOUNDS.trimWidth), 'From the low points of its scallops to the high points'),
+      ...bought,
+    },
+    { from: 'bought-in' },
+  ),
+  z.transform(sold),
+);
 
-export const trim = section({
-  kind: oneOf('horsehair', 'binding', 'stay-tape'),
-  layer: name(),
-  along: described(station(), 'hem, waist, or a station'),
-  width: optional(length(BOUNDS.trimWidth)),
-  price: optional(money()),
-  'priced-per': perUnit(),
-  'sold-by': optional(soldBy(BOUNDS.step)),
-  ...bought,
-});
+export const trim = z.pipe(
+  section({
+    kind: oneOf('horsehair', 'binding', 'stay-tape'),
+    layer: name(),
+    along: described(station(), 'hem, waist, or a station'),
+    width: optional(length(BOUNDS.trimWidth)),
+    price: optional(price()),
+    'priced-per': perUnit(),
+    'sold-by': optional(soldBy(BOUNDS.step)),
+    ...bought,
+  }),
+  z.transform(sold),
+);
 
-export const notion = section({
-  name: text(80),
-  count: optional(count(1, 100_000)),
-  length: optional(length(BOUNDS.step)),
-  price: optional(money()),
-  'priced-per': perUnit(),
-  ...bought,
-});
+export const notion = z.pipe(
+  section({
+    name: text(80),
+    count: optional(count(1, 100_000)),
+    length: optional(length(BOUNDS.step)),
+    price: optional(price()),
+    'priced-per': perUnit(),
+    ...bought,
+  }),
+  z.transform(sold),
+);
 
 export const cloths = named(cloth);

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import type { ValueKind } from '../../diagnostics/value-text.ts';
 import type { WrittenScalar } from '../written.ts';
 
 /**
@@ -18,12 +19,16 @@ export interface FaultAtPath {
   readonly expected?: string;
 }
 
-/** One value of a spec: what an editor is told about it, what a message calls it, and how it is read. */
+/** One value of a spec. */
+export type Leaf<T> = z.ZodMiniType<T, Given>;
+
+/** One value of a spec: its kind, what an editor is told about it, what a message calls it, and how it is read. */
 export function leaf<T>(
+  kind: ValueKind,
   json: Readonly<Record<string, unknown>>,
   expected: string,
   read: (written: WrittenScalar) => { readonly value: T } | Diagnostic,
-) {
+): Leaf<T> {
   const reading = z.transform((input: unknown, context): T => {
     if (typeof input !== 'function') return fault(context, { expected });
     const written = (input as Given)();
@@ -33,10 +38,18 @@ export function leaf<T>(
     return 'value' in result ? result.value : fault(context, { diagnostic: result });
   });
   // A transform by itself counts as a key that may be left out.
-  const schema = z.pipe(z.unknown(), reading);
+  const schema = z.pipe(z.unknown(), reading) as unknown as Leaf<T>;
   z.globalRegistry.add(schema, json);
+  KINDS.set(schema, kind);
   return schema;
 }
+
+/** Nothing for what is no single value. */
+export function kindOf(schema: object): ValueKind | undefined {
+  return KINDS.get(schema);
+}
+
+const KINDS = new WeakMap<object, ValueKind>();
 
 function fault(context: z.core.ParsePayload, params: FaultAtPath): never {
   context.issues.push({ code: 'custom', input: context.value, params: { ...params } });

@@ -1,60 +1,73 @@
 import * as z from 'zod/mini';
 import { BOUNDS, MOST } from './bounds.ts';
-import { layer } from './cloth-sections.ts';
+import { hemFinish, layer } from './cloth-sections.ts';
 import { allowances, gore, lengths, train } from './gown-sections.ts';
-import { described, list, optional, section } from './section.ts';
+import { described, list, listOf, optional, section } from './section.ts';
+import { USUAL_RUFFLE } from './usual.ts';
 import { count, length, times } from './values.ts';
 import { flag, name, notes, oneOf, station } from './words.ts';
 
 /** What is cut beside the gores: flounces, tiers, godets, overskirts and trains that come off. */
 
-export const flounce = section({
-  name: name(),
-  layer: name(),
-  cloth: name(),
-  kind: optional(oneOf('straight', 'circular')),
-  depth: length(BOUNDS.flounce),
-  fullness: optional(
-    times(BOUNDS.fullness),
-    'Straight: cloth for one of the edge. Circular: outer edge for one of the inner',
-  ),
-  'above-hem': optional(length(BOUNDS.down), "Above the layer's sewn hem; 0 sews it to the hem"),
-  pieces: optional(count(1, 500), 'All round; straight ones go from selvedge to selvedge when absent'),
-  hem: oneOf('turned', 'faced', 'bagged', 'rolled', 'raw'),
-  allowances: optional(allowances),
-  notes: optional(notes()),
-});
+export const flounce = section(
+  {
+    name: name(),
+    layer: name(),
+    cloth: name(),
+    kind: optional(oneOf('straight', 'circular')),
+    depth: length(BOUNDS.flounce),
+    fullness: optional(
+      times(BOUNDS.fullness),
+      'Straight: cloth for one of the edge. Circular: outer edge for one of the inner',
+    ),
+    'above-hem': optional(length(BOUNDS.down), "Above the layer's sewn hem; 0 sews it to the hem"),
+    pieces: optional(count(1, 500), 'All round; straight ones go from selvedge to selvedge when absent'),
+    hem: hemFinish(),
+    allowances: optional(allowances),
+    notes: optional(notes()),
+  },
+  { kind: 'straight', fullness: USUAL_RUFFLE, aboveHem: 0, allowances: {} },
+);
 
-export const tiers = section({
-  name: name(),
-  cloth: name(),
-  yoke: described(length(BOUNDS.girth), 'Edge that the first tier is gathered to, all round'),
-  tiers: list(length(BOUNDS.sweep), MOST.tiers),
-  depths: z.union([length(BOUNDS.flounce), z.array(length(BOUNDS.flounce))]),
-  allowances: optional(allowances),
-  notes: optional(notes()),
-});
+export const tiers = section(
+  {
+    name: name(),
+    cloth: name(),
+    yoke: described(length(BOUNDS.girth), 'Edge that the first tier is gathered to, all round'),
+    tiers: list(length(BOUNDS.sweep), MOST.tiers),
+    depths: z.pipe(
+      z.union([length(BOUNDS.flounce), listOf(length(BOUNDS.flounce))]),
+      z.transform((given) => (typeof given === 'number' ? [given] : given)),
+    ),
+    allowances: optional(allowances),
+    notes: optional(notes()),
+  },
+  { allowances: {} },
+);
 
 export const godet = section({
   name: name(),
   seam: station(),
   from: length(BOUNDS.down),
   width: length(BOUNDS.hemWidth),
-  layers: optional(z.array(name()), 'Layers that have it; all when absent'),
+  layers: optional(listOf(name()), 'Layers that have it; all when absent'),
   notes: optional(notes()),
 });
 
-export const overskirt = section({
-  name: name(),
-  from: station(),
-  to: optional(station()),
-  gores: list(gore, MOST.gores),
-  sweep: optional(length(BOUNDS.sweep)),
-  lengths,
-  train: optional(train),
-  layers: list(layer, MOST.layers),
-  fastened: optional(oneOf('hooks', 'buttons', 'snaps', 'ties')),
-  edges: optional(oneOf('bound', 'faced', 'turned'), 'How its end edges are finished'),
-  'quick-release': optional(flag()),
-  notes: optional(notes()),
-});
+export const overskirt = section(
+  {
+    name: name(),
+    from: station(),
+    to: optional(station()),
+    gores: list(gore, MOST.gores),
+    sweep: optional(length(BOUNDS.sweep)),
+    lengths,
+    train: optional(train),
+    layers: list(layer, MOST.layers),
+    fastened: optional(oneOf('hooks', 'buttons', 'snaps', 'ties')),
+    edges: optional(oneOf('bound', 'faced', 'turned'), 'How its end edges are finished'),
+    'quick-release': optional(flag()),
+    notes: optional(notes()),
+  },
+  { fastened: 'hooks', edges: 'faced', quickRelease: false },
+);

@@ -1,17 +1,32 @@
 import * as z from 'zod/mini';
 
 /** `waist-seam` to `waistSeam`. */
-export type Camel<S extends string> = S extends `${infer Head}-${infer Tail}`
+type Camel<S extends string> = S extends `${infer Head}-${infer Tail}`
   ? `${Head}${Capitalize<Camel<Tail>>}`
   : S;
-export type CamelKeys<T> = { [K in keyof T as K extends string ? Camel<K> : K]: T[K] };
+type CamelKeys<T> = { readonly [K in keyof T as K extends string ? Camel<K> : K]: T[K] };
 
-/** A section with exactly these keys, its keys in camelCase once read. */
-export function section<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
-  type Read = z.core.output<z.ZodMiniObject<Shape, z.core.$strict>>;
+/** What is usual in a section is there whether or not it is written. */
+type Filled<Read, Usual> = Omit<Read, keyof Usual> & Required<Pick<Read, keyof Usual & keyof Read>>;
+/** One object in place of several put together, for the reader of a type. */
+type Flat<T> = { readonly [K in keyof T]: T[K] };
+
+/** A section with exactly these keys, in camelCase once read, over what is usual where it says nothing. */
+export function section<
+  Shape extends z.core.$ZodLooseShape,
+  const Usual extends Partial<CamelKeys<z.core.output<z.ZodMiniObject<Shape, z.core.$strict>>>> = object,
+>(
+  shape: Shape,
+  usual?: Usual | ((read: CamelKeys<z.core.output<z.ZodMiniObject<Shape, z.core.$strict>>>) => Usual),
+) {
+  type Read = CamelKeys<z.core.output<z.ZodMiniObject<Shape, z.core.$strict>>>;
   return z.pipe(
     z.strictObject(shape),
-    z.transform((value) => camelKeys(value as Read)),
+    z.transform((value): Flat<Filled<Read, Usual>> => {
+      const read = camelKeys(value) as Read;
+      const filling = typeof usual === 'function' ? usual(read) : usual;
+      return { ...filling, ...read } as unknown as Flat<Filled<Read, Usual>>;
+    }),
   );
 }
 
@@ -20,16 +35,28 @@ export function section<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
  * called `toString` that is not in it must not find a function there.
  */
 export function named<Value extends z.core.$ZodType>(value: Value) {
-  type Read = Record<string, z.core.output<Value>>;
   return z.pipe(
     z.record(z.string(), value),
-    z.transform((record): Read => Object.assign(Object.create(null), record)),
+    z.transform((record): Readonly<Record<string, z.core.output<Value>>> => nameless(record)),
   );
+}
+
+export function nameless<T>(...records: readonly Readonly<Record<string, T>>[]): Readonly<Record<string, T>> {
+  return Object.assign(Object.create(null), ...records);
 }
 
 /** A list of at most so many: what is longer is a slip, and would keep the tool busy for minutes. */
 export function list<Item extends z.core.$ZodType>(item: Item, most: number) {
-  return z.array(item).check(z.maxLength(most));
+  return listed(z.array(item).check(z.maxLength(most)));
+}
+
+/** A list of any length. */
+export function listOf<Item extends z.core.$ZodType>(item: Item) {
+  return listed(z.array(item));
+}
+
+function listed<Item extends z.core.$ZodType>(items: z.ZodMiniArray<Item>) {
+  return items as z.ZodMiniType<readonly z.core.output<Item>[], readonly z.core.input<Item>[]>;
 }
 
 /** A key that may be left out, and what an editor says about it. */
@@ -44,10 +71,10 @@ export function described<Value extends z.core.$ZodType>(value: Value, descripti
   return value;
 }
 
-function camelKeys<T extends object>(value: T): CamelKeys<T> {
+function camelKeys(value: object): object {
   const renamed = Object.entries(value).map(([key, item]) => [
     key.replace(/-([a-z])/g, (_, c: string) => c.toUpperCase()),
     item,
   ]);
-  return Object.fromEntries(renamed) as CamelKeys<T>;
+  return Object.fromEntries(renamed);
 }

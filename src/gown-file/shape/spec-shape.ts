@@ -1,67 +1,71 @@
-import * as z from 'zod/mini';
+import type * as z from 'zod/mini';
 import { notOneOf } from '../../diagnostics/value-problems.ts';
 import { BOUNDS, MOST } from './bounds.ts';
 import { cloths, edging, layer, notion, sewnAsOne, trim } from './cloth-sections.ts';
-import { allowances, bodice, gore, lengths, petticoat, roughCut, train } from './gown-sections.ts';
+import {
+  bodice,
+  gore,
+  gownAllowances,
+  lengths,
+  petticoat,
+  roughCut,
+  train,
+  USUAL_ALLOWANCES,
+} from './gown-sections.ts';
 import { leaf } from './leaf.ts';
 import { flounce, godet, overskirt, tiers } from './part-sections.ts';
-import { described, list, optional, section } from './section.ts';
+import { described, list, listOf, optional, section } from './section.ts';
 import { length } from './values.ts';
 import { matching, notes, oneOf, text } from './words.ts';
 import { bustle, closure, cut, dates, fitting, labour, paper } from './workroom-sections.ts';
 
 /** The whole spec. The JSON Schema for editors and the reader both come from this definition. */
-export const specShape = section({
-  format: leaf({ const: 1 }, '1', (written) =>
-    written.text.trim() === '1'
-      ? { value: 1 as const }
-      : notOneOf(written.span, written.label, written.text, ['1'], undefined),
-  ),
-  gown: described(text(300), 'Printed on every piece'),
-  client: optional(text(60), "A code, never a person's name"),
-  units: described(oneOf('cm', 'mm', 'in'), 'What a bare number is in'),
-  notes: optional(notes()),
-  'based-on': optional(text(500), 'Another spec; this one keeps only what differs'),
-  without: optional(z.array(text(200)), 'Of the spec below: what this one leaves out'),
-  symmetry: optional(oneOf('mirrored', 'none')),
-  bodice,
-  gores: described(list(gore, MOST.gores), 'From the centre front round to the centre back'),
-  sweep: optional(length(BOUNDS.sweep), 'Full hem all round at lengths.hem-width-at'),
-  lengths,
-  train: optional(train),
-  allowances: optional(allowances),
-  'rough-cut': optional(roughCut),
-  layers: described(list(layer, MOST.layers), 'From the inside out'),
-  'sewn-as-one': optional(sewnAsOne),
-  cloths,
-  petticoat: optional(petticoat),
-  flounces: optional(list(flounce, MOST.parts)),
-  tiers: optional(list(tiers, MOST.parts)),
-  godets: optional(list(godet, MOST.parts)),
-  overskirts: optional(list(overskirt, MOST.parts)),
-  closure: optional(closure),
-  edging: optional(edging),
-  trims: optional(list(trim, MOST.trims)),
-  bustle: optional(bustle),
-  fittings: optional(list(fitting, MOST.fittings)),
-  labour: optional(labour),
-  notions: optional(list(notion, MOST.notions)),
-  currency: optional(matching(/^[A-Z]{3}$/, 'a currency code of ISO 4217, such as EUR')),
-  dates: optional(dates),
-  paper: optional(paper),
-  cut: optional(cut),
-});
+export const specShape = section(
+  {
+    format: leaf('count', { const: 1 }, '1', (written) =>
+      written.text.trim() === '1'
+        ? { value: 1 as const }
+        : notOneOf(written.span, written.label, written.text, ['1'], undefined),
+    ),
+    gown: described(text(300), 'Printed on every piece'),
+    client: optional(text(60), "A code, never a person's name"),
+    units: described(oneOf('cm', 'mm', 'in'), 'What a bare number is in'),
+    notes: optional(notes()),
+    'based-on': optional(text(500), 'Another spec; this one keeps only what differs'),
+    without: optional(listOf(text(200)), 'Of the spec below: what this one leaves out'),
+    symmetry: optional(oneOf('mirrored', 'none')),
+    bodice,
+    gores: described(list(gore, MOST.gores), 'From the centre front round to the centre back'),
+    sweep: optional(length(BOUNDS.sweep), 'Full hem all round at lengths.hem-width-at'),
+    lengths,
+    train: optional(train),
+    allowances: optional(gownAllowances),
+    'rough-cut': optional(roughCut),
+    layers: described(list(layer, MOST.layers), 'From the inside out'),
+    'sewn-as-one': optional(sewnAsOne),
+    cloths,
+    petticoat: optional(petticoat),
+    flounces: optional(list(flounce, MOST.parts)),
+    tiers: optional(list(tiers, MOST.parts)),
+    godets: optional(list(godet, MOST.parts)),
+    overskirts: optional(list(overskirt, MOST.parts)),
+    closure: optional(closure),
+    edging: optional(edging),
+    trims: optional(list(trim, MOST.trims)),
+    bustle: optional(bustle),
+    fittings: optional(list(fitting, MOST.fittings)),
+    labour: optional(labour),
+    notions: optional(list(notion, MOST.notions)),
+    currency: optional(matching(/^[A-Z]{3}$/, 'a currency code of ISO 4217, such as EUR')),
+    dates: optional(dates),
+    paper: optional(paper),
+    cut: optional(cut),
+  },
+  { symmetry: 'mirrored', allowances: USUAL_ALLOWANCES, roughCut: {} },
+);
+
+/** What a file can say, its keys as written. */
+export type WrittenForm = z.input<typeof specShape>;
 
 /** A spec whose every value is well formed; whether they agree is for the checks. */
 export type ShapedSpec = z.output<typeof specShape>;
-
-/** The same with anything missing: what is left of a spec once its faulty values are put aside. */
-export type SketchedSpec = Sketched<ShapedSpec>;
-
-type Sketched<T> = T extends readonly [unknown, unknown]
-  ? T
-  : T extends readonly (infer Item)[]
-    ? readonly Sketched<Item>[]
-    : T extends object
-      ? { readonly [K in keyof T]?: Sketched<T[K]> | undefined }
-      : T;

@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import { lengthText } from '../../diagnostics/length-in-units.ts';
 import * as problems from '../../diagnostics/value-problems.ts';
+import { type ValueKind, valueText } from '../../diagnostics/value-text.ts';
 import { nearest } from '../nearest.ts';
 import { angleOf, LENGTH_UNITS, lengthOf, parseQuantity, shareOf, weightOf } from '../quantity.ts';
 import type { WrittenScalar } from '../written.ts';
@@ -10,20 +10,20 @@ import { LENGTH_IN_UNITS, leaf } from './leaf.ts';
 /** A length in mm; a bare number is in the file's units unless `bareUnit` says otherwise. */
 export function length(bounds: Bounds, bareUnit?: string) {
   const json = bareUnit === undefined ? LENGTH : NUMBER_OR_TEXT;
-  return leaf(json, 'a length, such as 98, 98cm or 38 1/2in', (written) => {
+  return leaf('length', json, 'a length, such as `98`, `98cm` or `38 1/2in`', (written) => {
     const unit = bareUnit ?? written.file.units;
     const result = millimetres(written, unit);
     if (!('value' in result) || result.unit === undefined) return result;
-    return within(written, result.value, bounds, (value) => lengthText(value, written.file.units));
+    return within('length', written, result.value, bounds);
   });
 }
 
 /** A step that the shop sells by, and whether it was written in yards. */
 export function soldBy(bounds: Bounds) {
-  return leaf(LENGTH, 'a length, such as 0.1m or 1/8yd', (written) => {
+  return leaf('length', LENGTH, 'a length, such as `0.1m` or `1/8yd`', (written) => {
     const result = millimetres(written, written.file.units);
     if (!('value' in result)) return result;
-    const checked = within(written, result.value, bounds, (value) => lengthText(value, written.file.units));
+    const checked = within('length', written, result.value, bounds);
     const inYards = ['in', 'ft', 'yd', '"', '″'].includes(result.unit ?? '');
     return 'value' in checked ? { value: { step: checked.value, inYards } } : checked;
   });
@@ -45,57 +45,66 @@ function millimetres(written: WrittenScalar, bareUnit: string | undefined) {
 
 /** An angle in radians; a bare number is in degrees. */
 export function angle(bounds: Bounds) {
-  return leaf(NUMBER_OR_TEXT, 'an angle, such as 17deg', (written) => {
+  return leaf('angle', NUMBER_OR_TEXT, 'an angle, such as `17deg`', (written) => {
     const quantity = parseQuantity(written.text);
     const radians = quantity === undefined ? undefined : angleOf(quantity);
     if (radians === undefined) return problems.notAnAngle(written.span, written.label, written.text);
-    return within(written, radians, bounds, (value) => `${round((value * 180) / Math.PI, 3)}deg`);
+    return within('angle', written, radians, bounds);
   });
 }
 
 /** A fraction of 1. */
 export function share(bounds: Bounds) {
-  return leaf(NUMBER_OR_TEXT, 'a percentage, such as 3%', (written) => {
+  return leaf('share', NUMBER_OR_TEXT, 'a percentage, such as `3%`', (written) => {
     const quantity = parseQuantity(written.text);
     const value = quantity === undefined ? undefined : shareOf(quantity);
     if (value === undefined) return problems.notAShare(written.span, written.label, written.text);
-    return within(written, value, bounds, (part) => `${round(part * 100, 4)}%`);
+    return within('share', written, value, bounds);
   });
 }
 
 /** A cloth's weight in g/m². */
 export function weight(bounds: Bounds) {
-  return leaf(NUMBER_OR_TEXT, 'a weight in g/m², such as 210', (written) => {
+  return leaf('weight', NUMBER_OR_TEXT, 'a weight in g/m², such as 210', (written) => {
     const quantity = parseQuantity(written.text);
     const value = quantity === undefined ? undefined : weightOf(quantity);
     if (value === undefined) return problems.notAWeight(written.span, written.label, written.text);
-    return within(written, value, bounds, (grams) => String(round(grams, 2)));
+    return within('weight', written, value, bounds);
   });
 }
 
-/** Money, hours: decimal text kept as written, never a binary float. */
-export function decimal(expected: string) {
-  return leaf(
-    {
-      anyOf: [
-        { type: 'number', minimum: 0 },
-        { type: 'string', pattern: DECIMAL.source },
-      ],
-    },
-    expected,
-    (written) =>
-      DECIMAL.test(written.text.trim())
-        ? { value: written.text.trim() }
-        : problems.notADecimal(written.span, written.label, written.text, expected),
-  );
-}
+/** Money and hours are decimal text kept as written, never a binary float. */
+export const money = () => decimal('money', AMOUNT, (amount) => amount);
+export const hours = () => decimal('hours', 'hours, such as 41 or 2.5', (text) => text);
 
-export const money = () => decimal('an amount, such as 24.50');
-export const hours = () => decimal('hours, such as 41 or 2.5');
+/** What one metre or yard costs, and whether its file would mean a yard where nothing else says so. */
+export const price = () =>
+  decimal('money', AMOUNT, (amount, { file }) => ({ amount, inYards: file.units === 'in' }));
+
+const AMOUNT = 'an amount, such as 24.50';
+
+function decimal<T>(
+  kind: 'money' | 'hours',
+  expected: string,
+  value: (text: string, written: WrittenScalar) => T,
+) {
+  const json = {
+    anyOf: [
+      { type: 'number', minimum: 0 },
+      { type: 'string', pattern: DECIMAL.source },
+    ],
+  };
+  return leaf(kind, json, expected, (written) => {
+    const text = written.text.trim();
+    return DECIMAL.test(text)
+      ? { value: value(text, written) }
+      : problems.notADecimal(written.span, written.label, written.text, expected);
+  });
+}
 
 /** A whole number. */
 export function count(least: number, most: number) {
-  return leaf({ type: 'integer', minimum: least, maximum: most }, 'a whole number', (written) => {
+  return leaf('count', { type: 'integer', minimum: least, maximum: most }, 'a whole number', (written) => {
     const value = /^\d{1,9}$/.test(written.text.trim()) ? Number(written.text) : Number.NaN;
     return value >= least && value <= most
       ? { value }
@@ -105,11 +114,11 @@ export function count(least: number, most: number) {
 
 /** How many times, such as fullness: `2.5` or `2.5:1`. */
 export function times(bounds: Bounds) {
-  return leaf(NUMBER_OR_TEXT, 'a number of times, such as 2.5', (written) => {
+  return leaf('times', NUMBER_OR_TEXT, 'a number of times, such as 2.5', (written) => {
     const quantity = parseQuantity(written.text.trim().replace(/(?<!\s)\s*:\s*1$/, ''));
     const value = quantity?.unit === '' ? quantity.numerator / quantity.denominator : undefined;
     if (value === undefined) return problems.notTimes(written.span, written.label, written.text);
-    return within(written, value, bounds, String);
+    return within('times', written, value, bounds);
   });
 }
 
@@ -118,14 +127,15 @@ const LENGTH = { ...NUMBER_OR_TEXT, $comment: LENGTH_IN_UNITS };
 const DECIMAL = /^\d{1,12}(\.\d{1,4})?$/;
 
 function within(
+  kind: ValueKind,
   written: WrittenScalar,
   value: number,
   bounds: Bounds,
-  say: (value: number) => string,
 ): { value: number } | Diagnostic {
   if (value < 0 && bounds.least >= 0)
     return problems.negative(written.span, written.label, written.text, bounds.of);
   if (value >= bounds.least - SLACK && value <= bounds.most + SLACK) return { value };
+  const say = (bound: number) => valueText(kind, bound, written.file.units);
   return problems.outOfBounds(
     written.span,
     written.label,
@@ -138,7 +148,3 @@ function within(
 
 /** What a bound gives way by, for values that are not whole in binary. */
 const SLACK = 1e-9;
-
-function round(value: number, decimals: number): number {
-  return Number(value.toFixed(decimals));
-}

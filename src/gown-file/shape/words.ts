@@ -1,31 +1,34 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/value-problems.ts';
+import type { ValueKind } from '../../diagnostics/value-text.ts';
 import { nearest } from '../nearest.ts';
 import type { WrittenScalar } from '../written.ts';
 import { leaf } from './leaf.ts';
 
 /** Free text, printed somewhere. A number is text as well: it keeps its noughts. */
-export function text(longest = 200) {
-  return leaf({ type: ['string', 'number'] }, 'text', (written) => textWithin(written, longest));
+export function text(longest = 200, kind: 'text' | 'notes' = 'text') {
+  return leaf(kind, { type: ['string', 'number'] }, 'text', (written) => textWithin(written, longest));
 }
 
 /** Text of any length that a maker writes to herself. */
-export const notes = () => text(20_000);
+export const notes = () => text(20_000, 'notes');
 
 /** A word that names a gore, a layer or a cloth, here or where it is referred to. */
 export function name() {
-  return leaf({ type: 'string', pattern: '^[A-Za-z0-9-]+$' }, 'a name', (written) => textWithin(written, 60));
+  return leaf('text', { type: 'string', pattern: '^[A-Za-z0-9-]+$' }, 'a name', (written) =>
+    textWithin(written, 60),
+  );
 }
 
 /** A station, or the name of an edge: `side-front/side`, `centre-back`. */
 export const station = () =>
-  leaf({ type: 'string' }, 'a station, such as centre-back or side-front/side', (written) =>
+  leaf('text', { type: 'string' }, 'a station, such as centre-back or side-front/side', (written) =>
     textWithin(written, 130),
   );
 
 /** A calendar day, kept as text. */
 export function date() {
-  return leaf({ type: 'string', format: 'date' }, 'a date, such as 2027-05-01', (written) =>
+  return leaf('date', { type: 'string', format: 'date' }, 'a date, such as 2027-05-01', (written) =>
     isDay(written.text.trim())
       ? { value: written.text.trim() }
       : problems.notADate(written.span, written.label, written.text),
@@ -33,7 +36,7 @@ export function date() {
 }
 
 export function flag() {
-  return leaf({ type: 'boolean' }, 'true or false', (written) =>
+  return leaf('flag', { type: 'boolean' }, 'true or false', (written) =>
     written.kind === 'flag'
       ? { value: written.text === 'true' }
       : problems.notAFlag(written.span, written.label, written.text),
@@ -42,21 +45,28 @@ export function flag() {
 
 /** One of a few words. */
 export function oneOf<const Word extends string>(...words: readonly Word[]) {
+  return meaning<Word>('text', Object.fromEntries(words.map((word) => [word, word])));
+}
+
+/** One of a few words, each read as what it means. */
+export function meaning<T>(kind: ValueKind, meanings: Readonly<Record<string, T>>) {
+  const words = Object.keys(meanings);
   return leaf(
+    kind,
     { enum: words },
     words.length === 1 ? words.join() : `one of ${words.join(', ')}`,
     (written) => {
       const found = words.find((word) => word === written.text.trim());
       return found === undefined
         ? problems.notOneOf(written.span, written.label, written.text, words, nearest(written.text, words))
-        : { value: found };
+        : { value: meanings[found]! };
     },
   );
 }
 
 /** Text of a form that a pattern gives. */
 export function matching(pattern: RegExp, expected: string) {
-  return leaf({ type: 'string', pattern: pattern.source }, expected, (written) =>
+  return leaf('text', { type: 'string', pattern: pattern.source }, expected, (written) =>
     pattern.test(written.text.trim())
       ? { value: written.text.trim() }
       : problems.notOfForm(written.span, written.label, written.text, expected),

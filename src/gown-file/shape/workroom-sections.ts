@@ -1,33 +1,40 @@
 import * as z from 'zod/mini';
 import { BOUNDS, MOST } from './bounds.ts';
 import { described, list, named, optional, section } from './section.ts';
+import { USUAL_CLEARANCE, USUAL_PAPER_MARGIN, USUAL_START } from './usual.ts';
 import { count, hours, length, money, share } from './values.ts';
 import { date, flag, matching, name, notes, oneOf, station } from './words.ts';
 
 /** Closing, bustling, fitting, charging, printing. */
 
-export const closure = section({
-  kind: oneOf('zip', 'lacing', 'hooks'),
-  at: station(),
-  starts: optional(length(BOUNDS.down), 'Below the waist seam'),
-  opening: optional(length(BOUNDS.opening)),
-  hip: optional(length(BOUNDS.bodyGirth)),
-  shoulders: optional(length(BOUNDS.bodyGirth), 'Girth over the shoulders'),
-  entry: optional(oneOf('steps-in', 'over-the-head')),
-  side: optional(oneOf('left', 'right')),
-  beside: optional(oneOf('sewn', 'finished', 'laced'), 'What the bodice does above the opening'),
-  finish: optional(oneOf('placket', 'facing', 'hook')),
-  notes: optional(notes()),
-});
+export const closure = section(
+  {
+    kind: oneOf('zip', 'lacing', 'hooks'),
+    at: station(),
+    starts: optional(length(BOUNDS.down), 'Below the waist seam'),
+    opening: optional(length(BOUNDS.opening)),
+    hip: optional(length(BOUNDS.bodyGirth)),
+    shoulders: optional(length(BOUNDS.bodyGirth), 'Girth over the shoulders'),
+    entry: optional(oneOf('steps-in', 'over-the-head')),
+    side: optional(oneOf('left', 'right')),
+    beside: optional(oneOf('sewn', 'finished', 'laced'), 'What the bodice does above the opening'),
+    finish: optional(oneOf('placket', 'facing', 'hook')),
+    notes: optional(notes()),
+  },
+  ({ kind }) => ({ starts: USUAL_START[kind] }),
+);
 
-export const bustle = section({
-  kind: oneOf('over', 'under'),
-  points: optional(list(section({ seam: station(), anchor: length(BOUNDS.down) }), MOST.bustlePoints)),
-  clearance: optional(length(BOUNDS.offFloor), 'Height of the bustled hem off the floor'),
-  loop: optional(length(BOUNDS.trimWidth)),
-  heavy: optional(flag()),
-  notes: optional(notes()),
-});
+export const bustle = section(
+  {
+    kind: oneOf('over', 'under'),
+    points: optional(list(section({ seam: station(), anchor: length(BOUNDS.down) }), MOST.bustlePoints)),
+    clearance: optional(length(BOUNDS.offFloor), 'Height of the bustled hem off the floor'),
+    loop: optional(length(BOUNDS.trimWidth)),
+    heavy: optional(flag()),
+    notes: optional(notes()),
+  },
+  { clearance: USUAL_CLEARANCE },
+);
 
 const alterations = () =>
   optional(
@@ -60,30 +67,33 @@ export const fitting = section({
   notes: optional(notes()),
 });
 
-export const labour = section({
-  rate: optional(money()),
-  hours: optional(hours()),
-  tasks: optional(named(hours())),
-  'per-metre': optional(
-    section({
-      seams: optional(hours()),
-      waist: optional(hours()),
-      hems: optional(hours()),
-      edging: optional(hours()),
-    }),
-  ),
-  overhead: optional(share(BOUNDS.overhead)),
-  margin: optional(share(BOUNDS.overhead)),
-  tax: optional(share(BOUNDS.percentage)),
-  rounding: optional(money()),
-  deposit: optional(share(BOUNDS.percentage)),
-  stages: optional(named(share(BOUNDS.percentage))),
-  'fittings-included': optional(count(0, 50)),
-  expires: optional(date()),
-  actual: optional(section({ hours: optional(hours()), spent: optional(money()) })),
-  paid: optional(money()),
-  notes: optional(notes()),
-});
+export const labour = section(
+  {
+    rate: optional(money()),
+    hours: optional(hours()),
+    tasks: optional(named(hours())),
+    'per-metre': optional(
+      section({
+        seams: optional(hours()),
+        waist: optional(hours()),
+        hems: optional(hours()),
+        edging: optional(hours()),
+      }),
+    ),
+    overhead: optional(share(BOUNDS.overhead)),
+    margin: optional(share(BOUNDS.overhead)),
+    tax: optional(share(BOUNDS.percentage)),
+    rounding: optional(money()),
+    deposit: optional(share(BOUNDS.percentage)),
+    stages: optional(named(share(BOUNDS.percentage))),
+    'fittings-included': optional(count(0, 50)),
+    expires: optional(date()),
+    actual: optional(section({ hours: optional(hours()), spent: optional(money()) })),
+    paid: optional(money()),
+    notes: optional(notes()),
+  },
+  { overhead: 0, margin: 0, tax: 0, deposit: 0 },
+);
 
 export const dates = section({
   event: optional(date()),
@@ -91,32 +101,45 @@ export const dates = section({
   notes: optional(notes()),
 });
 
-export const paper = section({
-  size: optional(
-    matching(
-      /^(a4|a3|letter|legal|tabloid|roll:[1-9]\d{2,3})$/i,
-      'a size of paper: a4, a3, letter, legal, tabloid, or a roll such as roll:914 (mm wide)',
+const edge = () => length(BOUNDS.paperEdge);
+const allEdges = (mm: number) => ({ left: mm, right: mm, top: mm, bottom: mm });
+const USUAL_MARGINS = allEdges(USUAL_PAPER_MARGIN);
+
+export const paper = section(
+  {
+    size: optional(
+      matching(
+        /^(a4|a3|letter|legal|tabloid|roll:[1-9]\d{2,3})$/i,
+        'a size of paper: a4, a3, letter, legal, tabloid, or a roll such as roll:914 (mm wide)',
+      ),
     ),
-  ),
-  measured: optional(
-    section({ across: length(BOUNDS.testSquare, 'mm'), down: length(BOUNDS.testSquare, 'mm') }),
-    'What the 10 cm test square measures as printed; bare numbers in mm',
-  ),
-  margin: optional(
-    z.union([
-      length(BOUNDS.paperEdge),
-      section({
-        left: optional(length(BOUNDS.paperEdge)),
-        right: optional(length(BOUNDS.paperEdge)),
-        top: optional(length(BOUNDS.paperEdge)),
-        bottom: optional(length(BOUNDS.paperEdge)),
-      }),
-    ]),
-    'What the printer leaves white: one width, or by edge',
-  ),
-  lap: optional(length(BOUNDS.paperEdge)),
-  notes: optional(notes()),
-});
+    measured: optional(
+      section({ across: length(BOUNDS.testSquare, 'mm'), down: length(BOUNDS.testSquare, 'mm') }),
+      'What the 10 cm test square measures as printed; bare numbers in mm',
+    ),
+    margin: optional(
+      z.pipe(
+        z.union([
+          edge(),
+          section(
+            {
+              left: optional(edge()),
+              right: optional(edge()),
+              top: optional(edge()),
+              bottom: optional(edge()),
+            },
+            USUAL_MARGINS,
+          ),
+        ]),
+        z.transform((given) => (typeof given === 'number' ? allEdges(given) : given)),
+      ),
+      'What the printer leaves white: one width, or by edge',
+    ),
+    lap: optional(edge()),
+    notes: optional(notes()),
+  },
+  { margin: USUAL_MARGINS, lap: 0 },
+);
 
 export const cut = described(
   named(matching(/^[0-9a-f]{6,64}$/i, 'the short hash printed on the pieces')),

@@ -30,11 +30,14 @@ interface NearMiss {
   readonly state: LayoutState;
 }
 
-/** Share of the budget for rearranging; the rest tightens. */
+// Where figures stand beside a number here, they are mean densities of the 99 pieces of `shirts` after 300 million overlap
+// look-ups with four seeds, measured on 2026-11-28 with all else as it stood: 85.9 %, a mean uncertain by 0.2.
+
+/** Share of the budget for rearranging; the rest tightens. With 0.6 85.6 %. */
 const REARRANGING = 0.75;
 /** Share of the rearranging that is divided among the starts, if there are several. */
 const STARTING = 0.5;
-/** Patience with a jammed layout, and with one that is not known to be. */
+/** Patience with a jammed layout, with 60 and 2 85.8 %; and with one that is not known to be jammed. */
 const PATIENCE: Patience = { idlePasses: 100, idleRounds: 3 };
 const CUT_PATIENCE: Patience = { idlePasses: 40, idleRounds: 1 };
 
@@ -44,11 +47,18 @@ const FIRST_DENSITY = 0.7;
 const FIRST_CUT = 0.1;
 const CUT_AFTER_SUCCESS = 1.2;
 const CUT_AFTER_FAILURE = 0.5;
-/** A layout that not even this cut shortens is jammed; cuts after one that was freed begin with the second. */
+/** A layout that not even this cut shortens is jammed, with 0.002 86.0 %; once it is freed, cuts begin with the second. */
 const LEAST_CUT = 0.001;
 const CUT_ONCE_FREED = 0.004;
-/** The ways in which a jammed layout is disturbed, one drawn each time; and how often the search goes on from a near miss instead of the best layout. */
+/**
+ * The ways in which a jammed layout is disturbed, one drawn each time. Of 1,500 million look-ups with three seeds: with a
+ * far exchange alone 86.7 %, with these 87.4 %, with a second near exchange for the second none 86.6 %; with none alone,
+ * two seeds, 86.5 %. In two runs with all ways at hand, so many attempts succeeded in 100 million look-ups: none 5.8, move
+ * 3.0, near 2.3, far 1.3. Turning round a stretch of the strip (0.6), moving four items (0.6) and beginning the strip at
+ * another place (0) were tried too and left out.
+ */
 const DISTURBANCES: readonly Disturbance[] = ['none', 'none', 'move', 'exchange near'];
+/** How often the search goes on from a near miss instead of the best layout. With 0.2 85.8 %. */
 const FROM_NEAR_MISS = 0.5;
 /** A near miss is made longer by these multiples of its overlap, as that may free it. */
 const STRETCHES = [1, 4, 16];
@@ -68,7 +78,7 @@ const REACHED = 1e-6;
  * open-source heuristic to reboot 2D nesting research", 2025, arXiv 2509.13329).
  *
  * First it rearranges: cuts grow and shrink with success and failure, and a jammed layout is disturbed. Then it tightens
- * the best layout by cuts that shrink to nothing. How the numbers here were settled stands in DEVELOPERS.md.
+ * the best layout by cuts that shrink to nothing.
  */
 export function packStrip(problem: StripProblem, options: PackOptions): StripPacking {
   return new StripPacker(problem, options).run();

@@ -4,12 +4,11 @@ import type { CutPiece } from '../../draft/piece.ts';
 import type { Cloth } from '../../gown/cloth.ts';
 import type { Gown } from '../../gown/gown.ts';
 import { allowanceAt, type Layer } from '../../gown/layer.ts';
-import type { Placed } from '../../gown/placed.ts';
 import { clothFacts } from './cloth-facts.ts';
 import type { ClothFacts } from './lay-plan.ts';
 
 /** A cloth as the shop sells it. */
-export type ClothAsSold = Omit<Cloth, 'name' | keyof Placed>;
+export type ClothAsSold = Omit<Cloth, 'name' | 'place'>;
 
 /** One layer and its cloth: data alone, which can be handed to another thread. */
 export interface LayerOnCloth {

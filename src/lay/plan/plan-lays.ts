@@ -28,7 +28,11 @@ export interface LaysPlanned {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** Work of the search for a strip, by the pieces laid on it: counted in overlap look-ups, never in time. */
+/**
+ * Work of the search for a strip, by the pieces laid on it: counted in overlap look-ups, never in time. Lantern's three
+ * layers with two seeds, quick (2026-11-28): with 1.6e7 for their nine pieces and one or two starts the lays of one
+ * layer differ by up to 2.2 %, with 2.4e7 and three starts by 0.2 %.
+ */
 const WORK: Readonly<Record<LayEffort, Pick<PackingEffort, 'forCutting' | 'forComparing'>>> = {
   quick: {
     forCutting: (pieces) => Math.min(2.4e7, 2e5 * pieces * pieces),

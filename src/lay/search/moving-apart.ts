@@ -6,11 +6,15 @@ import { settle } from './settle';
 /** Asked of the host once a pass, with the work done so far. */
 declare function isStopped(work: f64): bool;
 
-/** After a pass the weight of each overlapping pair grows by a factor, from the least to the most as it overlaps. */
-const GROWTH_LEAST: f64 = 1.2;
-const GROWTH_MOST: f64 = 2;
-/** The weight of a pair that lies clear shrinks by this factor, but never below where it began. */
-const DECAY: f64 = 0.95;
+/**
+ * After a pass the weight of each overlapping pair grows by a factor, from the least to the most as it overlaps; that of a
+ * pair which lies clear shrinks by a factor, but never below where it began. Mean density of the 99 pieces of `shirts`
+ * after 300 million look-ups, four seeds, a mean uncertain by 0.2 (2026-11-28): with 1.1, 1.5 and 0.95 85.1 %; 1.2, 2 and
+ * 0.95 85.9 %; 1.3, 2.5 and 0.95 86.2 %; 1.2, 2 and 0.9 86.2 %; with these 86.4 %.
+ */
+const GROWTH_LEAST: f64 = 1.3;
+const GROWTH_MOST: f64 = 2.5;
+const DECAY: f64 = 0.9;
 /** Overlap small enough for settling to be tried, as a share of the sum of the items' sizes (roots of their areas). */
 const SETTLES: f64 = 0.003;
 /** An overlap is clearly lower than another if it is below this share of it. */

@@ -70,6 +70,9 @@ function partnerOf(layers: Bench['spec']['layers'], index: number): string | und
   return (outward ?? bagged.findLast(({ i }) => i < index))?.layer.name;
 }
 
+/** What the outer of two hems bagged together is rolled inside by, mm: 2 to 3 (common practice). */
+const ROLLED = 2.5;
+
 function baggedFindings(bench: Bench, facts: readonly HemFacts[]): Diagnostic[] {
   const { spec, say } = bench;
   const findings: Diagnostic[] = [];
@@ -83,12 +86,12 @@ function baggedFindings(bench: Bench, facts: readonly HemFacts[]): Diagnostic[] 
   const first = bagged[0];
   if (bagged.length < 2 || first === undefined) return findings;
   const place = placeOf(spec, 'layers', spec.layers.indexOf(first), 'hem');
-  const names = bagged.map((layer) => layer.name).join(' and ');
+  const names = bagged.map((layer) => layer.name);
   if (!bagged.some((layer) => layer.gap !== undefined))
     findings.push(problems.baggedWithoutGap(place, names));
   const shorter = bagged.map((layer) => layer.shorter);
   const difference = Math.max(...shorter) - Math.min(...shorter);
-  if (difference > 0) findings.push(problems.baggedNotEqual(place, names, say(difference)));
+  if (difference > 0) findings.push(problems.baggedNotEqual(place, names, say(difference), say(ROLLED)));
   return [...findings, ...gapFindings(bench)];
 }
 

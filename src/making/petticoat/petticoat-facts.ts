@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { GownDraft } from '../../draft/draft-gown.ts';
 import { runsRound } from '../../gown/lines.ts';
+import { USUAL_OFF_FLOOR } from '../../gown-file/shape/usual.ts';
 import { placeOf } from '../../gown-file/spec.ts';
 import type { Bench, Found } from '../findings.ts';
 import * as problems from '../problems.ts';
@@ -11,7 +12,6 @@ import {
   leastHoop,
   type SweepOverHoop,
   sweepOverHoop,
-  USUAL_OFF_FLOOR,
 } from './petticoat.ts';
 
 /** The skirt over its hoop, and how it is walked in. mm. */

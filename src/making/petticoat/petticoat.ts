@@ -5,9 +5,6 @@ export const LEAST_SWEEP_TO_HOOP = 1.3;
 export const LEAST_HOOP = 2500;
 export const LEAST_HOOP_WITH_TRAIN = 3000;
 
-/** The front hem's usual height off the floor, mm; walked in and adjusted. Textbook. */
-export const USUAL_OFF_FLOOR = 25;
-
 /** The skirt against its hoop, at the hoop's level. */
 export interface SweepOverHoop {
   readonly hoop: number;

@@ -2,7 +2,7 @@ import type { GownDraft } from '../../draft/draft-gown.ts';
 import { halves, runsRound } from '../../gown/lines.ts';
 
 /** A place on the hanging cloth: the way round in radians from the centre front towards her left, and slant distance. */
-export interface Place {
+export interface HungPoint {
   readonly turn: number;
   readonly slant: number;
 }
@@ -10,9 +10,9 @@ export interface Place {
 /** A draft hung on a body of revolution: its girths as circles, its lengths along the slope. */
 export interface Hanging {
   /** At a turn, `part` of the way down from the waist edge (0) to the hem (1). */
-  readonly placeAt: (turn: number, part: number) => Place;
+  readonly placeAt: (turn: number, part: number) => HungPoint;
   /** On a seam; `sign` 1 on the wearer's left. */
-  readonly stationPlace: (station: number, part: number, sign: 1 | -1) => Place;
+  readonly stationPlace: (station: number, part: number, sign: 1 | -1) => HungPoint;
   readonly radiusAt: (slant: number) => number;
   /** Straight down from the level waist, mm. */
   readonly heightAt: (slant: number) => number;
@@ -62,7 +62,7 @@ function depthOver(
   girth: (slant: number) => number,
 ): (turn: number) => number {
   const places = draft.frames.flatMap((_, gore) =>
-    Array.from({ length: ACROSS_GORE + 1 }, (_unused, k): Place => {
+    Array.from({ length: ACROSS_GORE + 1 }, (_unused, k): HungPoint => {
       const part = k / ACROSS_GORE;
       const [from, to] = [profile.ways[gore]!, profile.ways[gore + 1]!];
       const slant = profile.valueAt(from + (to - from) * part);

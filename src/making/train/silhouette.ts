@@ -4,7 +4,7 @@ import { runsRound } from '../../gown/lines.ts';
 import { isSame } from '../../gown/station.ts';
 import type { ClosureFacts } from '../closure/closure-facts.ts';
 import type { Skirt } from '../skirt.ts';
-import { type Hanging, hangingOf, type Place } from './hanging.ts';
+import { type Hanging, type HungPoint, hangingOf } from './hanging.ts';
 
 /** A line of a view, in mm of the hanging gown: x to the right, y down from the level waist. */
 export type ViewLine = readonly Point[];
@@ -112,7 +112,7 @@ function openingLine(
   const index = draft.gown.stations.findIndex((station) => isSame(station, closure.station));
   const sign = closure.side === 'right' && !runsRound(draft.gown) ? -1 : 1;
   const length = draft.lengths[index]!;
-  const at = (below: number): Place => hanging.stationPlace(index, below / length, sign);
+  const at = (below: number): HungPoint => hanging.stationPlace(index, below / length, sign);
   if (Math.cos(at(closure.stops).turn - facing) < EDGE_ON) return undefined;
   const { starts, stops } = closure;
   return downwards((part) => seen(hanging, at(starts + (stops - starts) * part), facing));
@@ -123,7 +123,7 @@ function downwards(at: (part: number) => Point): ViewLine {
 }
 
 /** From the front the wearer's left is to the right; from the back it is to the left. */
-function seen(hanging: Hanging, place: Place, facing: number): Point {
+function seen(hanging: Hanging, place: HungPoint, facing: number): Point {
   return {
     x: hanging.radiusAt(place.slant) * Math.sin(place.turn - facing),
     y: hanging.heightAt(place.slant),

@@ -1,4 +1,4 @@
-import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import type { Diagnostic, Span } from '../../diagnostics/diagnostic.ts';
 import { placeOf } from '../../gown-file/spec.ts';
 import {
   boneClearance,
@@ -45,12 +45,10 @@ export function waistFacts({ spec, skirt, say }: Bench): Found<WaistFacts> {
       ),
     );
   }
-  for (const [path, group] of groupsNamed(spec)) {
+  for (const { place, group } of groupsNamed(spec)) {
     const between = layerBetween(names, group);
     if (between !== undefined) {
-      findings.push(
-        problems.layersNotNeighbours(placeOf(spec, 'sewn-as-one', ...path), group.join(' and '), between),
-      );
+      findings.push(problems.layersNotNeighbours(place, group, between));
     }
   }
   const groups = groupsAtWaist(names, spec.sewnAsOne?.waist).map((layers) => ({
@@ -83,13 +81,12 @@ function mostLayersAtOnce(skirt: Bench['skirt'], layers: readonly string[]): num
   return Math.max(0, ...gores.map((gore) => own.filter((layer) => layer.gores.includes(gore)).length));
 }
 
-function groupsNamed(spec: Bench['spec']): [(string | number)[], readonly string[]][] {
-  const waist = (spec.sewnAsOne?.waist ?? []).map((group, i): [(string | number)[], readonly string[]] => [
-    ['waist', i],
-    group,
-  ]);
-  const closure = spec.sewnAsOne?.closure;
-  return closure === undefined ? waist : [...waist, [['closure'], closure]];
+function groupsNamed(spec: Bench['spec']): { readonly place: Span; readonly group: readonly string[] }[] {
+  const { waist = [], closure } = spec.sewnAsOne ?? {};
+  return [
+    ...waist.map((group, i) => ({ place: placeOf(spec, 'sewn-as-one', 'waist', i), group })),
+    ...(closure === undefined ? [] : [{ place: placeOf(spec, 'sewn-as-one', 'closure'), group: closure }]),
+  ];
 }
 
 /** A layer that lies between the layers of a group without belonging to it. */

@@ -61,8 +61,8 @@ function openingBlocks(input: PaperInput): Block[] {
       (one): Block => ({
         kind: 'item',
         tick: true,
-        text: `${start(one.message)}.`,
-        notes: [`${start(one.hint)}.`],
+        text: one.message,
+        notes: [one.hint],
       }),
     ),
     ...(workroom.missing.length === 0 ? [] : [{ kind: 'heading', level: 2, text: text.unsaid } as const]),
@@ -91,8 +91,4 @@ export function drawingCaption({ words, silhouette }: PaperInput): string {
 /** The maker's own lines, each by itself. */
 export function notesOf(notes: string | undefined): string[] {
   return (notes ?? '').split('\n').filter((line) => line.trim() !== '');
-}
-
-function start(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

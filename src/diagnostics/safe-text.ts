@@ -3,7 +3,7 @@
  * line separators and lone surrogates are written as `\u{…}`, so that no name moves the cursor, hides itself or
  * forges a second message.
  */
-export function plainText(text: string): string {
+export function safeText(text: string): string {
   return text.replace(UNSAFE, (char) => `\\u{${(char.codePointAt(0) ?? 0).toString(16)}}`);
 }
 
@@ -11,8 +11,8 @@ export function plainText(text: string): string {
  * The same for a whole output of many lines: its line ends and tabs stay. Text that was made safe before comes out as
  * it went in.
  */
-export function plainLines(text: string): string {
-  return text.replace(UNSAFE, (char) => (char === '\n' || char === '\t' ? char : plainText(char)));
+export function safeLines(text: string): string {
+  return text.replace(UNSAFE, (char) => (char === '\n' || char === '\t' ? char : safeText(char)));
 }
 
 /**
@@ -30,6 +30,11 @@ export function quoted(text: string): string {
   const characters = [...text.slice(0, 2 * LONGEST_QUOTE)];
   const cut = text.length > 2 * LONGEST_QUOTE || characters.length > LONGEST_QUOTE;
   return `\`${characters.slice(0, LONGEST_QUOTE).join('')}${cut ? '…' : ''}\``;
+}
+
+/** Names in a message: `a` and `b`. */
+export function named(names: readonly string[]): string {
+  return names.map(quoted).join(' and ');
 }
 
 /** Characters of a value that a message repeats. Longer drowns the message; shorter hides what was written. */

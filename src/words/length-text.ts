@@ -1,1 +1,0 @@
-export { tapeNumber as lengthNumber, tapeText as lengthText } from '../diagnostics/tape-text.ts';
