@@ -151,7 +151,7 @@ describe('plain words for what a system or a file can do', () => {
     const folder = freshFolder();
     writeFileSync(join(folder, 'gown.yaml'), `${text}\n`);
     const { status, stderr } = gorewright(['check', 'gown.yaml'], folder);
-    expect(stderr).toContain('error[nested-too-deep]: sections are nested deeper than in any spec\n');
+    expect(stderr).toContain('error[nested-too-deep]: Sections are nested deeper than in any spec.\n');
     expect(stderr).not.toContain('call stack');
     expect(status).toBe(1);
   });
