@@ -16,6 +16,7 @@ const BUNDLES = {
   check: { from: 'main', holds: STARTS.check.holds },
   start: { from: 'main', holds: STARTS.start.holds },
   'lay-worker': { from: 'lay-worker' },
+  'hang-worker': { from: 'hang-worker' },
 };
 
 /** The tools of the build are left out by NODE_ENV=production and by --omit=dev: no fault of whoever installs. */

@@ -29,8 +29,10 @@ import { gownOfSpec } from './gown/gown-of-spec.ts';
 import type { ReadBase } from './gown-file/based-on.ts';
 import { readSpec } from './gown-file/read-spec.ts';
 import type { Spec } from './gown-file/spec.ts';
+import type { Hanging } from './hanging/hung-gown.ts';
 import type { LaysPlanned } from './lay/plan/plan-lays.ts';
 import { type Workroom, workroom, workroomFindings } from './making/workroom.ts';
+import type { DrawnViews } from './print/papers/views-drawing.ts';
 import type { PaperOptions } from './publish/paper-files.ts';
 import type { PatternReport } from './publish/pattern-files.ts';
 import type { PatternOptions } from './publish/pattern-sheets.ts';
@@ -144,13 +146,21 @@ export interface DraftOutputs {
   readonly report: Readonly<Record<string, unknown>> & { readonly pattern: PatternReport };
   readonly diagnostics: readonly Diagnostic[];
   readonly facts: Workroom;
+  /** The gown as it hangs, where it was hung. */
+  readonly views?: DrawnViews;
+}
+
+/** Stages that take their time, each in threads of its own; what is left out is neither written nor drawn. */
+export interface LaterStages {
+  readonly lays?: Promise<LaysPlanned>;
+  readonly hanging?: Promise<Hanging | undefined>;
 }
 
 /** Every output of a drafted gown. The report comes last, with the findings of all stages. */
 export async function draftOutputs(
   gown: DraftedGown,
   diagnostics: readonly Diagnostic[],
-  options: PatternOptions & Pick<PaperOptions, 'every'> & { readonly lays?: Promise<LaysPlanned> },
+  options: PatternOptions & Pick<PaperOptions, 'every'> & LaterStages,
 ): Promise<DraftOutputs> {
   // Loaded here: a check draws nothing, and should not wait for what draws.
   const { patternFiles } = await import('./publish/pattern-files.ts');
@@ -162,38 +172,59 @@ export async function draftOutputs(
   const { pageFile } = await import('./publish/page-file.ts');
   const { layReport } = await import('./report/lay-report.ts');
 
-  // The pattern is drawn while the cloth is still being planned.
-  const [pattern, { lays, diagnostics: laid }] = await Promise.all([
+  const { viewsOf } = await import('./publish/views-file.ts');
+
+  // The pattern is drawn while the cloth is still being planned and the gown is hung.
+  const [pattern, { lays, diagnostics: laid }, hanging] = await Promise.all([
     patternFiles(gown, options),
     options.lays ?? { lays: [], diagnostics: [] },
+    options.hanging,
   ]);
+  const views = viewsOf(gown, hanging);
   const { facts, findings } = workroom(gown, lays);
   const found = sortDiagnostics([
     ...diagnostics,
     ...laid,
+    ...views.findings,
     ...findings.filter((finding) => !isAmong(diagnostics, finding)),
   ]);
   const paper = deskPaperOf(gown, options.paper);
   const figures = layFigures(gown.gown, lays, paper.width);
-  const papers = await paperFiles(gown, facts, figures, found, { ...options, paper });
+  const papers = await paperFiles(
+    gown,
+    facts,
+    { lays: figures, ...(views.drawn && { views: views.drawn }) },
+    found,
+    { ...options, paper },
+  );
 
   const letters = [...new Set([...pattern.missingGlyphs, ...papers.missingGlyphs])];
   const all =
     letters.length === 0
       ? found
       : sortDiagnostics([...found, lettersMissing(gown.gown.place('gown'), letters)]);
-  const files = new Map([...pattern.files, ...layFiles(gown.gown, lays), ...papers.files]);
-  const page = pageFile({ gown, facts, lays, files, sheets: pattern.report, findings: all });
+  const files = new Map([...pattern.files, ...layFiles(gown.gown, lays), ...views.files, ...papers.files]);
+  const page = pageFile({
+    gown,
+    facts,
+    lays,
+    files,
+    sheets: pattern.report,
+    findings: all,
+    ...(views.drawn && { views: views.drawn }),
+  });
   return {
     files: new Map([...files, ['gown.html', page]]),
     report: {
       ...gown.report,
       lays: layReport(gown.gown, lays),
+      hang: views.report,
       pattern: pattern.report,
       findings: findingsOf(all),
     },
     diagnostics: all,
     facts,
+    ...(views.drawn && { views: views.drawn }),
   };
 }
 

@@ -16,6 +16,7 @@ import { draftSince, sinceText } from './draft-since.ts';
 import { ExitStatus, statusOf } from './exit-status.ts';
 import { WrongCommandLine } from './fault.ts';
 import { findingsJson } from './findings-json.ts';
+import { hangGown } from './hang-gown.ts';
 import { jsonText } from './json-text.ts';
 import { KEPT_NAME, keptFile, keptIn } from './kept-file.ts';
 import { knowAll } from './know-all.ts';
@@ -159,8 +160,10 @@ async function outputsOf(
   const lays = planGownLays(gown, flags.effort ?? 'quick', machine, { kept });
   // A search of minutes is not made shorter by drawing meanwhile, and Ctrl-C should be heard from its first second on.
   if (flags.effort === 'thorough') await lays;
+  const hanging = hangGown(gown, kept);
   const outputs = await draftOutputs(gown, found, {
     lays,
+    hanging,
     kept,
     ...chosen,
     ...(paper !== undefined && { paper }),

@@ -33,6 +33,13 @@ export function faultOf(error: unknown, doing: string, path: string): MachineFau
   return new MachineFault(`cannot ${doing} ${safeText(path)}: ${reason}`, own);
 }
 
+/** For a thread that could not begin, as the system has nothing left for it; undefined for what broke in it. */
+export function noThread(error: Error, what: string): MachineFault | undefined {
+  const [code] = /\b(?:EMFILE|ENFILE|ENOMEM|EAGAIN)\b/.exec(error.message) ?? [];
+  if (code === undefined) return undefined;
+  return faultOf(Object.assign(new Error(code), { code }), 'start', `a thread ${what}`);
+}
+
 /** The system's short code for an error, such as ENOENT; empty for an error that is not the system's. */
 export function systemCode(error: unknown): string {
   return error instanceof Error && 'code' in error && typeof error.code === 'string' ? error.code : '';

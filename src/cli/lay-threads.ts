@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { Worker } from 'node:worker_threads';
 import type { KeptEntries } from '../kept/kept-entries.ts';
 import type { LaysPlanned } from '../lay/plan/plan-lays.ts';
-import { faultOf, type MachineFault } from './fault.ts';
+import { noThread } from './fault.ts';
 import { type LayMessage, type LayWork, planLayer, withSources } from './lay-task.ts';
 
 /** Beside the bundle; from the source tree, where there is none, layers are planned in this thread. */
@@ -37,13 +37,6 @@ export async function inThreads(
   return planned;
 }
 
-/** What the system has none left for, in plain words; undefined for what broke in the thread itself. */
-function noThread(error: Error): MachineFault | undefined {
-  const [code] = /\b(?:EMFILE|ENFILE|ENOMEM|EAGAIN)\b/.exec(error.message) ?? [];
-  if (code === undefined) return undefined;
-  return faultOf(Object.assign(new Error(code), { code }), 'start', 'a thread to plan the cloth');
-}
-
 type Done = Extract<LayMessage, { kind: 'done' }>;
 
 function untilNoneWaits(
@@ -58,7 +51,7 @@ function untilNoneWaits(
       if (index === undefined) resolve();
       else worker.postMessage(index);
     };
-    worker.on('error', (error) => reject(noThread(error) ?? error));
+    worker.on('error', (error) => reject(noThread(error, 'to plan the cloth') ?? error));
     // A thread that ends without a word would leave its layer waited for, and nothing to wait with.
     worker.on('exit', (code) =>
       reject(new Error(`the thread that plans the cloth ended by itself (${code})`)),

@@ -13,6 +13,7 @@ import { patternFiles } from '../publish/pattern-files.ts';
 import { english } from '../words/english.ts';
 import { ExitStatus } from './exit-status.ts';
 import { MachineFault } from './fault.ts';
+import { hangGown } from './hang-gown.ts';
 import type { Machine } from './machine.ts';
 import { fontBytes } from './package-files.ts';
 import { NEWS, PageServer } from './page-server.ts';
@@ -117,7 +118,8 @@ class WatchedGown {
       this.show({ gown, facts, lays: [], files, sheets, findings, status });
       const kept = new KeptEntries(this.kept.entries);
       const lays = planGownLays(gown, 'quick', this.machine, { stopped: stop, kept });
-      const outputs = await draftOutputs(gown, findings, { lays, font: fontBytes });
+      const hanging = hangGown(gown, kept);
+      const outputs = await draftOutputs(gown, findings, { lays, hanging, font: fontBytes });
       if (overtaken()) return;
       this.kept = kept;
       printFindings(
@@ -131,6 +133,7 @@ class WatchedGown {
         files: new Map([...outputs.files, ['report.json', `${JSON.stringify(outputs.report, null, 2)}\n`]]),
         sheets: outputs.report.pattern,
         findings: outputs.diagnostics,
+        ...(outputs.views && { views: outputs.views }),
       });
     };
     all().catch((error: unknown) => this.machine.err(`gorewright: ${safeText(String(error))}\n`));

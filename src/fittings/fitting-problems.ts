@@ -103,8 +103,8 @@ export const levelledPastEnd = against(
 export const letOutPastAllowance = against(
   warning,
   'fitting-past-allowance',
-  (line: string, seam: string, by: string, allowance: string) => ({
-    message: `Seam ${quoted(seam)} is let out by ${by}, and its allowance is ${allowance}, by ${line}.`,
+  (line: string, seam: string, layer: string, by: string, allowance: string) => ({
+    message: `Seam ${quoted(seam)}${layer === '' ? '' : ` of layer ${quoted(layer)}`} is let out by ${by}, and its allowance is ${allowance}, by ${line}.`,
     why: 'Cloth that is cut already has no more to give; `compare` says what is left piece by piece.',
     hint: 'Cut the pieces again, or set a strip in.',
   }),

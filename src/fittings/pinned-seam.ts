@@ -52,8 +52,8 @@ function letOutTooFar(
       const { width, place, ofLayer } = allowanceFor(layer.allowances, seam);
       if (-takeIn <= width || said.has(place.start)) return [];
       said.add(place.start);
-      const name = ofLayer ? `${seam} of layer ${layer.name}` : seam;
+      const of = ofLayer ? layer.name : '';
       const own = fitting.place('seams', j, 'take-in');
-      return [problems.letOutPastAllowance(own, name, say(-takeIn), say(width), place)];
+      return [problems.letOutPastAllowance(own, seam, of, say(-takeIn), say(width), place)];
     });
 }

@@ -6,6 +6,8 @@ import { silhouetteOf } from '../making/train/silhouette.ts';
 import type { Workroom } from '../making/workroom.ts';
 import { amountText } from '../money/money.ts';
 import { frontAndBack } from '../print/papers/gown-drawing.ts';
+import { viewsCaption } from '../print/papers/views-block.ts';
+import { type DrawnViews, viewsDrawing } from '../print/papers/views-drawing.ts';
 import {
   type GownPage,
   gownPage,
@@ -27,6 +29,8 @@ export interface PageSource {
   /** Written already, by name: drawings are taken from them, and each gets a link. */
   readonly files: ReadonlyMap<string, string | Uint8Array>;
   readonly sheets?: PatternReport;
+  /** The gown hung; absent while it is not. */
+  readonly views?: DrawnViews;
   readonly findings: readonly Diagnostic[];
   readonly notice?: GownPage['notice'];
   readonly status?: string;
@@ -88,7 +92,11 @@ export function pageFindings(
   });
 }
 
-function viewsOf({ gown, facts }: PageSource, words: Words): PageDrawing[] {
+function viewsOf({ gown, facts, views }: PageSource, words: Words): PageDrawing[] {
+  if (views !== undefined) {
+    const svg = writeSvg(viewsDrawing(views, { width: HUNG_WIDTH }));
+    return [{ title: words.screen.views, svg, caption: viewsCaption(views, words) }];
+  }
   const silhouette = silhouetteOf(gown.drafts.gown, facts.skirt, facts.closure);
   const svg = writeSvg(frontAndBack(silhouette, { ...words.views, number: words.number }, WIDTH, HEIGHT));
   return [{ title: words.screen.views, svg, caption: words.jobSheet.lengthsCaption }];
@@ -96,6 +104,8 @@ function viewsOf({ gown, facts }: PageSource, words: Words): PageDrawing[] {
 
 /** Of the drawing from two sides, mm. */
 const [WIDTH, HEIGHT] = [180, 120];
+/** Of the views of the hung gown, mm. */
+const HUNG_WIDTH = 240;
 
 function patternOf({ gown, files }: PageSource): Pick<GownPage, 'pattern'> {
   const svg = textOf(files, 'pattern.svg');

@@ -11,7 +11,7 @@ import type { FlowedPages } from '../print/page/page-flow.ts';
 import { chalkPages } from '../print/papers/chalk-pages.ts';
 import { clientPages } from '../print/papers/client-pages.ts';
 import { jobSheet } from '../print/papers/job-sheet.ts';
-import type { LayFigure, PaperInput } from '../print/papers/paper-input.ts';
+import type { PaperInput } from '../print/papers/paper-input.ts';
 import { type PdfFile, writePdf } from '../print/pdf/write-pdf.ts';
 import type { Paper } from '../sheets/paper.ts';
 import { english } from '../words/english.ts';
@@ -23,6 +23,9 @@ export interface PaperOptions {
   readonly font?: () => Uint8Array | Promise<Uint8Array>;
 }
 
+/** Drawings of other stages that the papers show. */
+export type PaperDrawings = Pick<PaperInput, 'lays' | 'views'>;
+
 export interface PaperFiles {
   readonly files: ReadonlyMap<string, string | Uint8Array>;
   readonly missingGlyphs: readonly string[];
@@ -32,12 +35,12 @@ export interface PaperFiles {
 export async function paperFiles(
   gown: DraftedGown,
   workroom: Workroom,
-  lays: readonly LayFigure[],
+  drawings: PaperDrawings,
   diagnostics: readonly Diagnostic[],
   options: PaperOptions,
 ): Promise<PaperFiles> {
   const tables = chalkTables(gown.cut.pieces, gown.spec.units, options.every);
-  const input = paperInput(gown, workroom, lays, diagnostics, options, tables);
+  const input = paperInput(gown, workroom, drawings, diagnostics, options, tables);
   const job = await written(input, 'job sheet', jobSheet(input), options);
   const client = await written(input, 'for the client', clientPages(input), options);
   const chalk = await written(input, 'chalk tables', chalkPages(input), options);
@@ -59,14 +62,14 @@ export function clientFile(
   diagnostics: readonly Diagnostic[],
   options: PaperOptions,
 ): Promise<PdfFile> {
-  const input = paperInput(gown, workroom, [], diagnostics, options);
+  const input = paperInput(gown, workroom, { lays: [] }, diagnostics, options);
   return written(input, 'for the client', clientPages(input), options);
 }
 
 function paperInput(
   { gown, spec, measures, cut, drafts }: DraftedGown,
   workroom: Workroom,
-  lays: readonly LayFigure[],
+  { lays, views }: PaperDrawings,
   diagnostics: readonly Diagnostic[],
   { paper }: PaperOptions,
   tables: readonly ChalkTable[] = [],
@@ -79,6 +82,7 @@ function paperInput(
     workroom,
     silhouette: silhouetteOf(drafts.gown, workroom.skirt, workroom.closure),
     chalk: sharedTables(tables),
+    ...(views === undefined ? {} : { views }),
     lays,
     diagnostics,
     cutShort: diagnostics.some(({ code }) => code === LAY_CUT_SHORT),

@@ -7,7 +7,22 @@ import type { Basics } from './english-basics.ts';
 export function englishPages({ length, list, station, unit }: Basics) {
   return {
     units: `All figures in ${unit === 'in' ? 'inches' : unit}.`,
-    views: { front: 'front', back: 'back', side: 'from her left', above: 'from above', floor: 'floor' },
+    views: {
+      front: 'front',
+      back: 'back',
+      side: 'from her left',
+      above: 'from above',
+      bustled: (name: string): string => `${name}, bustled`,
+      floor: 'floor',
+      floorAssumed: 'floor, where it usually lies: no length to the floor is given',
+    },
+    hung: {
+      drawn: (layer: string): string =>
+        `The ${layer} as it hangs, worked out from the pattern; folds fall anew each time it is worn.`,
+      edging: 'Dashed: the edging.',
+      figure: 'Bodice and figure are for proportion only.',
+      without: (parts: string): string => `Not drawn: ${parts}.`,
+    },
     inFolds: 'Fuller than drawn: the fullness falls in folds.',
     bold: 'Bold: the opening.',
     cutShort: 'LAYS CUT SHORT: draft again before you buy',

@@ -8,6 +8,7 @@ import { notUtf8, tooLarge, tooManyValues } from '../../src/diagnostics/text-pro
 import { manyProblems } from '../../src/diagnostics/value-problems.ts';
 import { cannotDraft } from '../../src/draft/draft-problems.ts';
 import { fittingCannotBeDrawn } from '../../src/fittings/fitting-problems.ts';
+import { bustledHemOnFloor, hemHangsOtherwise } from '../../src/hanging/hang-problems.ts';
 import { gownToLay } from '../../src/lay/plan/layer-to-lay.ts';
 import { planLays } from '../../src/lay/plan/plan-lays.ts';
 import { orderImpossible } from '../../src/making/problems.ts';
@@ -30,7 +31,10 @@ const specs = FOLDERS.flatMap((folder) =>
 const PLAIN = { name: 'plain.yaml', text: readFileSync(join(HERE, 'plain.yaml'), 'utf8') };
 const font = () => readFileSync(join(HERE, '../../node_modules/dejavu-fonts-ttf/ttf/DejaVuSans.ttf'));
 
-/** What no spec of a file can bring about: bytes, sizes, and truths that hold by the way a gown is drafted. */
+/**
+ * What no spec of a file brings about here: bytes, sizes, truths that hold by the way a gown is drafted, and what is found
+ * once it is hung.
+ */
 const NOWHERE: Span = { source: { name: 'gown.yaml', text: '' }, start: 0, end: 0 };
 const SEAM = { name: 'front/side', gores: ['front', 'side'] } as unknown as Parameters<typeof seamsDiffer>[1];
 const BY_HAND: readonly Diagnostic[] = [
@@ -47,6 +51,8 @@ const BY_HAND: readonly Diagnostic[] = [
   fittingCannotBeDrawn(NOWHERE, 'hem', NOWHERE),
   chainTooLong(NOWHERE, 8),
   baseNotReadHere(NOWHERE),
+  bustledHemOnFloor(NOWHERE, '18 cm', 'centre-back'),
+  hemHangsOtherwise(NOWHERE, { station: 'centre-back', hangs: '4 cm', asked: '2.5 cm', why: 'folds' }),
 ];
 
 /** Codes as the sources name them: no other file makes a finding. */

@@ -92,6 +92,7 @@ describe('the same spec', () => {
       'quote.json',
       'report.json',
       'same.yaml',
+      'views.svg',
     ]);
   });
 

@@ -24,6 +24,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   chalk: BEFORE_LAYS,
   dates: [],
   estimate: [],
+  hanging: ['making', ...BEFORE_PAPERS],
   making: ['gown-file', 'money', 'dates', 'words', ...BEFORE_PAPERS],
   money: ['gown-file', 'making', 'words', ...BEFORE_PAPERS],
   words: ['making', 'money', 'dates', ...BEFORE_PAPERS],
@@ -31,7 +32,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   print: ['geometry', 'diagnostics'],
   sheets: ['kept', 'geometry', 'diagnostics'],
   audit: ['geometry', 'diagnostics'],
-  report: ['making', 'money', ...BEFORE_PAPERS],
+  report: ['hanging', 'making', 'money', ...BEFORE_PAPERS],
 };
 
 /** From a drafted gown to files: it calls the stages that are left and the drawing of each. */

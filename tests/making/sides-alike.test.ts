@@ -175,7 +175,7 @@ fittings:
     const all = saidOf(text);
     expect(all).toHaveLength(1);
     expect(all[0]).toContain(
-      'seam side/side-back of layer lining is let out by 1 cm, and its allowance is 0.5 cm',
+      'Seam `side/side-back` of layer `lining` is let out by 1 cm, and its allowance is 0.5 cm',
     );
     expect(saidOf(letOut('1.5', side))).toEqual([]);
   });

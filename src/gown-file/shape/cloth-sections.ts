@@ -94,6 +94,10 @@ export const cloth = z.pipe(
       'repeat-across': optional(length(BOUNDS.repeat)),
       used: optional(length(BOUNDS.none), 'What was used in the end'),
       weave: optional(text(40)),
+      'bending-length': optional(
+        length(BOUNDS.bendingLength),
+        'Half the overhang at which a strip pushed over the edge of the table hangs 41.5° down: how stiff it is',
+      ),
       stretch: optional(flag()),
       stitch: optional(
         length(BOUNDS.stitch, 'mm'),

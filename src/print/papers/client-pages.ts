@@ -1,9 +1,9 @@
 import type { Block } from '../page/page-blocks.ts';
 import { type FlowedPages, flowPages } from '../page/page-flow.ts';
 import { isForAChild } from './for-a-child.ts';
-import { frontAndBack } from './gown-drawing.ts';
-import { drawingCaption, gownLine } from './job-sheet.ts';
+import { gownLine } from './job-sheet.ts';
 import { footOf, type PaperInput } from './paper-input.ts';
+import { viewsBlock } from './views-block.ts';
 
 /** The client's pages: the drawing to approve, the quote where there are prices, the card, what a wearer must know. */
 export function clientPages(input: PaperInput): FlowedPages {
@@ -20,17 +20,13 @@ export function clientPages(input: PaperInput): FlowedPages {
 }
 
 function approvalBlocks(input: PaperInput): Block[] {
-  const { words, spec, silhouette, paper } = input;
+  const { words, spec, paper } = input;
   const { client: text } = words;
   return [
     { kind: 'heading', level: 1, text: spec.gown },
     { kind: 'heading', level: 2, text: text.approve },
     { kind: 'paragraph', text: text.approveText },
-    {
-      kind: 'figure',
-      drawing: frontAndBack(silhouette, { ...words.views, number: words.number }, paper.width - 30, 105),
-      caption: drawingCaption(input),
-    },
+    viewsBlock(input, { width: paper.width - 30, height: input.views?.rows[1]?.length ? 150 : 105 }),
     { kind: 'table', heads: text.decides, shares: [3, 4], rows: decidingRows(input) },
     { kind: 'fields', fields: text.approved, columns: 2 },
   ];

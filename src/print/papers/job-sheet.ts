@@ -11,6 +11,7 @@ import { footOf, type PaperInput } from './paper-input.ts';
 import { seamBlocks } from './seam-blocks.ts';
 import { stockBlocks } from './stock-blocks.ts';
 import { trimBlocks } from './trim-blocks.ts';
+import { drawingCaption } from './views-block.ts';
 
 /** The workroom's papers, in the order in which the work meets them; the costing last, to be kept apart. */
 export function jobSheet(input: PaperInput): FlowedPages {
@@ -75,17 +76,6 @@ function openingBlocks(input: PaperInput): Block[] {
     { kind: 'heading', level: 3, text: text.notes },
     { kind: 'lines', count: 3 },
   ];
-}
-
-/** What the drawing's figures are, and how its lines are to be read. */
-export function drawingCaption({ words, silhouette }: PaperInput): string {
-  const opens = [silhouette.front, silhouette.back].some((view) => view.opening !== undefined);
-  const sentences = [
-    `${words.jobSheet.lengthsCaption}.`,
-    ...(opens ? [words.bold] : []),
-    ...(silhouette.inFolds ? [words.inFolds] : []),
-  ];
-  return sentences.join(' ');
 }
 
 /** The maker's own lines, each by itself. */

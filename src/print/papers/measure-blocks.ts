@@ -2,6 +2,7 @@ import type { Block } from '../page/page-blocks.ts';
 import { footprintDrawing } from './footprint-drawing.ts';
 import { sideAndAbove } from './gown-drawing.ts';
 import type { PaperInput } from './paper-input.ts';
+import { viewsBlock } from './views-block.ts';
 
 /** Stations, gores, and how the train stands. */
 export function measureBlocks(input: PaperInput): Block[] {
@@ -9,7 +10,7 @@ export function measureBlocks(input: PaperInput): Block[] {
   const { jobSheet: text } = words;
   const { skirt } = workroom;
   const train =
-    spec.train === undefined
+    spec.train === undefined || input.views !== undefined
       ? undefined
       : sideAndAbove(silhouette, { ...words.views, number: words.number }, paper.width - 30, 75);
   return [
@@ -20,6 +21,7 @@ export function measureBlocks(input: PaperInput): Block[] {
       kind: 'paragraph',
       text: `${text.waistLine(words.length(skirt.waist), words.length(spec.bodice.waistSeam))} ${text.hemLine(words.length(skirt.hem))}`,
     },
+    ...(input.views === undefined ? [] : [viewsBlock(input, { width: paper.width - 30, height: 120 })]),
     ...(train === undefined ? [] : [{ kind: 'figure', drawing: train, caption: text.trainFigure } as const]),
     ...footprintBlock(input),
   ];

@@ -7,6 +7,7 @@ import type { Workroom } from '../../making/workroom.ts';
 import type { GownMeasures } from '../../truing/measure-gown.ts';
 import type { Words } from '../../words/english.ts';
 import type { Drawing } from '../drawing.ts';
+import type { DrawnViews } from './views-drawing.ts';
 
 /** A layer's lay as it is shown in the job sheet. */
 export interface LayFigure {
@@ -32,6 +33,8 @@ export interface PaperInput {
   readonly cutPieces: readonly CutPiece[];
   readonly workroom: Workroom;
   readonly silhouette: Silhouette;
+  /** The gown hung; the silhouette stands in where it was not. */
+  readonly views?: DrawnViews;
   /** Layers that differ little share a table. */
   readonly chalk: readonly SharedChalk[];
   readonly lays: readonly LayFigure[];

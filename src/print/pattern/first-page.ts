@@ -4,6 +4,7 @@ import type { Drawing, Mark } from '../drawing.ts';
 import type { Block } from '../page/page-blocks.ts';
 import { layBlock } from '../page/page-lay.ts';
 import { type Strip, stacked } from '../page/page-strip.ts';
+import { legend } from './legend.ts';
 import { laidPieceName } from './pattern-drawing.ts';
 import type { PieceLabels } from './piece-text.ts';
 import { sheetMap } from './sheet-map.ts';
@@ -23,14 +24,15 @@ export function firstPage(plan: SheetPlan, labels: PieceLabels, checks: readonly
   const title = stripOf([titleBlock(plan, labels)], width, height);
   const beside = stripOf(printingBlocks(plan), width - squareWidth - 5, height);
   const checked = stripOf(checkBlocks(plan, labels, checks), width, height);
-  const reminders = stripOf(cautionBlocks(), 0.28 * width, height);
+  const lines = legend(plan, BESIDE_MAP * width);
+  const reminders = stripOf(cautionBlocks(), BESIDE_MAP * width, height);
   const top = margins.top + title.height + 2;
   const besideHeight = Math.max(square.height, beside.height);
   const mapTop = top + besideHeight + checked.height + 5;
   const map = sheetMap(plan, {
     x: margins.left,
     y: mapTop,
-    width: 0.69 * width,
+    width: (0.97 - BESIDE_MAP) * width,
     height: paper.height - margins.bottom - mapTop,
   });
   const marks: Mark[] = [
@@ -38,7 +40,8 @@ export function firstPage(plan: SheetPlan, labels: PieceLabels, checks: readonly
     ...square.draw({ x: margins.left + 1, y: top }),
     ...beside.draw({ x: margins.left + squareWidth + 5, y: top - 2 }),
     ...checked.draw({ x: margins.left, y: top + besideHeight }),
-    ...reminders.draw({ x: margins.left + 0.72 * width, y: mapTop - 2 }),
+    ...lines.draw({ x: margins.left + (1 - BESIDE_MAP) * width, y: mapTop - 1 }),
+    ...reminders.draw({ x: margins.left + (1 - BESIDE_MAP) * width, y: mapTop + lines.height + 1 }),
     ...map,
   ];
   return {
@@ -64,6 +67,9 @@ function marginsHere({ margins }: SheetPlan): SheetPlan['margins'] {
 
 /** No printer leaves more white than this, mm. */
 const WIDEST_MARGIN = 16;
+
+/** Share of the width that legend and reminders take beside the map. */
+const BESIDE_MAP = 0.32;
 
 /** Characters of a gown's name on this page. */
 const LONGEST_NAME = 80;

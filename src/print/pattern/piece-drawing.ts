@@ -72,7 +72,7 @@ function cutPath({ cutEdges }: CutPiece): PathMark {
 }
 
 /** The grain line with an open arrowhead at both ends. */
-function grainPath(grain: Line): PathMark {
+export function grainPath(grain: Line): PathMark {
   const head = (tip: Point, from: Point): Line[] => {
     const back = unit(subtract(from, tip));
     const base = along(tip, back, 5);

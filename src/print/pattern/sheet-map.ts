@@ -2,6 +2,7 @@ import type { CutPiece } from '../../draft/piece.ts';
 import { boundsOfCurves } from '../../geometry/bounds.ts';
 import type { Curve, Point } from '../../geometry/curve.ts';
 import { flattenedRun } from '../../geometry/flatten.ts';
+import { along, distance, subtract } from '../../geometry/point.ts';
 import type { SheetPlan } from '../../sheets/sheet-plan.ts';
 import type { Mark } from '../drawing.ts';
 import { boxMark, polygonRun, textMark } from '../page/ruled-marks.ts';
@@ -22,6 +23,12 @@ export function sheetMap(plan: SheetPlan, box: Box): Mark[] {
   const bottom = Math.max(...plan.sheets.map((sheet) => sheet.y + sheet.height));
   const scale = Math.min(LARGEST_SCALE, box.width / right, box.height / bottom);
   const at = (point: Point): Point => ({ x: box.x + point.x * scale, y: box.y + point.y * scale });
+  const drawn = plan.pieces.map(({ cutPiece }) =>
+    flattenedRun(
+      cutPiece.cutEdges.flatMap((edge) => edge.curves),
+      0.3 / scale,
+    ).map(at),
+  );
   const cells = plan.sheets.flatMap((sheet): Mark[] => {
     const corner = at(sheet);
     const size = Math.min(
@@ -29,19 +36,20 @@ export function sheetMap(plan: SheetPlan, box: Box): Mark[] {
       0.28 * sheet.height * scale,
       sheetTextSize(sheet.label, sheet.width * scale),
     );
+    const cell = { ...corner, width: sheet.width * scale, height: sheet.height * scale };
     return [
-      boxMark(corner.x, corner.y, sheet.width * scale, sheet.height * scale, { width: 0.1 }),
-      textMark(sheet.label, { x: corner.x + 0.4, y: corner.y + sheet.height * scale - 0.6 }, size),
+      boxMark(cell.x, cell.y, cell.width, cell.height, { width: 0.1 }),
+      textMark(sheet.label, clearCorner(cell, sheet.label, size, drawn), size),
     ];
   });
-  // Labels stand at the foot of each row: what is written half-way up it crosses none.
+  // Labels stand in the corners of their sheets: what is written half-way up a row crosses none.
   const aboveLabels = (y: number): number => {
     const row = plan.sheets.find((sheet) => sheet.y <= y && y < sheet.y + sheet.height);
     return row === undefined ? y : row.y + row.height / 2;
   };
-  const outlines = plan.pieces.flatMap(({ cutPiece, liesOn }): Mark[] => {
+  const outlines = plan.pieces.flatMap(({ cutPiece, liesOn }, i): Mark[] => {
     const curves = cutPiece.cutEdges.flatMap((edge) => edge.curves);
-    const run = polygonRun(flattenedRun(curves, 0.3 / scale).map(at));
+    const run = polygonRun(drawn[i]!);
     const outline: Mark = { kind: 'path', runs: [run], closed: true, line: { width: 0.35 } };
     return liesOn === undefined
       ? [outline, nameMark(cutPiece, curves, at, scale, box, aboveLabels)]
@@ -58,6 +66,46 @@ const LEAST_HEIGHT = 25;
 function sheetTextSize(label: string, width: number): number {
   return (0.8 * width) / textWidth(label, 1);
 }
+
+/** Where a label's baseline begins: the corner of its sheet that keeps farthest from every line of the pieces. */
+function clearCorner(cell: Box, label: string, size: number, drawn: readonly (readonly Point[])[]): Point {
+  const width = textWidth(label, size);
+  const [left, right] = [cell.x + 0.4, cell.x + cell.width - width - 0.4];
+  const [low, high] = [cell.y + cell.height - 0.6, cell.y + 0.8 * size + 0.3];
+  const corners = [
+    { x: left, y: low },
+    { x: right, y: low },
+    { x: left, y: high },
+    { x: right, y: high },
+  ];
+  const clear = corners.map(({ x, y }) => {
+    const box = { x, y: y - 0.75 * size, width, height: 0.75 * size };
+    return Math.min(ENOUGH, ...drawn.map((outline) => clearance(outline, box)));
+  });
+  return corners[clear.indexOf(Math.max(...clear))]!;
+}
+
+/** From a box to the nearest of the points that lie close together along an outline. */
+function clearance(outline: readonly Point[], box: Box): number {
+  const beyond = (value: number, from: number, size: number) =>
+    Math.max(from - value, value - from - size, 0);
+  let least = Number.POSITIVE_INFINITY;
+  for (const [i, from] of outline.entries()) {
+    const to = outline[(i + 1) % outline.length]!;
+    const steps = Math.ceil(distance(from, to) / STEP);
+    for (let step = 0; step < steps; step++) {
+      const { x, y } = along(from, subtract(to, from), step / steps);
+      least = Math.min(least, Math.hypot(beyond(x, box.x, box.width), beyond(y, box.y, box.height)));
+    }
+  }
+  return least;
+}
+
+/** Between two places along an outline where a label's clearance is looked at, mm: less than a letter. */
+const STEP = 0.4;
+
+/** A label this far from every line is read at a glance, mm. */
+const ENOUGH = 0.5;
 
 /** The piece's name across its middle, half-way up a row of sheets, small enough for the piece's width there, and within the map. */
 function nameMark(

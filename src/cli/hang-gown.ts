@@ -1,0 +1,55 @@
+import { createHash } from 'node:crypto';
+import { existsSync } from 'node:fs';
+import { deserialize, serialize } from 'node:v8';
+import { Worker } from 'node:worker_threads';
+import type { DraftedGown } from '../drafted-gown.ts';
+import { hangTask } from '../hanging/gown-to-hang.ts';
+import { type Hanging, type HangTask, type HungGown, hungGown } from '../hanging/hung-gown.ts';
+import { type Kept, NOTHING_KEPT } from '../kept/kept.ts';
+import { workroom } from '../making/workroom.ts';
+import { noThread } from './fault.ts';
+
+/** Beside the bundle; from the source tree, where there is none, the gown is hung in this thread. */
+const WORKER = new URL('./hang-worker.cjs', import.meta.url);
+
+/** Hangs a gown in a thread of its own, or as it hung before; undefined where no layer goes all round. */
+export async function hangGown(gown: DraftedGown, kept: Kept = NOTHING_KEPT): Promise<Hanging | undefined> {
+  const task = hangTask(gown.gown, gown.drafts, workroom(gown, []).facts);
+  if (task === undefined) return undefined;
+  const key = createHash('sha256').update('hanging').update(serialize(task)).digest('hex');
+  const hung = hungBefore(kept.recall(key)) ?? (await hang(task));
+  kept.keep(key, serialize(hung).toString('base64'));
+  return { task, hung };
+}
+
+async function hang(task: HangTask): Promise<HungGown> {
+  return existsSync(WORKER) ? inThread(task) : hungGown(task);
+}
+
+/** What was kept of a gown that hung, if it is one: views and figures, of numbers that are. */
+function hungBefore(kept: unknown): HungGown | undefined {
+  if (typeof kept !== 'string') return undefined;
+  try {
+    const hung: HungGown = deserialize(Buffer.from(kept, 'base64'));
+    return Array.isArray(hung.views) && typeof hung.figures === 'object' && isReal(hung) ? hung : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+function isReal(value: unknown): boolean {
+  if (typeof value === 'number') return Number.isFinite(value);
+  return typeof value !== 'object' || value === null || Object.values(value).every(isReal);
+}
+
+function inThread(task: HangTask): Promise<HungGown> {
+  return new Promise((resolve, reject) => {
+    const worker = new Worker(WORKER, { workerData: task });
+    worker.on('error', (error) => reject(noThread(error, 'to hang the gown') ?? error));
+    // A thread that ends without a word would be waited for, and nothing to wait with.
+    worker.on('exit', (code) =>
+      reject(new Error(`the thread that hangs the gown ended by itself (${code})`)),
+    );
+    worker.on('message', (hung: HungGown) => resolve(worker.terminate().then(() => hung)));
+  });
+}

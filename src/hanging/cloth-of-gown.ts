@@ -1,0 +1,203 @@
+import type { GownDraft } from '../draft/draft-gown.ts';
+import { halves, runsRound } from '../gown/lines.ts';
+import { petticoatProfile } from '../gown/petticoat-profile.ts';
+import type { Petticoat } from '../gown/sections.ts';
+import type { Station } from '../gown/station.ts';
+import { bodyOf, figureInPetticoat, figureOf } from './figure.ts';
+import {
+  FINEST,
+  type FlounceToHang,
+  FOURS,
+  flounceRows,
+  type GodetToHang,
+  type PlacedPanel,
+  placedPanels,
+  withFlounce,
+} from './gown-panels.ts';
+import type { Body, Closing, SewnCloth } from './sewn-cloth.ts';
+import { sewnEdge } from './sewn-edge.ts';
+import { clothToHang } from './start-of-cloth.ts';
+
+/** What is asked of a drafted gown to hang it. mm. */
+export interface GownToHang {
+  readonly draft: GownDraft;
+  readonly petticoat?: Petticoat;
+  readonly waist: number;
+  readonly hip?: number;
+  /** By station: from the sewn edge to the floor, along the cloth; undefined where nobody knows. */
+  readonly floors: readonly (number | undefined)[];
+  readonly heel: number;
+  readonly bendingLength: number;
+  readonly shearLength: number;
+  readonly godets: readonly GodetToHang[];
+  /** Sewn to the hem. */
+  readonly flounce?: FlounceToHang;
+  /** By gore: pleated rather than gathered. */
+  readonly pleated: readonly boolean[];
+}
+
+export interface GownHung {
+  readonly cloth: SewnCloth;
+  readonly body: Body;
+  readonly closing: Closing;
+  /** The last of a ring is the first again. */
+  readonly stations: readonly HungStation[];
+  /** Every seam once for each side that it lies on, as columns all the way round. */
+  readonly seams: readonly HungSeam[];
+  /** Rows along which strips are sewn together. */
+  readonly joins: readonly number[];
+  readonly waistHeight: number;
+  /** Nobody measured how high the waist lies above the floor. */
+  readonly assumedFloor: boolean;
+}
+
+export interface HungStation extends Pick<Station, 'name' | 'side'> {
+  readonly column: number;
+}
+
+export interface HungSeam {
+  /** The station that it stands at. */
+  readonly station: number;
+  readonly column: number;
+  /** Below the sewn edge, mm: a godet's second seam begins at its point. */
+  readonly from?: number;
+}
+
+/** Height of the level waist above the floor where nobody measured it, in bare feet: 168 tall (from memory). */
+const USUAL_WAIST_HEIGHT = 1040;
+
+export function clothOfGown(gown: GownToHang): GownHung {
+  const { draft, petticoat, waist } = gown;
+  const heights = stationHeights(gown);
+  const waistHeight = heights.reduce((sum, height) => sum + height, 0) / heights.length;
+  const profile = petticoatProfile(petticoat, waist, { height: waistHeight });
+  const own = figureOf(waist, gown.hip, waistHeight);
+  const figure =
+    petticoat === undefined ? own : figureInPetticoat(own, petticoat, profile, waist, waistHeight);
+
+  const half = !runsRound(draft.gown);
+  const tops = draft.gown.gores.map(({ top }) => top);
+  const length = tops.reduce((sum, top) => sum + top, 0);
+  const partOfStation = [0];
+  for (const top of tops) partOfStation.push(partOfStation[partOfStation.length - 1]! + top / length);
+  const edge = sewnEdge(
+    figure,
+    (part) => {
+      const gore = goreAt(partOfStation, part);
+      const across = (part - partOfStation[gore]!) / (partOfStation[gore + 1]! - partOfStation[gore]!);
+      const way = draft.waist.ways[gore]! + across * (draft.waist.ways[gore + 1]! - draft.waist.ways[gore]!);
+      const level = heights[gore]! + (heights[gore + 1]! - heights[gore]!) * across;
+      return level - profile.heightAt(draft.waist.valueAt(way));
+    },
+    length,
+    half,
+  );
+  const longest = Math.max(...draft.lengths);
+  const down = FOURS * Math.max(2, Math.round(longest / FINEST / FOURS));
+  const { flounce } = gown;
+  const panels = placedPanels(draft, gown.godets, down, FINEST / (flounce?.fullness ?? 1));
+  const placed =
+    flounce === undefined
+      ? panels
+      : panels.map((own) => ({ ...own, panel: withFlounce(own.panel, flounce, down) }));
+  const all = down + (flounce === undefined ? 0 : flounceRows(flounce));
+  const cloth = clothToHang(draft, placed, all, edge, partOfStation, gown);
+  return {
+    cloth,
+    body: bodyOf(figure, waistHeight, (height) => {
+      const below = waistHeight - height;
+      const room = girthAt(draft, profile.slantAt(Math.max(0, below))) * ROOM;
+      return Math.min(easedIn(edge.closeness, below), room / figure.girthAt(height));
+    }),
+    closing: cloth.closing,
+    stations: draft.gown.stations.map(({ name, side }, i) => ({
+      name,
+      ...(side && { side }),
+      column: seamColumns(placed, i)[0],
+    })),
+    seams: seamsOf(gown, placed),
+    joins: flounce === undefined ? [] : [down],
+    waistHeight,
+    assumedFloor: gown.floors.every((floor) => floor === undefined),
+  };
+}
+
+/** Where the gore in front of a station ends and the one behind it begins: two columns where a godet lies between. */
+function seamColumns(placed: readonly PlacedPanel[], station: number): [number, number] {
+  const before = placed.find(({ from, to }) => from !== to && to === station);
+  const after = placed.find(({ from, to }) => from !== to && from === station);
+  const ends = before === undefined ? after!.first : before.first + before.panel.across;
+  return [before === undefined && after!.first > 0 ? 0 : ends, after === undefined ? ends : after.first];
+}
+
+/** Every seam once for each side that it lies on; of the two seams of a godet the second begins at its point. */
+function seamsOf({ draft, godets }: GownToHang, placed: readonly PlacedPanel[]): HungSeam[] {
+  const { panel, first } = placed[placed.length - 1]!;
+  const round = runsRound(draft.gown);
+  const last = first + panel.across;
+  const all = round ? last : 2 * last;
+  const stations = round ? draft.gown.stations.slice(0, -1) : draft.gown.stations;
+  return stations.flatMap((_, station): HungSeam[] => {
+    const columns = new Set(seamColumns(placed, station));
+    const point = godets.find((godet) => godet.station === station)?.from;
+    const own = [...columns].filter(
+      (column) => round || point === undefined || (column > 0 && column < last),
+    );
+    const mirrored = round
+      ? []
+      : own.filter((column) => column > 0 && column < last).map((column) => all - column);
+    return [...own, ...mirrored].map((column, i) => ({
+      station,
+      column,
+      ...(i > 0 && point !== undefined && { from: point }),
+    }));
+  });
+}
+
+/** Part of the cloth's girth that she fills at most: a skirt that is too tight is shown as if it went on. */
+const ROOM = 0.985;
+
+/** Cloth all round at a slant distance below the level waist, mm. */
+function girthAt({ frames, gown, hem, waist }: GownDraft, slant: number): number {
+  const bottom = Math.max(...hem.ways.map((way) => hem.valueAt(way)));
+  const top = Math.min(...waist.ways.map((way) => waist.valueAt(way)));
+  const at = Math.min(bottom, Math.max(top, slant));
+  return halves(gown) * frames.reduce((sum, frame) => sum + Math.max(0, frame.widthAt(at)), 0);
+}
+
+/** How far below the waist she is again as she is, mm. */
+const EASED_BELOW = 200;
+
+function easedIn(closeness: number, below: number): number {
+  if (closeness >= 1) return 1;
+  return closeness + (1 - closeness) * Math.min(1, Math.max(0, below / EASED_BELOW));
+}
+
+/** How far a waist leans from front to back or side to side, mm. From memory. */
+const LEVEL_WITHIN = 30;
+
+/** How high the level waist lies at each station: she does not stand level. */
+function stationHeights({ draft, petticoat, waist, floors, heel }: GownToHang): number[] {
+  const known = draft.gown.stations.map(({ drop }, i) => {
+    const floor = floors[i];
+    if (floor === undefined) return undefined;
+    return petticoatProfile(petticoat, waist, { slant: drop + floor }).heightAt(drop + floor);
+  });
+  const highest = Math.max(...known.map((height) => height ?? 0));
+  return known.map((height, i) => {
+    // A station far lower is no floor but a hem set by hand.
+    if (height !== undefined) return Math.max(height, highest - LEVEL_WITHIN);
+    const nearest = known
+      .map((other, k) => ({ other, apart: Math.abs(k - i) }))
+      .filter(({ other }) => other !== undefined)
+      .sort((a, b) => a.apart - b.apart)[0];
+    return nearest?.other !== undefined
+      ? Math.max(nearest.other, highest - LEVEL_WITHIN)
+      : USUAL_WAIST_HEIGHT + heel;
+  });
+}
+
+function goreAt(partOfStation: readonly number[], part: number): number {
+  const next = partOfStation.findIndex((own) => own > part);
+  return next < 0 ? partOfStation.length - 2 : Math.max(0, next - 1);
+}

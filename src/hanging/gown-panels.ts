@@ -1,0 +1,179 @@
+import type { GownDraft } from '../draft/draft-gown.ts';
+import { integrateAlong } from '../draft/edge-profiles.ts';
+import { runsRound } from '../gown/lines.ts';
+import { flatApart, type Panel, stripOf } from './sewn-cloth.ts';
+
+/** Width of cloth between two columns at the hem, and length between two rows, about, mm. Smaller shows finer folds. */
+export const FINEST = 32;
+/** Rows and columns come in fours, so that the start can be twice as coarse, twice. */
+export const FOURS = 4;
+
+/** A wedge let into the seam at a station, as far as hanging asks: from its point `from` down to the hem. mm. */
+export interface GodetToHang {
+  readonly station: number;
+  readonly name: string;
+  readonly from: number;
+  readonly width: number;
+}
+
+/** A panel in its place round the skirt: a gore, or a godet, which takes no part of the sewn edge. */
+export interface PlacedPanel {
+  readonly panel: Panel;
+  readonly first: number;
+  /** The stations at its first and its last side edge: one for a godet. */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Gores and godets in their order from the centre front. On a mirrored gown a godet at a centre is there by its half. */
+export function placedPanels(
+  draft: GownDraft,
+  godets: readonly GodetToHang[],
+  down: number,
+  columnEvery: number,
+): PlacedPanel[] {
+  const last = draft.gown.gores.length;
+  const round = runsRound(draft.gown);
+  const placed: PlacedPanel[] = [];
+  const place = (panel: Panel, from: number, to: number): void => {
+    const before = placed[placed.length - 1];
+    placed.push({ panel, first: before === undefined ? 0 : before.first + before.panel.across, from, to });
+  };
+  for (let station = 0; station <= last; station++) {
+    const godet = round && station === last ? undefined : godets.find((own) => own.station === station);
+    if (godet !== undefined) {
+      const half = round || (station > 0 && station < last) ? undefined : station === 0 ? 'after' : 'before';
+      place(godetPanel(draft, godet, { down, columnEvery }, half), station, station);
+    }
+    if (station < last) place(panelOf(draft, station, { down, columnEvery }), station, station + 1);
+  }
+  return placed;
+}
+
+/** Rows below the top one, and cloth between two columns at the skirt's hem, about, mm. */
+interface Fineness {
+  readonly down: number;
+  readonly columnEvery: number;
+}
+
+/**
+ * A godet: a sector from its point down. Above the point it is as long as its seam and has no width, so that rows and
+ * columns go on through it.
+ */
+function godetPanel(
+  draft: GownDraft,
+  { station, name, from, width }: GodetToHang,
+  { down, columnEvery }: Fineness,
+  half: 'before' | 'after' | undefined,
+): Panel {
+  const length = draft.lengths[station]!;
+  const flare = width / (length - from);
+  const across =
+    FOURS * Math.max(1, Math.round((half === undefined ? width : width / 2) / columnEvery / FOURS));
+  const flat = new Float64Array(2 * (across + 1) * (down + 1));
+  for (let column = 0; column <= across; column++) {
+    const part = column / across;
+    const turn = flare * (half === undefined ? part - 0.5 : half === 'before' ? (part - 1) / 2 : part / 2);
+    for (let row = 0; row <= down; row++) {
+      const below = (length * row) / down - from;
+      const at = 2 * (column * (down + 1) + row);
+      flat[at] = steady(below > 0 ? below * Math.sin(turn) : 0);
+      flat[at + 1] = steady(below > 0 ? below * Math.cos(turn) : below);
+    }
+  }
+  return { name, across, strips: [{ first: 0, down, flat }] };
+}
+
+function panelOf(draft: GownDraft, gore: number, { down, columnEvery }: Fineness): Panel {
+  const { waist, hem } = draft;
+  const frame = draft.frames[gore]!;
+  const [hemFrom, hemTo] = [hem.ways[gore]!, hem.ways[gore + 1]!];
+  const across = FOURS * Math.max(1, Math.round((hemTo - hemFrom) / columnEvery / FOURS));
+  const flat = new Float64Array(2 * (across + 1) * (down + 1));
+  const topAt = depthAcross(draft, gore, waist, across);
+  const bottomAt = depthAcross(draft, gore, hem, across);
+  for (let column = 0; column <= across; column++) {
+    for (let row = 0; row <= down; row++) {
+      const slant = topAt[column]! + ((bottomAt[column]! - topAt[column]!) * row) / down;
+      const { x, y } = frame.pointAt(slant, column / across);
+      const at = 2 * (column * (down + 1) + row);
+      flat[at] = steady(x);
+      flat[at + 1] = steady(y);
+    }
+  }
+  return { name: draft.gown.gores[gore]!.name, across, strips: [{ first: 0, down, flat }] };
+}
+
+/** Rounds to 1/4096 mm: what a machine's own sines may differ by is gone before any fold can make it larger. */
+function steady(mm: number): number {
+  return Math.round(mm * 4096) / 4096;
+}
+
+/** An edge's depth below the level waist at each column, which stands at an even part of the gore's width. */
+function depthAcross(draft: GownDraft, gore: number, profile: GownDraft['hem'], across: number): number[] {
+  const frame = draft.frames[gore]!;
+  const [from, to] = [profile.ways[gore]!, profile.ways[gore + 1]!];
+  const SAMPLES = 4 * across;
+  const passed = [0];
+  for (let i = 1; i <= SAMPLES; i++) {
+    const [a, b] = [from + ((to - from) * (i - 1)) / SAMPLES, from + ((to - from) * i) / SAMPLES];
+    passed.push(
+      passed[i - 1]! + integrateAlong(profile, (way) => 1 / frame.widthAt(profile.valueAt(way)), a, b),
+    );
+  }
+  const whole = passed[SAMPLES]!;
+  return Array.from({ length: across + 1 }, (_, column) => {
+    const wanted = (whole * column) / across;
+    const next = Math.max(
+      1,
+      passed.findIndex((own) => own >= wanted - 1e-12),
+    );
+    const share = (wanted - passed[next - 1]!) / (passed[next]! - passed[next - 1]!);
+    return profile.valueAt(from + ((to - from) * (next - 1 + share)) / SAMPLES);
+  });
+}
+
+/** Width of cloth between a panel's columns along one row, mm; of the lower one's cloth along a seam where asked. */
+export function widthsOf(panel: Panel, row: number, strip = stripOf(panel, row)): number[] {
+  return Array.from({ length: panel.across }, (_, column) => flatApart(strip, column, row, column + 1, row));
+}
+
+/** Along a panel's top from its first side edge to each column, mm. */
+export function topsOf(panel: Panel): number[] {
+  const tops = [0];
+  for (const width of widthsOf(panel, 0)) tops.push(tops[tops.length - 1]! + width);
+  return tops;
+}
+
+/** A flounce sewn to the hem. mm. */
+export interface FlounceToHang {
+  readonly depth: number;
+  /** Circular: outer edge for one of the inner. Straight: cloth for one of the hem. */
+  readonly fullness: number;
+  readonly kind: 'straight' | 'circular';
+}
+
+/** Rows of a flounce: in fours, as the skirt's. */
+export function flounceRows({ depth }: FlounceToHang): number {
+  return FOURS * Math.max(1, Math.round(depth / FINEST / FOURS));
+}
+
+/** A panel with its share of the flounce below it: a sector of a ring from its hem, or a straight strip to be gathered. */
+export function withFlounce(panel: Panel, flounce: FlounceToHang, first: number): Panel {
+  const { depth, fullness, kind } = flounce;
+  const down = flounceRows(flounce);
+  const hem = widthsOf(panel, first).reduce((sum, width) => sum + width, 0);
+  const angle = kind === 'circular' ? (hem * (fullness - 1)) / depth : 0;
+  const flat = new Float64Array(2 * (panel.across + 1) * (down + 1));
+  for (let column = 0; column <= panel.across; column++) {
+    const part = column / panel.across - 0.5;
+    for (let row = 0; row <= down; row++) {
+      const at = 2 * (column * (down + 1) + row);
+      const below = (depth * row) / down;
+      const radius = angle > 0 ? hem / angle + below : 0;
+      flat[at] = steady(angle > 0 ? radius * Math.sin(angle * part) : hem * fullness * part);
+      flat[at + 1] = steady(angle > 0 ? radius * Math.cos(angle * part) : below);
+    }
+  }
+  return { ...panel, strips: [...panel.strips, { first, down, flat }] };
+}

@@ -1,0 +1,87 @@
+import type { Surface } from './surface.ts';
+
+/** Cloth to both sides of a hollow that is looked at for the folds beside it, mm, and how far out these must stand. */
+const BESIDE = 220;
+const STANDS_OUT = 14;
+/** Cloth lower than this lies on the floor and has hollows of another kind, mm. */
+const ABOVE_FLOOR = 40;
+/** A hollow goes on in the next row within this many columns. */
+const STRAYS = 2;
+/** Rows that a hollow must go on for. */
+const LEAST_ROWS = 8;
+
+/**
+ * The bottoms of the hollows between hanging folds, downwards, as places of the surface: where a row comes nearer to
+ * the middle of the skirt than on both sides, by as much as a fold is deep.
+ */
+export function hollowLines(surface: Surface): number[][] {
+  const { rows } = surface;
+  const lines: number[][] = [];
+  let open: number[][] = [];
+  for (let row = 0; row < rows; row++) {
+    const found = hollowsOf(surface, row);
+    const taken = new Set<number>();
+    const still: number[][] = [];
+    for (const line of open) {
+      const column = Math.floor(line[line.length - 1]! / rows);
+      const next = nearest(found, column, surface.columns, taken);
+      if (next === undefined) lines.push(line);
+      else {
+        taken.add(next);
+        line.push(next * rows + row);
+        still.push(line);
+      }
+    }
+    for (const column of found) if (!taken.has(column)) still.push([column * rows + row]);
+    open = still;
+  }
+  return [...lines, ...open].filter((line) => line.length >= LEAST_ROWS);
+}
+
+function nearest(
+  found: readonly number[],
+  column: number,
+  columns: number,
+  taken: ReadonlySet<number>,
+): number | undefined {
+  const off = (other: number): number => {
+    const apart = Math.abs(other - column);
+    return Math.min(apart, columns - apart);
+  };
+  return found
+    .filter((other) => !taken.has(other) && off(other) <= STRAYS)
+    .sort((a, b) => off(a) - off(b))[0];
+}
+
+/** Columns at which one row has a hollow. */
+function hollowsOf({ columns, rows, place }: Surface, row: number): number[] {
+  const at = (column: number): number => 3 * (((column + columns) % columns) * rows + row);
+  const out = Array.from({ length: columns }, (_, column) => {
+    const [x, y] = [place[at(column)]!, place[at(column) + 1]!];
+    return Math.sqrt(x * x + y * y);
+  });
+  const outAt = (column: number): number => out[(column + columns) % columns]!;
+  const apart = (a: number, b: number): number => {
+    const from = at(a);
+    const to = at(b);
+    const x = place[to]! - place[from]!;
+    const y = place[to + 1]! - place[from + 1]!;
+    const z = place[to + 2]! - place[from + 2]!;
+    return Math.sqrt(x * x + y * y + z * z);
+  };
+  /** The farthest out that the cloth comes on one side of a column. */
+  const farthest = (column: number, side: number): number => {
+    let [passed, most] = [0, 0];
+    for (let k = 1; passed < BESIDE && k < columns; k++) {
+      passed += apart(column + side * (k - 1), column + side * k);
+      most = Math.max(most, outAt(column + side * k));
+    }
+    return most;
+  };
+  return out.flatMap((own, column) => {
+    if (place[at(column) + 2]! < ABOVE_FLOOR) return [];
+    if (!(own < outAt(column - 1) && own <= outAt(column + 1))) return [];
+    const stands = Math.min(farthest(column, -1), farthest(column, 1)) - own;
+    return stands >= STANDS_OUT ? [column] : [];
+  });
+}

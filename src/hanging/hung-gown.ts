@@ -1,0 +1,72 @@
+import type { GownHung } from './cloth-of-gown.ts';
+import { hangOf } from './hang.ts';
+import { hangCloth, type Settling } from './hang-cloth.ts';
+import { type HangFigures, hangFigures } from './hang-figures.ts';
+import type { Tie } from './sewn-cloth.ts';
+import { type GownView, gownViews, type ViewExtras } from './views.ts';
+
+/** All that one thread needs to hang a gown and look at it: plain numbers. */
+export interface HangTask {
+  /** What is hung, and what else there is that is not. */
+  readonly layer: string;
+  readonly notHung: readonly string[];
+  readonly sewn: GownHung;
+  readonly extras: ViewExtras;
+  /** The bustle's loops; none where the train stays down. */
+  readonly ties: readonly Tie[];
+}
+
+/** A gown hung, and what was hung. */
+export interface Hanging {
+  readonly task: HangTask;
+  readonly hung: HungGown;
+}
+
+/** How a gown hangs, and how it looks. */
+export interface HungGown {
+  readonly figures: HangFigures;
+  /** Front, from her left, back and from above. */
+  readonly views: readonly GownView[];
+  readonly bustled?: { readonly figures: HangFigures; readonly views: readonly GownView[] };
+}
+
+/**
+ * From a start twice as coarse, in which the cloth finds its place and its folds, to the finest mesh. The last steps are
+ * small: what stretch is left falls with the step.
+ */
+export const SETTLINGS: readonly Settling[] = [
+  { stride: 2, steps: 360, fall: 0.2, keeps: 0.97 },
+  { stride: 1, steps: 110, fall: 0.05, keeps: 0.97 },
+  { stride: 1, steps: 50, fall: 0.02, keeps: 0.95 },
+  { stride: 1, steps: 60, fall: 0.005, keeps: 0.9 },
+  { stride: 1, steps: 60, fall: 0.001, keeps: 0.9 },
+];
+
+/** With a train drawn up much hangs from few places: small falls throughout, or the cloth would slip off them. */
+export const DRAWN_UP: readonly Settling[] = [
+  { stride: 2, steps: 360, fall: 0.1, keeps: 0.985 },
+  { stride: 2, steps: 80, fall: 0.03, keeps: 0.96 },
+  { stride: 1, steps: 80, fall: 0.01, keeps: 0.96 },
+  { stride: 1, steps: 70, fall: 0.003, keeps: 0.93 },
+  { stride: 1, steps: 50, fall: 0.001, keeps: 0.9 },
+];
+
+/** The floor at 0, and friction of cloth on it and of cloth on a petticoat, for one of pressure. From memory: 0.3 to 0.6, 0.15 to 0.3. */
+export const AROUND = { floor: 0, floorGrip: 0.4, bodyGrip: 0.15 } as const;
+
+/** Hangs a drafted gown over what she wears under it, on the floor, and with its train drawn up. */
+export function hungGown({ sewn, extras, ties }: HangTask): HungGown {
+  const around = { body: sewn.body, ...AROUND };
+  const mesh = hangCloth(sewn.cloth, around, SETTLINGS);
+  const hang = hangOf(sewn, mesh);
+  const down = {
+    figures: hangFigures(hang),
+    views: gownViews(hang, ['front', 'side', 'back', 'above'], extras),
+  };
+  if (ties.length === 0) return down;
+  const drawnUp = hangOf(sewn, hangCloth(sewn.cloth, around, DRAWN_UP, { ties, from: mesh }));
+  return {
+    ...down,
+    bustled: { figures: hangFigures(drawnUp), views: gownViews(drawnUp, ['front', 'side', 'back'], extras) },
+  };
+}

@@ -1,0 +1,79 @@
+import { type Figure, halfWidthOf } from './figure.ts';
+import { CIRCLE, CIRCLE_POINTS } from './unit-circle.ts';
+
+/** A place on the bodice's edge and which way is outward there, as seen from above. */
+export interface EdgePlace {
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+  readonly outX: number;
+  readonly outY: number;
+}
+
+export interface SewnEdge {
+  /** At a part of the way round, 0 to 1, from the centre front by her left; to the centre back on a half. */
+  readonly placeAt: (part: number) => EdgePlace;
+  /** How much closer than her own girth it holds her: 1 where the edge lies as she is. */
+  readonly closeness: number;
+}
+
+/** Rounds in which the edge's height and its way round settle; each gains a digit. */
+const ROUNDS = 12;
+
+/**
+ * The bodice's edge in the air: ellipses of her girths at the height that the edge has there, so scaled that the edge
+ * is as long as it is sewn.
+ * @param heightAt height of the edge above the floor at a part of the way
+ * @param length all of it, mm: of the half, where `half`
+ */
+export function sewnEdge(
+  figure: Figure,
+  heightAt: (part: number) => number,
+  length: number,
+  half: boolean,
+): SewnEdge {
+  const count = half ? CIRCLE_POINTS / 2 : CIRCLE_POINTS;
+  let parts = Array.from({ length: count + 1 }, (_, i) => i / count);
+  let closeness = 1;
+  let points: number[][] = [];
+  for (let round = 0; round < ROUNDS; round++) {
+    points = parts.map((part, i) => edgePoint(figure, heightAt(part), closeness, i));
+    const passed = [0];
+    for (let i = 1; i <= count; i++) passed.push(passed[i - 1]! + apart(points[i - 1]!, points[i]!));
+    const whole = passed[count]!;
+    parts = passed.map((own) => own / whole);
+    closeness *= length / whole;
+  }
+  return {
+    closeness,
+    placeAt: (part) => {
+      const found = parts.findIndex((own) => own >= part);
+      const next = found < 0 ? count : Math.max(1, found);
+      const share = (part - parts[next - 1]!) / (parts[next]! - parts[next - 1]!);
+      const at = (values: (i: number) => number): number =>
+        values(next - 1) + (values(next) - values(next - 1)) * share;
+      return {
+        x: at((i) => points[i]![0]!),
+        y: at((i) => points[i]![1]!),
+        z: at((i) => points[i]![2]!),
+        outX: at((i) => circleAt(i, 0)),
+        outY: at((i) => circleAt(i, 1)),
+      };
+    },
+  };
+}
+
+function edgePoint(figure: Figure, height: number, closeness: number, i: number): number[] {
+  const roundness = figure.roundnessAt(height);
+  const width = halfWidthOf(figure.girthAt(height) * closeness, roundness);
+  return [width * circleAt(i, 0), width * roundness * circleAt(i, 1), height];
+}
+
+function circleAt(i: number, axis: number): number {
+  return CIRCLE[2 * (i % CIRCLE_POINTS) + axis]!;
+}
+
+function apart(a: readonly number[], b: readonly number[]): number {
+  const [x, y, z] = [a[0]! - b[0]!, a[1]! - b[1]!, a[2]! - b[2]!];
+  return Math.sqrt(x * x + y * y + z * z);
+}

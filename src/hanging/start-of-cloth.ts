@@ -1,0 +1,197 @@
+import type { GownDraft } from '../draft/draft-gown.ts';
+import { halves, runsRound } from '../gown/lines.ts';
+import { type PlacedPanel, topsOf, widthsOf } from './gown-panels.ts';
+import {
+  columnsOf,
+  flatApart,
+  type Panel,
+  placeIndex,
+  type SewnCloth,
+  type Strip,
+  stripOf,
+} from './sewn-cloth.ts';
+import type { EdgePlace, SewnEdge } from './sewn-edge.ts';
+
+/** Two plies bend at least twice as hard as one, and eight times where they are one (Bernoulli); a hem lies between. */
+const HEM_STIFFNESS = 4;
+
+/** How the cloth is, beside its lines. */
+export interface ClothFacts {
+  readonly bendingLength: number;
+  readonly shearLength: number;
+  /** By gore: pleated rather than gathered. */
+  readonly pleated: readonly boolean[];
+}
+
+/**
+ * The panels sewn together, held at the edge and laid out to be let go.
+ * @param partOfStation where each station lies along the edge, 0 to 1
+ */
+export function clothToHang(
+  draft: GownDraft,
+  placed: readonly PlacedPanel[],
+  down: number,
+  edge: SewnEdge,
+  partOfStation: readonly number[],
+  { bendingLength, shearLength, pleated }: ClothFacts,
+): SewnCloth {
+  const panels = placed.map(({ panel }) => panel);
+  const closing = runsRound(draft.gown) ? 'ring' : 'mirrored';
+  const columns = columnsOf({ panels, closing });
+  const count = columns * (down + 1);
+  const cloth: SewnCloth = {
+    panels,
+    down,
+    closing,
+    held: new Uint8Array(count),
+    start: new Float64Array(3 * count),
+    gathered: new Float64Array(count).fill(1),
+    bendingLength,
+    hemStiffness: HEM_STIFFNESS,
+    shearLength,
+  };
+  const waves = wavesOf(cloth, draft);
+  for (const { panel, first, from, to } of placed) {
+    const tops = topsOf(panel);
+    const [start, end] = [partOfStation[from]!, partOfStation[to]!];
+    for (let column = 0; column <= panel.across; column++) {
+      const round = (first + column) % columns;
+      const top = edge.placeAt(
+        from === to ? start : start + ((end - start) * tops[column]!) / tops[panel.across]!,
+      );
+      startColumn(cloth, { panel, column, round, top, wave: waves.at(first + column) }, waves.widths, draft);
+    }
+    if (from !== to) gather(cloth, draft, panel, first, from, pleated[from] ?? false);
+    for (const strip of panel.strips.slice(1)) gatherStrip(cloth, panel, first, strip);
+  }
+  return cloth;
+}
+
+/** How cloth that is wider than the cone that it starts on is laid in waves. */
+interface Waves {
+  /** By row: cloth all round, mm. */
+  readonly widths: readonly number[];
+  /** At a column: −1 in the hollow of a wave to 1 on its crest, and how long a wave is at the hem, mm. */
+  readonly at: (column: number) => { readonly rise: number; readonly length: number };
+}
+
+/** Length of a wave for the fourth root of bending length³ · length: what hanging cloth folds by. From trials. */
+const WAVE = 4;
+
+/** Whole waves all round, alike on both halves: it is from these that the cloth finds its own folds. */
+function wavesOf(cloth: SewnCloth, draft: GownDraft): Waves {
+  const copies = halves(draft.gown);
+  const hems = cloth.panels.flatMap((panel) => widthsOf(panel, cloth.down));
+  const passed = [0];
+  for (const hem of hems) passed.push(passed[passed.length - 1]! + hem);
+  const own = passed[passed.length - 1]!;
+  const { bendingLength: bend } = cloth;
+  const wanted = WAVE * Math.sqrt(Math.sqrt(bend * bend * bend * Math.max(...draft.lengths)));
+  const count = Math.max(2, Math.round((copies * own) / wanted));
+  return {
+    widths: Array.from({ length: cloth.down + 1 }, (_, row) =>
+      cloth.panels.reduce(
+        (sum, panel) => sum + copies * widthsOf(panel, row).reduce((all, width) => all + width, 0),
+        0,
+      ),
+    ),
+    at: (column) => {
+      const along = (passed[column]! / own) * (count / copies);
+      const off = along - Math.floor(along) - 0.5;
+      // A crest at the first column; parabolas, which every machine computes alike.
+      return {
+        rise:
+          Math.abs(off) < 0.25 ? 16 * off * off - 1 : 1 - 16 * (0.5 - Math.abs(off)) * (0.5 - Math.abs(off)),
+        length: (copies * own) / count,
+      };
+    },
+  };
+}
+
+/** Steepest slope that cloth starts at, as change of radius for each mm of cloth: fuller cloth is left to fold. */
+const WIDEST_SLOPE = 0.5;
+
+/** One column of a panel, where it hangs from, and where on a wave it lies. */
+interface Started {
+  readonly panel: Panel;
+  readonly column: number;
+  /** Among all columns round. */
+  readonly round: number;
+  readonly top: EdgePlace;
+  readonly wave: { readonly rise: number; readonly length: number };
+}
+
+/** One column before it is let go: down the cone that its cloth makes, in waves where that is too narrow, and out along the floor. */
+function startColumn(
+  cloth: SewnCloth,
+  { panel, column, round, top, wave }: Started,
+  widths: readonly number[],
+  draft: GownDraft,
+): void {
+  const rows = cloth.down + 1;
+  const waist = halves(draft.gown) * draft.gown.gores.reduce((sum, gore) => sum + gore.top, 0);
+  let [out, z] = [0, top.z];
+  for (let row = 0; row < rows; row++) {
+    const own = placeIndex(cloth, round, row);
+    if (row > 0) {
+      const length = flatApart(stripOf(panel, row), column, row - 1, column, row);
+      const flare = (widths[row]! - widths[row - 1]!) / (2 * Math.PI * length);
+      const slope = Math.min(WIDEST_SLOPE, Math.max(0, flare));
+      const fall = length * Math.sqrt(1 - slope * slope);
+      const above = Math.max(0, z - ON_FLOOR);
+      if (above >= fall) [z, out] = [z - fall, out + slope * length];
+      else [z, out] = [Math.min(z, ON_FLOOR), out + Math.sqrt(Math.max(0, length * length - above * above))];
+    } else {
+      cloth.held[own] = 1;
+    }
+    const circle = waist + 2 * Math.PI * out;
+    const excess = Math.sqrt(Math.max(0, widths[row]! / circle - 1));
+    const height = row === 0 ? 0 : Math.min(0.3, excess / Math.PI) * wave.length * wave.rise;
+    const radius = out + height;
+    cloth.start[3 * own] = top.x + top.outX * radius;
+    cloth.start[3 * own + 1] = top.y + top.outY * radius;
+    cloth.start[3 * own + 2] = z;
+  }
+}
+
+/** How high above the floor cloth is laid at first, mm. */
+const ON_FLOOR = 1;
+
+/** How far below the edge gathers have opened out, for one more of cloth over the edge, mm. From memory. */
+const GATHERS_OPEN = 60;
+
+function gather(
+  cloth: SewnCloth,
+  draft: GownDraft,
+  panel: Panel,
+  first: number,
+  gore: number,
+  pleated: boolean,
+): void {
+  const ratio = topsOf(panel)[panel.across]! / draft.gown.gores[gore]!.top;
+  if (ratio < 1.02) return;
+  const least = 1 / (ratio * 1.02);
+  const open = GATHERS_OPEN * (ratio - 1);
+  const spacing = Math.max(...draft.lengths) / cloth.down;
+  for (let column = first; column < first + panel.across; column++) {
+    for (let row = 0; row <= cloth.down; row++) {
+      const part = pleated ? 0 : Math.min(1, (row * spacing) / open);
+      cloth.gathered[placeIndex(cloth, column, row)] = least + (1 - least) * part;
+    }
+  }
+}
+
+/** A strip wider at its top than what it is sewn to. */
+function gatherStrip(cloth: SewnCloth, panel: Panel, first: number, strip: Strip): void {
+  const round = (widths: readonly number[]): number => widths.reduce((sum, width) => sum + width, 0);
+  const ratio = round(widthsOf(panel, strip.first, strip)) / round(widthsOf(panel, strip.first));
+  if (ratio < 1.02) return;
+  const least = 1 / (ratio * 1.02);
+  const spacing = flatApart(strip, 0, strip.first, 0, strip.first + 1);
+  for (let column = first; column < first + panel.across; column++) {
+    for (let row = 1; row <= strip.down; row++) {
+      const part = Math.min(1, (row * spacing) / (GATHERS_OPEN * (ratio - 1)));
+      cloth.gathered[placeIndex(cloth, column, strip.first + row)] = least + (1 - least) * part;
+    }
+  }
+}

@@ -1,0 +1,67 @@
+import type { Hang } from './hang.ts';
+
+/** A grid of places in the air, closed round; three numbers a place, column by column. mm. */
+export interface Surface {
+  readonly columns: number;
+  readonly rows: number;
+  readonly place: Float64Array;
+}
+
+/** Parts that every distance of the hung cloth is drawn in. */
+export const FINER = 2;
+
+/**
+ * The cloth drawn smoothly through its places: Catmull-Rom splines round and down (Catmull, Rom 1974). Column `c`, row
+ * `r` of the cloth stand at `FINER · c`, `FINER · r`.
+ */
+export function smoothSurface({ columns, rows, place }: Hang): Surface {
+  const wide = finer(place, columns, (column, row) => column * rows + row, rows, true);
+  const across = columns * FINER;
+  const down = (rows - 1) * FINER + 1;
+  const tall = new Float64Array(3 * across * down);
+  for (let column = 0; column < across; column++) {
+    const own = wide.subarray(3 * column * rows, 3 * (column + 1) * rows);
+    const smooth = finer(own, rows, (row) => row, 1, false);
+    tall.set(smooth, 3 * column * down);
+  }
+  return { columns: across, rows: down, place: tall };
+}
+
+/** Splines over `count` places, for each of `lines` lines beside one another. */
+function finer(
+  place: Float64Array,
+  count: number,
+  index: (at: number, line: number) => number,
+  lines: number,
+  closed: boolean,
+): Float64Array {
+  const all = closed ? count * FINER : (count - 1) * FINER + 1;
+  const out = new Float64Array(3 * all * lines);
+  const wrap = (at: number): number => (closed ? (at + count) % count : Math.min(count - 1, Math.max(0, at)));
+  for (let k = 0; k < all; k++) {
+    const at = Math.floor(k / FINER);
+    const t = (k % FINER) / FINER;
+    const [wa, wb, wc, wd] = weights(t);
+    const before = wrap(at - 1);
+    const here = wrap(at);
+    const next = wrap(at + 1);
+    const beyond = wrap(at + 2);
+    for (let line = 0; line < lines; line++) {
+      const a = 3 * index(before, line);
+      const b = 3 * index(here, line);
+      const c = 3 * index(next, line);
+      const d = 3 * index(beyond, line);
+      const own = 3 * (k * lines + line);
+      for (let axis = 0; axis < 3; axis++) {
+        out[own + axis] =
+          wa * place[a + axis]! + wb * place[b + axis]! + wc * place[c + axis]! + wd * place[d + axis]!;
+      }
+    }
+  }
+  return out;
+}
+
+function weights(t: number): [number, number, number, number] {
+  const [t2, t3] = [t * t, t * t * t];
+  return [(-t3 + 2 * t2 - t) / 2, (3 * t3 - 5 * t2 + 2) / 2, (-3 * t3 + 4 * t2 + t) / 2, (t3 - t2) / 2];
+}

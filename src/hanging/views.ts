@@ -1,0 +1,236 @@
+import type { Point } from '../geometry/curve.ts';
+import { type DepthMap, depthMap } from './depth-map.ts';
+import { figureLines, type Wearer } from './figure-lines.ts';
+import type { Hang } from './hang.ts';
+import { hollowLines } from './hollow-lines.ts';
+import { type Side, seenFrom } from './seen.ts';
+import { type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
+import { FINER, type Surface, smoothSurface } from './surface.ts';
+import { tracedOutline } from './traced-outline.ts';
+import { type SeenLine, turningLines } from './turning-lines.ts';
+import { isEmpty, isFold, isOutline, visibleParts } from './visible-parts.ts';
+
+/** The gown from one side, hidden lines taken out. mm of the gown: x to the right, y down, the floor at 0. */
+export interface GownView {
+  readonly side: Side;
+  /** Closed. */
+  readonly outlines: readonly (readonly Point[])[];
+  /** The hem and the sewn edge where they are not the outline. */
+  readonly edges: readonly (readonly Point[])[];
+  /** Where the cloth turns from the eye. */
+  readonly folds: readonly (readonly Point[])[];
+  readonly seams: readonly (readonly Point[])[];
+  /** The opening, where it is seen. */
+  readonly opening: readonly (readonly Point[])[];
+  /** Where the edging's upper edge lies. */
+  readonly edging: readonly (readonly Point[])[];
+  /** A plain bodice, and lines of a figure for proportion; nothing where the skirt hides them. */
+  readonly bodice: readonly (readonly Point[])[];
+  readonly figure: readonly (readonly Point[])[];
+  readonly box: {
+    readonly left: number;
+    readonly right: number;
+    readonly top: number;
+    readonly bottom: number;
+  };
+}
+
+/** What is drawn beside the cloth itself. */
+export interface ViewExtras {
+  readonly wearer: Wearer;
+  readonly opening?: { readonly column: number; readonly from: number; readonly to: number };
+  /** How deep the edging along the hem is, mm. */
+  readonly edging?: number;
+}
+
+/** An outline keeps its corners; a fold is one stroke. */
+const OUTLINE: Hand = { step: 5, rounds: 2, tolerance: 0.6 };
+const FOLD: Hand = { step: 14, rounds: 4, tolerance: 1.2 };
+const SEAM: Hand = { step: 20, rounds: 2, tolerance: 0.8 };
+
+/** A fold shorter than this is not drawn, mm. */
+const LEAST_FOLD = 60;
+const LEAST_LINE = 40;
+
+export function gownViews(hang: Hang, sides: readonly Side[], extras: ViewExtras): GownView[] {
+  const surface = smoothSurface(hang);
+  const hollows = hollowLines(surface);
+  return sides.map((side) => viewOf(hang, { surface, hollows }, side, extras));
+}
+
+/** The cloth as it is drawn, and its hollows as places of it. */
+interface DrawnCloth {
+  readonly surface: Surface;
+  readonly hollows: readonly (readonly number[])[];
+}
+
+function viewOf(
+  hang: Hang,
+  { surface, hollows }: DrawnCloth,
+  side: Side,
+  { wearer, opening, edging }: ViewExtras,
+): GownView {
+  const seen = seenFrom(surface, side);
+  const map = depthMap([seen]);
+  const inside = (line: SeenLine): SeenLine[] =>
+    visibleParts(map, line, (own, place) => !isOutline(own, place));
+  const outlines = tracedOutline(map).map((loop) => smoothedLine(loop, OUTLINE, true));
+  const top = rowLine(seen, 0).map(flat);
+  const leftmost = top.reduce((best, point) => (point.x < best.x ? point : best));
+  const rightmost = top.reduce((best, point) => (point.x > best.x ? point : best));
+  const { figure, bodice } = figureLines(side, wearer, [leftmost, rightmost]);
+  const shown = (lines: readonly (readonly Point[])[]): Point[][] =>
+    lines.flatMap((line) => unhidden(map, line));
+  const view = {
+    side,
+    outlines,
+    edges: drawn([rowLine(seen, 0), rowLine(seen, seen.rows - 1)].flatMap(inside), SEAM, LEAST_LINE),
+    folds: drawn(
+      [
+        ...turningLines(seen).flatMap((line) => visibleParts(map, line, isFold)),
+        ...(side === 'above'
+          ? []
+          : hollows.map((line) => line.map((i) => seenPlace(seen.place, i))).flatMap(inside)),
+      ],
+      FOLD,
+      LEAST_FOLD,
+    ),
+    seams: drawn(
+      [
+        ...hang.seams.map(({ column, from = 0 }) => columnLine(hang, seen, column * FINER, from)),
+        ...hang.joins.map((row) => rowLine(seen, row * FINER)),
+      ].flatMap(inside),
+      SEAM,
+      LEAST_LINE,
+    ),
+    opening:
+      opening === undefined
+        ? []
+        : drawn(visibleParts(map, openingLine(hang, seen, opening)), SEAM, LEAST_LINE),
+    edging: edging === undefined ? [] : drawn(inside(edgingLine(hang, seen, edging)), SEAM, LEAST_LINE),
+    bodice: shown(bodice),
+    figure: shown(figure),
+  };
+  return { ...view, box: boxOf([...view.outlines, ...view.bodice, ...view.figure]) };
+}
+
+function drawn(lines: readonly SeenLine[], hand: Hand, least: number): Point[][] {
+  return lines
+    .map((line) => line.map(flat))
+    .filter((line) => lengthOfLine(line) >= least)
+    .map((line) => smoothedLine(line, hand));
+}
+
+function flat([x, y]: readonly [number, number, number]): Point {
+  return { x, y };
+}
+
+function boxOf(lines: readonly (readonly Point[])[]): GownView['box'] {
+  const box = { left: Infinity, right: -Infinity, top: Infinity, bottom: -Infinity };
+  for (const { x, y } of lines.flat()) {
+    box.left = Math.min(box.left, x);
+    box.right = Math.max(box.right, x);
+    box.top = Math.min(box.top, y);
+    box.bottom = Math.max(box.bottom, y);
+  }
+  return box;
+}
+
+function rowLine({ columns, rows, place }: Surface, row: number): SeenLine {
+  return Array.from({ length: columns + 1 }, (_, column) =>
+    seenPlace(place, (column % columns) * rows + row),
+  );
+}
+
+/** Down a column, from a depth of cloth on; what is sewn to the hem has seams of its own. */
+function columnLine({ depth, rows, joins }: Hang, seen: Surface, column: number, from: number): SeenLine {
+  const own = depth.subarray((column / FINER) * rows, (column / FINER + 1) * rows);
+  const first =
+    FINER *
+    Math.max(
+      0,
+      own.findIndex((below) => below >= from),
+    );
+  const end = (joins[0] ?? rows - 1) * FINER;
+  return Array.from({ length: Math.max(0, end + 1 - first) }, (_, k) =>
+    seenPlace(seen.place, column * seen.rows + first + k),
+  );
+}
+
+/** Down a column between two depths of cloth. */
+function openingLine(
+  hang: Hang,
+  seen: Surface,
+  { column, from, to }: NonNullable<ViewExtras['opening']>,
+): SeenLine {
+  const steps = 24;
+  return Array.from({ length: steps + 1 }, (_, k) =>
+    atDepth(hang, seen, column * FINER, from + ((to - from) * k) / steps),
+  );
+}
+
+/** All round, this far above the hem along the cloth. */
+function edgingLine(hang: Hang, seen: Surface, above: number): SeenLine {
+  return Array.from({ length: seen.columns + 1 }, (_, k) => {
+    const column = k % seen.columns;
+    const whole = depthOf(hang, column, hang.rows - 1);
+    return atDepth(hang, seen, column, whole - above);
+  });
+}
+
+/** Cloth above a row, at a column of the finer surface, mm. */
+function depthOf({ depth, rows, columns }: Hang, column: number, row: number): number {
+  const own = Math.floor(column / FINER);
+  const part = (column % FINER) / FINER;
+  const [a, b] = [depth[own * rows + row]!, depth[((own + 1) % columns) * rows + row]!];
+  return a + (b - a) * part;
+}
+
+function atDepth(hang: Hang, seen: Surface, column: number, depth: number): [number, number, number] {
+  let row = 1;
+  while (row + 1 < hang.rows && depthOf(hang, column, row) < depth) row++;
+  const [above, below] = [depthOf(hang, column, row - 1), depthOf(hang, column, row)];
+  const at = Math.min(1, Math.max(0, (depth - above) / (below - above)));
+  const fine = (row - 1 + at) * FINER;
+  const first = Math.min(seen.rows - 2, Math.floor(fine));
+  const share = fine - first;
+  const [p, q] = [
+    seenPlace(seen.place, column * seen.rows + first),
+    seenPlace(seen.place, column * seen.rows + first + 1),
+  ];
+  return [p[0] + (q[0] - p[0]) * share, p[1] + (q[1] - p[1]) * share, p[2] + (q[2] - p[2]) * share];
+}
+
+function seenPlace(place: Float64Array, i: number): [number, number, number] {
+  return [place[3 * i]!, place[3 * i + 1]!, place[3 * i + 2]!];
+}
+
+/** The parts of a line in the plane of the view that lie where there is no skirt. */
+function unhidden(map: DepthMap, line: readonly Point[]): Point[][] {
+  const parts: Point[][] = [];
+  let part: Point[] = [];
+  for (const point of closely(line)) {
+    if (isEmpty(map, point)) part.push(point);
+    else if (part.length > 0) {
+      parts.push(part);
+      part = [];
+    }
+  }
+  if (part.length > 0) parts.push(part);
+  return parts.filter((own) => lengthOfLine(own) > LEAST_LINE).map((own) => smoothedLine(own, KEPT));
+}
+
+const KEPT: Hand = { step: 4, rounds: 0, tolerance: 0.5 };
+
+/** The same line with places no more than 4 mm apart. */
+function closely(line: readonly Point[]): Point[] {
+  return line.slice(1).flatMap((to, i) => {
+    const from = line[i]!;
+    const count = Math.max(1, Math.ceil(lengthOfLine([from, to]) / 4));
+    const between = Array.from({ length: count }, (_, k) => ({
+      x: from.x + ((to.x - from.x) * k) / count,
+      y: from.y + ((to.y - from.y) * k) / count,
+    }));
+    return i + 2 === line.length ? [...between, to] : between;
+  });
+}

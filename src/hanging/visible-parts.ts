@@ -1,0 +1,85 @@
+import type { Point } from '../geometry/curve.ts';
+import type { DepthMap } from './depth-map.ts';
+import type { SeenLine } from './turning-lines.ts';
+
+/** Cloth in front of a line by less than this does not hide it, mm: the line lies on cloth itself. */
+const ON_CLOTH = 8;
+
+/** A line goes on over a stretch like this where it is seen but is none of what is asked for, mm. */
+const GAP = 60;
+
+/** The parts of a line that no cloth hides and that are what is asked for, but for short gaps. */
+export function visibleParts(map: DepthMap, line: SeenLine, also: Also = () => true): SeenLine[] {
+  const parts: (readonly [number, number, number])[][] = [];
+  let part: (readonly [number, number, number])[] = [];
+  let waiting: (readonly [number, number, number])[] = [];
+  let gap = 0;
+  for (const [i, place] of line.entries()) {
+    const seen = isSeen(map, place);
+    const before = line[i - 1];
+    if (seen && also(map, place)) {
+      part.push(...waiting, place);
+      [waiting, gap] = [[], 0];
+    } else if (part.length > 0) {
+      if (before !== undefined) gap += flatApart(before, place);
+      waiting.push(place);
+      if (!seen || gap > GAP) {
+        parts.push(part);
+        [part, waiting, gap] = [[], [], 0];
+      }
+    }
+  }
+  if (part.length > 0) parts.push(part);
+  return parts.filter((own) => own.length > 1);
+}
+
+function flatApart(a: readonly [number, number, number], b: readonly [number, number, number]): number {
+  const [x, y] = [b[0] - a[0], b[1] - a[1]];
+  return Math.sqrt(x * x + y * y);
+}
+
+type Also = (map: DepthMap, place: readonly [number, number, number]) => boolean;
+
+/** Seen where any of the cells around shows nothing nearer. */
+function isSeen(map: DepthMap, place: readonly [number, number, number]): boolean {
+  return someAround(map, place, 1, (depth) => depth <= place[2] + ON_CLOTH);
+}
+
+/** What lies beside a fold must lie this much deeper for it to be drawn, mm: a ripple is not a fold. */
+const DEEPER = 12;
+
+/** A fold that hides something, and not the outline, which is drawn apart. */
+export function isFold(map: DepthMap, place: readonly [number, number, number]): boolean {
+  return someAround(map, place, 3, (depth) => depth < place[2] - DEEPER) && !isOutline(map, place);
+}
+
+function depthAt({ left, top, cell, width, height, depth }: DepthMap, x: number, y: number): number {
+  const [column, row] = [Math.round((x - left) / cell), Math.round((y - top) / cell)];
+  if (column < 0 || row < 0 || column >= width || row >= height) return Number.NEGATIVE_INFINITY;
+  return depth[row * width + column]!;
+}
+
+/** Nothing of the cloth lies here. */
+export function isEmpty(map: DepthMap, { x, y }: Point): boolean {
+  return depthAt(map, x, y) === Number.NEGATIVE_INFINITY;
+}
+
+export function isOutline(map: DepthMap, place: readonly [number, number, number]): boolean {
+  return someAround(map, place, 4, (depth) => depth === Number.NEGATIVE_INFINITY);
+}
+
+function someAround(
+  { left, top, cell, width, height, depth }: DepthMap,
+  [x, y]: readonly [number, number, number],
+  reach: number,
+  is: (depth: number) => boolean,
+): boolean {
+  const column = Math.round((x - left) / cell);
+  const row = Math.round((y - top) / cell);
+  for (let r = Math.max(0, row - reach); r <= Math.min(height - 1, row + reach); r++) {
+    for (let c = Math.max(0, column - reach); c <= Math.min(width - 1, column + reach); c++) {
+      if (is(depth[r * width + c]!)) return true;
+    }
+  }
+  return false;
+}

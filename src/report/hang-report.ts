@@ -1,0 +1,47 @@
+import type { HangFigures } from '../hanging/hang-figures.ts';
+import type { HangTask, HungGown } from '../hanging/hung-gown.ts';
+
+/** How the gown hangs, as `report.json` holds it: mm, to a tenth. Heights are off the floor, along the sewn hem. */
+export interface HangReport {
+  readonly layer: string;
+  readonly bendingLength: number;
+  readonly floor: 'measured' | 'assumed';
+  readonly hem: readonly { readonly along: number; readonly offFloor: number; readonly near: string }[];
+  /** Stretches of the hem that lie on the floor. */
+  readonly touches: readonly { readonly from: number; readonly to: number }[];
+  /** As it lies behind her heels; null without one. */
+  readonly train: { readonly behindHeel: number; readonly width: number } | null;
+  /** Largest edge strain left, a fraction. */
+  readonly stretch: number;
+  readonly bustled: Pick<HangReport, 'hem' | 'touches' | 'stretch'> | null;
+  /** Parts of the gown that are not hung with it. */
+  readonly notHung: readonly string[];
+}
+
+export function hangReport({ layer, sewn, notHung }: HangTask, hung: HungGown): HangReport {
+  const { train, assumedFloor } = hung.figures;
+  return {
+    layer,
+    bendingLength: tenths(sewn.cloth.bendingLength),
+    floor: assumedFloor ? 'assumed' : 'measured',
+    ...hemOf(hung.figures),
+    train:
+      train === undefined
+        ? null
+        : { behindHeel: tenths(train.behindHeel), width: tenths(train.left - train.right) },
+    bustled: hung.bustled === undefined ? null : hemOf(hung.bustled.figures),
+    notHung,
+  };
+}
+
+function hemOf({ hem, touches, stretch }: HangFigures): Pick<HangReport, 'hem' | 'touches' | 'stretch'> {
+  return {
+    hem: hem.map(({ along, height, near }) => ({ along, offFloor: tenths(height), near: near.station })),
+    touches,
+    stretch: Math.round(stretch * 1e4) / 1e4,
+  };
+}
+
+function tenths(mm: number): number {
+  return Math.round(mm * 10) / 10;
+}

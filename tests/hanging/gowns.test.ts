@@ -1,0 +1,130 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import type { Point } from '../../src/geometry/curve.ts';
+import type { ClothMesh } from '../../src/hanging/cloth-mesh.ts';
+import { hangTask } from '../../src/hanging/gown-to-hang.ts';
+import { type Hang, hangOf } from '../../src/hanging/hang.ts';
+import { hangCloth } from '../../src/hanging/hang-cloth.ts';
+import { hangFigures } from '../../src/hanging/hang-figures.ts';
+import { AROUND, type HangTask, SETTLINGS } from '../../src/hanging/hung-gown.ts';
+import { gownViews } from '../../src/hanging/views.ts';
+import { workroom } from '../../src/making/workroom.ts';
+import { draft } from '../../src/pipeline.ts';
+
+const ROOT = join(import.meta.dirname, '../..');
+
+function taskOf(file: string): HangTask {
+  const text = readFileSync(join(ROOT, file), 'utf8');
+  const { gown } = draft({ name: file, text });
+  if (gown === undefined) throw new Error(`${file} does not draft`);
+  const task = hangTask(gown.gown, gown.drafts, workroom(gown, []).facts);
+  if (task === undefined) throw new Error(`${file} has nothing to hang`);
+  return task;
+}
+
+function meshOf({ sewn }: HangTask): ClothMesh {
+  return hangCloth(sewn.cloth, { body: sewn.body, ...AROUND }, SETTLINGS);
+}
+
+const hung = new Map<string, { task: HangTask; hang: Hang }>();
+
+function hangOfFile(file: string): { task: HangTask; hang: Hang } {
+  const task = taskOf(file);
+  const known = hung.get(file) ?? { task, hang: hangOf(task.sewn, meshOf(task)) };
+  hung.set(file, known);
+  return known;
+}
+
+const FILES = [
+  'examples/lantern.yaml',
+  'templates/over-a-hoop.yaml',
+  'templates/full-circle.yaml',
+  'templates/one-sided-train.yaml',
+  'templates/gathered.yaml',
+];
+
+describe.each(FILES)('%s', (file) => {
+  it('hangs above the floor, outside of what it hangs over, and all but unstretched', () => {
+    const { hang } = hangOfFile(file);
+    for (let i = 0; i < hang.place.length; i += 3) {
+      expect(hang.place[i + 2]).toBeGreaterThan(-0.01);
+      expect(insideBody(hang, i)).toBeLessThan(2);
+    }
+    expect(hang.stretch).toBeLessThan(0.01);
+  });
+});
+
+/** How deep a place lies inside the body's ellipse at its height, along its own radius, mm. */
+function insideBody({ body, place, waistHeight }: Hang, i: number): number {
+  const [x, y, z] = [place[i]!, place[i + 1]!, place[i + 2]!];
+  const level = Math.floor((z - body.lowest) / body.step);
+  if (level < 0 || level + 1 >= body.halfWidth.length || z > waistHeight - 150) return 0;
+  const part = (z - body.lowest) / body.step - level;
+  const at = (values: Float64Array): number => values[level]! + (values[level + 1]! - values[level]!) * part;
+  const outward = Math.hypot(x / at(body.halfWidth), y / at(body.halfDepth));
+  return outward >= 1 ? 0 : Math.hypot(x, y) * (1 / outward - 1);
+}
+
+it('a mirrored gown looks mirrored from the front and the back', () => {
+  const { task, hang } = hangOfFile('templates/over-a-hoop.yaml');
+  for (const view of gownViews(hang, ['front', 'back'], task.extras)) {
+    expect(view.box.left).toBeCloseTo(-view.box.right, 0);
+    const outline = view.outlines[0]!;
+    for (const { x, y } of outline) {
+      const sides = outline.slice(1).map((to, i) => offSegment({ x: -x, y }, outline[i]!, to));
+      expect(Math.min(...sides)).toBeLessThan(3);
+    }
+  }
+});
+
+function offSegment(point: Point, from: Point, to: Point): number {
+  const [x, y] = [to.x - from.x, to.y - from.y];
+  const along = ((point.x - from.x) * x + (point.y - from.y) * y) / (x * x + y * y);
+  const part = Math.min(1, Math.max(0, along));
+  return Math.hypot(point.x - from.x - x * part, point.y - from.y - y * part);
+}
+
+it('a round skirt over its hoop hangs off the floor within 1 cm of what was asked, on the whole', () => {
+  const { hang } = hangOfFile('templates/over-a-hoop.yaml');
+  const { hem } = hangFigures(hang);
+  const mean = hem.reduce((sum, { height }) => sum + height, 0) / hem.length;
+  expect(Math.abs(mean - 25)).toBeLessThan(10);
+});
+
+it.each(['templates/a-line.yaml', 'templates/six-gores.yaml'])(
+  'half as fine a mesh moves hem and outline by less than 1 cm: %s',
+  (file) => {
+    const { task, hang } = hangOfFile(file);
+    const coarse = SETTLINGS.map((settling) => ({ ...settling, stride: 2 }));
+    const half = hangOf(task.sewn, hangCloth(task.sewn.cloth, { body: task.sewn.body, ...AROUND }, coarse));
+    const [fine, other] = [hang, half].map((of) => hangFigures(of).hem);
+    for (const [i, place] of fine!.entries()) {
+      const same = other![Math.min(i, other!.length - 1)]!;
+      expect(Math.abs(place.height - same.height)).toBeLessThan(10);
+    }
+    const boxes = [half, hang].map((of) => gownViews(of, ['front', 'side'], task.extras));
+    for (const [i, view] of boxes[0]!.entries()) {
+      for (const side of [Math.min, Math.max]) {
+        const [a, b] = [view, boxes[1]![i]!].map((one) => side(...one.outlines.flat().map(({ x }) => x)));
+        expect(Math.abs(a! - b!)).toBeLessThan(10);
+      }
+    }
+  },
+);
+
+it('the train lies behind her as far as its cloth reaches, and hangs to the same last digit again', () => {
+  const { task, hang } = hangOfFile('examples/lantern.yaml');
+  const { train } = hangFigures(hang);
+  // The hoop's radius is 49 cm, her heels stand 5 cm behind the middle, and 64.5 cm lie on the floor beyond the hoop.
+  expect(train?.behindHeel).toBeGreaterThan(900);
+  expect(train?.behindHeel).toBeLessThan(1130);
+  expect(hangOf(task.sewn, meshOf(task)).place).toEqual(hang.place);
+});
+
+it('a tape to the floor that is far shorter at one seam is a hem set by hand, not a floor', () => {
+  const { hang } = hangOfFile('templates/one-sided-train.yaml');
+  // 108 cm to the floor along the cloth at the back; the body's slope takes a little off it.
+  expect(hang.waistHeight).toBeGreaterThan(1030);
+  expect(hang.waistHeight).toBeLessThan(1085);
+});
