@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
-import { deserialize, serialize } from 'node:v8';
+import { isDeepStrictEqual } from 'node:util';
 import { Worker } from 'node:worker_threads';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { hangTask } from '../hanging/gown-to-hang.ts';
@@ -16,10 +16,17 @@ const WORKER = new URL('./hang-worker.cjs', import.meta.url);
 export async function hangGown(gown: DraftedGown, kept: Kept = NOTHING_KEPT): Promise<Hanging | undefined> {
   const task = hangTask(gown.gown, gown.drafts, workroom(gown, []).facts);
   if (task === undefined) return undefined;
-  const key = createHash('sha256').update('hanging').update(serialize(task)).digest('hex');
+  const key = createHash('sha256').update('hanging').update(JSON.stringify(task, listed)).digest('hex');
   const hung = hungBefore(kept.recall(key)) ?? (await hang(task));
-  kept.keep(key, serialize(hung).toString('base64'));
+  if (isDeepStrictEqual(JSON.parse(JSON.stringify(hung)), hung)) kept.keep(key, hung);
   return { task, hung };
+}
+
+/** What JSON would leave out of a task, or write in another way. */
+function listed(_key: string, value: unknown): unknown {
+  if (value instanceof Map || value instanceof Set || ArrayBuffer.isView(value))
+    return [...(value as Iterable<unknown>)];
+  return Object.is(value, -0) ? '-0' : value;
 }
 
 async function hang(task: HangTask): Promise<HungGown> {
@@ -28,14 +35,14 @@ async function hang(task: HangTask): Promise<HungGown> {
 
 /** What was kept of a gown that hung, if it is one: views and figures, of numbers that are. */
 function hungBefore(kept: unknown): HungGown | undefined {
-  if (typeof kept !== 'string') return undefined;
-  try {
-    const hung: HungGown = deserialize(Buffer.from(kept, 'base64'));
-    return Array.isArray(hung.views) && typeof hung.figures === 'object' && isReal(hung) ? hung : undefined;
-  } catch {
-    return undefined;
-  }
+  if (typeof kept !== 'object' || kept === null || !isReal(kept)) return undefined;
+  const hung = kept as Partial<HungGown>;
+  const isHung = typeof hung.figures === 'object' && Array.isArray(hung.views) && hung.views.length === VIEWS;
+  return isHung ? (kept as HungGown) : undefined;
 }
+
+/** Front, from her left, back and from above. */
+const VIEWS = 4;
 
 function isReal(value: unknown): boolean {
   if (typeof value === 'number') return Number.isFinite(value);
