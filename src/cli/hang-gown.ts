@@ -6,7 +6,7 @@ import type { DraftedGown } from '../drafted-gown.ts';
 import { hangTask } from '../hanging/gown-to-hang.ts';
 import { type Hanging, type HangTask, type HungGown, hungGown } from '../hanging/hung-gown.ts';
 import { type Kept, NOTHING_KEPT } from '../kept/kept.ts';
-import { workroom } from '../making/workroom.ts';
+import { workroom } from '../workroom/workroom.ts';
 import { noThread } from './fault.ts';
 
 /** Beside the bundle; from the source tree, where there is none, the gown is hung in this thread. */

@@ -3,30 +3,30 @@ import { Worker } from 'node:worker_threads';
 import type { KeptEntries } from '../kept/kept-entries.ts';
 import type { LaysPlanned } from '../lay/plan/plan-lays.ts';
 import { noThread } from './fault.ts';
-import { type LayMessage, type LayWork, planLayer, withSources } from './lay-task.ts';
+import { type LayMessage, type LayWork, planOne, withSources } from './lay-task.ts';
 
 /** Beside the bundle; from the source tree, where there is none, layers are planned in this thread. */
 const WORKER = new URL('./lay-worker.cjs', import.meta.url);
 
-export type OnShorter = (layer: string, length: number) => void;
+export type OnShorter = (lay: string, length: number) => void;
 
-/** Plans the layers in so many threads, each taking the next that waits; the lays are the same however many there are. */
+/** Plans the lays in so many threads, each taking the next that waits; the lays are the same however many there are. */
 export async function inThreads(
   work: LayWork,
   kept: KeptEntries,
   threads: number,
   onShorter: OnShorter,
 ): Promise<LaysPlanned[]> {
-  if (!existsSync(WORKER)) return work.gown.layers.map((_, index) => planLayer(work, index, kept, onShorter));
+  if (!existsSync(WORKER)) return work.gown.lays.map((_, index) => planOne(work, index, kept, onShorter));
   const planned: LaysPlanned[] = [];
-  const waiting = work.gown.layers.map((_, index) => index);
+  const waiting = work.gown.lays.map((_, index) => index);
   const workers = Array.from({ length: threads }, () => new Worker(WORKER, { workerData: work }));
   try {
     await Promise.all(
       workers.map((worker) =>
-        untilNoneWaits(worker, waiting, onShorter, ({ index, planned: layer, sources, kept: own }) => {
-          kept.add(own);
-          planned[index] = { ...layer, lays: withSources(layer.lays, sources, work.gown) };
+        untilNoneWaits(worker, waiting, onShorter, ({ index, planned: own, sources, kept: found }) => {
+          kept.add(found);
+          planned[index] = { ...own, lays: withSources(own.lays, sources, work.gown) };
         }),
       ),
     );
@@ -57,7 +57,7 @@ function untilNoneWaits(
       reject(new Error(`the thread that plans the cloth ended by itself (${code})`)),
     );
     worker.on('message', (message: LayMessage) => {
-      if (message.kind === 'shorter') return onShorter(message.layer, message.length);
+      if (message.kind === 'shorter') return onShorter(message.lay, message.length);
       onDone(message);
       next();
     });

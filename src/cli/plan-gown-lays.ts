@@ -2,7 +2,7 @@ import { availableParallelism } from 'node:os';
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { KeptEntries } from '../kept/kept-entries.ts';
-import { gownToLay } from '../lay/plan/layer-to-lay.ts';
+import { gownToLay } from '../lay/plan/lay-to-plan.ts';
 import type { LayEffort, LaysPlanned } from '../lay/plan/plan-lays.ts';
 import type { LayWork } from './lay-task.ts';
 import { inThreads } from './lay-threads.ts';
@@ -10,7 +10,7 @@ import type { Machine } from './machine.ts';
 import { Progress } from './progress.ts';
 
 /**
- * Plans every layer's cloth, several layers at a time, with a line of progress on a terminal. Ctrl-C once keeps the
+ * Plans every cloth, several lays at a time, with a line of progress on a terminal. Ctrl-C once keeps the
  * best so far, and what was cut short says so; a second one ends the program.
  */
 export async function planGownLays(
@@ -22,13 +22,11 @@ export async function planGownLays(
   const gown = gownToLay(drafted);
   const work: LayWork = { gown, effort, kept: kept.earlier, stop: stopped ?? newStop() };
   const progress = new Progress(machine);
-  const onShorter = (layer: string, length: number) =>
-    progress.say(
-      `Planning the cloth: ${layer} ${tapeText(length, gown.units)} so far. Ctrl-C keeps the best.`,
-    );
+  const onShorter = (lay: string, length: number) =>
+    progress.say(`Planning the cloth: ${lay} ${tapeText(length, gown.units)} so far. Ctrl-C keeps the best.`);
   const listening = stopped === undefined ? listenForStop(work.stop) : undefined;
   try {
-    const threads = Math.min(availableParallelism(), gown.layers.length);
+    const threads = Math.min(availableParallelism(), gown.lays.length);
     const planned = await inThreads(work, kept, threads, onShorter);
     return {
       lays: planned.flatMap(({ lays }) => lays),

@@ -116,7 +116,6 @@ function plainSections(spec: Spec, at: At) {
     ...(dates && { dates: { ...dates, place: at('dates') } }),
     ...(paper && { paper: { ...paper, place: at('paper') } }),
     cut: cut ?? {},
-    spec,
   };
 }
 
@@ -228,7 +227,6 @@ function overskirtsOf(spec: Spec, gown: Omit<Gown, 'overskirts'>, asked: LayersA
         trims: [],
         notions: [],
         cut: {},
-        spec,
         place: asInGown,
       },
     };

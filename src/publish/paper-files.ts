@@ -6,15 +6,16 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { LAY_CUT_SHORT } from '../lay/plan/lay-problems.ts';
 import { silhouetteOf } from '../making/train/silhouette.ts';
-import type { Workroom } from '../making/workroom.ts';
 import type { FlowedPages } from '../print/page/page-flow.ts';
 import { chalkPages } from '../print/papers/chalk-pages.ts';
 import { clientPages } from '../print/papers/client-pages.ts';
 import { jobSheet } from '../print/papers/job-sheet.ts';
 import type { PaperInput } from '../print/papers/paper-input.ts';
-import { type PdfFile, writePdf } from '../print/pdf/write-pdf.ts';
+import type { PdfFile } from '../print/pdf/pdf-file.ts';
+import { writePdf } from '../print/pdf/write-pdf.ts';
 import type { Paper } from '../sheets/paper.ts';
 import { english } from '../words/english.ts';
+import type { Workroom } from '../workroom/workroom.ts';
 
 export interface PaperOptions {
   readonly paper: Paper;
@@ -39,7 +40,7 @@ export async function paperFiles(
   diagnostics: readonly Diagnostic[],
   options: PaperOptions,
 ): Promise<PaperFiles> {
-  const tables = chalkTables(gown.cut.pieces, gown.spec.units, options.every);
+  const tables = chalkTables(gown.cut.pieces, gown.gown.units, options.every);
   const input = paperInput(gown, workroom, drawings, diagnostics, options, tables);
   const job = await written(input, 'job sheet', jobSheet(input), options);
   const client = await written(input, 'for the client', clientPages(input), options);
@@ -67,7 +68,7 @@ export function clientFile(
 }
 
 function paperInput(
-  { gown, spec, measures, cut, drafts }: DraftedGown,
+  { gown, measures, cut, drafts }: DraftedGown,
   workroom: Workroom,
   { lays, views }: PaperDrawings,
   diagnostics: readonly Diagnostic[],
@@ -75,8 +76,7 @@ function paperInput(
   tables: readonly ChalkTable[] = [],
 ): PaperInput {
   return {
-    spec,
-    content: gown.content,
+    gown,
     measures,
     cutPieces: cut.pieces,
     workroom,
@@ -86,20 +86,20 @@ function paperInput(
     lays,
     diagnostics,
     cutShort: diagnostics.some(({ code }) => code === LAY_CUT_SHORT),
-    words: english(spec.units),
+    words: english(gown.units),
     paper,
   };
 }
 
 function written(
-  { spec, content }: PaperInput,
+  { gown }: PaperInput,
   title: string,
   { pages, bookmarks }: FlowedPages,
   { font }: PaperOptions,
 ): Promise<PdfFile> {
   return writePdf(pages, {
-    title: `${spec.gown}: ${title}`,
-    subject: `spec format ${spec.format}, content ${content}`,
+    title: `${gown.name}: ${title}`,
+    subject: `spec format ${gown.format}, content ${gown.content}`,
     bookmarks,
     ...(font === undefined ? {} : { font }),
   });

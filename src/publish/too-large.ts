@@ -4,8 +4,8 @@ import { sortDiagnostics } from '../diagnostics/place.ts';
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { clothFacts } from '../lay/plan/cloth-facts.ts';
-import { gownToLay } from '../lay/plan/layer-to-lay.ts';
-import { LONGEST_LAY, layersTooLong } from '../lay/plan/layers-too-long.ts';
+import { gownToLay } from '../lay/plan/lay-to-plan.ts';
+import { LONGEST_LAY, laysTooLong } from '../lay/plan/lays-too-long.ts';
 import type { GownReport } from '../report/gown-report.ts';
 import { groupsOf } from '../sheets/lay-out-sheets.ts';
 import type { Paper } from '../sheets/paper.ts';
@@ -27,7 +27,7 @@ export function tooLarge(drafted: DraftedGown, paper: Paper, options: PatternOpt
   const sheets = roughSheets(pieces, groupsOf(pieces, asked), asked);
   return sortDiagnostics([
     ...(sheets <= MOST_SHEETS ? [] : [tooManySheets(gown.place('lengths'), sheets, paper.name)]),
-    ...layersTooLong(gownToLay(drafted), (mm) => tapeText(mm, gown.units)),
+    ...laysTooLong(gownToLay(drafted), (mm) => tapeText(mm, gown.units)),
   ]);
 }
 

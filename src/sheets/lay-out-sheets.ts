@@ -11,12 +11,13 @@ import { cellKey, gridSheets } from './grid-sheets.ts';
 import { hemPartners } from './hem-partners.ts';
 import { improveNest } from './improve-nest.ts';
 import { groupName, keptPositions, knownPositions } from './kept-places.ts';
+import type { LaidPiece } from './laid-piece.ts';
 import { layOutRoll } from './lay-out-roll.ts';
 import { movedPiece } from './moved-piece.ts';
 import { CLEAR, LINE_REACH, nestOnGrid, type Position } from './nest-on-grid.ts';
 import { sheetFrame } from './sheet-frame.ts';
 import type { SheetOptions } from './sheet-options.ts';
-import type { LaidPiece, SheetPlan } from './sheet-plan.ts';
+import type { SheetPlan } from './sheet-plan.ts';
 import { shownGrain } from './shown-grain.ts';
 import { type Cell, visitCells } from './touched-sheets.ts';
 import {

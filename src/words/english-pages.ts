@@ -1,6 +1,6 @@
 import type { Milestone } from '../dates/calendar.ts';
 import type { HemFinish } from '../gown/cloth.ts';
-import type { MissingFact } from '../making/missing-facts.ts';
+import type { MissingFact } from '../workroom/missing-facts.ts';
 import type { Basics } from './english-basics.ts';
 
 /** Headings, labels and sentences of every paper. Functions take figures already written out, or names. */

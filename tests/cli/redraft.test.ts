@@ -5,7 +5,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { KEPT_NAME } from '../../src/cli/kept-file.ts';
 import { run } from '../../src/cli/main.ts';
 import { KeptEntries } from '../../src/kept/kept-entries.ts';
-import { gownToLay } from '../../src/lay/plan/layer-to-lay.ts';
+import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
 import { planLays } from '../../src/lay/plan/plan-lays.ts';
 import { draft } from '../../src/pipeline.ts';
 import { paperOf, sheetPlan } from '../../src/publish/pattern-sheets.ts';

@@ -31,6 +31,6 @@ describe('a toile', () => {
     const machine = new RecordingMachine(folder);
     expect(await run(['draft', '--toile', projectFile('templates/full-circle.yaml')], machine)).toBe(0);
     expect(readdirSync(join(folder, 'out'))).toEqual(['full-circle-toile']);
-    expect(readdirSync(join(folder, 'out/full-circle-toile'))).toContain('lay-toile.svg');
+    expect(readdirSync(join(folder, 'out/full-circle-toile'))).toContain('lay-calico.svg');
   });
 });

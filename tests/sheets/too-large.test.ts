@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/main.ts';
 import type { DraftedGown } from '../../src/drafted-gown.ts';
 import { areaInside } from '../../src/geometry/area.ts';
-import { gownToLay } from '../../src/lay/plan/layer-to-lay.ts';
-import { layersTooLong } from '../../src/lay/plan/layers-too-long.ts';
+import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
+import { laysTooLong } from '../../src/lay/plan/lays-too-long.ts';
 import { draft } from '../../src/pipeline.ts';
 import { paperOf, sheetOptions, sheetPlan } from '../../src/publish/pattern-sheets.ts';
 import { tooLarge } from '../../src/publish/too-large.ts';
@@ -59,7 +59,7 @@ describe('what is too large', () => {
       .filter(({ layers }) => layers.includes('lining'))
       .reduce((sum, { cutEdges }) => sum + 2 * areaInside(cutEdges.flatMap(({ curves }) => curves)), 0);
     const metres = area / 100 / 1000;
-    const found = layersTooLong(gownToLay(gown), (mm) => `${(mm / 1000).toFixed(3)} m`);
+    const found = laysTooLong(gownToLay(gown), (mm) => `${(mm / 1000).toFixed(3)} m`);
     if (metres > 200) expect(found[0]?.message).toContain(`${metres.toFixed(3)} m`);
     else expect(found).toEqual([]);
     const longer = gownOf(narrow.replaceAll(/\b10(3\.5|6\.5|6|7)\b/g, '900'));

@@ -1,4 +1,4 @@
-import type { NotionSpec } from '../../gown-file/spec.ts';
+import type * as sections from '../../gown/sections.ts';
 import type { BustleFacts } from '../bustle/bustle-facts.ts';
 import type { ClosureFacts } from '../closure/closure-facts.ts';
 import type { Bench } from '../findings.ts';
@@ -7,7 +7,7 @@ import type { LayerThread } from './thread-facts.ts';
 
 /** One thing to have at hand before sewing. Lengths mm. */
 export type Notion =
-  | { readonly kind: 'given'; readonly notion: NotionSpec }
+  | { readonly kind: 'given'; readonly notion: sections.Notion }
   | { readonly kind: 'zip'; readonly stock: number; readonly shortenTo: number }
   | { readonly kind: 'hook-above-zip' }
   | { readonly kind: 'petersham'; readonly length: number }
@@ -23,7 +23,7 @@ const STAY_ENDS = 60;
  * listed again.
  */
 export function notionsFor(
-  { spec, skirt }: Bench,
+  { gown, skirt }: Bench,
   parts: {
     readonly closure: ClosureFacts | undefined;
     readonly bustle: BustleFacts | undefined;
@@ -31,7 +31,7 @@ export function notionsFor(
     readonly thread: readonly LayerThread[];
   },
 ): Notion[] {
-  const given = spec.notions ?? [];
+  const given = gown.notions;
   const listed = (words: RegExp): boolean => given.some(({ name }) => words.test(name));
   const { closure, bustle } = parts;
   const derived: Notion[] = [];
@@ -49,7 +49,7 @@ export function notionsFor(
     derived.push({ kind: 'bustle-points', over: bustle.kind === 'over', number: bustle.number, tape });
   }
   for (const { layer, need } of parts.thread) {
-    const cloth = spec.layers.find((own) => own.name === layer)!.cloth;
+    const cloth = gown.layers.find((own) => own.name === layer)!.cloth.name;
     derived.push({ kind: 'thread', layer, cloth, length: need.toBuy });
   }
   return [...given.map((notion): Notion => ({ kind: 'given', notion })), ...derived];

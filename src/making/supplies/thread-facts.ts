@@ -1,4 +1,4 @@
-import type { HemFinish } from '../../gown-file/spec.ts';
+import type { HemFinish } from '../../gown/cloth.ts';
 import type { EdgingFacts } from '../edging/edging-facts.ts';
 import type { Bench } from '../findings.ts';
 import type { WaistFacts } from '../waist/waist-facts.ts';
@@ -27,13 +27,13 @@ const WAIST_ROWS = 2;
 const STRIP_ROWS = 2;
 
 export function threadFacts(
-  { spec, skirt }: Bench,
+  { skirt }: Bench,
   waist: WaistFacts,
   strips: readonly StripFacts[],
   edging: EdgingFacts | undefined,
 ): LayerThread[] {
-  return skirt.layers.map(({ spec: layer, seams, hem }) => {
-    const given = spec.cloths[layer.cloth]?.stitch;
+  return skirt.layers.map(({ layer, seams, hem }) => {
+    const given = layer.cloth.stitch;
     const stitch = given ?? USUAL_STITCH;
     const rows = layer.seams === 'french' ? 2 : 1;
     const seamRows = seams.reduce((sum, seam) => sum + rows * seam.copies * seam.length, 0);
