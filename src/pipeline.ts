@@ -159,7 +159,7 @@ export interface LaterStages {
 export async function draftOutputs(
   gown: DraftedGown,
   diagnostics: readonly Diagnostic[],
-  options: PatternOptions & Pick<PaperOptions, 'every'> & LaterStages,
+  options: PatternOptions & Pick<PaperOptions, 'every' | 'forClient'> & LaterStages,
 ): Promise<DraftOutputs> {
   // Loaded here: a check draws nothing, and should not wait for what draws.
   const { patternFiles } = await import('./publish/pattern-files.ts');

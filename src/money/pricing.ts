@@ -5,6 +5,7 @@ import * as problems from '../making/problems.ts';
 import type { Skirt } from '../making/skirt.ts';
 import { decimalText } from './fraction.ts';
 import { type HoursInAll, hoursByTask } from './labour-hours.ts';
+import { unitsIn } from './money.ts';
 import { type Bought, type PricedMaterials, pricedMaterials } from './priced-materials.ts';
 import { type Quote, quoteOf } from './quote.ts';
 import { type MakingRecord, recordOf } from './record.ts';
@@ -33,6 +34,11 @@ export function pricing({ gown, skirt }: Bench, parts: Bought): Found<Pricing> {
     labour?.hours !== undefined && hours?.over === true
       ? [problems.hoursOverTotal(labour.place('hours'), decimalText(hours.inAll, 2), labour.hours)]
       : [];
+  const rounding = labour?.rounding;
+  if (quote !== undefined && rounding !== undefined && quote.net.minor === 0n && quote.cost.minor !== 0n)
+    findings.push(
+      problems.priceRoundedAway(labour!.place('rounding'), decimalText(unitsIn(quote.cost), 2), rounding),
+    );
   const record = recordOf(gown, { quote, priced: materials.priced, hours, bought: parts.bought });
   return { facts: { materials, hours, workCharged: charged, quote, record }, findings };
 }

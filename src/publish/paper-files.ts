@@ -21,6 +21,8 @@ export interface PaperOptions {
   readonly paper: Paper;
   /** Between the levels of the chalk tables, mm; 10 cm or 4 in when absent. */
   readonly every?: number;
+  /** Not of a toile: the client approves the gown, and pays for it. Pages for her when absent. */
+  readonly forClient?: boolean;
   readonly font?: () => Uint8Array | Promise<Uint8Array>;
 }
 
@@ -43,16 +45,19 @@ export async function paperFiles(
   const tables = chalkTables(gown.cut.pieces, gown.gown.units, options.every);
   const input = paperInput(gown, workroom, drawings, diagnostics, options, tables);
   const job = await written(input, 'job sheet', jobSheet(input), options);
-  const client = await written(input, 'for the client', clientPages(input), options);
+  const client =
+    options.forClient === false
+      ? undefined
+      : await written(input, 'for the client', clientPages(input), options);
   const chalk = await written(input, 'chalk tables', chalkPages(input), options);
   return {
     files: new Map<string, string | Uint8Array>([
       [`job-sheet-${options.paper.name}.pdf`, job.bytes],
-      [`client-${options.paper.name}.pdf`, client.bytes],
+      ...(client === undefined ? [] : [[`client-${options.paper.name}.pdf`, client.bytes] as const]),
       [`chalk-${options.paper.name}.pdf`, chalk.bytes],
       ['chalk.csv', chalkCsv(tables)],
     ]),
-    missingGlyphs: [...new Set([job, client, chalk].flatMap((one) => one.missingGlyphs))],
+    missingGlyphs: [...new Set([job, client, chalk].flatMap((one) => one?.missingGlyphs ?? []))],
   };
 }
 

@@ -70,7 +70,7 @@ export interface WorkroomInput {
 export function workroom(gown: WorkroomInput, bought: readonly BoughtCloth[]): Found<Workroom> {
   const { bench, facts: parts, findings } = workroomParts(gown, bought);
   const weight = weightFacts(gown.layers, gown.cut.pieces);
-  const thread = threadFacts(bench, parts.waist, parts.strips, parts.edging);
+  const thread = threadFacts(bench, parts.waist, parts.strips, parts.edging, gown.cut.pieces);
   const order = orderOfMaking({ bench, ...parts, grams: weight.inAll });
   const facts: Workroom = {
     ...parts,

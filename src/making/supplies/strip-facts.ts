@@ -11,6 +11,8 @@ export interface StripFacts {
   readonly along: string;
   readonly width: number | undefined;
   readonly length: StripLength;
+  /** Seams of that name that have it; 1 at the hem and the waist. */
+  readonly copies: number;
   /** In the shop's steps where the spec gives them. */
   readonly buy: number;
   readonly trim: Pick<Trim, 'price' | 'pricedPer' | 'supplier' | 'colour' | 'dyeLot'>;
@@ -32,7 +34,8 @@ export function stripFacts({ gown, skirt }: Bench): StripFacts[] {
     });
     const whole = length.length * edge.copies;
     const buy = trim.soldBy === undefined ? whole : Math.ceil(whole / trim.soldBy - 1e-9) * trim.soldBy;
-    return [{ kind: trim.kind, layer: name, along: trim.along, width: trim.width, length, buy, trim }];
+    const { kind, along, width } = trim;
+    return [{ kind, layer: name, along, width, length, copies: edge.copies, buy, trim }];
   });
 }
 

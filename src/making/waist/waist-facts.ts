@@ -51,7 +51,7 @@ export function waistFacts({ gown, skirt, say }: Bench): Found<WaistFacts> {
       findings.push(problems.layersNotNeighbours(place, group, between));
     }
   }
-  const groups = groupsAtWaist(names, sewnAsOne?.waist).map((layers) => ({
+  const groups = groupsAtWaist(names, sewnAsOne?.waist ?? eachByItself(skirt)).map((layers) => ({
     layers,
     plies: pliesAtWaist(mostLayersAtOnce(skirt, layers), plies ?? 1),
     bodicePliesAssumed: plies === undefined,
@@ -60,12 +60,22 @@ export function waistFacts({ gown, skirt, say }: Bench): Found<WaistFacts> {
   return { facts: { groups, grouped, bonesEnd, secondRow, clearance }, findings };
 }
 
-/** Groups from the outside in; a layer that no group names is sewn by itself, and without groups all are one. */
-function groupsAtWaist(
-  names: readonly string[],
-  given: readonly (readonly string[])[] | undefined,
-): string[][] {
-  if (given === undefined) return [[...names]];
+/** Where nothing is said each layer is sewn by itself, with those that have the gores that it lacks: they are one ring. */
+function eachByItself(skirt: Bench['skirt']): string[][] {
+  const rings: { readonly layers: string[]; readonly gores: string[] }[] = [];
+  for (const { layer, gores } of skirt.layers) {
+    const ring = rings.find((one) => !one.gores.some((gore) => gores.includes(gore)));
+    if (ring === undefined) rings.push({ layers: [layer.name], gores: [...gores] });
+    else {
+      ring.layers.push(layer.name);
+      ring.gores.push(...gores);
+    }
+  }
+  return rings.map(({ layers }) => layers);
+}
+
+/** Groups from the outside in; a layer that no group names is sewn by itself. */
+function groupsAtWaist(names: readonly string[], given: readonly (readonly string[])[]): string[][] {
   const alone = names.filter((name) => !given.some((group) => group.includes(name))).map((name) => [name]);
   const outermost = (group: readonly string[]): number =>
     Math.max(...group.map((name) => names.indexOf(name)));

@@ -56,6 +56,8 @@ function notionText(notion: Notion, words: PaperInput['words']): string {
       return text.zip(length(notion.stock), length(notion.shortenTo));
     case 'hook-above-zip':
       return text.hook;
+    case 'hooks':
+      return text.hooks(length(notion.opening));
     case 'petersham':
       return text.petersham(length(notion.length));
     case 'strip': {
