@@ -1,8 +1,16 @@
 #!/usr/bin/env node
-const { compiledProgram } = require('./program.js');
+const { bundleFor, compiledProgram, FOLDER } = require('./program.js');
 
-compiledProgram()
-  .run(process.argv.slice(2))
-  .then((status) => {
+// Until a command says how it ended: one that waits for what never comes ends the process without a word.
+process.exitCode = 3;
+
+const argv = process.argv.slice(2);
+const program = compiledProgram(bundleFor(argv));
+if (program === undefined)
+  console.error(
+    `gorewright: not built yet, so there is nothing to run. In ${FOLDER}, run: npm ci --include=dev && npm run build`,
+  );
+else
+  program.run(argv).then((status) => {
     process.exitCode = status;
   });

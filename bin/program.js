@@ -4,27 +4,51 @@ const { createRequire } = require('node:module');
 const { dirname, join } = require('node:path');
 const { Script } = require('node:vm');
 
-const BUNDLE = join(__dirname, '../dist/main.cjs');
-const COMPILED = join(__dirname, '../dist/main.compiled');
+const DIST = join(__dirname, '../dist');
 
-/** The built program, from the code compiled ahead where this Node takes it; and its code as compiled so far. */
-function compiledProgram() {
-  const source = readFileSync(BUNDLE, 'utf8');
+/**
+ * What each bundle of the command line is there for. A bundle is read and its code taken up whole before its first line
+ * runs, so that what says the version, or checks a spec, is kept apart from what draws and writes PDFs. `holds` are the
+ * files loaded late that it has; `main` has all.
+ */
+const STARTS = {
+  start: { when: (argv) => argv.length === 0 || ['--help', '-h', '--version'].includes(argv[0]), holds: [] },
+  check: {
+    when: ([command]) => ['check', 'new', 'schema'].includes(command),
+    holds: ['check-gown', 'chosen-template', 'package-files', 'write-new-file', 'spec-schema'],
+  },
+  main: { when: () => true },
+};
+
+/** Which bundle a command line needs. */
+function bundleFor(argv) {
+  return Object.keys(STARTS).find((name) => STARTS[name].when(argv));
+}
+
+/** A built bundle, from the code compiled ahead where this Node takes it; and its code as compiled so far. Undefined where it is not built. */
+function compiledProgram(name) {
+  const path = join(DIST, `${name}.cjs`);
+  const source = contentOf(path, 'utf8');
+  if (source === undefined) return undefined;
   const script = new Script(`(function (exports, require, module, __filename, __dirname) {${source}\n})`, {
-    filename: BUNDLE,
-    cachedData: compiledAhead(),
+    filename: path,
+    cachedData: contentOf(compiledFile(name)),
   });
   const module = { exports: {} };
-  script.runInThisContext()(module.exports, createRequire(BUNDLE), module, BUNDLE, dirname(BUNDLE));
+  script.runInThisContext()(module.exports, createRequire(path), module, path, dirname(path));
   return { run: module.exports.run, compiled: () => script.createCachedData() };
 }
 
-function compiledAhead() {
+function compiledFile(name) {
+  return join(DIST, `${name}.compiled`);
+}
+
+function contentOf(path, encoding) {
   try {
-    return readFileSync(COMPILED);
+    return readFileSync(path, encoding);
   } catch {
     return undefined;
   }
 }
 
-module.exports = { COMPILED, compiledProgram };
+module.exports = { STARTS, bundleFor, compiledFile, compiledProgram, FOLDER: join(__dirname, '..') };

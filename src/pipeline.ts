@@ -44,7 +44,8 @@ import type { LaysPlanned } from './lay/plan/plan-lays.ts';
 import { type Skirt, skirtOf } from './making/skirt.ts';
 import type { DrawnViews } from './print/papers/views-drawing.ts';
 import type { PaperOptions } from './publish/paper-files.ts';
-import type { PatternOptions, PatternReport } from './publish/pattern-files.ts';
+import type { PatternReport } from './publish/pattern-files.ts';
+import type { PatternOptions } from './publish/pattern-sheets.ts';
 import { bodiceReport, capeReport } from './report/bodice-report.ts';
 import { fittingReport } from './report/fitting-report.ts';
 import { findingsOf, gownReport } from './report/gown-report.ts';
@@ -239,7 +240,8 @@ export async function draftOutputs(
   options: PatternOptions & Pick<PaperOptions, 'every' | 'forClient'> & LaterStages,
 ): Promise<DraftOutputs> {
   // Loaded here: a check draws nothing, and should not wait for what draws.
-  const { deskPaperOf, patternFiles } = await import('./publish/pattern-files.ts');
+  const { patternFiles } = await import('./publish/pattern-files.ts');
+  const { deskPaperOf } = await import('./publish/pattern-sheets.ts');
   const { paperFiles } = await import('./publish/paper-files.ts');
   const { lettersMissing } = await import('./publish/glyph-problems.ts');
 

@@ -2,8 +2,9 @@ import type { GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDraft } from '../draft/draft-layers.ts';
 import { NOTCH_AT as GODET_NOTCH } from '../draft/godets.ts';
 import type { Part } from '../draft/part.ts';
-import type { CutPiece, Piece } from '../draft/piece.ts';
+import { type CutPiece, linesOf, type Piece } from '../draft/piece.ts';
 import type { Point } from '../geometry/curve.ts';
+import { areDrawable } from '../geometry/endless.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
 import { middle } from '../geometry/point.ts';
 import { FIT } from '../geometry/tolerances.ts';
@@ -35,7 +36,16 @@ export function cutPieces(
     if (same === undefined) alike.set(blank.key, { blank, layers: [blank.layer.name] });
     else same.layers.push(blank.layer.name);
   }
-  return [...alike.values()].map(({ blank, layers: names }) => cutPiece(blank, names));
+  return [...alike.values()].map(({ blank, layers: names }) => drawable(cutPiece(blank, names)));
+}
+
+/** @throws RangeError for a piece at no real place: sheets and lays would be looked for without end */
+function drawable(cut: CutPiece): CutPiece {
+  const { piece, cutEdges, notches, marks } = cut;
+  const lines = [...cutEdges, ...marks].flatMap(({ curves }) => curves);
+  const ticks = notches.flatMap((notch) => notch.ticks);
+  if (areDrawable([...linesOf(piece), ...lines, ...ticks])) return cut;
+  throw new RangeError(`the cut line of ${piece.gore} lies at no place on cloth`);
 }
 
 /** What of the gown its pieces need beside their outlines. */

@@ -48,7 +48,7 @@ export class PdfLexer {
   private numberOrWord(): number | boolean | null | Word {
     const text = this.regular();
     if (text === '') throw new UnreadablePdf(`an unexpected byte at ${this.at}`);
-    if (/^[+-]?(\d+\.?\d*|\.\d+)$/.test(text)) return Number(text);
+    if (/^[+-]?(\d+(\.\d*)?|\.\d+)$/.test(text)) return Number(text);
     if (text === 'true' || text === 'false') return text === 'true';
     return text === 'null' ? null : new Word(text);
   }

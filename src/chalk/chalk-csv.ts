@@ -95,6 +95,6 @@ function pointOf({ down, across }: { readonly down: number; readonly across: num
 
 /** At most three decimals, no exponent, no minus zero. */
 function decimal(value: number): string {
-  const text = value.toFixed(3).replace(/\.?0+$/, '');
+  const text = value.toFixed(3).replace(/(?<!0)0+$|\.0+$/, '');
   return text === '-0' ? '0' : text;
 }

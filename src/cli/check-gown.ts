@@ -1,5 +1,8 @@
+import { sortDiagnostics } from '../diagnostics/place.ts';
 import { readSpec } from '../gown-file/read-spec.ts';
 import { resolvedText } from '../gown-file/resolved-text.ts';
+import { paperOf } from '../publish/pattern-sheets.ts';
+import { tooLarge } from '../publish/too-large.ts';
 import { checkTable } from './check-table.ts';
 import { ExitStatus } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
@@ -17,7 +20,9 @@ export interface CheckFlags {
 /** `check`: reads, drafts and trues; prints findings and figures. */
 export function checkGown(file: string, flags: CheckFlags, machine: Machine): ExitStatus {
   if (flags.resolved) return printResolved(file, machine);
-  const { gown, diagnostics } = readGown(file, machine);
+  const { gown, diagnostics: found } = readGown(file, machine);
+  const diagnostics =
+    gown === undefined ? found : sortDiagnostics([...found, ...tooLarge(gown, paperOf(gown))]);
   if (flags.json) {
     machine.out(jsonText({ ...gown?.report, findings: findingsJson(diagnostics) }));
   } else {

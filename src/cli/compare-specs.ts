@@ -6,12 +6,12 @@ import { comparisonText } from '../compare/comparison-text.ts';
 import { safeText } from '../diagnostics/safe-text.ts';
 import { compareGowns, comparisonSvg, type NamedGown } from '../publish/comparison.ts';
 import { draftedSpec } from './drafted-spec.ts';
-import { ExitStatus } from './exit-status.ts';
+import { ExitStatus, isCutShort, statusOf } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
 import { jsonText } from './json-text.ts';
 import type { Machine } from './machine.ts';
 import { planGownLays } from './plan-gown-lays.ts';
-import { hasErrors, printFindings } from './print-findings.ts';
+import { printFindings } from './print-findings.ts';
 import { versionsCutFrom } from './versions-cut-from.ts';
 import { writeNewFile } from './write-new-file.ts';
 
@@ -45,7 +45,11 @@ export async function compareSpecs(
     machine.out(comparisonText(comparison));
     if (drawing !== undefined) machine.out(`\n${safeText(drawing)}\n`);
   }
-  return hasErrors(after.diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
+  const short = [comparison.old, comparison.now].flatMap(({ findings }) =>
+    findings.filter((one) => isCutShort([one])),
+  );
+  printFindings(short, machine);
+  return statusOf([...after.diagnostics, ...short]);
 }
 
 /** Lays are planned only where something has changed: that is what takes long. */

@@ -1,19 +1,24 @@
-import { join, parse, resolve } from 'node:path';
+import { join, resolve } from 'node:path';
+import { sortDiagnostics } from '../diagnostics/place.ts';
 import { safeText } from '../diagnostics/safe-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { toileOf } from '../gown/toile.ts';
+import type { KeptEntries } from '../kept/kept-entries.ts';
 import type { LayEffort } from '../lay/plan/plan-lays.ts';
 import { type Drafting, type DraftOutputs, draftOutputs, draftWhole } from '../pipeline.ts';
-import { chosenPieces, type PatternOptions } from '../publish/pattern-files.ts';
+import { chosenPieces, type PatternOptions, paperOf } from '../publish/pattern-sheets.ts';
 import type { SheetsSince } from '../publish/sheets-since.ts';
+import { tooLarge } from '../publish/too-large.ts';
 import { askedLength } from './asked-length.ts';
 import { askedPaper } from './asked-paper.ts';
+import { DefaultFolder } from './default-folder.ts';
 import { draftSince, sinceText } from './draft-since.ts';
-import { ExitStatus } from './exit-status.ts';
+import { ExitStatus, statusOf } from './exit-status.ts';
 import { WrongCommandLine } from './fault.ts';
 import { findingsJson } from './findings-json.ts';
 import { hangGown } from './hang-gown.ts';
 import { jsonText } from './json-text.ts';
+import { KEPT_NAME, keptFile, keptIn } from './kept-file.ts';
 import { knowAll } from './know-all.ts';
 import type { Machine } from './machine.ts';
 import { fontBytes } from './package-files.ts';
@@ -50,8 +55,10 @@ export async function draftIntoFolder(
 ): Promise<ExitStatus> {
   const paper = askedPaper(flags.paper);
   const drafting = draftingOf(file, flags, machine);
-  let { diagnostics } = drafting;
-  const folder = flags.out ?? join('out', `${nameOf(file)}${flags.toile ? '-toile' : ''}`);
+  let diagnostics = withWhatIsTooLarge(drafting, paper?.name, flags);
+  const unasked =
+    flags.out === undefined ? new DefaultFolder(machine.folder, file, flags.toile ?? false) : undefined;
+  const folder = flags.out ?? unasked!.shown;
   let files: string[] = [];
   let since: SheetsSince | undefined;
   if (drafting.gown !== undefined && !hasErrors(diagnostics)) {
@@ -62,16 +69,25 @@ export async function draftIntoFolder(
       since = draftSince(file, flags.since, drafting.gown, chosenOf(asked), machine);
     const path = resolve(machine.folder, folder);
     refuseUnwritable(path, folder);
+    if (!flags.replace) unasked?.refuseAnothers();
+    const kept = keptIn(path);
     const outputs = await outputsOf(
       drafting.gown,
       diagnostics,
       { ...asked, ...sinceFlags(since, flags.sheet) },
       machine,
+      kept,
     );
     diagnostics = outputs.diagnostics;
     if (flags.audit && !(await passesAudit(drafting.gown, outputs, machine))) return ExitStatus.specWrong;
-    if (!hasErrors(diagnostics))
-      files = writeOutputs(path, outputs, { replace: flags.replace ?? false, shown: folder });
+    if (!hasErrors(diagnostics)) {
+      files = writeOutputs(
+        path,
+        { ...outputs, memory: { name: KEPT_NAME, bytes: keptFile(kept) } },
+        { replace: flags.replace ?? false, shown: folder },
+      );
+      unasked?.claim();
+    }
   }
   if (flags.json) {
     const changed = since && { again: since.again, gone: since.gone, count: since.count };
@@ -84,7 +100,16 @@ export async function draftIntoFolder(
     const again = files.find((name) => name.endsWith('-again.pdf')) ?? '';
     if (since !== undefined && files.length > 0) machine.out(`\n${sinceText(since, flags.since!, again)}`);
   }
-  return hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
+  return statusOf(diagnostics);
+}
+
+function withWhatIsTooLarge(
+  { gown, diagnostics }: Drafting,
+  paper: string | undefined,
+  flags: DraftFlags,
+): Drafting['diagnostics'] {
+  if (gown === undefined || hasErrors(diagnostics)) return diagnostics;
+  return sortDiagnostics([...diagnostics, ...tooLarge(gown, paperOf(gown, paper), chosenOf(flags))]);
 }
 
 /** What the sheets are laid out by, of all that was asked for. */
@@ -122,6 +147,7 @@ async function outputsOf(
   found: DraftOutputs['diagnostics'],
   flags: DraftFlags,
   machine: Machine,
+  kept: KeptEntries,
 ): Promise<DraftOutputs> {
   const { paper, gores, layer: layers, sheet: again, places } = flags;
   const every = askedLength('--every', flags.every, gown.gown.units);
@@ -131,11 +157,14 @@ async function outputsOf(
   const chosen = { ...(gores && { gores }), ...(layers && { layers }) };
   if (chosenPieces(gown, chosen).length === 0)
     throw new WrongCommandLine('those layers have no piece of those gores.');
-  const lays = planGownLays(gown, flags.effort ?? 'quick', machine);
-  const hanging = hangGown(gown);
+  const lays = planGownLays(gown, flags.effort ?? 'quick', machine, { kept });
+  // A search of minutes is not made shorter by drawing meanwhile, and Ctrl-C should be heard from its first second on.
+  if (flags.effort === 'thorough') await lays;
+  const hanging = hangGown(gown, kept);
   const outputs = await draftOutputs(gown, found, {
     lays,
     hanging,
+    kept,
     ...chosen,
     ...(paper !== undefined && { paper }),
     ...(again !== undefined && { again }),
@@ -166,10 +195,4 @@ async function passesAudit(
   const { faults, figures } = auditWords(audit, name);
   machine.err(faults + figures);
   return !hasFaults(audit);
-}
-
-/** The spec's name without its folder and ending; a file called `..yaml` must not lead out of `out`. */
-function nameOf(file: string): string {
-  const { name } = parse(file);
-  return /^\.*$/.test(name) ? 'gown' : name;
 }

@@ -1,7 +1,7 @@
 import { safeText } from '../diagnostics/safe-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { draft } from '../pipeline.ts';
-import { type PatternOptions, paperOf } from '../publish/pattern-files.ts';
+import { type PatternOptions, paperOf } from '../publish/pattern-sheets.ts';
 import { type SheetsSince, sheetsSince } from '../publish/sheets-since.ts';
 import { MachineFault } from './fault.ts';
 import { readAtRevision } from './git-file.ts';

@@ -14,7 +14,7 @@ import type { LayPlan } from '../lay/plan/lay-plan.ts';
 import { decimalText } from '../money/fraction.ts';
 import { amountText } from '../money/money.ts';
 import { draftSpec, draftWhole } from '../pipeline.ts';
-import { paperOf, sheetPlan } from '../publish/pattern-files.ts';
+import { paperOf, sheetPlan } from '../publish/pattern-sheets.ts';
 import { ENGLISH_ESTIMATE as words } from '../words/english-estimate.ts';
 import { workroom } from '../workroom/workroom.ts';
 import { askedLength } from './asked-length.ts';

@@ -29,7 +29,15 @@ export function faultOf(error: unknown, doing: string, path: string): MachineFau
     code === '' ? 'something failed' : `the system says ${code}`,
     'Try another folder.',
   ];
-  return new MachineFault(`cannot ${doing} ${safeText(path)}: ${reason}`, hint);
+  const own = hint === OWN_FOLDER && doing.startsWith('read') ? OWN_FILE : hint;
+  return new MachineFault(`cannot ${doing} ${safeText(path)}: ${reason}`, own);
+}
+
+/** For a thread that could not begin, as the system has nothing left for it; undefined for what broke in it. */
+export function noThread(error: Error, what: string): MachineFault | undefined {
+  const [code] = /\b(?:EMFILE|ENFILE|ENOMEM|EAGAIN)\b/.exec(error.message) ?? [];
+  if (code === undefined) return undefined;
+  return faultOf(Object.assign(new Error(code), { code }), 'start', `a thread ${what}`);
 }
 
 /** The system's short code for an error, such as ENOENT; empty for an error that is not the system's. */
@@ -39,6 +47,7 @@ export function systemCode(error: unknown): string {
 
 const FREE_SPACE = 'Free some space and run it again; earlier files are as they were.';
 const OWN_FOLDER = 'Give a folder that you may write to.';
+const OWN_FILE = 'Ask whoever keeps it to let you read it, or copy it.';
 
 const REASONS: Readonly<Record<string, readonly [string, string]>> = {
   ENOENT: ['there is no such file or folder', 'Look at the spelling, and at the folder that you are in.'],
@@ -57,5 +66,8 @@ const REASONS: Readonly<Record<string, readonly [string, string]>> = {
   ERR_INVALID_ARG_VALUE: ['the name cannot be used here', 'Give another name.'],
   EBUSY: ['another program holds it', 'Close that program and run it again.'],
   EMFILE: ['too many files are open', 'Close some programs and run it again.'],
+  ENFILE: ['too many files are open', 'Close some programs and run it again.'],
+  EAGAIN: ['too many programs are running', 'Close some programs and run it again.'],
+  ENOMEM: ['there is no memory left', 'Close some programs and run it again.'],
   EIO: ['the disk reports an error', 'Try another disk.'],
 };

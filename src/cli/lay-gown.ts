@@ -9,7 +9,7 @@ import type { LayEffort } from '../lay/plan/plan-lays.ts';
 import { type DraftedGown, draftWhole } from '../pipeline.ts';
 import { layReport } from '../report/lay-report.ts';
 import { askedLength } from './asked-length.ts';
-import { ExitStatus } from './exit-status.ts';
+import { type ExitStatus, statusOf } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
 import { jsonText } from './json-text.ts';
 import { knowAll } from './know-all.ts';
@@ -61,7 +61,7 @@ export async function layGown(file: string, flags: LayFlags, machine: Machine): 
     printFindings(diagnostics, machine);
     machine.out(variants.map(text).join('\n'));
   }
-  return hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
+  return statusOf(diagnostics);
 }
 
 /** What is supposed of the cloths, in words and as a change of them; nothing for those of the spec. */

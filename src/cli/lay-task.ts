@@ -1,4 +1,5 @@
 import { tapeText } from '../diagnostics/tape-text.ts';
+import type { Kept } from '../kept/kept.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
 import type { GownToLay } from '../lay/plan/lay-to-plan.ts';
 import { type LayEffort, type LaysPlanned, planLays } from '../lay/plan/plan-lays.ts';
@@ -7,8 +8,10 @@ import { type LayEffort, type LaysPlanned, planLays } from '../lay/plan/plan-lay
 export interface LayWork {
   readonly gown: GownToLay;
   readonly effort: LayEffort;
+  /** What an earlier draft kept, by key. */
+  readonly kept: ReadonlyMap<string, string>;
   /** Set to 1 once nobody wants to wait any longer. */
-  readonly stop: Int32Array;
+  readonly stop: Int32Array<SharedArrayBuffer>;
 }
 
 /** From a worker: what it has found so far, or all of one lay. */
@@ -19,12 +22,15 @@ export type LayMessage =
       readonly index: number;
       readonly planned: LaysPlanned;
       readonly sources: readonly (readonly number[])[];
+      /** What was kept or used for it, by key. */
+      readonly kept: ReadonlyMap<string, string>;
     };
 
 /** Plans one of the gown's lays. */
 export function planOne(
   { gown, effort, stop }: LayWork,
   index: number,
+  kept: Kept,
   onShorter: (lay: string, length: number) => void,
 ): LaysPlanned {
   return planLays(
@@ -34,6 +40,7 @@ export function planOne(
       say: (length) => tapeText(length, gown.units),
       shouldStop: () => Atomics.load(stop, 0) === 1,
       onProgress: onShorter,
+      kept,
     },
   );
 }

@@ -29,7 +29,7 @@ function plainName(name: string): string {
     .normalize('NFC')
     .replace(UNUSABLE, '-')
     .replace(/^[. ]+/, '')
-    .replace(/[. ]+$/, '');
+    .replace(/(?<![. ])[. ]+$/, '');
   if (plain === '') return 'unnamed';
   if (DEVICE_NAME.test(plain)) return `-${plain}`;
   return Buffer.byteLength(plain) <= LONGEST_NAME ? plain : shortened(plain);

@@ -19,19 +19,27 @@ export function templates(): Template[] {
   const files = readdirSync(folder).filter((file) => file.endsWith('.yaml'));
   return files.sort().map((file) => {
     const text = readPackageFile(join(folder, file));
-    const about = /^#\s*(.+)$/m.exec(text)?.[1] ?? '';
+    const about = /^#[ \t]*(\S.*)$/m.exec(text)?.[1] ?? '';
     return { name: file.slice(0, -'.yaml'.length), about, text };
   });
 }
 
 /** The font for text that a PDF's standard fonts cannot write: Latin, Greek and Cyrillic. */
 export function fontBytes(): Uint8Array {
-  const path = createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
+  const path = fontPath();
   try {
     return readFileSync(path);
   } catch (error) {
     throw faultOf(error, 'read the font', path);
   }
+}
+
+/** Beside the bundle; in the source tree, where there is none, in the package that the build takes it from. */
+function fontPath(): string {
+  const built = fileURLToPath(new URL('./DejaVuSans.ttf', import.meta.url));
+  return existsSync(built)
+    ? built
+    : createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
 }
 
 function readPackageFile(path: string): string {

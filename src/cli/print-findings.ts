@@ -5,7 +5,8 @@ import type { Machine } from './machine.ts';
 /** Prints every finding with its place, and after several how many there are. */
 export function printFindings(diagnostics: readonly Diagnostic[], machine: Machine): void {
   if (diagnostics.length === 0) return;
-  machine.err(`${formatDiagnostics(diagnostics, { colour: machine.colour })}\n\n`);
+  const print = machine.colour ? machine.styled : machine.err;
+  print.call(machine, `${formatDiagnostics(diagnostics, { colour: machine.colour })}\n\n`);
   machine.err(`${countOf(diagnostics)}\n`);
 }
 

@@ -6,7 +6,7 @@ import type { Spec } from '../gown-file/spec.ts';
 import { gownAsked } from '../pipeline.ts';
 import { measuresForm, measuresText } from '../print/papers/measures-form.ts';
 import { writePdf } from '../print/pdf/write-pdf.ts';
-import { deskPaperOf } from '../publish/pattern-files.ts';
+import { deskPaperOf } from '../publish/pattern-sheets.ts';
 import { english } from '../words/english.ts';
 import { askedPaper } from './asked-paper.ts';
 import { chosenTemplate } from './chosen-template.ts';

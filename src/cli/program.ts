@@ -69,4 +69,4 @@ export function program(machine: Machine, end: (status: ExitStatus) => void): Co
 
 const CLOSING = `
 Ends with 0 when done (there may be warnings), 1 when the spec is wrong or a check failed,
-2 when the command line is wrong, 3 when it could not read or write.`;
+2 when the command line is wrong, 3 when it could not read or write, 130 when Ctrl-C cut the lays short.`;

@@ -1,3 +1,4 @@
+import { safeText } from '../diagnostics/safe-text.ts';
 import type { Machine } from './machine.ts';
 
 /** A step shorter than this needs no word: a line that flashes by only disturbs. */
@@ -16,14 +17,14 @@ export class Progress {
   say(text: string): void {
     const now = performance.now();
     if (!this.machine.errIsTerminal || now - this.began < SILENT_MS || now - this.drawnAt < REDRAW_MS) return;
-    this.machine.err(`\r\u001b[K${text.slice(0, (this.machine.columns ?? 80) - 1)}`);
+    this.machine.styled(`\r\u001b[K${safeText(text).slice(0, (this.machine.columns ?? 80) - 1)}`);
     this.drawnAt = now;
     this.drawn = true;
   }
 
   /** Clears the line before anything else is printed. */
   done(): void {
-    if (this.drawn) this.machine.err('\r\u001b[K');
+    if (this.drawn) this.machine.styled('\r\u001b[K');
     this.drawn = false;
   }
 }

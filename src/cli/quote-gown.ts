@@ -3,11 +3,11 @@ import { sortDiagnostics } from '../diagnostics/place.ts';
 import { quoteReport } from '../money/quote-report.ts';
 import { quoteText } from '../print/papers/quote-text.ts';
 import { clientFile } from '../publish/paper-files.ts';
-import { deskPaperOf } from '../publish/pattern-files.ts';
+import { deskPaperOf } from '../publish/pattern-sheets.ts';
 import { english } from '../words/english.ts';
 import { workroom } from '../workroom/workroom.ts';
 import { askedPaper } from './asked-paper.ts';
-import { ExitStatus } from './exit-status.ts';
+import { ExitStatus, isCutShort, statusOf } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
 import { jsonText } from './json-text.ts';
 import type { Machine } from './machine.ts';
@@ -44,7 +44,9 @@ export async function quoteGown(file: string, flags: QuoteFlags, machine: Machin
     machine.out(jsonText({ quote: report, findings: findingsJson(diagnostics) }));
   } else {
     printFindings(diagnostics, machine);
-    machine.out(quoteText(gown.gown, facts.pricing, english(gown.gown.units)));
+    const words = english(gown.gown.units);
+    machine.out(quoteText(gown.gown, facts.pricing, words));
+    if (isCutShort(diagnostics)) machine.out(`${words.client.cutShort}\n`);
   }
-  return hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
+  return statusOf(diagnostics);
 }

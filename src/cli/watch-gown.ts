@@ -4,6 +4,7 @@ import { basename, dirname, resolve } from 'node:path';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { safeText } from '../diagnostics/safe-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
+import { KeptEntries } from '../kept/kept-entries.ts';
 import { draft, draftOutputs } from '../pipeline.ts';
 import type { GownPage } from '../print/screen/gown-page.ts';
 import { brokenPage, type PageSource, pageFile, pageFindings } from '../publish/page-file.ts';
@@ -48,6 +49,8 @@ class WatchedGown {
   /** The lays of a draft that a later save has overtaken are stopped. */
   private stop = newStop();
   private read = '';
+  /** What the last draft has worked out. */
+  private kept = new KeptEntries();
   private last: PageSource | undefined;
 
   constructor(
@@ -113,10 +116,12 @@ class WatchedGown {
       if (overtaken()) return;
       const status = english(gown.gown.units).screen.busy;
       this.show({ gown, facts, lays: [], files, sheets, findings, status });
-      const lays = planGownLays(gown, 'quick', this.machine, stop);
-      const hanging = hangGown(gown);
+      const kept = new KeptEntries(this.kept.entries);
+      const lays = planGownLays(gown, 'quick', this.machine, { stopped: stop, kept });
+      const hanging = hangGown(gown, kept);
       const outputs = await draftOutputs(gown, findings, { lays, hanging, font: fontBytes });
       if (overtaken()) return;
+      this.kept = kept;
       printFindings(
         outputs.diagnostics.filter((one) => !findings.includes(one)),
         this.machine,

@@ -16,6 +16,8 @@ export interface Outputs {
   readonly files: ReadonlyMap<string, string | Uint8Array>;
   /** Written last as `report.json`, with the sha256 of every other file added as `files`. */
   readonly report: object;
+  /** Of no worth to anybody but this tool: put in place with the others, whatever stands there. */
+  readonly memory?: { readonly name: string; readonly bytes: Uint8Array };
 }
 
 export interface WriteOptions {
@@ -46,7 +48,7 @@ export function writeOutputs(folder: string, outputs: Outputs, options: WriteOpt
       makeFolder(missing, files);
       made.unshift(missing);
     }
-    new Writing(folder, planned, options, files).run();
+    new Writing(folder, planned, options, files, outputs.memory).run();
   } catch (error) {
     for (const empty of made) quietly(() => files.removeFolder(empty));
     throw faultOf(error, 'write into', options.shown ?? folder);
@@ -86,8 +88,14 @@ function plan({ files, report }: Outputs): Output[] {
   };
   for (const [name, content] of files) add(names.get(name) ?? name, content);
   const hashes = Object.fromEntries(outputs.map(({ name, hash }) => [name, hash]));
-  add(REPORT_NAME, jsonText({ ...report, files: hashes }));
+  add(REPORT_NAME, sealed({ ...report, files: hashes }));
   return outputs;
+}
+
+/** A report that carries the hash of its own text, so that a change by hand shows. */
+function sealed(report: object): string {
+  const seal = sha256(Buffer.from(jsonText(report)));
+  return jsonText({ ...report, seal });
 }
 
 function sha256(bytes: Uint8Array): string {
@@ -100,6 +108,7 @@ class Writing {
     private readonly outputs: readonly Output[],
     private readonly options: WriteOptions,
     private readonly disk: FileSystem,
+    private readonly memory: Outputs['memory'],
   ) {}
 
   run(): void {
@@ -113,6 +122,7 @@ class Writing {
       for (const output of changed) this.disk.create(this.path(output.temporary), output.bytes);
       renaming = true;
       this.putInPlace(changed, earlier);
+      quietly(() => this.remember());
       this.disk.remove(this.path(LOCK_NAME));
     } catch (error) {
       this.tidy(renaming);
@@ -146,7 +156,8 @@ class Writing {
 
   /** Nothing is written while a file in the way is not ours, or was changed since we wrote it. */
   private refuseForeign(earlier: ReadonlyMap<string, ReadonlySet<string>>): void {
-    for (const { name, hash } of this.outputs) {
+    // The report first: when it was changed, nothing that it says of the others holds.
+    for (const { name, hash } of [...this.outputs].reverse()) {
       const kind = this.disk.kind(this.path(name));
       if (kind === 'missing') continue;
       if (kind === 'folder') throw this.inTheWay(name, 'is a folder');
@@ -154,10 +165,8 @@ class Writing {
       if (kind === 'other') throw this.inTheWay(name, 'is a link or a device, not a file of this tool');
       const found = sha256(this.disk.read(this.path(name)));
       if (found === hash || earlier.get(name)?.has(found)) continue;
-      throw this.inTheWay(
-        name,
-        earlier.has(name) ? 'was changed since it was written' : 'was not written by this tool',
-      );
+      const ours = earlier.has(name) || (name === REPORT_NAME && isReport(this.disk.read(this.path(name))));
+      throw this.inTheWay(name, ours ? 'was changed since it was written' : 'was not written by this tool');
     }
   }
 
@@ -178,6 +187,19 @@ class Writing {
     for (const output of changed) if (output !== report) this.rename(output);
     this.removeStale(earlier);
     if (report !== undefined) this.rename(report);
+  }
+
+  /** Where it fails, the next draft works out again what could have been read. */
+  private remember(): void {
+    if (this.memory === undefined) return;
+    const { name, bytes } = this.memory;
+    const temporary = `.gorewright-${randomBytes(4).toString('hex')}-0`;
+    try {
+      this.disk.create(this.path(temporary), bytes);
+      this.disk.rename(this.path(temporary), this.path(name));
+    } catch {
+      this.removeTemporary(temporary);
+    }
   }
 
   private rename({ name, temporary }: Output): void {
@@ -208,17 +230,25 @@ class Writing {
   }
 }
 
-/** The hashes in an earlier report; undefined for any other file. */
+/** The hashes in an earlier report; undefined for any other file, and for a report that was changed since. */
 function filesOfReport(text: string): Record<string, string> | undefined {
   try {
     const report: unknown = JSON.parse(text);
     if (typeof report !== 'object' || report === null || !('gown' in report && 'files' in report))
       return undefined;
     if (typeof report.files !== 'object' || report.files === null) return undefined;
+    const { seal: _, ...own } = report as { seal?: unknown };
+    if (sealed(own) !== text) return undefined;
     return Object.fromEntries(Object.entries(report.files).map(([name, hash]) => [name, String(hash)]));
   } catch {
     return undefined;
   }
+}
+
+/** Whether a file began as a report of ours, whatever was done to it. */
+function isReport(bytes: Uint8Array): boolean {
+  const text = Buffer.from(bytes).toString();
+  return /"gown":/.test(text) && /"files":/.test(text);
 }
 
 /** A name in the folder itself: a report that was tampered with must not lead out of it. */

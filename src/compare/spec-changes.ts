@@ -46,7 +46,7 @@ function alikeScalars(a: Scalar, b: Scalar, kind: SpecValue['kind']): boolean {
 
 /** `24.50` and `24.5` are one amount. */
 function plainDecimal(text: string): string {
-  return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+  return text.includes('.') ? text.replace(/(?<!0)0+$|\.0+$/, '') : text;
 }
 
 function listed({ value }: SpecValue): readonly Scalar[] {

@@ -8,6 +8,14 @@ export function safeText(text: string): string {
 }
 
 /**
+ * The same for a whole output of many lines: its line ends and tabs stay. Text that was made safe before comes out as
+ * it went in.
+ */
+export function safeLines(text: string): string {
+  return text.replace(UNSAFE, (char) => (char === '\n' || char === '\t' ? char : safeText(char)));
+}
+
+/**
  * JSON or YAML that is laid out already, made safe on a terminal: its own line ends and tabs stay, and what is unsafe is
  * escaped as both formats read it back. In YAML it must stand in double quotes.
  */

@@ -1,4 +1,5 @@
 import type { Edge } from '../geometry/edge.ts';
+import { areDrawable } from '../geometry/endless.ts';
 import { reversedRun } from '../geometry/split.ts';
 import { type LayerShape, PLAIN } from '../gown/layer.ts';
 import type { Gore, GownLines } from '../gown/lines.ts';
@@ -10,7 +11,7 @@ import type { GoreFrame } from './gore-frame.ts';
 import { goreFrames, longestStation } from './gore-frames.ts';
 import { upright } from './grain-line.ts';
 import { hemProfile } from './hem-profile.ts';
-import type { Piece } from './piece.ts';
+import { linesOf, type Piece } from './piece.ts';
 import { plainHems } from './plain-hem.ts';
 import type { Undraftable } from './undraftable.ts';
 import { waistProfile } from './waist-profile.ts';
@@ -49,6 +50,8 @@ export function draftGown(gown: GownLines, shape: LayerShape = PLAIN): GownDraft
   if (short >= 0)
     return { reason: 'hem-above-waist', gore: gown.gores[Math.min(short, gown.gores.length - 1)]!.name };
   const pieces = gown.gores.map((_, i) => pieceOf(gown, i, frames[i]!, waist, hem));
+  const endless = pieces.find((piece) => !areDrawable(linesOf(piece)));
+  if (endless !== undefined) return { reason: 'at-no-place', gore: endless.gore };
   return { gown, shape, pieces, frames, waist, hem, lengths };
 }
 

@@ -36,4 +36,9 @@ const WHY_NOT = {
     why: 'Nothing would be left of the gore.',
     hint: 'Check the lengths, what layers are shorter by, and `off-floor`.',
   })),
+  'at-no-place': error('gore-cannot-be-drawn', (gore: string) => ({
+    message: `Gore ${gore} comes out larger than any cloth, or at no size at all.`,
+    why: 'Such a piece can neither be printed nor cut.',
+    hint: 'Check its widths, its flare and the lengths at its seams against each other: one of them is far from the others.',
+  })),
 } satisfies Readonly<Record<Undraftable['reason'], unknown>>;

@@ -1,4 +1,4 @@
-import type { Line, Point } from '../geometry/curve.ts';
+import type { Curve, Line, Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 
 /** What a piece belongs to, where it is no part of the skirt. */
@@ -29,6 +29,11 @@ export interface Piece {
   readonly side?: 'left' | 'right';
   /** Which centre it spans, where it would lie on the fold if its two halves were alike and is drawn whole. */
   readonly middle?: 'front' | 'back';
+}
+
+/** Everything that is drawn for a seam-line outline. */
+export function linesOf({ edges, grain }: Piece): Curve[] {
+  return [...edges.flatMap(({ curves }) => curves), grain];
 }
 
 /** A mark across a cut edge, at the same distance from the waist on both pieces of the seam. */

@@ -6,7 +6,8 @@ export interface Undraftable {
     | 'narrows-to-nothing'
     | 'widens-too-fast'
     | 'hem-does-not-settle'
-    | 'hem-above-waist';
+    | 'hem-above-waist'
+    | 'at-no-place';
   /** Slant distance at which the gore has no width left. */
   readonly at?: number;
 }

@@ -73,14 +73,14 @@ const QUANTITY =
 /** `5½` is five and a half, not fifty-one halves. */
 function spellFractions(text: string): string {
   return text
-    .replace(/\s*([¼½¾⅐-⅞])/g, (_, fraction: string) => ` ${fraction.normalize('NFKD')}`)
+    .replace(/(?<!\s)\s*([¼½¾⅐-⅞])/g, (_, fraction: string) => ` ${fraction.normalize('NFKD')}`)
     .replaceAll('⁄', '/')
     .trim();
 }
 
 function decimalParts(decimal: string, exponent: number): Omit<Quantity, 'unit'> {
   const [whole = '', rest = ''] = decimal.split('.');
-  const digits = rest.replace(/0+$/, '');
+  const digits = rest.replace(/(?<!0)0+$/, '');
   const scale = digits.length - exponent;
   const numerator = Number(whole + digits);
   return scale >= 0

@@ -180,6 +180,8 @@ function scalarOf(value: unknown, text: string | undefined): Pick<WrittenScalar,
 function faultOf(source: Source, error: YAMLError): Diagnostic {
   const [start, end] = error.pos;
   const span = spanOf(source, start, Math.max(end, start + 1));
+  // The library's own way to say that brackets were nested until it could not go on.
+  if (/call stack/i.test(error.message)) return problems.nestedTooDeep(span);
   if (error.code === 'TAB_AS_INDENT') return problems.tabForIndent(span);
   if (error.code === 'MULTIPLE_DOCS') return problems.severalDocuments(span);
   if (error.code === 'NON_STRING_KEY') return problems.keyIsNoText(span);

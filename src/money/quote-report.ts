@@ -111,5 +111,5 @@ function actualOf({
 
 /** At most six decimals, none that are noughts. */
 function decimal(value: Fraction): string {
-  return decimalText(value, 6).replace(/\.?0+$/, '') || '0';
+  return decimalText(value, 6).replace(/(?<!0)0+$|\.0+$/, '') || '0';
 }

@@ -6,7 +6,8 @@ import { layOutSheets } from '../sheets/lay-out-sheets.ts';
 import { paperNamed } from '../sheets/paper.ts';
 import type { SheetPlan } from '../sheets/sheet-plan.ts';
 import { settingsIn } from '../sheets/sheet-settings.ts';
-import { chosenPieces, labelsOf, paperOf, sheetPlan } from './pattern-files.ts';
+import { labelsOf } from './pattern-files.ts';
+import { chosenPieces, paperOf, sheetPlan } from './pattern-sheets.ts';
 
 /** What an audit of a file found, and what the file says of the spec that made it. */
 export interface FileAudit extends Audit {

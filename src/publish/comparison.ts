@@ -14,7 +14,7 @@ import { writeSvg } from '../print/svg/write-svg.ts';
 import { layCost } from '../report/lay-report.ts';
 import { ENGLISH_PATTERN } from '../words/english-pattern.ts';
 import { workroom } from '../workroom/workroom.ts';
-import { paperOf } from './pattern-files.ts';
+import { paperOf } from './pattern-sheets.ts';
 import { sheetsSince } from './sheets-since.ts';
 
 /** A gown that was read under a name and drafted. */

@@ -35,7 +35,10 @@ export function layTitle(gown: Gown, lay: LayPlan): LayTitle {
   return { name: `${gown.name}, ${lay.name}`, says: captionOf(gown, lay) };
 }
 
-function captionOf({ units }: Gown, { cloth, layers, facts, way, length, buy, used }: LayPlan): string {
+function captionOf(
+  { units }: Gown,
+  { cloth, layers, facts, way, length, buy, used, cutShort }: LayPlan,
+): string {
   const say = (mm: number): string => tapeText(mm, units);
   return ENGLISH_LAY.caption(
     layersInWords(layers),
@@ -43,7 +46,7 @@ function captionOf({ units }: Gown, { cloth, layers, facts, way, length, buy, us
     say(facts.width),
     way,
     say(length),
-    say(buy),
+    `${say(buy)}${cutShort ? ENGLISH_LAY.cutShort : ''}`,
     used,
   );
 }

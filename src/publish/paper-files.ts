@@ -4,6 +4,7 @@ import { chalkTables } from '../chalk/chalk-tables.ts';
 import { sharedTables } from '../chalk/shared-tables.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
+import { LAY_CUT_SHORT } from '../lay/plan/lay-problems.ts';
 import { silhouetteOf } from '../making/train/silhouette.ts';
 import type { FlowedPages } from '../print/page/page-flow.ts';
 import { chalkPages } from '../print/papers/chalk-pages.ts';
@@ -88,6 +89,7 @@ function paperInput(
     ...(views === undefined ? {} : { views }),
     lays,
     diagnostics,
+    cutShort: diagnostics.some(({ code }) => code === LAY_CUT_SHORT),
     words: english(gown.units),
     paper,
   };

@@ -3,7 +3,7 @@ import { type ChangedSheets, changedSheets } from '../sheets/changed-sheets.ts';
 import { type KeptPlace, placesOf } from '../sheets/kept-places.ts';
 import { groupsOf } from '../sheets/lay-out-sheets.ts';
 import type { Paper } from '../sheets/paper.ts';
-import { chosenPieces, type PatternOptions, sheetPlan } from './pattern-files.ts';
+import { chosenPieces, type PatternOptions, sheetPlan } from './pattern-sheets.ts';
 
 export interface SheetsSince extends ChangedSheets {
   /**

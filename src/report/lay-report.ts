@@ -16,6 +16,8 @@ export interface LayReport {
   readonly used: number;
   readonly buy: number;
   readonly cost: number | null;
+  /** Only where the lay was stopped before its search was done. */
+  readonly cutShort?: true;
   /** What its layers would take, laid and bought one by one; only where there are several. */
   readonly apart?: LayPlan['apart'];
 }
@@ -37,6 +39,7 @@ export function layReport(gown: GownPriced, lays: readonly LayPlan[]): LayReport
       buy: tenthOfMicrometre(lay.buy),
       cost: cost === undefined ? null : Number(amountText(cost)),
       ...(lay.apart === undefined ? {} : { apart: apartReport(lay.apart) }),
+      ...(lay.cutShort ? { cutShort: true as const } : {}),
     };
   });
 }

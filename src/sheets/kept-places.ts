@@ -1,7 +1,7 @@
 import type { CutPiece } from '../draft/piece.ts';
 import { placedPoint } from '../geometry/transform.ts';
 import type { LaidPiece } from './laid-piece.ts';
-import { CLEAR, type Position } from './nest-on-grid.ts';
+import { CLEAR, inCorner, type Position } from './nest-on-grid.ts';
 import type { Cell } from './touched-sheets.ts';
 import { ROW, type WorkingShape } from './working-shape.ts';
 
@@ -85,6 +85,36 @@ export function keptPositions(
     return { shape, x, y: CLEAR };
   });
 }
+
+/** Positions that were found before for the very same shapes, if they are such and none lies on another. */
+export function knownPositions(
+  known: unknown,
+  count: number,
+  turns: readonly WorkingShape['turned'][],
+  shapeOf: (place: number, turn: WorkingShape['turned']) => WorkingShape,
+  cell: Cell,
+): readonly Position[] | undefined {
+  if (!Array.isArray(known) || known.length !== count) return undefined;
+  const positions: Position[] = [];
+  for (const [i, place] of known.entries()) {
+    const [turned, x, y] = Array.isArray(place) ? (place as unknown[]) : [];
+    const turn = turns.find((own) => own === turned);
+    if (turn === undefined || typeof x !== 'number' || typeof y !== 'number') return undefined;
+    const position = { shape: shapeOf(i, turn), x, y };
+    if (!(x >= CLEAR / 2 && y >= CLEAR / 2) || positions.some((other) => overlap(position, other)))
+      return undefined;
+    positions.push(position);
+  }
+  const extent = Math.max(...positions.flatMap(({ x, y }) => [x, y]));
+  if (extent > FARTHEST) return undefined;
+  const { positions: cornered } = inCorner(positions, cell);
+  return cornered.every(({ x, y }, i) => x === positions[i]!.x && y === positions[i]!.y)
+    ? positions
+    : undefined;
+}
+
+/** No pattern reaches so far, mm. */
+const FARTHEST = 1e5;
 
 function placeAgain(place: KeptPlace | undefined, shapes: readonly WorkingShape[]): Position | undefined {
   const shape = shapes.find(({ turned }) => turned === place?.turned);

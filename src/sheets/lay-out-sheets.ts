@@ -4,12 +4,13 @@ import { boundsOfCurves } from '../geometry/bounds.ts';
 import type { Curve } from '../geometry/curve.ts';
 import { flattenedRun } from '../geometry/flatten.ts';
 import type { Placement } from '../geometry/transform.ts';
+import { type Kept, keptOrWorked, NOTHING_KEPT } from '../kept/kept.ts';
 import { essentialRuns, longGrain } from './essential-runs.ts';
 import { gapsOf } from './gaps.ts';
 import { cellKey, gridSheets } from './grid-sheets.ts';
 import { hemPartners } from './hem-partners.ts';
 import { improveNest } from './improve-nest.ts';
-import { groupName, keptPositions } from './kept-places.ts';
+import { groupName, keptPositions, knownPositions } from './kept-places.ts';
 import type { LaidPiece } from './laid-piece.ts';
 import { layOutRoll } from './lay-out-roll.ts';
 import { movedPiece } from './moved-piece.ts';
@@ -19,24 +20,36 @@ import type { SheetOptions } from './sheet-options.ts';
 import type { SheetPlan } from './sheet-plan.ts';
 import { onEvery, shownGrain } from './shown-grain.ts';
 import { type Cell, visitCells } from './touched-sheets.ts';
-import { cutLine, drawnRuns, everyRun, polylineOf, type ShownRuns, workingShape } from './working-shape.ts';
+import {
+  cutLine,
+  drawnRuns,
+  everyRun,
+  polylineOf,
+  type ShownRuns,
+  type WorkingShape,
+  workingShape,
+} from './working-shape.ts';
 
 /**
  * Lays pieces on as few sheets as the search finds, and lists the sheets that have a line on them. Pieces of one gore
  * that differ only at the hem lie on one another. On a roll the sheets are lengths of it; where a piece is too large
  * for one, lengths as long as a page may be are joined like sheets.
  */
-export function layOutSheets(cutPieces: readonly CutPiece[], options: SheetOptions): SheetPlan {
-  return layOutRoll(cutPieces, options) ?? layOutGrid(cutPieces, options);
+export function layOutSheets(
+  cutPieces: readonly CutPiece[],
+  options: SheetOptions,
+  kept: Kept = NOTHING_KEPT,
+): SheetPlan {
+  return layOutRoll(cutPieces, options) ?? layOutGrid(cutPieces, options, kept);
 }
 
-function layOutGrid(cutPieces: readonly CutPiece[], options: SheetOptions): SheetPlan {
+function layOutGrid(cutPieces: readonly CutPiece[], options: SheetOptions, kept: Kept): SheetPlan {
   const paper = { ...options.paper, height: options.paper.longest ?? options.paper.height };
   const frame = sheetFrame(paper, options.margins, options.lap);
   const cell = { width: frame.width / options.scale.across, height: frame.height / options.scale.down };
   const groups = groupsOf(cutPieces, options);
   const shown = options.endsOnly === true ? essentialRuns : everyRun;
-  const pieces = laidPieces(cutPieces, groups, cell, shown, options.places);
+  const pieces = laidPieces(cutPieces, groups, cell, shown, options.places, kept);
   const printed = new Set(
     pieces.flatMap((piece) => [...printedCells(piece, cell, options.endsOnly === true)]),
   );
@@ -82,16 +95,30 @@ function laidPieces(
   cell: Cell,
   shown: (piece: CutPiece) => ShownRuns,
   places: SheetOptions['places'],
+  kept: Kept,
 ): LaidPiece[] {
   if (groups.length === 0) return [];
   const members = groups.map((group) => group.map((index) => cutPieces[index]!));
-  const shapes = members.map(([main, ...sharing]) =>
-    TURNS.map((turn) => workingShape(main!, sharing, turn, shown)),
-  );
+  const shapeOf = (place: number, turn: WorkingShape['turned']): WorkingShape => {
+    const [main, ...sharing] = members[place]!;
+    return workingShape(main!, sharing, turn, shown);
+  };
+  // In all their turns only where a place is looked for: that is half of the work of laying out sheets.
+  const shapes = () => members.map((_, place) => TURNS.map((turn) => shapeOf(place, turn)));
+  const nested = (): readonly Position[] => {
+    const all = shapes();
+    return improveNest(nestOnGrid(all, cell), all, cell, IMPROVEMENTS).positions;
+  };
   const positions =
     places === undefined
-      ? improveNest(nestOnGrid(shapes, cell), shapes, cell, IMPROVEMENTS).positions
-      : keptPositions(places, members.map(groupName), shapes, cell);
+      ? keptOrWorked(kept, {
+          what: 'sheets',
+          from: [shown === essentialRuns, cell, members, TURNS, IMPROVEMENTS],
+          read: (known) => knownPositions(known, members.length, TURNS, shapeOf, cell),
+          write: (found) => found.map(({ shape, x, y }) => [shape.turned, x, y]),
+          work: nested,
+        })
+      : keptPositions(places, members.map(groupName), shapes(), cell);
   const moved = groups.map((_, place) =>
     members[place]!.map((piece) => movedPiece(piece, whereTo(positions[place]!))),
   );

@@ -94,5 +94,5 @@ export function englishBasics(units: Units): Basics {
 }
 
 function trimmed(decimal: string): string {
-  return decimal.includes('.') ? decimal.replace(/\.?0+$/, '') : decimal;
+  return decimal.includes('.') ? decimal.replace(/(?<!0)0+$|\.0+$/, '') : decimal;
 }

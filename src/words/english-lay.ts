@@ -22,6 +22,7 @@ export const ENGLISH_LAY = {
   /** How a piece lies: which face up, and what else is not as it is drawn. */
   lies: (face: string, mirrored: boolean, headDown: boolean): string =>
     [`face ${face}`, ...(mirrored ? ['mirrored'] : []), ...(headDown ? ['head down'] : [])].join(', '),
+  cutShort: ' CUT SHORT',
   caption: (
     layers: string,
     cloth: string,

@@ -27,6 +27,7 @@ export function englishPages({ length, list, station, unit }: Basics) {
     },
     inFolds: 'Fuller than drawn: the fullness falls in folds.',
     bold: 'Bold: the opening.',
+    cutShort: 'LAYS CUT SHORT: draft again before you buy',
     jobSheet: {
       title: 'Job sheet',
       settle: 'To settle before cutting',
@@ -271,6 +272,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
     costing: {
       title: 'Costing',
       private: 'For the maker only: the client’s pages show none of this.',
+      cutShort:
+        'The lays were cut short: this cloth is more than is needed. Draft again before you buy or quote.',
       heads: ['what', 'how much', 'at', 'amount'],
       perMetre: (amount: string): string => `${amount} a metre`,
       perYard: (amount: string): string => `${amount} a yard`,
@@ -333,6 +336,7 @@ export function englishPages({ length, list, station, unit }: Basics) {
       net: 'price before tax',
       tax: (share: string): string => `tax, ${share}`,
       total: 'price',
+      cutShort: 'Not final: the cloth is not fully planned yet, and the price may come out lower.',
       totalSoFar: 'price so far',
       stagesTitle: 'When it falls due',
       stages: { deposit: 'deposit, with the order', balance: 'balance, on delivery' } as Readonly<

@@ -1,4 +1,4 @@
-import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
+import { type ChildProcess, type SpawnSyncReturns, spawn, spawnSync } from 'node:child_process';
 import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -17,33 +17,43 @@ export function gorewright(
   argv: readonly string[],
   folder: string,
   environment: Record<string, string> = {},
+  program = BIN,
 ): Ended {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [BIN, ...argv], {
-    cwd: folder,
-    env: { ...process.env, ...environment },
-    encoding: 'utf8',
-    timeout: 20_000,
-  });
-  return { status, stdout, stderr };
+  return ended(
+    `gorewright ${argv.join(' ')}`,
+    spawnSync(process.execPath, [program, ...argv], {
+      cwd: folder,
+      env: { ...process.env, ...environment },
+      encoding: 'utf8',
+      timeout: PATIENCE,
+    }),
+  );
 }
 
 /** The same through a shell, for redirections and limits; `gorewright` stands for the command. */
 export function inShell(script: string, folder: string): Ended {
   const body = `gorewright() { ${JSON.stringify(process.execPath)} ${JSON.stringify(BIN)} "$@"; }\n${script}`;
-  const { status, stdout, stderr } = spawnSync('bash', ['-c', body], {
-    cwd: folder,
-    encoding: 'utf8',
-    timeout: 20_000,
-  });
-  return { status, stdout, stderr };
+  return ended(script, spawnSync('bash', ['-c', body], { cwd: folder, encoding: 'utf8', timeout: PATIENCE }));
+}
+
+/** Far longer than any of this takes on a slow machine, and shorter than a test may take: what hangs is named. */
+const PATIENCE = 100_000;
+
+function ended(what: string, { error, status, stdout, stderr }: SpawnSyncReturns<string>): Ended {
+  if (error === undefined) return { status, stdout, stderr };
+  throw new Error(`${what.slice(0, 200)}: ${error.message}; by then it had said: ${stderr || stdout}`);
 }
 
 /** Starts it and does not wait. */
 export function started(
   argv: readonly string[],
   folder: string,
+  environment: Record<string, string> = {},
 ): { child: ChildProcess; ended: Promise<Ended> } {
-  const child = spawn(process.execPath, [BIN, ...argv], { cwd: folder });
+  const child = spawn(process.execPath, [BIN, ...argv], {
+    cwd: folder,
+    env: { ...process.env, ...environment },
+  });
   let [stdout, stderr] = ['', ''];
   child.stdout.on('data', (data) => (stdout += data));
   child.stderr.on('data', (data) => (stderr += data));

@@ -87,7 +87,7 @@ describe('lay', () => {
     await wait(3000);
     child.kill('SIGINT');
     const { status, stdout } = await ended;
-    expect(status).toBe(0);
+    expect(status).toBe(130);
     expect(JSON.parse(stdout).lays).toHaveLength(3);
   });
 

@@ -139,3 +139,103 @@ describe('files that are no specs', () => {
     ).toBe(0);
   });
 });
+
+describe('plain words for what a system or a file can do', () => {
+  it.each([
+    ['brackets that never close', `notes: ${'['.repeat(50_000)}`],
+    ['brackets that close', `notes: ${'['.repeat(50_000)}${']'.repeat(50_000)}`],
+    ['maps in maps', `notes: ${'{a: '.repeat(20_000)}1${'}'.repeat(20_000)}`],
+    ['lists in lists', `${'- '.repeat(60_000)}1`],
+    ['sections in sections', Array.from({ length: 400 }, (_, i) => `${' '.repeat(i)}a:`).join('\n')],
+  ])('nesting without end: %s', (_what, text) => {
+    const folder = freshFolder();
+    writeFileSync(join(folder, 'gown.yaml'), `${text}\n`);
+    const { status, stderr } = gorewright(['check', 'gown.yaml'], folder);
+    expect(stderr).toContain('error[nested-too-deep]: Sections are nested deeper than in any spec.\n');
+    expect(stderr).not.toContain('call stack');
+    expect(status).toBe(1);
+  });
+
+  it('a folder that was deleted under whoever stands in it', () => {
+    const { status, stderr } = inShell(
+      'mkdir gone; cd gone; rmdir ../gone; gorewright check gown.yaml',
+      freshFolder(),
+    );
+    expect(stderr).toBe(
+      'gorewright: the folder that you are in is there no more. Go to another one with `cd` and run it again.\n',
+    );
+    expect(status).toBe(3);
+    const version = inShell('mkdir gone; cd gone; rmdir ../gone; gorewright --version', freshFolder());
+    expect(version).toMatchObject({ status: 0, stderr: '' });
+  });
+
+  it('too many open files', () => {
+    const folder = freshFolder();
+    copyFileSync(projectFile('templates/full-circle.yaml'), join(folder, 'gown.yaml'));
+    // From as few as a Node can start with upwards, until it is done.
+    const says = [20, 24, 27, 64].map((files) =>
+      inShell(`ulimit -n ${files}; gorewright draft gown.yaml -o made`, folder),
+    );
+    const ours = says.filter(({ stderr }) => stderr.startsWith('gorewright'));
+    for (const { status, stderr } of ours) {
+      expect(stderr).toMatch(/^gorewright: cannot [^\n]+: too many files are open\. [^\n]+\n$/);
+      expect(status).toBe(3);
+    }
+    expect(says.at(-1)).toMatchObject({ status: 0, stderr: '' });
+  });
+
+  it('a spec that may not be read', () => {
+    const folder = freshFolder();
+    copyFileSync(projectFile('templates/full-circle.yaml'), join(folder, 'gown.yaml'));
+    const { status, stderr } = inShell(
+      `chmod 000 gown.yaml; export -f gorewright
+      powers=-dac_override,-dac_read_search
+      [ "$(id -u)" = 0 ] && lesser="setpriv --bounding-set $powers --inh-caps $powers"
+      $lesser bash -c 'gorewright check gown.yaml'`,
+      folder,
+    );
+    expect(stderr).toBe(
+      'gorewright: cannot read gown.yaml: you may not. Ask whoever keeps it to let you read it, or copy it.\n',
+    );
+    expect(status).toBe(3);
+  });
+
+  it.each([
+    ['a file', ['check', 'y'.repeat(100_000)]],
+    ['an option', [`--${'y'.repeat(100_000)}`]],
+    ['a command', ['y'.repeat(100_000)]],
+    ['a paper', ['draft', 'gown.yaml', '--paper', 'y'.repeat(100_000)]],
+  ])('%s with a name of 100 kB is a short message', (_what, argv) => {
+    const { status, stderr } = gorewright(argv, freshFolder());
+    expect(stderr).toMatch(/^gorewright: /);
+    expect(stderr.length).toBeLessThan(3000);
+    expect(status).toBeGreaterThan(1);
+  });
+});
+
+describe('what is loaded before the first line', () => {
+  it('of the version and of a check holds nothing that writes PDFs', () => {
+    const sizeOf = (name: string) => readFileSync(projectFile(`dist/${name}.cjs`)).length;
+    for (const name of ['start', 'check'])
+      expect(readFileSync(projectFile(`dist/${name}.cjs`), 'utf8')).not.toContain('endobj');
+    expect(readFileSync(projectFile('dist/main.cjs'), 'utf8')).toContain('endobj');
+    expect(sizeOf('start')).toBeLessThan(sizeOf('check') / 4);
+    expect(sizeOf('check')).toBeLessThan(sizeOf('main') / 3);
+  });
+
+  it.each(['check', 'new', 'schema', 'measures', 'read'])('of %s is all that it needs', (command) => {
+    const folder = freshFolder();
+    copyFileSync(projectFile('templates/full-circle.yaml'), join(folder, 'gown.yaml'));
+    const files = command === 'schema' ? [] : [command === 'new' ? 'other.yaml' : 'gown.yaml'];
+    expect(gorewright([command, ...files], folder).status).toBe(0);
+    expect(gorewright([command, '--help'], folder).status).toBe(0);
+    expect(gorewright([command, '--nothing'], folder).status).toBe(2);
+  });
+
+  it('of the help is all commands, as of a wrong command line', () => {
+    const help = gorewright(['--help'], freshFolder());
+    expect(gorewright([], freshFolder()).stderr).toContain(help.stdout.trim().split('\n')[0]);
+    expect(gorewright(['--nothing'], freshFolder()).status).toBe(2);
+    expect(gorewright(['nothing'], freshFolder()).status).toBe(2);
+  });
+});

@@ -1,4 +1,5 @@
 import type { Machine } from '../../src/cli/machine.ts';
+import { safeLines } from '../../src/diagnostics/safe-text.ts';
 
 /** A machine without a terminal that keeps what was printed. */
 export class RecordingMachine implements Machine {
@@ -11,11 +12,15 @@ export class RecordingMachine implements Machine {
   constructor(readonly folder: string) {}
 
   out(text: string): void {
-    this.stdout += text;
+    this.stdout += safeLines(text);
   }
 
   err(text: string): void {
     this.stderr += text;
+  }
+
+  styled(text: string): void {
+    this.err(text);
   }
 
   async flush(): Promise<void> {}

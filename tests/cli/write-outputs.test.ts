@@ -76,6 +76,28 @@ describe("nothing of the maker's is touched", () => {
     expect(contentOf(folder, 'lay-shell.svg')).toBe('old lay');
   });
 
+  it.each([
+    ['a note of hers in it', (text: string) => text.replace('"Test"', '"Test, hem too long"')],
+    ['a space more', (text: string) => text.replace('{', '{ ')],
+    ['its seal taken out', (text: string) => text.replace(/,\s*"seal": "[0-9a-f]+"/, '')],
+    [
+      'a hash that she changed',
+      (text: string) => text.replace(/"pattern.svg": ".{8}/, '"pattern.svg": "00000000'),
+    ],
+  ])('a report that was changed by hand: %s', (_what, change) => {
+    const folder = freshFolder();
+    writeOutputs(folder, OLD);
+    const changed = change(contentOf(folder, 'report.json'));
+    expect(changed).not.toBe(contentOf(folder, 'report.json'));
+    writeFileSync(join(folder, 'report.json'), changed);
+    for (const next of [OLD, NEW])
+      expect(() => writeOutputs(folder, next)).toThrow('report.json was changed since it was written');
+    expect(contentOf(folder, 'report.json')).toBe(changed);
+    expect(contentOf(folder, 'pattern.svg')).toBe('old pattern');
+    writeOutputs(folder, NEW, { replace: true });
+    expect(contentOf(folder, 'pattern.svg')).toBe('new pattern, longer');
+  });
+
   it('other files, folders and links beside the outputs', () => {
     const folder = freshFolder();
     mkdirSync(join(folder, 'photos'));
@@ -97,7 +119,10 @@ describe("nothing of the maker's is touched", () => {
     writeFileSync(join(folder, 'spec.yaml'), 'precious');
     const report = JSON.parse(contentOf(inside, 'report.json'));
     report.files['../spec.yaml'] = sha256('precious');
-    writeFileSync(join(inside, 'report.json'), JSON.stringify(report));
+    // Sealed again, as whoever reads this code can.
+    const { seal: _, ...rest } = report;
+    const text = (value: object) => `${JSON.stringify(value, null, 2)}\n`;
+    writeFileSync(join(inside, 'report.json'), text({ ...rest, seal: sha256(text(rest)) }));
     writeOutputs(inside, NEW);
     expect(contentOf(folder, 'spec.yaml')).toBe('precious');
   });

@@ -12,6 +12,8 @@ import {
   draftOutputs,
 } from '../../src/pipeline.ts';
 import { compareGowns, comparisonSvg } from '../../src/publish/comparison.ts';
+import { paperOf } from '../../src/publish/pattern-sheets.ts';
+import { tooLarge } from '../../src/publish/too-large.ts';
 import { areaOf } from '../outside/measure/path.ts';
 import { readPattern } from '../outside/measure/pattern.ts';
 import { faultsOfCsv } from './faults-of-csv.ts';
@@ -31,7 +33,7 @@ export interface Trial {
 }
 
 export interface Thoroughness {
-  /** Sheets that a pattern may take and still be drawn, 0 for none: thousands of sheets take their time. */
+  /** Read back and look through all that is drawn, where it takes at most so many sheets; 0 for nothing. */
   readonly mostSheets: number;
   /** Plan the cloth too. */
   readonly lays: boolean;
@@ -52,11 +54,15 @@ export async function trialOf(text: string, { mostSheets, lays }: Thoroughness):
     if (gown !== undefined && isDrafted) faults.push(...faultsOfReport(gown.report));
     if (gown === undefined && !hasErrors(drafting)) faults.push('nothing was drafted, and no error says why');
     if (gown !== undefined && isDrafted) faults.push(...gown.cut.pieces.flatMap(gapsOf));
-    if (gown !== undefined && isDrafted && paperArea(gown) < mostSheets * SHEET) {
-      isWritten = true;
+    if (gown === undefined || !isDrafted) return { faults, isDrafted, isWritten };
+    const large = tooLarge(gown, paperOf(gown));
+    faults.push(...faultsOfFindings(large, text));
+    if (large.length > 0) return { faults, isDrafted, isWritten };
+    isWritten = mostSheets > 0 && paperArea(gown) < mostSheets * SHEET;
+    if (isWritten) {
       const planned = lays ? quickLays(gown) : undefined;
       faults.push(...(await faultsOfOutputs(gown, drafting, text, planned)));
-    }
+    } else faults.push(...(await faultsOfDrawing(gown)));
   } catch (error) {
     faults.push(error instanceof Error ? `thrown: ${error.stack}` : `thrown: ${String(error)}`);
   }
@@ -84,6 +90,17 @@ function quickLays(gown: DraftedGown): LaysPlanned {
 
 /** How often a search may ask whether to stop. */
 const LOOKS = 20;
+
+/** All is drawn, however large, and each file looked at only as far as it says that it is none. */
+async function faultsOfDrawing(gown: DraftedGown): Promise<string[]> {
+  const { files, report } = await draftOutputs(gown, [], { font: () => readFileSync(FONT) });
+  return [
+    ...faultsOfReport(report),
+    ...[...files].flatMap(([name, content]) =>
+      typeof content === 'string' && /\b(NaN|Infinity)\b/.test(content) ? [`${name} has no number`] : [],
+    ),
+  ];
+}
 
 async function faultsOfOutputs(
   gown: DraftedGown,

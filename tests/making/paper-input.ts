@@ -18,6 +18,7 @@ export function inputOf({ gown, facts, findings }: Made, paper = A4): PaperInput
     chalk: sharedTables(chalkTables(gown.cut.pieces, gown.gown.units)),
     lays: [],
     diagnostics: findings,
+    cutShort: false,
     words: english(gown.gown.units),
     paper,
   };

@@ -47,6 +47,7 @@ async function expectRefused(folder: string, yaml: string, lines: readonly numbe
     err: (text) => {
       err += text;
     },
+    styled: () => {},
     outIsTerminal: false,
     errIsTerminal: false,
     colour: false,

@@ -26,15 +26,31 @@ export interface Finding {
 
 /** Every file, as the command writes them; the lays, which take their time, are tested elsewhere. */
 export function drafted(yamlText: string, paper = 'a4'): Promise<Drafted> {
-  return filesOf(yamlText, (gown, diagnostics) => draftOutputs(gown, diagnostics, { paper, font }));
+  return once(`${paper} ${yamlText}`, () =>
+    filesOf(yamlText, (gown, diagnostics) => draftOutputs(gown, diagnostics, { paper, font })),
+  );
+}
+
+/** Many tests ask for the same few gowns; nobody changes what came of them. */
+const known = new Map<string, Promise<Drafted>>();
+const MOST_KNOWN = 40;
+
+function once(key: string, make: () => Promise<Drafted>): Promise<Drafted> {
+  const drafted = known.get(key) ?? make();
+  known.delete(key);
+  known.set(key, drafted);
+  for (const oldest of known.keys()) if (known.size > MOST_KNOWN) known.delete(oldest);
+  return drafted;
 }
 
 /** The pattern and its report alone, where many gowns are to be drafted. */
 export function draftedPattern(yamlText: string): Promise<Drafted> {
-  return filesOf(yamlText, async (gown, diagnostics) => {
-    const { files, report } = await patternFiles(gown, { paper: 'a4', font });
-    return { files, report: { ...gown.report, pattern: report, findings: [] }, diagnostics };
-  });
+  return once(`pattern ${yamlText}`, () =>
+    filesOf(yamlText, async (gown, diagnostics) => {
+      const { files, report } = await patternFiles(gown, { paper: 'a4', font });
+      return { files, report: { ...gown.report, pattern: report, findings: [] }, diagnostics };
+    }),
+  );
 }
 
 /** The same for a spec that must draft; its errors in full where it does not. */

@@ -115,7 +115,7 @@ export function count(least: number, most: number) {
 /** How many times, such as fullness: `2.5` or `2.5:1`. */
 export function times(bounds: Bounds) {
   return leaf('times', NUMBER_OR_TEXT, 'a number of times, such as 2.5', (written) => {
-    const quantity = parseQuantity(written.text.trim().replace(/\s*:\s*1$/, ''));
+    const quantity = parseQuantity(written.text.trim().replace(/(?<!\s)\s*:\s*1$/, ''));
     const value = quantity?.unit === '' ? quantity.numerator / quantity.denominator : undefined;
     if (value === undefined) return problems.notTimes(written.span, written.label, written.text);
     return within('times', written, value, bounds);

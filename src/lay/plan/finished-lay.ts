@@ -16,7 +16,7 @@ export function finishedLay(
   tried: readonly TriedWay[],
   items: readonly LayItem[],
   toLay: LayToPlan,
-  known: Pick<LayPlan, 'joins' | 'railroaded' | 'apart'>,
+  known: Pick<LayPlan, 'joins' | 'railroaded' | 'apart' | 'cutShort'>,
 ): LayPlan {
   const { facts, spec, name, cloth } = toLay;
   const layers = toLay.layers.map((layer) => layer.name);

@@ -37,6 +37,8 @@ export interface LayPlan {
   readonly railroaded: readonly string[];
   /** What its layers would take if each were laid by itself; only where there are several. */
   readonly apart?: LaidApart;
+  /** The search was stopped before it had done its work: a shorter lay was still being looked for. */
+  readonly cutShort: boolean;
 }
 
 export interface LayJoin {

@@ -78,6 +78,23 @@ export const repeatAssumed = note('repeat-placed', (says: { layers: readonly str
   hint: 'Measure the repeat and where a motif lies before cutting, and move all pieces alike.',
 }));
 
+export const LAY_CUT_SHORT = 'lay-cut-short';
+
+export const layCutShort = warning(LAY_CUT_SHORT, (layers: readonly string[]) => ({
+  message: `The lay of ${layers.length === 1 ? 'layer' : 'layers'} ${layersInWords(layers.map(quoted))} was cut short by Ctrl-C, while a shorter one was being looked for.`,
+  why: 'What it says to buy may be metres more than is needed.',
+  hint: 'Draft again and let it finish before you buy or quote.',
+}));
+
+export const layTooLong = error(
+  'lay-too-long',
+  (says: { layers: readonly string[]; cloth: string; least: string }) => ({
+    message: `${layerWords(says.layers)} ${says.layers.length === 1 ? 'takes' : 'take'} at least ${says.least} of ${quoted(says.cloth)}.`,
+    why: 'No gown takes so much of one cloth: as a rule a measure is ten times too large, or the cloth too narrow.',
+    hint: 'Look at the lengths, the hems and how full the layers are in the table of `check`, and at the width of the cloth.',
+  }),
+);
+
 function layerWords(layers: readonly string[]): string {
   return `${layers.length === 1 ? 'Layer' : 'Layers'} ${layersInWords(layers.map(quoted))}`;
 }

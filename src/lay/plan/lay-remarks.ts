@@ -6,6 +6,7 @@ export function layRemarks(plan: Omit<LayPlan, 'remarks'>, say: (mm: number) => 
   const { facts, sections, joins, railroaded, layers } = plan;
   const folds = new Set(sections.map(({ fold }) => fold));
   const remarks = [...savingRemark(plan, say)];
+  if (plan.cutShort) remarks.unshift('CUT SHORT: plan it again before you buy.');
   if (facts.edgingDepth > 0) {
     remarks.push(`First cut ${say(facts.edgingDepth)} of edging off each side inside the selvedge.`);
   }

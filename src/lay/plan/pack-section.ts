@@ -1,4 +1,6 @@
+import { type Kept, keptOrWorked, NOTHING_KEPT } from '../../kept/kept.ts';
 import type { Disturbance } from '../pack/disturb.ts';
+import { keptPacking, packingToKeep } from '../pack/kept-packing.ts';
 import type { Patience, SearchEffort } from '../pack/layout.ts';
 import { NoFitTable } from '../pack/no-fit-table.ts';
 import { packStrip } from '../pack/pack-strip.ts';
@@ -25,6 +27,8 @@ export interface PackingEffort {
   /** Work for a strip of so many pieces, of so many layers. */
   readonly work: Readonly<Record<SectionUse, (pieces: number, layers: number) => number>>;
   readonly stopped: () => boolean;
+  /** Strips that were packed before. */
+  readonly kept?: Kept;
 }
 
 /** Few pieces settle or jam within this many passes; waiting longer is better spent on another start. */
@@ -109,16 +113,34 @@ export class SectionPacker {
     onBetter: ((length: number) => void) | undefined,
   ): StripPacking {
     const limit = this.effort.work[use](pieces.length, new Set(pieces.map(({ item }) => item.layer)).size);
-    return packStrip(problem, {
+    const settings = {
       seed: this.effort.seed,
-      table: this.table,
       patience: PATIENCE,
       search: SEARCH,
       disturbances: DISTURBANCES,
       starts: use === 'comparing' ? 1 : STARTS,
-      spent: (done) => (this.effort.stopped() ? 1 : done / limit),
-      ...(onBetter === undefined ? {} : { onBetter: ({ length }) => onBetter(length) }),
-      ...(start === undefined ? {} : { start }),
+    };
+    let cutShort = false;
+    // Asked only while there is work left: a search that has done all of its own was not cut short.
+    const spent = (done: number): number => {
+      const stops = done < limit && this.effort.stopped();
+      cutShort ||= stops;
+      return stops ? 1 : done / limit;
+    };
+    const work = () =>
+      packStrip(problem, {
+        ...settings,
+        spent,
+        table: this.table,
+        ...(onBetter === undefined ? {} : { onBetter: ({ length }) => onBetter(length) }),
+        ...(start === undefined ? {} : { start }),
+      });
+    return keptOrWorked(this.effort.kept ?? NOTHING_KEPT, {
+      what: 'strip',
+      from: [problem, settings, limit, CELLS, start && packingToKeep(problem, start)],
+      read: (kept) => keptPacking(problem, kept),
+      write: (packing) => (cutShort ? undefined : packingToKeep(problem, packing)),
+      work,
     });
   }
 

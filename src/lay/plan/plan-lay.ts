@@ -1,10 +1,12 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import { forgetting } from '../../kept/kept.ts';
 import { buyLength } from './buy-length.ts';
 import { chooseWay, type TriedWay } from './choose-way.ts';
 import { finishedLay } from './finished-lay.ts';
 import { fitLayers } from './fit-layers.ts';
 import type { LayItem } from './lay-items.ts';
 import type { Fold, LaidApart, LayPlan } from './lay-plan.ts';
+import { layCutShort } from './lay-problems.ts';
 import type { LayToPlan } from './lay-to-plan.ts';
 import { type PackingEffort, SectionPacker } from './pack-section.ts';
 import { lengthOf, tryWays } from './try-ways.ts';
@@ -25,10 +27,27 @@ export function planLay(
   effort: PackingEffort,
   onBetter: (length: number) => void = () => {},
 ): LayPlanned {
+  try {
+    return planned(toLay, effort, onBetter);
+  } catch (error) {
+    // Strips that were kept may be such that the lay does not pass its check: then nothing that was kept is used.
+    const { kept } = effort;
+    if (kept === undefined) throw error;
+    return planned(toLay, { ...effort, kept: forgetting(kept) }, onBetter);
+  }
+}
+
+function planned(toLay: LayToPlan, effort: PackingEffort, onBetter: (length: number) => void): LayPlanned {
   const fitted = fitLayers(toLay);
   if (fitted.items === undefined) return { diagnostics: fitted.diagnostics };
   const { items, joins, railroaded } = fitted;
-  const packer = new SectionPacker(items, toLay.facts, effort);
+  let cutShort = false;
+  const stopped = () => {
+    const stops = effort.stopped();
+    cutShort ||= stops;
+    return stops;
+  };
+  const packer = new SectionPacker(items, toLay.facts, { ...effort, stopped });
   const layers = toLay.layers
     .map(({ name }) => ({ name, items: items.filter(({ layer }) => layer === name) }))
     .filter((layer) => layer.items.length > 0);
@@ -49,9 +68,11 @@ export function planLay(
   const plan = finishedLay(taken, tried, items, toLay, {
     joins,
     railroaded,
+    cutShort,
     ...(apart === undefined ? {} : { apart: boughtApart(apart, toLay) }),
   });
-  return { plan, diagnostics: [...fitted.diagnostics, ...diagnostics] };
+  const short = cutShort ? [layCutShort(toLay.span, plan.layers)] : [];
+  return { plan, diagnostics: [...fitted.diagnostics, ...diagnostics, ...short] };
 }
 
 interface LayerLaid {

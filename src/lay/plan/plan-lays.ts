@@ -1,7 +1,9 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import type { Kept } from '../../kept/kept.ts';
 import type { LayPlan } from './lay-plan.ts';
 import * as problems from './lay-problems.ts';
 import type { GownToLay, LayToPlan } from './lay-to-plan.ts';
+import { laysTooLong } from './lays-too-long.ts';
 import type { PackingEffort } from './pack-section.ts';
 import { planLay } from './plan-lay.ts';
 
@@ -14,6 +16,8 @@ export interface LayOptions {
   readonly say: (mm: number) => string;
   /** Asked often; once true, the best so far is kept. */
   readonly shouldStop?: () => boolean;
+  /** Strips that were packed before. */
+  readonly kept?: Kept;
   /** Each shorter single lay found. */
   readonly onProgress?: (lay: string, length: number) => void;
 }
@@ -45,10 +49,13 @@ const WORK: Readonly<Record<LayEffort, PackingEffort['work']>> = {
 
 /** Plans every cloth. The same gown gives the same lays on any machine. */
 export function planLays(gown: GownToLay, options: LayOptions): LaysPlanned {
+  const tooLong = laysTooLong(gown, options.say);
+  if (tooLong.length > 0) return { lays: [], diagnostics: tooLong };
   const effort: PackingEffort = {
     seed: options.seed ?? 1,
     work: WORK[options.effort ?? 'quick'],
     stopped: options.shouldStop ?? (() => false),
+    ...(options.kept === undefined ? {} : { kept: options.kept }),
   };
   const planned = gown.lays.map((lay) => {
     const toLay: LayToPlan = { ...lay, pieces: gown.pieces, say: options.say };

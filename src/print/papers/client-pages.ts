@@ -14,7 +14,7 @@ export function clientPages(input: PaperInput): FlowedPages {
     {
       paper,
       headerRight: words.client.title,
-      ...pageEdges(input.gown),
+      ...pageEdges(input.gown, input.cutShort ? words.cutShort : undefined),
     },
   );
 }
@@ -58,7 +58,7 @@ function decidingRows({ words, workroom, gown }: PaperInput): string[][] {
 }
 
 /** What the client pays and when: never what the maker pays, nor what she adds. */
-function quoteBlocks({ words, workroom, gown }: PaperInput): Block[] {
+function quoteBlocks({ words, workroom, gown, cutShort }: PaperInput): Block[] {
   const { quote } = workroom.pricing;
   if (quote === undefined) return [];
   const { client: text } = words;
@@ -88,6 +88,7 @@ function quoteBlocks({ words, workroom, gown }: PaperInput): Block[] {
     ...(uncounted.length === 0
       ? []
       : [{ kind: 'paragraph', text: text.incomplete(uncounted), bold: true } as const]),
+    ...(cutShort ? [{ kind: 'paragraph', text: text.cutShort, bold: true } as const] : []),
     ...(quote.stages.length < 2
       ? []
       : [

@@ -6,7 +6,7 @@ type Words = PaperInput['words'];
 
 /** The maker's reckoning and what it came to, on a page of its own. */
 export function costingBlocks(input: PaperInput): Block[] {
-  const { words, workroom } = input;
+  const { words, workroom, cutShort } = input;
   const { quote } = workroom.pricing;
   if (quote === undefined) return [];
   const { costing: text } = words;
@@ -36,6 +36,7 @@ export function costingBlocks(input: PaperInput): Block[] {
     { kind: 'page-break' },
     { kind: 'heading', level: 2, text: text.title },
     { kind: 'paragraph', text: text.private, bold: true },
+    ...(cutShort ? [{ kind: 'paragraph', text: text.cutShort, bold: true } as const] : []),
     {
       kind: 'table',
       heads: text.heads,

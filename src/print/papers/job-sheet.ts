@@ -36,7 +36,7 @@ export function jobSheet(input: PaperInput): FlowedPages {
     {
       paper,
       headerRight: words.jobSheet.title,
-      ...pageEdges(input.gown),
+      ...pageEdges(input.gown, input.cutShort ? words.cutShort : undefined),
     },
   );
 }

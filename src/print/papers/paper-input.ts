@@ -31,6 +31,8 @@ export interface PaperInput {
   readonly chalk: readonly SharedChalk[];
   readonly lays: readonly LayFigure[];
   readonly diagnostics: readonly Diagnostic[];
+  /** A lay was stopped before its search was done: what is bought and what it costs is more than it need be. */
+  readonly cutShort: boolean;
   readonly words: Words;
   /** mm. */
   readonly paper: { readonly width: number; readonly height: number };

@@ -25,9 +25,10 @@ export function visualRuns(text: string): TextRun[] {
 
 /** A bracket that closes one from before the stretch belongs to the line around it. */
 function withoutStrayBrackets(stretch: string): string {
-  let own = stretch;
-  while (/[)\]}>»]$/u.test(own) && count(own, /[)\]}>»]/gu) > count(own, /[([{<«]/gu)) own = own.slice(0, -1);
-  return own;
+  let stray = count(stretch, /[)\]}>»]/gu) - count(stretch, /[([{<«]/gu);
+  let end = stretch.length;
+  for (; stray > 0 && /[)\]}>»]/u.test(stretch.charAt(end - 1)); stray--) end--;
+  return stretch.slice(0, end);
 }
 
 function count(text: string, pattern: RegExp): number {

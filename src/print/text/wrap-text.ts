@@ -58,30 +58,39 @@ function wrapParagraph(
 ): void {
   let line = '';
   for (const part of text.match(BREAKABLE) ?? ['']) {
-    let rest = part;
-    if (textWidth((line + rest).trimEnd(), size, bold) > widthOf(lines.length) && line !== '') {
+    if (textWidth((line + part).trimEnd(), size, bold) > widthOf(lines.length) && line !== '') {
       lines.push(line.trimEnd().replaceAll(NO_BREAK, ' '));
       line = '';
     }
-    while (
-      line === '' &&
-      textWidth(rest.trimEnd(), size, bold) > widthOf(lines.length) &&
-      [...rest].length > 1
-    ) {
-      const characters = [...rest];
-      const room = widthOf(lines.length);
-      const fits = (count: number) => textWidth(characters.slice(0, count).join(''), size, bold) <= room;
-      const kept = Math.max(1, largestCount(characters.length - 1, fits));
-      lines.push(characters.slice(0, kept).join(''));
-      rest = characters.slice(kept).join('');
+    if (line !== '' || textWidth(part.trimEnd(), size, bold) <= widthOf(lines.length)) {
+      line += part;
+      continue;
     }
-    line += rest;
+    const rest = [...part];
+    const word = [...part.trimEnd()].length;
+    let done = 0;
+    while (line === '' && done < rest.length - 1) {
+      const room = widthOf(lines.length);
+      const fits = (count: number) => textWidth(rest.slice(done, done + count).join(''), size, bold) <= room;
+      const kept = Math.max(1, firstThatFit(word - done, fits));
+      if (done + kept >= word) break;
+      lines.push(rest.slice(done, done + kept).join(''));
+      done += kept;
+    }
+    line += rest.slice(done).join('');
   }
   lines.push(line.trimEnd().replaceAll(NO_BREAK, ' '));
 }
 
 /** Parts that stay together: a word with the spaces after it, or up to a hyphen or slash within it. */
-const BREAKABLE = /(?:[^\s/-]|\u00a0)*(?:[/-]+|[^\S\u00a0]+|$)/gu;
+const BREAKABLE = /(?:[^\s/-]|\u00a0)+(?:[/-]+|[^\S\u00a0]+)?|[/-]+|[^\S\u00a0]+/gu;
+
+/** The same, for a count that is small beside `most`: little more is tried than what fits. */
+function firstThatFit(most: number, fits: (count: number) => boolean): number {
+  let tried = 16;
+  while (tried < most && fits(tried)) tried *= 2;
+  return largestCount(Math.min(tried, most), fits);
+}
 
 /** The largest count from 0 to `most` for which `fits` holds; `fits` holds up to some count and not after. */
 function largestCount(most: number, fits: (count: number) => boolean): number {
