@@ -118,10 +118,14 @@ export const scallopsOffFloor = note('scallops-off-floor', (high: string, low: s
 
 export const sweepNarrowOverHoop = warning(
   'sweep-narrow-over-hoop',
-  (at: { sweep: string; hoop: string; ratio: string; least: string; widest: string }) => ({
+  (at: { sweep: string; hoop: string; ratio: string; least: string; needed: string; widest?: string }) => ({
     message: `At the hoop’s level the skirt is ${at.sweep} round, ${at.ratio} times the hoop of ${at.hoop} (common practice: ${at.least} times).`,
     why: 'The hoop shows through, and the hem swings with it.',
-    hint: `Widen the gores, or take a hoop of at most ${at.widest}.`,
+    // A hoop that this skirt would do for may be too small to walk in: then only wider gores are left.
+    hint:
+      at.widest === undefined
+        ? `Widen the gores to ${at.needed} round at that level.`
+        : `Widen the gores to ${at.needed} round at that level, or take a hoop of at most ${at.widest}.`,
   }),
 );
 
