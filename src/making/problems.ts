@@ -104,7 +104,7 @@ export const edgingWithoutRepeat = warning('edging-without-repeat', (name: strin
 export const edgingShort = warning(
   'edging-short',
   (edging: { name: string; supply: string; need: string; buy: string; cloth: string }) => ({
-    message: `The cloth ${quoted(edging.cloth)} gives ${edging.supply} of ${quoted(edging.name)} from its two edges, and the hem needs ${edging.need}.`,
+    message: `The cloth ${quoted(edging.cloth)} gives ${edging.supply} of ${quoted(edging.name)} from its two edges, cut inside the selvedges, and the hem needs ${edging.need}.`,
     why: 'The edging would not reach round.',
     hint: `Buy at least ${edging.buy} of ${quoted(edging.cloth)}.`,
   }),
