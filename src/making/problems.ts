@@ -104,7 +104,7 @@ export const edgingWithoutRepeat = warning('edging-without-repeat', (name: strin
 export const edgingShort = warning(
   'edging-short',
   (edging: { name: string; supply: string; need: string; buy: string; cloth: string }) => ({
-    message: `The cloth ${quoted(edging.cloth)} gives ${edging.supply} of ${quoted(edging.name)} from its two edges, and the hem needs ${edging.need}.`,
+    message: `The cloth ${quoted(edging.cloth)} gives ${edging.supply} of ${quoted(edging.name)} from its two edges, cut inside the selvedges, and the hem needs ${edging.need}.`,
     why: 'The edging would not reach round.',
     hint: `Buy at least ${edging.buy} of ${quoted(edging.cloth)}.`,
   }),
@@ -118,10 +118,14 @@ export const scallopsOffFloor = note('scallops-off-floor', (high: string, low: s
 
 export const sweepNarrowOverHoop = warning(
   'sweep-narrow-over-hoop',
-  (at: { sweep: string; hoop: string; ratio: string; least: string; widest: string }) => ({
+  (at: { sweep: string; hoop: string; ratio: string; least: string; needed: string; widest?: string }) => ({
     message: `At the hoop’s level the skirt is ${at.sweep} round, ${at.ratio} times the hoop of ${at.hoop} (common practice: ${at.least} times).`,
     why: 'The hoop shows through, and the hem swings with it.',
-    hint: `Widen the gores, or take a hoop of at most ${at.widest}.`,
+    // A hoop that this skirt would do for may be too small to walk in: then only wider gores are left.
+    hint:
+      at.widest === undefined
+        ? `Widen the gores to ${at.needed} round at that level.`
+        : `Widen the gores to ${at.needed} round at that level, or take a hoop of at most ${at.widest}.`,
   }),
 );
 

@@ -7,6 +7,7 @@ import type { Gown } from '../gown/gown.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
 import { goresAt, halves, stationsOnce } from '../gown/lines.ts';
 import type { Side, Station } from '../gown/station.ts';
+import { type HemTurn, hemTurns } from './edging/hem-turns.ts';
 import { type FloorLength, floorLengths } from './train/floor-lengths.ts';
 
 /** What the papers need to know of the drafted skirt, all measured on the draft. mm, mm², radians; all round. */
@@ -45,6 +46,8 @@ export interface SkirtLayer {
   /** Cloth along the waist edge before it is gathered or pleated; the same as `waist` where it is not. */
   readonly clothAtWaist: number;
   readonly godets: readonly LayerGodet[];
+  /** How the hem of each gore bends. */
+  readonly hemTurns: readonly HemTurn[];
   readonly seams: readonly LayerSeam[];
 }
 
@@ -127,6 +130,7 @@ function layerOf({ layer, draft }: LayerDraft, gown: Gown): SkirtLayer {
     flare: flareAllRound(draft, isOwn) + wedges,
     clothAtWaist: edgeAllRound(draft, 'waist', isOwn),
     godets: oncePerName(godets),
+    hemTurns: hemTurns({ layer, draft }),
     seams,
   };
 }

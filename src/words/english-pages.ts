@@ -180,8 +180,9 @@ export function englishPages({ length, list, station, unit }: Basics) {
         `${count} of ${repeat}: ${length}`,
       ease: 'to ease in',
       easeWords: (ease: string, each: string): string => `${ease}, ${each} a repeat`,
-      inner: 'inner edge too long by',
-      innerWords: (surplus: string, each: string): string => `${surplus}: lap ${each} at each motif`,
+      byGoreCaption: (layer: string, unit: string): string =>
+        `Round the ${layer}’s hem, gore by gore, ${unit}: lap the inner edge where the hem bulges, ease the outer where it is hollow`,
+      byGoreHeads: ['gore', 'its hem', 'inner edge to lap', 'a motif', 'outer edge to ease'],
       start: 'starts and joins at',
       buy: 'to get',
       buyText: (length: string): string => `${length}, a motif for each join in it`,

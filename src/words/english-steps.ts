@@ -26,7 +26,7 @@ const WRITERS: Writers = {
     ]),
   'cut-own-edges': ({ cloth, edging, depth }, { length }) =>
     text(
-      `Cut the ${edging} off both edges of the ${cloth} first${depth === undefined ? '' : `, ${length(depth)} deep`}.`,
+      `Cut the ${edging} off both edges of the ${cloth} first, inside the selvedge${depth === undefined ? '' : `, ${length(depth)} deep`}.`,
       ['The lay is planned on the narrower cloth that is left.'],
     ),
   cut: ({ layer, cloth, oneWay, stretch, slippery, roughCut }, { length, list }) =>
@@ -204,13 +204,15 @@ const WRITERS: Writers = {
         : `Turn the skirt through the gap in the ${gap.layer}’s ${station(gap.at)} (${length(gap.length)}).`,
       [`Roll the ${outer} ${usual.roll} to the inside and press; then close the gap by hand.`],
     ),
-  edging: ({ name, layer, start, repeats, ease, overlap, own }, { length, station }) =>
+  edging: ({ name, layer, start, repeats, ease, curved, hollow, own }, { length, station, list }) =>
     text(
       `Lay the ${name} round the ${layer}, its outer edge on the hem line, starting at ${station(start)}${repeats === undefined ? '' : `: ${repeats} repeats`}.`,
       [
         ease !== undefined && `${length(ease)} in all to ease in evenly; eased, never stretched.`,
-        overlap !== undefined &&
-          `Its inner edge is too long for the curve: lap or tuck ${length(overlap)} at each motif.`,
+        curved &&
+          'Its inner edge is too long where the hem bulges: lap or tuck it at the motifs, gore by gore as the table says.',
+        hollow.length > 0 &&
+          `In the hollow of ${list(hollow)} ease its outer edge instead, and never stretch the inner.`,
         `Cut round a motif and lap the ends where it began${own ? '; hide the join between the two edges of the cloth in a seam' : ''}.`,
       ],
     ),

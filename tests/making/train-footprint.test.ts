@@ -54,6 +54,32 @@ describe('what lies on the floor', () => {
     expect(print.width).toBeGreaterThan(radius(1040) * Math.sin(turn / 4));
   });
 
+  it.each([
+    [60, 20, 5],
+    [100, 25, 4],
+    [40, 30, 3],
+  ])(
+    'reaches to where a round train of %s leaves a floor that its hem hangs %s above, in %s gores',
+    (onFloor, offFloor, gores) => {
+      // Straight cloth lies on the floor as it hung: the shape s = t²(3 − 2t) rises off it where s = off / (on + off).
+      const names = ['front', ...Array.from({ length: gores }, (_, i) => `g${i}`)];
+      const print = footprintOf({
+        bodice: { 'waist-seam': 200 * names.length },
+        gores: names.map((name) => ({ name, top: 100, hem: 100 })),
+        lengths: {
+          measured: 'to-floor',
+          'off-floor': offFloor,
+          'hem-width-at': 1000,
+          at: both(1000 + offFloor),
+        },
+        train: { begins: 'front/g0', 'on-floor': onFloor, shape: 'round' },
+      })!;
+      const part = offFloor / (onFloor + offFloor);
+      const leaves = 0.5 - Math.sin(Math.asin(1 - 2 * part) / 3);
+      expect(Math.abs(print.width - 2 * 100 * gores * (1 - leaves))).toBeLessThan(0.5);
+    },
+  );
+
   it('a godet spreads it by its angle', () => {
     const train = {
       ...cone,

@@ -3,6 +3,7 @@ import type { Edging } from '../../gown/sections.ts';
 import type { BoughtCloth } from '../../lay/plan/lay-facts.ts';
 import type { Bench, Found } from '../findings.ts';
 import * as problems from '../problems.ts';
+import type { SkirtLayer } from '../skirt.ts';
 import {
   clothForEdging,
   type EdgingPlan,
@@ -25,6 +26,8 @@ export interface EdgingFacts {
     readonly layer: string;
     readonly length: number;
     readonly plan: EdgingPlan | undefined;
+    /** From the centre front round; without a depth nothing can be said of its inner edge. */
+    readonly byGore: readonly EdgingOfGore[];
   }[];
   /** What goes round all of them, laid flat, and with one motif more for each join. */
   readonly need: number;
@@ -32,6 +35,19 @@ export interface EdgingFacts {
   /** Of an edging cut off a cloth's own edges. */
   readonly own: OwnEdges | undefined;
   readonly scallops: ScallopHang | undefined;
+}
+
+/** What the curve of one gore's hem asks of the edging, mm. */
+export interface EdgingOfGore {
+  readonly gore: string;
+  readonly side?: 'left' | 'right';
+  /** Of its hem. */
+  readonly length: number;
+  /** Where the hem bulges the inner edge is too long by this, and by how much at each motif. */
+  readonly lap: number;
+  readonly lapPerMotif: number | undefined;
+  /** Where the hem is hollow the outer edge is too long by this, and is eased there. */
+  readonly easeOuter: number;
 }
 
 export interface OwnEdges {
@@ -56,6 +72,7 @@ export function edgingFacts(
     layer: layer.layer.name,
     length: layer.hem,
     plan: repeat === undefined ? undefined : edgingRound(layer.hem, layer.flare, repeat, edging.depth),
+    byGore: edging.depth === undefined ? [] : edgingByGore(layer, edging.depth, repeat),
   }));
   const need = hems.reduce((sum, hem) => sum + (hem.plan?.length ?? hem.length), 0);
   const buy = need + hems.length * (repeat ?? 0);
@@ -94,6 +111,29 @@ export function edgingFacts(
     scallops,
   };
   return { facts, findings };
+}
+
+/** By gore: a hem that bulges here and is hollow there is told apart, as neither makes up for the other. */
+function edgingByGore(
+  { hemTurns, godets }: SkirtLayer,
+  depth: number,
+  repeat: number | undefined,
+): EdgingOfGore[] {
+  const wedges = godets.map(({ name, width, side }) => ({
+    gore: name,
+    length: width,
+    outwards: width / side,
+    inwards: 0,
+  }));
+  return [...hemTurns, ...wedges].map(({ outwards, inwards, ...gore }) => {
+    const lap = outwards * depth;
+    return {
+      ...gore,
+      lap,
+      lapPerMotif: repeat === undefined ? undefined : (lap * repeat) / gore.length,
+      easeOuter: inwards * depth,
+    };
+  });
 }
 
 function ownEdges(edging: Edging, need: number, bought: readonly BoughtCloth[]): OwnEdges | undefined {

@@ -8,8 +8,9 @@ export interface EdgingPlan {
   readonly ease: number;
   readonly easePerRepeat: number;
   /**
-   * How much longer the edging's inner edge is than the place that it lies on: flare × depth. Exact for any hem
-   * that runs smoothly through its seams, because the turning of a closed line round a cone is the cone's own angle.
+   * How much longer the edging's inner edge is in all than the place that it lies on: flare × depth, what hollow
+   * stretches ask of the outer edge taken off. Exact for any hem that runs smoothly through its seams, because the
+   * turning of a closed line round a cone is the cone's own angle. What is lapped goes by gore.
    */
   readonly innerSurplus: number | undefined;
   readonly overlapPerMotif: number | undefined;

@@ -204,7 +204,10 @@ export type StepWork =
       readonly start: string;
       readonly repeats: number | undefined;
       readonly ease: number | undefined;
-      readonly overlap: number | undefined;
+      /** Its inner edge has to be lapped somewhere. */
+      readonly curved: boolean;
+      /** Gores in which the outer edge is eased instead. */
+      readonly hollow: readonly string[];
       readonly own: boolean;
     }
   | { readonly kind: 'fit'; readonly bustle: boolean }

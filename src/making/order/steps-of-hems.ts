@@ -165,9 +165,12 @@ function flounceSteps({ bench: { gown } }: MakingFacts): UnplacedStep[] {
   );
 }
 
+/** Less is eased in without a thought, mm. */
+const WORTH_SAYING = 1;
+
 function edgingSteps({ edging, hems }: MakingFacts): UnplacedStep[] {
   const turned = baggedPairs(hems).map(({ inner, outer }) => `turn:${inner.layer}+${outer.layer}`);
-  return (edging?.hems ?? []).map(({ layer, plan }) =>
+  return (edging?.hems ?? []).map(({ layer, plan, byGore }) =>
     step(`edging:${layer}`, ['trim', `hem:${layer}`, ...turned], {
       kind: 'edging',
       name: edging!.name,
@@ -175,7 +178,10 @@ function edgingSteps({ edging, hems }: MakingFacts): UnplacedStep[] {
       start: edging!.start,
       repeats: plan?.repeats,
       ease: plan?.ease,
-      overlap: plan?.overlapPerMotif,
+      curved: byGore.some(({ lap }) => lap >= WORTH_SAYING),
+      hollow: [
+        ...new Set(byGore.filter(({ easeOuter }) => easeOuter >= WORTH_SAYING).map(({ gore }) => gore)),
+      ],
       own: edging!.from === 'own-edges',
     }),
   );

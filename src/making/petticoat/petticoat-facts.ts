@@ -11,6 +11,7 @@ import {
   LEAST_SWEEP_TO_HOOP,
   leastHoop,
   type SweepOverHoop,
+  slantToHoop,
   sweepOverHoop,
 } from './petticoat.ts';
 
@@ -62,7 +63,8 @@ export function petticoatFacts(bench: Bench, draft: GownDraft): Found<PetticoatF
         hoop: say(round),
         ratio: hoop.sweep.ratio.toFixed(2),
         least: String(LEAST_SWEEP_TO_HOOP),
-        widest: say(hoop.sweep.widestHoop),
+        needed: say(LEAST_SWEEP_TO_HOOP * Math.max(round, hoop.least)),
+        ...(hoop.sweep.widestHoop < hoop.least ? {} : { widest: say(hoop.sweep.widestHoop) }),
       }),
     );
   }
@@ -80,7 +82,9 @@ function hoopFacts({ gown, skirt }: Bench, draft: GownDraft, round: number): Hoo
   const given = hoopOffFloor({ ...gown, lengths: gown.measuring });
   const offFloor = given ?? skirt.offFloor ?? 0;
   const depths = skirt.stations.map((station) =>
-    station.floor === undefined ? undefined : station.drop + station.floor.length - offFloor,
+    station.floor === undefined
+      ? undefined
+      : slantToHoop(station.drop + station.floor.length, offFloor, skirt.waist, round),
   );
   // On a ring of different sides the last station is the first again.
   const all = runsRound(draft.gown) ? [...depths, depths[0]] : depths;
@@ -91,7 +95,7 @@ function hoopFacts({ gown, skirt }: Bench, draft: GownDraft, round: number): Hoo
     offFloor,
     offFloorAssumed: given === undefined,
     sweep: known.length === all.length ? sweepOverHoop(sweepAt(draft, known), round) : undefined,
-    least: leastHoop(gown.train !== undefined),
+    least: leastHoop(gown.train !== undefined, skirt.waist, skirt.stations[0]?.floor?.length),
     withTrain: gown.train !== undefined,
     slant,
     height: slant === undefined ? undefined : heightUnderSlant(slant, skirt.waist, round),

@@ -27,14 +27,42 @@ export function sweepOverHoop(sweep: number, hoop: number): SweepOverHoop {
   };
 }
 
-export function leastHoop(train: boolean): number {
-  return train ? LEAST_HOOP_WITH_TRAIN : LEAST_HOOP;
+/** Waist to floor of the woman that these hoops suit, mm; a child's stride is shorter as she is. From memory. */
+const LENGTH_OF_A_WOMAN = 1050;
+
+/** Sewn waists under this are likely a child's: the smallest of women's sizes is 60 cm (EN 13402-3, from memory). */
+const CHILDS_WAIST = 600;
+
+/** @param length from her waist to the floor, where it is known, mm; a child's hoop may be smaller in proportion */
+export function leastHoop(train: boolean, waist?: number, length?: number): number {
+  const least = train ? LEAST_HOOP_WITH_TRAIN : LEAST_HOOP;
+  const isChilds = waist !== undefined && waist < CHILDS_WAIST;
+  return isChilds && length !== undefined ? least * Math.min(1, length / LENGTH_OF_A_WOMAN) : least;
 }
 
 /** Along the cloth from a waist down to a hoop: √(height² + Δradius²), closed form. All mm, girths all round. */
 export function slantOverHoop(height: number, waist: number, hoop: number): number {
   return Math.hypot(height, radiusOf(hoop) - radiusOf(waist));
 }
+
+/**
+ * From the waist along the cloth to a hoop, of a length that goes on past it to the floor: the cloth runs on as
+ * straight as it came, so that what lies below the hoop is longer than the hoop is high. All mm.
+ */
+export function slantToHoop(toFloor: number, hoopOffFloor: number, waist: number, hoop: number): number {
+  const out = radiusOf(hoop) - radiusOf(waist);
+  let slant = toFloor - hoopOffFloor;
+  for (let step = 0; step < STEPS; step++) {
+    const height = Math.sqrt(Math.max(0, slant * slant - out * out));
+    // Farther out than the cloth reaches: it lies flat, and nothing better is known than what hangs below.
+    if (height < 1) return toFloor - hoopOffFloor;
+    slant = toFloor - (hoopOffFloor * slant) / height;
+  }
+  return slant;
+}
+
+/** Each step comes some twenty times nearer. */
+const STEPS = 12;
 
 /** The height that a slant over a hoop stands for; undefined where the hoop is farther out than the slant is long. */
 export function heightUnderSlant(slant: number, waist: number, hoop: number): number | undefined {

@@ -174,18 +174,32 @@ function laidBy({ draft, floors }: Floor, index: number, seam: SeamLine, way: 1 
   const lie = placing(frame, floorAt(near), near, seam);
   const places = way < 0 ? [...fractions].reverse() : fractions;
   const onFloor: typeof places = [];
-  for (const place of places) {
-    if (place.depth - floorAt(place.f) < LEAST) break;
-    onFloor.push(place);
-  }
+  const liesBy = (place: (typeof places)[number]): number => place.depth - floorAt(place.f);
+  const lifts = places.findIndex((place) => liesBy(place) < LEAST);
+  const ended = lifts >= 0;
+  const above = places.findIndex((place, k) => k >= lifts && liesBy(place) < 0);
+  // A hem that comes down to the floor and no farther is no train there.
+  onFloor.push(...places.slice(0, !ended ? places.length : above < 0 ? lifts : above));
+  if (ended && above > 0) onFloor.push(liftedOff(places[above - 1]!, places[above]!, liesBy));
   const far = 1 - near;
   const depth = floorAt(far);
   return {
     hem: onFloor.map(({ f, depth: own }) => lie(frame.pointAt(own, f))),
     floor: onFloor.map(({ f }) => lie(frame.pointAt(floorAt(f), f))),
     next: { at: lie(frame.pointAt(depth, far)), down: direction(lie, frame, depth, far) },
-    ended: onFloor.length < places.length,
+    ended,
   };
+}
+
+/** Where the hem leaves the floor between two places, the first of which lies on it: as good as straight between them. */
+function liftedOff<Place extends { readonly f: number; readonly depth: number }>(
+  on: Place,
+  off: Place,
+  liesBy: (place: Place) => number,
+): { f: number; depth: number } {
+  const [from, to] = [liesBy(on), liesBy(off)];
+  const part = from / (from - to);
+  return { f: on.f + (off.f - on.f) * part, depth: on.depth + (off.depth - on.depth) * part };
 }
 
 /** The hem across a gore: how far across, and how deep. */

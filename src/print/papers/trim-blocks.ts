@@ -1,3 +1,4 @@
+import type { EdgingOfGore } from '../../making/edging/edging-facts.ts';
 import type { Block } from '../page/page-blocks.ts';
 import type { PaperInput } from './paper-input.ts';
 
@@ -57,7 +58,8 @@ function stripTable({ words, workroom }: PaperInput): Block {
   };
 }
 
-function edgingBlocks({ words, workroom }: PaperInput): Block[] {
+function edgingBlocks(input: PaperInput): Block[] {
+  const { words, workroom } = input;
   const { edging } = workroom;
   if (edging === undefined) return [];
   const { edgingRows: text, length } = words;
@@ -67,9 +69,6 @@ function edgingBlocks({ words, workroom }: PaperInput): Block[] {
     if (plan === undefined) continue;
     rows.push([text.repeats, text.repeatsText(plan.repeats, length(edging.repeat!), length(plan.length))]);
     rows.push([text.ease, text.easeWords(length(plan.ease), length(plan.easePerRepeat))]);
-    if (plan.innerSurplus !== undefined && plan.overlapPerMotif !== undefined) {
-      rows.push([text.inner, text.innerWords(length(plan.innerSurplus), length(plan.overlapPerMotif))]);
-    }
   }
   rows.push([text.start, words.station(edging.start)]);
   if (edging.repeat !== undefined) rows.push([text.buy, text.buyText(length(edging.buy))]);
@@ -86,8 +85,33 @@ function edgingBlocks({ words, workroom }: PaperInput): Block[] {
   return [
     { kind: 'heading', level: 3, text: text.title(edging.name) },
     { kind: 'table', heads: ['', ''], rows, shares: [2, 5] },
+    ...edging.hems.flatMap(({ layer, byGore }) => easedByGore(input, layer, byGore)),
   ];
 }
+
+/** What the curve of each gore's hem asks of the edging. */
+function easedByGore({ words }: PaperInput, layer: string, byGore: readonly EdgingOfGore[]): Block[] {
+  if (byGore.length === 0) return [];
+  const { edgingRows: text, number } = words;
+  return [
+    {
+      kind: 'table',
+      caption: text.byGoreCaption(layer, words.unit),
+      heads: text.byGoreHeads,
+      align: ['start', 'end', 'end', 'end', 'end'],
+      rows: byGore.map(({ gore, side, length, lap, lapPerMotif, easeOuter }) => [
+        side === undefined ? gore : `${gore}, ${side}`,
+        number(length),
+        number(lap),
+        lapPerMotif === undefined ? '' : number(lapPerMotif),
+        easeOuter < LEAST_EASED ? '' : number(easeOuter),
+      ]),
+    },
+  ];
+}
+
+/** Less is not seen, mm. */
+const LEAST_EASED = 0.5;
 
 function walkingBlocks({ words, workroom }: PaperInput): Block[] {
   const { petticoat } = workroom;
