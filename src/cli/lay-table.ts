@@ -1,12 +1,13 @@
 import { safeText } from '../diagnostics/safe-text.ts';
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Gown } from '../gown/gown.ts';
+import { layersInWords } from '../lay/plan/lay-names.ts';
 import type { LayPlan, LayWay } from '../lay/plan/lay-plan.ts';
 import { type Amount, moneyText, sumOf } from '../money/money.ts';
 import { layCost } from '../report/lay-report.ts';
 import { textTable } from './text-table.ts';
 
-/** One layer's lay: every way that was looked at, and what to know before cutting. */
+/** One lay: every way that was looked at, and what to know before cutting. */
 export function layTable(lay: LayPlan, gown: Gown): string {
   const { facts } = lay;
   const say = (length: number) => tapeText(length, gown.units);
@@ -16,7 +17,7 @@ export function layTable(lay: LayPlan, gown: Gown): string {
   const unable = lay.ways.filter((way) => way.length === undefined);
   const direction = facts.oneWay ? ', all tops one way' : '';
   return [
-    `${lay.layer}, from ${lay.cloth}: ${say(facts.width)} wide, ${say(facts.usable)} of it to use${direction}`,
+    `${layersInWords(lay.layers)}, from ${lay.cloth}: ${say(facts.width)} wide, ${say(facts.usable)} of it to use${direction}`,
     textTable([
       ['  way', 'length', 'used', 'buy', 'cost', ''],
       ...able.map((way) => [`  ${way.name}`, ...wayFigures(way, lay, gown), way.taken ? '  taken' : '']),

@@ -1,6 +1,6 @@
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
-import type { GownToLay } from '../lay/plan/layer-to-lay.ts';
+import type { GownToLay } from '../lay/plan/lay-to-plan.ts';
 import { type LayEffort, type LaysPlanned, planLays } from '../lay/plan/plan-lays.ts';
 
 /** Given to a worker when it starts. */
@@ -11,9 +11,9 @@ export interface LayWork {
   readonly stop: Int32Array;
 }
 
-/** From a worker: what it has found so far, or all of one layer. */
+/** From a worker: what it has found so far, or all of one lay. */
 export type LayMessage =
-  | { readonly kind: 'shorter'; readonly layer: string; readonly length: number }
+  | { readonly kind: 'shorter'; readonly lay: string; readonly length: number }
   | {
       readonly kind: 'done';
       readonly index: number;
@@ -21,14 +21,14 @@ export type LayMessage =
       readonly sources: readonly (readonly number[])[];
     };
 
-/** Plans the cloth of one layer. */
-export function planLayer(
+/** Plans one of the gown's lays. */
+export function planOne(
   { gown, effort, stop }: LayWork,
   index: number,
-  onShorter: (layer: string, length: number) => void,
+  onShorter: (lay: string, length: number) => void,
 ): LaysPlanned {
   return planLays(
-    { ...gown, layers: gown.layers.slice(index, index + 1) },
+    { ...gown, lays: gown.lays.slice(index, index + 1) },
     {
       effort,
       say: (length) => tapeText(length, gown.units),

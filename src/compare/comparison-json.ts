@@ -24,8 +24,10 @@ export function comparisonJson(comparison: Comparison): object {
       cloth: clothJson(comparison.cloth.get(change.layer)),
     })),
     dropped: pieces.dropped,
-    lays: comparison.lays.map(({ layer, old: was, now: is }) => ({
-      layer,
+    lays: comparison.lays.map(({ old: was, now: is }) => ({
+      cloth: (is ?? was)!.cloth,
+      layers: (is ?? was)!.layers,
+      ...((is ?? was)!.layers.length === 1 ? { layer: (is ?? was)!.layers[0] } : {}),
       old: layJson(was),
       new: layJson(is),
     })),
@@ -111,9 +113,10 @@ function clothJson(state: ClothState | undefined): string {
 
 function layJson(lay: LayFigures | undefined): object | null {
   if (lay === undefined) return null;
-  const { cloth, length, buy, cost } = lay;
+  const { cloth, layers, length, buy, cost } = lay;
   return {
     cloth,
+    layers,
     length: rounded(length),
     buy: rounded(buy),
     cost: cost === undefined ? null : amountText(cost),

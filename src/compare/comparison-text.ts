@@ -1,6 +1,7 @@
 import { safeText } from '../diagnostics/safe-text.ts';
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Units } from '../diagnostics/units.ts';
+import { layersInWords } from '../lay/plan/lay-names.ts';
 import { moneyText } from '../money/money.ts';
 import type { ClothState } from './cloth-state.ts';
 import type { Comparison } from './compare.ts';
@@ -147,14 +148,16 @@ function pieceName({ gore, side }: Pick<PieceChange, 'gore' | 'side'>): string {
   return side === undefined ? gore : `${gore} ${side}`;
 }
 
-function layLine({ layer, old, now }: LayChange, units: Units): string {
+function layLine({ old, now }: LayChange, units: Units): string {
+  const layers = layersInWords((now ?? old)!.layers);
   const figure = (lay: LayFigures): string => {
     const cost = lay.cost === undefined ? '' : `, ${moneyText(lay.cost)}`;
     return `lay ${tapeText(lay.length, units)}, buy ${tapeText(lay.buy, units)} of ${lay.cloth}${cost}`;
   };
-  if (old === undefined) return `${layer}: ${figure(now!)}, new`;
-  if (now === undefined) return `${layer}: no lay any more (was ${figure(old)})`;
-  return `${layer}: ${figure(old)} → ${figure(now)}`;
+  if (old === undefined) return `${layers}: ${figure(now!)}, new`;
+  if (now === undefined) return `${layers}: no lay any more (was ${figure(old)})`;
+  const before = layersInWords(old.layers);
+  return `${layers}: ${figure(old)}${before === layers ? '' : ` for ${before}`} → ${figure(now)}`;
 }
 
 function sheetLines({ sheets }: Comparison): string[] {

@@ -1,14 +1,15 @@
 import { tapeNumber, tapeText } from '../diagnostics/tape-text.ts';
 import type { Gown } from '../gown/gown.ts';
+import { layersInWords } from '../lay/plan/lay-names.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
 import { drawLay, type LayTitle, type LayWords, layFigure } from '../print/lay/lay-drawing.ts';
 import type { LayFigure } from '../print/papers/paper-input.ts';
 import { writeSvg } from '../print/svg/write-svg.ts';
 
-/** `lay-<layer>.svg` for every layer that can be laid. */
+/** `lay-<cloth>.svg` for every cloth, or `lay-<cloth>-<layer>.svg` where its layers are kept apart. */
 export function layFiles(gown: Gown, lays: readonly LayPlan[]): Map<string, string> {
   return new Map(
-    lays.map((lay) => [`lay-${lay.layer}.svg`, writeSvg(drawLay(lay, layTitle(gown, lay), wordsOf(gown)))]),
+    lays.map((lay) => [`lay-${lay.name}.svg`, writeSvg(drawLay(lay, layTitle(gown, lay), wordsOf(gown)))]),
   );
 }
 
@@ -19,7 +20,7 @@ const ROOM = { margins: 36, height: 95 };
 export function layFigures(gown: Gown, lays: readonly LayPlan[], paperWidth: number): LayFigure[] {
   const room = { width: paperWidth - ROOM.margins, height: ROOM.height };
   return lays.map((lay) => ({
-    layer: lay.layer,
+    name: lay.name,
     drawing: layFigure(lay, wordsOf(gown), room),
     caption: [captionOf(gown, lay), ...lay.remarks].join(' '),
   }));
@@ -27,13 +28,13 @@ export function layFigures(gown: Gown, lays: readonly LayPlan[], paperWidth: num
 
 /** What a lay is called, and what it comes to. */
 export function layTitle(gown: Gown, lay: LayPlan): LayTitle {
-  return { name: `${gown.name}, ${lay.layer}`, says: captionOf(gown, lay) };
+  return { name: `${gown.name}, ${lay.name}`, says: captionOf(gown, lay) };
 }
 
-function captionOf({ units }: Gown, { cloth, facts, way, length, buy, used }: LayPlan): string {
+function captionOf({ units }: Gown, { cloth, layers, facts, way, length, buy, used }: LayPlan): string {
   const say = (mm: number): string => tapeText(mm, units);
   const share = `${Math.round(used * 100)} % used`;
-  return `${cloth}, ${say(facts.width)} wide, ${way}; lay ${say(length)}, buy ${say(buy)}, ${share}.`;
+  return `${layersInWords(layers)} from ${cloth}, ${say(facts.width)} wide, ${way}; lay ${say(length)}, buy ${say(buy)}, ${share}.`;
 }
 
 function wordsOf({ units }: Gown): LayWords {

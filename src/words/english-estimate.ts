@@ -6,6 +6,8 @@ export const ENGLISH_ESTIMATE = {
   cloth: 'cloth to buy',
   wide: (width: string): string => `${width} wide`,
   layer: (layer: string, cloth: string): string => (layer === cloth ? layer : `${layer} (${cloth})`),
+  together: (layers: readonly string[], cloth: string): string =>
+    `${layers.join(' + ')} in one lay (${cloth})`,
   cannot: 'too narrow',
   sheets: (count: number, paper: string): string =>
     `Paper: about ${count} ${count === 1 ? 'sheet' : 'sheets'} of ${paper}.`,

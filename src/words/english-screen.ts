@@ -27,7 +27,7 @@ export function englishScreen({ unit }: Basics) {
     noFindings: 'Nothing was found that you should look at.',
     levels: { error: 'Wrong', warning: 'Look at this', note: 'To know' },
     buy: 'What to buy',
-    buyHeads: ['layer', 'cloth', 'width', 'lay', 'buy', 'cost'],
+    buyHeads: ['layers', 'cloth', 'width', 'lay', 'buy', 'cost'],
     buyNote: 'Lay and length to buy with every addition that the spec asks for: shrinkage, end loss, safety.',
     calendar: 'Calendar',
     calendarHeads: ['what', 'date', 'days before'],

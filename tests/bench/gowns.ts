@@ -11,7 +11,7 @@ import { textTable } from '../../src/cli/text-table.ts';
 import { draftLayers } from '../../src/draft/draft-layers.ts';
 import { gownOfSpec } from '../../src/gown/gown-of-spec.ts';
 import { readSpec } from '../../src/gown-file/read-spec.ts';
-import { gownToLay } from '../../src/lay/plan/layer-to-lay.ts';
+import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
 import { planLays } from '../../src/lay/plan/plan-lays.ts';
 import { type DraftedGown, draft } from '../../src/pipeline.ts';
 import { paperOf, patternFiles, sheetPlan } from '../../src/publish/pattern-files.ts';

@@ -9,10 +9,9 @@ import { manyProblems } from '../../src/diagnostics/value-problems.ts';
 import { cannotDraft } from '../../src/draft/draft-problems.ts';
 import { fittingCannotBeDrawn } from '../../src/fittings/fitting-problems.ts';
 import { bustledHemOnFloor, hemHangsOtherwise } from '../../src/hanging/hang-problems.ts';
-import { gownToLay } from '../../src/lay/plan/layer-to-lay.ts';
+import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
 import { planLays } from '../../src/lay/plan/plan-lays.ts';
 import { orderImpossible } from '../../src/making/problems.ts';
-import { workroom } from '../../src/making/workroom.ts';
 import { draft, draftOutputs } from '../../src/pipeline.ts';
 import {
   layerMissesWaist,
@@ -21,6 +20,7 @@ import {
   seamsDiffer,
   topsMissBodice,
 } from '../../src/truing/truing-problems.ts';
+import { workroom } from '../../src/workroom/workroom.ts';
 
 const HERE = import.meta.dirname;
 const SOURCE = join(HERE, '../../src');

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { CutPiece } from '../../src/draft/piece.ts';
-import { gownToLay } from '../../src/lay/plan/layer-to-lay.ts';
+import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
 import { planLays } from '../../src/lay/plan/plan-lays.ts';
 import type { DraftedGown } from '../../src/pipeline.ts';
 import { polygonOf } from '../compare/cloth-polygons.ts';
@@ -119,7 +119,7 @@ describe('a fitting on one side of a mirrored gown', () => {
 
   it('lies on the cloth piece by piece, nothing mirrored that is single', () => {
     const { lays } = planLays(gownToLay(fitted([LEFT_SEAM])), { say: String });
-    const placed = lays.find(({ layer }) => layer === 'shell')!.pieces;
+    const placed = lays.find(({ layers }) => layers.includes('shell'))!.pieces;
     const count = (gore: string) => placed.filter((piece) => piece.gore === gore);
     expect(
       count('side-front')

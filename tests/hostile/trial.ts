@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { CutPiece } from '../../src/draft/piece.ts';
 import { endOf, startOf } from '../../src/geometry/evaluate.ts';
-import { gownToLay } from '../../src/lay/plan/layer-to-lay.ts';
+import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
 import { type LaysPlanned, planLays } from '../../src/lay/plan/plan-lays.ts';
 import {
   type DraftedGown,

@@ -4,8 +4,8 @@ import type { Line, Point } from '../../src/geometry/curve.ts';
 import { flattenedRun } from '../../src/geometry/flatten.ts';
 import type { ClothSpec } from '../../src/gown-file/spec.ts';
 import type { ClothFacts, LayPlan, PlacedPiece } from '../../src/lay/plan/lay-plan.ts';
-import { gownToLay } from '../../src/lay/plan/layer-to-lay.ts';
-import { type LayerPlanned, planLayer } from '../../src/lay/plan/plan-layer.ts';
+import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
+import { type LayPlanned, planLay } from '../../src/lay/plan/plan-lay.ts';
 import { type LaysPlanned, planLays } from '../../src/lay/plan/plan-lays.ts';
 import { draft } from '../../src/pipeline.ts';
 import { overlapBy } from './polygons.ts';
@@ -76,20 +76,29 @@ export function factsOf(cloth: Omit<ClothSpec, 'price'>, edgingDepth = 0): Cloth
 }
 
 /** Plans invented pieces on an invented cloth, with little work: for shapes whose best lay is known. */
-export function laid(pieces: readonly CutPiece[], cloth: Partial<ClothSpec>, work = 3e5): LayerPlanned {
+export function laid(
+  pieces: readonly CutPiece[],
+  cloth: Partial<ClothSpec>,
+  work = 3e5,
+  layers: readonly string[] = ['layer'],
+): LayPlanned {
   const spec = clothOf(cloth);
-  return planLayer(
+  return planLay(
     {
-      layer: 'layer',
+      name: 'cloth',
       cloth: 'cloth',
+      layers: layers.map((name) => ({ name, seam: 15 })),
       pieces,
       spec,
       facts: factsOf(spec),
-      seam: 15,
       span: NOWHERE,
       say: (mm) => `${Math.round(mm)} mm`,
     },
-    { seed: 1, forCutting: () => work, forComparing: () => work / 4, stopped: () => false },
+    {
+      seed: 1,
+      work: { cutting: () => work, apart: () => work, comparing: () => work / 4 },
+      stopped: () => false,
+    },
   );
 }
 
@@ -102,15 +111,15 @@ export function laysOf(
 ): LaysPlanned {
   const { gown, diagnostics } = draft({ name: 'gown.yaml', text });
   if (gown === undefined) throw new Error(diagnostics.map(({ message }) => message).join('\n'));
-  const toLay = gownToLay(gown);
-  const changed = toLay.layers.map((own) => {
+  const toLay = gownToLay({
+    ...gown,
+    layers: gown.layers.filter(({ name }) => layers?.includes(name) ?? true),
+  });
+  const changed = toLay.lays.map((own) => {
     const spec = { ...own.spec, ...cloth };
     return { ...own, spec, facts: factsOf(spec, own.facts.edgingDepth) };
   });
-  return planLays(
-    { ...toLay, layers: changed.filter(({ layer }) => layers?.includes(layer) ?? true) },
-    { seed, say: (mm) => `${(mm / 10).toFixed(1)} cm` },
-  );
+  return planLays({ ...toLay, lays: changed }, { seed, say: (mm) => `${(mm / 10).toFixed(1)} cm` });
 }
 
 export function ringOf({ outline }: PlacedPiece): Point[] {

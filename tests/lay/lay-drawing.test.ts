@@ -20,16 +20,16 @@ describe.each(['single', 'lengthwise', 'crosswise'] as const)('a lay drawn, clot
   it('shows each piece once where it lies on the cloth, with what a script needs to check it', () => {
     const placed = marks.filter((mark): mark is PathMark => mark.kind === 'path' && mark.class === 'placed');
     expect(placed.map(({ runs, closed, data }) => [runs, closed, data])).toEqual(
-      plan.pieces.map(({ outline, gore, copy, mirrored, turned }) => [
+      plan.pieces.map(({ outline, gore, copy, mirrored, turned, layer }) => [
         [outline],
         true,
-        { gore, copy: String(copy), mirrored: String(mirrored), turned: String(turned) },
+        { gore, copy: String(copy), mirrored: String(mirrored), turned: String(turned), layer },
       ]),
     );
     const svg = writeSvg(drawing);
     expect(
       svg.match(
-        /class="placed" data-gore="[^"]+" data-copy="\d" data-mirrored="(true|false)" data-turned="(0|180)"/g,
+        /class="placed" data-gore="[^"]+" data-copy="\d" data-mirrored="(true|false)" data-turned="(0|180)" data-layer="shell"/g,
       ),
     ).toHaveLength(9);
   });

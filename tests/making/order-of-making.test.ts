@@ -25,7 +25,7 @@ function codes(made: Made): string[] {
 
 /** All that a maker reads of the order, as one text. */
 function told({ facts, gown }: Made): string {
-  const words = english(gown.spec.units);
+  const words = english(gown.gown.units);
   return facts.order
     .map((step) => {
       const { does, notes, holds } = words.step(step.work);
@@ -162,7 +162,7 @@ describe('a bagged hem', () => {
         layers: TWO_BAGGED.replace('cloth: crepe, hem: bagged', 'cloth: lace, hem: bagged, edging: scallops'),
         more: 'edging: {name: scallops, from: own-edges, cloth: lace, depth: 6, repeat: 12, scallop: 1.5}',
       }),
-      [{ layer: 'shell', cloth: 'lace', length: 2000, buy: 2000 }],
+      [{ cloth: 'lace', layers: ['shell'], length: 2000, buy: 2000 }],
     );
     inOrder(scalloped, 'cut-own-edges', 'cut:shell', 'turn:lining+shell', 'edging:shell');
     // Two edges of 2 m are 4 m; the hem is longer than that.
@@ -174,7 +174,7 @@ describe('a bagged hem', () => {
         layers: '  - {name: shell, cloth: lace, hem: raw, edging: scallops}',
         more: 'edging: {name: scallops, from: own-edges, cloth: lace, depth: 6, repeat: 12}',
       }),
-      [{ layer: 'shell', cloth: 'lace', length: 1200, buy: 1200 }],
+      [{ cloth: 'lace', layers: ['shell'], length: 1200, buy: 1200 }],
     );
     expect(codes(short)).toContain('edging-short');
   });

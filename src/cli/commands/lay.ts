@@ -10,10 +10,10 @@ export const addLay: AddCommand = (program, machine, end) => {
     .command('lay')
     .summary('the lay plans and what to buy')
     .description(
-      'Plans how each layer lies on its cloth: flat, folded along its length, folded across it, or in stretches, whichever is shortest; and says what to buy. With --width, --one-way or --fold it asks what would be, before anyone buys.',
+      'Plans how all that is cut from one cloth lies on it: flat, folded along its length, folded across it, or in stretches, whichever is shortest; and says what to buy. With --width, --one-way or --fold it asks what would be, before anyone buys.',
     )
     .argument('<spec>', 'the gown spec')
-    .option('--layer <names>', 'only these', listed)
+    .option('--layer <names>', 'only these layers', listed)
     .option('--width <width>', 'suppose a cloth of this width; several can be compared', listed)
     .option('--one-way', 'suppose a cloth with all tops one way')
     .addOption(

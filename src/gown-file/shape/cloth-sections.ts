@@ -82,6 +82,7 @@ export const cloth = z.pipe(
       'one-way': optional(flag(), 'All tops one way: satin, pile, sequins, motifs'),
       'head-to-tail': optional(flag(), 'Pieces may lie upside down; the opposite of one-way'),
       fold: optional(oneOf('any', 'single', 'lengthwise', 'crosswise')),
+      apart: optional(flag(), 'Its layers are cut on different days, each in a lay of its own'),
       weight: optional(weight(BOUNDS.clothWeight), 'g/m²'),
       shrinkage: optional(share(BOUNDS.shrinkage)),
       price: optional(price()),

@@ -1,4 +1,4 @@
-import type { ClothAsSold } from './layer-to-lay.ts';
+import type { ClothAsSold } from './lay-to-plan.ts';
 
 /** A lay longer than a whole number of steps by less than this, mm, is not worth another step: no one cuts to it. */
 const NOT_WORTH_A_STEP = 0.5;

@@ -2,7 +2,7 @@ import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { LayItem } from './lay-items.ts';
 import type { ClothFacts, Fold } from './lay-plan.ts';
 import * as problems from './lay-problems.ts';
-import type { LayerToLay } from './layer-to-lay.ts';
+import type { LayToPlan } from './lay-to-plan.ts';
 import type { PackedSection } from './pack-section.ts';
 import { laidWidth } from './section-strip.ts';
 import type { Way } from './ways.ts';
@@ -23,7 +23,7 @@ export interface TriedWay {
 /** The shortest of the ways that the cloth asks for; of ways alike the one with the fewest cuts. */
 export function chooseWay(
   tried: readonly TriedWay[],
-  { spec, layer, facts, span, say }: LayerToLay,
+  { spec, layers, facts, span, say }: LayToPlan,
 ): { readonly taken: TriedWay; readonly diagnostics: readonly Diagnostic[] } {
   const shortestOf = (ways: readonly TriedWay[]): TriedWay =>
     ways.reduce((a, b) =>
@@ -36,7 +36,11 @@ export function chooseWay(
   const fitting = asked.filter(({ packed }) => packed !== undefined);
   if (fitting.length > 0) return { taken: shortestOf(fitting), diagnostics: [] };
   const taken = shortestOf(possible);
-  const words = { layer, fold: fold === 'single' ? 'single' : `folded ${fold}`, way: taken.way.name };
+  const words = {
+    layers: layers.map(({ name }) => name),
+    fold: fold === 'single' ? 'single' : `folded ${fold}`,
+    way: taken.way.name,
+  };
   const wide = asked[0]?.way.sections
     .filter((section) => section.fold === fold)
     .flatMap(({ items }) => items)

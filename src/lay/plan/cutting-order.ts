@@ -2,8 +2,11 @@ import type { LayItem } from './lay-items.ts';
 import type { PlacedPiece } from './lay-plan.ts';
 import type { UnfoldedPiece } from './unfold.ts';
 
-/** Pieces numbered down the cloth, then across it; plies cut at once share a number. */
-export function inCuttingOrder(pieces: readonly UnfoldedPiece[]): PlacedPiece[] {
+/**
+ * Pieces numbered layer by layer, each down the cloth and then across it; plies cut at once share a number. A stretch that
+ * is folded lies on the table by itself: all of it is cut before the next.
+ */
+export function inCuttingOrder(pieces: readonly UnfoldedPiece[], layers: readonly string[]): PlacedPiece[] {
   const cuts = new Map<string, UnfoldedPiece>();
   for (const piece of pieces) {
     const key = cutKey(piece);
@@ -11,7 +14,11 @@ export function inCuttingOrder(pieces: readonly UnfoldedPiece[]): PlacedPiece[] 
   }
   const order = [...cuts]
     .sort(
-      ([, a], [, b]) => a.placed.section - b.placed.section || topOf(a) - topOf(b) || a.cutAt.x - b.cutAt.x,
+      ([, a], [, b]) =>
+        a.placed.section - b.placed.section ||
+        layers.indexOf(a.item.layer) - layers.indexOf(b.item.layer) ||
+        topOf(a) - topOf(b) ||
+        a.cutAt.x - b.cutAt.x,
     )
     .map(([key]) => key);
   const copies = new Map<LayItem, number>();

@@ -1,16 +1,21 @@
 import type { Diagnostic, Span } from '../../diagnostics/diagnostic.ts';
-import type { CutPiece } from '../../draft/piece.ts';
 import { LAY_AGREES } from './check-lay.ts';
 import { type LayItem, layItem, railroadedItem } from './lay-items.ts';
-import type { ClothFacts } from './lay-plan.ts';
+import type { ClothFacts, LayJoin } from './lay-plan.ts';
 import * as problems from './lay-problems.ts';
 import { piecedAlongGrain } from './piecing.ts';
 
 /** A layer's pieces made to fit the width of its cloth. */
 export interface Fitted {
   readonly items: readonly LayItem[];
-  readonly joins: readonly { readonly gore: string; readonly parts: number }[];
+  readonly joins: readonly LayJoin[];
   readonly railroaded: boolean;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** A piece is too wide for the cloth however it is cut. */
+export interface Unfitted {
+  readonly items: undefined;
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -28,12 +33,8 @@ export interface Fitting {
  * Pieces wider than the cloth: laid across it, where it has no direction and all the layer's pieces are short enough;
  * else cut in parts along the grain. Undefined items where neither will do; the error then says the width needed.
  */
-export function fitToCloth(
-  pieces: readonly CutPiece[],
-  fitting: Fitting,
-): Fitted | { readonly diagnostics: readonly Diagnostic[] } {
+export function fitToCloth(items: readonly LayItem[], fitting: Fitting): Fitted | Unfitted {
   const { facts } = fitting;
-  const items = pieces.map((piece) => layItem(piece));
   const wide = items.filter(({ whole }) => whole.width > facts.usable + LAY_AGREES / 2);
   if (wide.length === 0) return { items, joins: [], railroaded: false, diagnostics: [] };
   const directed = facts.oneWay || facts.repeatDown !== undefined || facts.repeatAcross !== undefined;
@@ -48,13 +49,9 @@ export function fitToCloth(
   return pieced(items, wide, fitting);
 }
 
-function pieced(
-  items: readonly LayItem[],
-  wide: readonly LayItem[],
-  fitting: Fitting,
-): Fitted | { readonly diagnostics: readonly Diagnostic[] } {
+function pieced(items: readonly LayItem[], wide: readonly LayItem[], fitting: Fitting): Fitted | Unfitted {
   const diagnostics: Diagnostic[] = [];
-  const joins: { gore: string; parts: number }[] = [];
+  const joins: LayJoin[] = [];
   let failed = false;
   const fitted = items.flatMap((item) => {
     if (!wide.includes(item)) return [item];
@@ -65,11 +62,13 @@ function pieced(
       diagnostics.push(problems.widerThanCloth(fitting.span, words));
       return [];
     }
-    joins.push({ gore: item.cut.gore, parts: parts.length });
+    joins.push({ gore: item.cut.gore, layer: item.layer, parts: parts.length });
     diagnostics.push(problems.piecedToFit(fitting.span, { ...words, parts: parts.length }));
-    return parts.map((part, i) => layItem(part, `${i + 1} of ${parts.length}`));
+    return parts.map((part, i) => layItem(part, item.layer, `${i + 1} of ${parts.length}`));
   });
-  return failed ? { diagnostics } : { items: fitted, joins, railroaded: false, diagnostics };
+  return failed
+    ? { items: undefined, diagnostics }
+    : { items: fitted, joins, railroaded: false, diagnostics };
 }
 
 function widest(items: readonly LayItem[]): LayItem {

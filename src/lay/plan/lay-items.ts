@@ -1,13 +1,15 @@
 import type { CutPiece } from '../../draft/piece.ts';
+import { across } from '../../draft/unfolded.ts';
 import { areaInside } from '../../geometry/area.ts';
 import type { Curve, Line, Point } from '../../geometry/curve.ts';
 import { rotated } from '../../geometry/transform.ts';
-import { acrossFold, foldAt, foldSide, wholeOutline } from './whole-outline.ts';
+import { foldAt, foldSide, wholeOutline } from './whole-outline.ts';
 import { workingOutline } from './working-outline.ts';
 
 /** One cut piece of a layer with the shapes in which it can be laid. */
 export interface LayItem {
   readonly cut: CutPiece;
+  readonly layer: string;
   /** `1 of 2` where the gore is cut in parts. */
   readonly part?: string;
   readonly kind: CutPiece['piece']['cut'];
@@ -34,7 +36,7 @@ export interface LayShape {
   readonly notches: readonly Line[];
 }
 
-export function layItem(cut: CutPiece, part?: string): LayItem {
+export function layItem(cut: CutPiece, layer: string, part?: string): LayItem {
   const side = foldSide(cut);
   const half = layShape(
     cut.cutEdges.flatMap((edge) => edge.curves),
@@ -44,6 +46,7 @@ export function layItem(cut: CutPiece, part?: string): LayItem {
   const kind = cut.piece.cut;
   return {
     cut,
+    layer,
     kind,
     copies: kind === 'on-fold' ? 1 : kind === 'pair' ? 2 : (cut.piece.copies ?? 1),
     whole: side === undefined ? half : openedOut(cut, half),
@@ -62,13 +65,13 @@ export function railroadedItem({ half: _, ...item }: LayItem): LayItem {
 
 function openedOut(cut: CutPiece, half: LayShape): LayShape {
   const fold = foldAt(cut);
-  const across = half.notches.map((tick) => acrossFold(tick, fold) as Line);
+  const others = half.notches.map((tick) => across(tick, fold) as Line);
   const grain: Line = {
     kind: 'line',
     from: { x: fold, y: half.grain.from.y },
     to: { x: fold, y: half.grain.to.y },
   };
-  return layShape(wholeOutline(cut), grain, [...half.notches, ...across]);
+  return layShape(wholeOutline(cut), grain, [...half.notches, ...others]);
 }
 
 function layShape(outline: readonly Curve[], grain: Line, notches: readonly Line[]): LayShape {

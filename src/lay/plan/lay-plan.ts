@@ -4,10 +4,13 @@ import type { Curve, Line } from '../../geometry/curve.ts';
 /** How cloth lies while it is cut: flat, folded along its length, or folded across it. */
 export type Fold = 'single' | 'lengthwise' | 'crosswise';
 
-/** One layer's lay: where each piece is cut from its cloth. Coordinates in mm of unfolded cloth, right side up, x across. */
+/** The lay of one cloth: where each piece is cut from it. Coordinates in mm of unfolded cloth, right side up, x across. */
 export interface LayPlan {
-  readonly layer: string;
+  /** Names it among the gown's lays: the cloth, and its layer where the cloth's layers are kept apart. */
+  readonly name: string;
   readonly cloth: string;
+  /** What is cut from it, in the order in which it is cut. */
+  readonly layers: readonly string[];
   readonly facts: ClothFacts;
   /** The way taken: one fold throughout, or several in sections. */
   readonly fold: Fold | 'sections';
@@ -29,9 +32,25 @@ export interface LayPlan {
   /** What the maker must know before cutting, in whole sentences. */
   readonly remarks: readonly string[];
   /** Joins made in pieces that are wider than the cloth. */
-  readonly joins: readonly { readonly gore: string; readonly parts: number }[];
-  /** Whether the grain runs across the cloth. */
-  readonly railroaded: boolean;
+  readonly joins: readonly LayJoin[];
+  /** Layers whose grain runs across the cloth. */
+  readonly railroaded: readonly string[];
+  /** What its layers would take if each were laid by itself; only where there are several. */
+  readonly apart?: LaidApart;
+}
+
+export interface LayJoin {
+  readonly gore: string;
+  readonly layer: string;
+  readonly parts: number;
+}
+
+/** Layers of one cloth laid and bought one by one, mm. */
+export interface LaidApart {
+  readonly layers: readonly { readonly layer: string; readonly length: number; readonly buy: number }[];
+  /** All of them. */
+  readonly length: number;
+  readonly buy: number;
 }
 
 /** A cloth as it lies on the table, mm. */
@@ -62,6 +81,7 @@ export interface LaySection {
 export interface PlacedPiece {
   /** Cutting order, from 1. Pieces cut through two layers at once share a number. */
   readonly number: number;
+  readonly layer: string;
   readonly gore: string;
   /** 1 … of the pieces of this gore in the layer. */
   readonly copy: number;

@@ -1,7 +1,8 @@
 import { error, note, warning } from '../../diagnostics/finding.ts';
 import { quoted } from '../../diagnostics/safe-text.ts';
+import { layersInWords } from './lay-names.ts';
 
-/** What can stand against laying a layer on its cloth. Lengths come as text in the maker's units. */
+/** What can stand against laying layers on their cloth. Lengths come as text in the maker's units. */
 
 export const widerThanCloth = error(
   'wider-than-cloth',
@@ -48,8 +49,15 @@ export const railroadedToFit = warning(
 
 export const foldDoesNotFit = warning(
   'fold-does-not-fit',
-  (says: { gore: string; layer: string; fold: string; width: string; usable: string; way: string }) => ({
-    message: `Layer ${quoted(says.layer)} cannot be cut ${says.fold} as asked: the gore ${quoted(says.gore)} takes ${says.width}, and the folded cloth leaves ${says.usable}.`,
+  (says: {
+    gore: string;
+    layers: readonly string[];
+    fold: string;
+    width: string;
+    usable: string;
+    way: string;
+  }) => ({
+    message: `${layerWords(says.layers)} cannot be cut ${says.fold} as asked: the gore ${quoted(says.gore)} takes ${says.width}, and the folded cloth leaves ${says.usable}.`,
     why: 'A piece that runs off the fold or the selvedge is found at the cutting table.',
     hint: `It is planned ${says.way} instead; a wider cloth could be folded.`,
   }),
@@ -57,15 +65,19 @@ export const foldDoesNotFit = warning(
 
 export const foldImpossible = warning(
   'fold-does-not-fit',
-  (says: { layer: string; fold: string; way: string }) => ({
-    message: `Layer ${quoted(says.layer)} cannot be cut ${says.fold} as asked: it has no mirrored pairs or halves to cut double.`,
+  (says: { layers: readonly string[]; fold: string; way: string }) => ({
+    message: `${layerWords(says.layers)} cannot be cut ${says.fold} as asked: ${says.layers.length === 1 ? 'it has' : 'they have'} no mirrored pairs or halves to cut double.`,
     why: 'A fold gives two of every piece, and mirrored.',
     hint: `It is planned ${says.way} instead.`,
   }),
 );
 
-export const repeatAssumed = note('repeat-placed', (says: { layer: string; cloth: string }) => ({
-  message: `Layer ${quoted(says.layer)}: every piece of ${quoted(says.cloth)} begins on a whole repeat, and a motif is taken to lie on the middle of the cloth.`,
+export const repeatAssumed = note('repeat-placed', (says: { layers: readonly string[]; cloth: string }) => ({
+  message: `${layerWords(says.layers)}: every piece of ${quoted(says.cloth)} begins on a whole repeat, and a motif is taken to lie on the middle of the cloth.`,
   why: 'Where the motifs really lie is seen only on the cloth.',
   hint: 'Measure the repeat and where a motif lies before cutting, and move all pieces alike.',
 }));
+
+function layerWords(layers: readonly string[]): string {
+  return `${layers.length === 1 ? 'Layer' : 'Layers'} ${layersInWords(layers.map(quoted))}`;
+}

@@ -1,10 +1,11 @@
+import { layersInWords } from './lay-names.ts';
 import type { LayPlan } from './lay-plan.ts';
 
 /** What must be known at the table before the first cut, in whole sentences. */
 export function layRemarks(plan: Omit<LayPlan, 'remarks'>, say: (mm: number) => string): string[] {
-  const { facts, sections, joins, railroaded } = plan;
+  const { facts, sections, joins, railroaded, layers } = plan;
   const folds = new Set(sections.map(({ fold }) => fold));
-  const remarks: string[] = [];
+  const remarks = [...savingRemark(plan, say)];
   if (facts.edgingDepth > 0) {
     remarks.push(`First cut ${say(facts.edgingDepth)} of edging off each side inside the selvedge.`);
   }
@@ -21,14 +22,27 @@ export function layRemarks(plan: Omit<LayPlan, 'remarks'>, say: (mm: number) => 
     const cuts = sections.slice(1).map(({ from }) => say(from));
     remarks.push(`Cut the cloth straight across at ${cuts.join(' and ')} before folding.`);
   }
-  if (railroaded) remarks.push('The grain of the pieces runs across this cloth.');
-  for (const { gore, parts } of joins) {
+  if (railroaded.length > 0) {
+    const whose = railroaded.length === layers.length ? 'the pieces' : `the ${layersInWords(railroaded)}`;
+    remarks.push(`The grain of ${whose} runs across this cloth.`);
+  }
+  for (const { gore, layer, parts } of joins) {
+    const whose = layers.length === 1 ? gore : `${gore} of the ${layer}`;
     remarks.push(
-      `${gore} is cut in ${parts} parts: join them along the grain, marks on marks, before anything else.`,
+      `${whose} is cut in ${parts} parts: join them along the grain, marks on marks, before anything else.`,
     );
   }
   if (facts.repeatDown !== undefined || facts.repeatAcross !== undefined) {
     remarks.push('Every piece begins on a whole repeat; look where the motifs lie before cutting.');
   }
   return remarks;
+}
+
+/** What a length of its own for each layer would take, and what is saved by cutting them from one. */
+function savingRemark({ apart, buy }: Omit<LayPlan, 'remarks'>, say: (mm: number) => string): string[] {
+  if (apart === undefined) return [];
+  const each = apart.layers.map(({ layer, length }) => `${layer} ${say(length)}`);
+  const saved = apart.buy - buy;
+  const less = saved > 0.05 ? `this lay buys ${say(saved)} less` : 'this lay buys as much';
+  return [`Laid apart: ${layersInWords(each)}, ${say(apart.buy)} to buy; ${less}.`];
 }

@@ -17,11 +17,13 @@ export interface PackedSection {
   readonly length: number;
 }
 
+/** What a section is packed for: to be cut so, to say what a layer would take by itself, or only to compare ways. */
+export type SectionUse = 'cutting' | 'apart' | 'comparing';
+
 export interface PackingEffort {
   readonly seed: number;
-  /** Work for a strip of so many pieces: one that may well be cut so, and one that is only compared with it. */
-  readonly forCutting: (pieces: number) => number;
-  readonly forComparing: (pieces: number) => number;
+  /** Work for a strip of so many pieces, of so many layers. */
+  readonly work: Readonly<Record<SectionUse, (pieces: number, layers: number) => number>>;
   readonly stopped: () => boolean;
 }
 
@@ -47,7 +49,7 @@ const STARTS = 3;
 /** Cells of a no-fit polygon: few, as a gown's regions are used too little to repay a fine grid. */
 const CELLS = 400;
 
-/** Packs the sections of one layer; what is asked twice is packed once. */
+/** Packs the sections of one lay; what is asked twice is packed once. */
 export class SectionPacker {
   private readonly facts: ClothFacts;
   private readonly effort: PackingEffort;
@@ -78,39 +80,42 @@ export class SectionPacker {
     return undefined;
   }
 
-  /** Packs a section for a way that may well be cut, or for one that is only compared with it. */
-  pack(section: Section, mayBeCut: boolean, onBetter?: (length: number) => void): PackedSection {
+  pack(section: Section, use: SectionUse, onBetter?: (length: number) => void): PackedSection {
     const items = section.items.map((item) => this.items.indexOf(item));
-    const key = `${mayBeCut} ${section.fold} ${items.join(' ')}`;
+    const key = `${use} ${section.fold} ${items.join(' ')}`;
     const known = this.packed.get(key);
     if (known !== undefined) return known;
     const strip = sectionStrip(section.items, section.fold, this.facts, this.shapes);
-    const packed = this.finished(section, strip, this.search(strip, undefined, mayBeCut, onBetter));
+    const packed = this.finished(section, strip, this.search(strip, undefined, use, onBetter));
     this.packed.set(key, packed);
     return packed;
   }
 
   /** Packs again from a packing that is known to fit: never longer than it. */
-  better(section: Section, start: StripPacking, onBetter?: (length: number) => void): PackedSection {
+  better(
+    section: Section,
+    start: StripPacking,
+    use: SectionUse,
+    onBetter?: (length: number) => void,
+  ): PackedSection {
     const strip = sectionStrip(section.items, section.fold, this.facts, this.shapes);
-    return this.finished(section, strip, this.search(strip, start, true, onBetter));
+    return this.finished(section, strip, this.search(strip, start, use, onBetter));
   }
 
   private search(
-    { problem }: SectionStrip,
+    { problem, pieces }: SectionStrip,
     start: StripPacking | undefined,
-    mayBeCut: boolean,
+    use: SectionUse,
     onBetter: ((length: number) => void) | undefined,
   ): StripPacking {
-    const { forCutting, forComparing } = this.effort;
-    const limit = (mayBeCut ? forCutting : forComparing)(problem.items.length);
+    const limit = this.effort.work[use](pieces.length, new Set(pieces.map(({ item }) => item.layer)).size);
     return packStrip(problem, {
       seed: this.effort.seed,
       table: this.table,
       patience: PATIENCE,
       search: SEARCH,
       disturbances: DISTURBANCES,
-      starts: mayBeCut ? STARTS : 1,
+      starts: use === 'comparing' ? 1 : STARTS,
       spent: (done) => (this.effort.stopped() ? 1 : done / limit),
       ...(onBetter === undefined ? {} : { onBetter: ({ length }) => onBetter(length) }),
       ...(start === undefined ? {} : { start }),

@@ -1,9 +1,9 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { LayPlan } from './lay-plan.ts';
 import * as problems from './lay-problems.ts';
-import type { GownToLay, LayerToLay } from './layer-to-lay.ts';
+import type { GownToLay, LayToPlan } from './lay-to-plan.ts';
 import type { PackingEffort } from './pack-section.ts';
-import { planLayer } from './plan-layer.ts';
+import { planLay } from './plan-lay.ts';
 
 export type LayEffort = 'quick' | 'thorough';
 
@@ -15,11 +15,11 @@ export interface LayOptions {
   /** Asked often; once true, the best so far is kept. */
   readonly shouldStop?: () => boolean;
   /** Each shorter single lay found. */
-  readonly onProgress?: (layer: string, length: number) => void;
+  readonly onProgress?: (lay: string, length: number) => void;
 }
 
 export interface LaysPlanned {
-  /** In the order of the layers; a layer that cannot be cut from its cloth has none. */
+  /** In the order of the layers; none for a cloth that something cannot be cut from. */
   readonly lays: readonly LayPlan[];
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -27,46 +27,41 @@ export interface LaysPlanned {
 /**
  * Work of the search for a strip, by the pieces laid on it: counted in overlap look-ups, never in time. Lantern's three
  * layers with two seeds, quick (2026-11-28): with 1.6e7 for their nine pieces and one or two starts the lays of one
- * layer differ by up to 2.2 %, with 2.4e7 and three starts by 0.2 %.
+ * layer differ by up to 2.2 %, with 2.4e7 and three starts by 0.2 %. Where several layers are cut from one cloth, each by
+ * itself gets half as much, for what it would take, and all together half as much again for each: MEASURED.
  */
-const WORK: Readonly<Record<LayEffort, Pick<PackingEffort, 'forCutting' | 'forComparing'>>> = {
+const WORK: Readonly<Record<LayEffort, PackingEffort['work']>> = {
   quick: {
-    forCutting: (pieces) => Math.min(2.4e7, 2e5 * pieces * pieces),
-    forComparing: (pieces) => Math.min(7e4, 2e3 * pieces * pieces),
+    cutting: (pieces, layers) => Math.min(1.2e7 * (layers + 1), 2e5 * pieces * pieces),
+    apart: (pieces) => Math.min(1.2e7, 1e5 * pieces * pieces),
+    comparing: (pieces) => Math.min(7e4, 2e3 * pieces * pieces),
   },
   thorough: {
-    forCutting: (pieces) => Math.min(8e7, 6e5 * pieces * pieces),
-    forComparing: (pieces) => Math.min(8e6, 6e4 * pieces * pieces),
+    cutting: (pieces, layers) => Math.min(4e7 * (layers + 1), 6e5 * pieces * pieces),
+    apart: (pieces) => Math.min(4e7, 3e5 * pieces * pieces),
+    comparing: (pieces) => Math.min(8e6, 6e4 * pieces * pieces),
   },
 };
 
-/** Plans the cloth of every layer. The same gown gives the same lays on any machine. */
+/** Plans every cloth. The same gown gives the same lays on any machine. */
 export function planLays(gown: GownToLay, options: LayOptions): LaysPlanned {
   const effort: PackingEffort = {
     seed: options.seed ?? 1,
-    ...WORK[options.effort ?? 'quick'],
+    work: WORK[options.effort ?? 'quick'],
     stopped: options.shouldStop ?? (() => false),
   };
-  const planned = gown.layers
-    .map(
-      (layer): LayerToLay => ({
-        ...layer,
-        pieces: gown.pieces.filter(({ layers }) => layers.includes(layer.layer)),
-        say: options.say,
-      }),
-    )
-    .filter(({ pieces }) => pieces.length > 0)
-    .map((toLay) => ({
-      toLay,
-      ...planLayer(toLay, effort, (length) => options.onProgress?.(toLay.layer, length)),
-    }));
+  const planned = gown.lays.map((lay) => {
+    const toLay: LayToPlan = { ...lay, pieces: gown.pieces, say: options.say };
+    const own = planLay(toLay, effort, (length) => options.onProgress?.(lay.name, length));
+    return { plan: own.plan, diagnostics: [...own.diagnostics, ...patternNotes(toLay)] };
+  });
   return {
     lays: planned.flatMap(({ plan }) => plan ?? []),
-    diagnostics: planned.flatMap(({ toLay, diagnostics }) => [...diagnostics, ...patternNotes(toLay)]),
+    diagnostics: planned.flatMap(({ diagnostics }) => diagnostics),
   };
 }
 
-function patternNotes({ facts, layer, cloth, span }: LayerToLay): Diagnostic[] {
+function patternNotes({ facts, layers, cloth, span }: LayToPlan): Diagnostic[] {
   const patterned = facts.repeatDown !== undefined || facts.repeatAcross !== undefined;
-  return patterned ? [problems.repeatAssumed(span, { layer, cloth })] : [];
+  return patterned ? [problems.repeatAssumed(span, { layers: layers.map(({ name }) => name), cloth })] : [];
 }

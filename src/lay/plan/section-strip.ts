@@ -29,9 +29,10 @@ export function laidWidth(facts: ClothFacts, fold: Fold): number {
   return fold === 'lengthwise' ? facts.usable / 2 : facts.usable;
 }
 
-/** All shapes of a layer in one list, so that strips of any fold share their no-fit polygons. */
+/** All shapes of a lay in one list, each once, so that strips of any fold and layer share their no-fit polygons. */
 export function shapesOf(items: readonly LayItem[]): LayShape[] {
-  return items.flatMap((item) => (item.half === undefined ? [item.whole] : [item.whole, item.half]));
+  const shapes = items.flatMap(({ whole, half }) => (half === undefined ? [whole] : [whole, half]));
+  return [...new Set(shapes)];
 }
 
 /**

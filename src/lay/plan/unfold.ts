@@ -112,6 +112,7 @@ function placedWhole(
     shift: { x: x - signs.x * middle.x, y: y - signs.y * middle.y },
   };
   return {
+    layer: item.layer,
     gore: item.cut.gore,
     mirrored,
     turned: (turned ? 180 : 0) + (item.railroaded ? 90 : 0),

@@ -7,7 +7,7 @@ export interface Section {
   readonly items: readonly LayItem[];
 }
 
-/** A way to lay a whole layer. */
+/** A way to lay all that is cut from one cloth. */
 export interface Way {
   readonly name: string;
   readonly fold: Fold | 'sections';
@@ -16,7 +16,7 @@ export interface Way {
 
 /**
  * The ways worth looking at, the least folded first: one fold throughout, and a change of fold somewhere on the way
- * round from the centre front. Pieces without a partner cannot be cut double; those on the fold need a fold along the
+ * round from the centre front, at the same gore in every layer. Pieces without a partner cannot be cut double; those on the fold need a fold along the
  * length, or are cut whole.
  */
 export function waysOf(items: readonly LayItem[]): Way[] {
@@ -41,9 +41,11 @@ export function waysOf(items: readonly LayItem[]): Way[] {
     ways.push(way([{ fold: 'lengthwise', items: onFold }, ...rest]));
     if (onFold.length > 0) ways.push(way([{ fold: 'single', items: [...onFold, ...singles] }, rest[1]!]));
   }
-  for (let first = 1; first < foldable.length; first++) {
-    const front = foldable.slice(0, first);
-    const back = foldable.slice(first);
+  const round = [...new Set(foldable.map(roundOf))];
+  for (let first = 1; first < round.length; first++) {
+    const inFront = new Set(round.slice(0, first));
+    const front = foldable.filter((item) => inFront.has(roundOf(item)));
+    const back = foldable.filter((item) => !inFront.has(roundOf(item)));
     ways.push(
       way([
         { fold: 'lengthwise', items: front },
@@ -56,6 +58,11 @@ export function waysOf(items: readonly LayItem[]): Way[] {
     }
   }
   return ways.filter(({ name }, i) => ways.findIndex((other) => other.name === name) === i);
+}
+
+/** What lies at one place on the way round, in whatever layer. */
+function roundOf({ cut, part = '' }: LayItem): string {
+  return `${cut.gore} ${part}`;
 }
 
 function way(sections: readonly Section[]): Way {

@@ -36,7 +36,7 @@ const BELOW = 1.5;
 const OTHER_FONTS = 1.2;
 
 /**
- * A layer's lay to scale in mm of cloth: x across it, y along it, 0 0 at the cloth's corner. Each cut piece is a path
+ * A cloth's lay to scale in mm of cloth: x across it, y along it, 0 0 at the cloth's corner. Each cut piece is a path
  * of class `placed`, where it lies on the flat cloth after unfolding.
  */
 export function drawLay(plan: LayPlan, title: LayTitle, words: LayWords): Drawing {
@@ -106,7 +106,7 @@ function layMarks(plan: LayPlan, view: LayView, words: LayWords): Mark[] {
     ...directionMarks(plan, view),
     ...plan.spare.flatMap((spare) => spareMarks(spare, view, words)),
     ...plan.sections.flatMap((section, i) => sectionMarks(section, i, plan, view)),
-    ...plan.pieces.map((piece) => drawPlacedPiece(piece, view)),
+    ...plan.pieces.map((piece) => drawPlacedPiece(piece, view, plan.layers.length > 1)),
   ];
 }
 

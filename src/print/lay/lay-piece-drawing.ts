@@ -10,19 +10,24 @@ import type { LayView } from './lay-view.ts';
 const ROOM_ACROSS = 0.86;
 const ROOM_DOWN = 0.8;
 
-/** A piece on the cloth: cut line, notches, an arrow along the grain to its top, and what it is. */
-export function drawPlacedPiece(piece: PlacedPiece, view: LayView): GroupMark {
-  const { gore, copy, mirrored, turned, outline, notches, part } = piece;
+/**
+ * A piece on the cloth: cut line, notches, an arrow along the grain to its top, and what it is.
+ *
+ * @param ofSeveral pieces of other layers lie beside it, so that it says of which it is
+ */
+export function drawPlacedPiece(piece: PlacedPiece, view: LayView, ofSeveral: boolean): GroupMark {
+  const { layer, gore, copy, mirrored, turned, outline, notches, part } = piece;
   const data = {
     gore,
     copy: String(copy),
     mirrored: String(mirrored),
     turned: String(turned),
+    layer,
     ...(part === undefined ? {} : { part }),
   };
   const run = outline.map(view.curve);
   const ring = flattenedRun(run, view.line);
-  const words = wordsIn(ring, linesOf(piece, view));
+  const words = wordsIn(ring, linesOf(piece, view, ofSeveral));
   return {
     kind: 'group',
     class: 'piece',
@@ -51,8 +56,9 @@ interface Words {
 
 /** Number, name, which of a pair, and how it faces: what is chalked on it before it is cut. */
 function linesOf(
-  { number, gore, part, source, mirrored, turned, face }: PlacedPiece,
+  { number, layer, gore, part, source, mirrored, turned, face }: PlacedPiece,
   { text }: LayView,
+  ofSeveral: boolean,
 ): Words[] {
   const side = source.piece.cut === 'pair' ? (mirrored ? 'right' : 'left') : source.piece.side;
   const lies = [
@@ -63,6 +69,7 @@ function linesOf(
   return [
     { text: String(number), size: text * 1.5, bold: true },
     { text: [gore, ...(side === undefined ? [] : [side])].join(', '), size: text, bold: false },
+    ...(ofSeveral && layer !== gore ? [{ text: layer, size: text, bold: false }] : []),
     ...(part === undefined ? [] : [{ text: `part ${part}`, size: text * 0.8, bold: false }]),
     { text: lies, size: text * 0.75, bold: false },
   ];

@@ -20,7 +20,7 @@ export function cuttingBlocks(input: PaperInput): Block[] {
     },
     ...(lays.length === 0 ? [] : [{ kind: 'heading', level: 2, text: text.lays } as const]),
     ...lays.flatMap((lay): Block[] => [
-      { kind: 'heading', level: 3, text: lay.layer },
+      { kind: 'heading', level: 3, text: lay.name },
       lay.drawing === undefined
         ? { kind: 'paragraph', text: lay.caption }
         : { kind: 'figure', drawing: lay.drawing, maxHeight: 110, caption: lay.caption },

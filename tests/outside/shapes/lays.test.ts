@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { gownToLay } from '../../../src/lay/plan/layer-to-lay.ts';
+import { gownToLay } from '../../../src/lay/plan/lay-to-plan.ts';
 import { planLays } from '../../../src/lay/plan/plan-lays.ts';
 import { draft } from '../../../src/pipeline.ts';
 import { layFiles } from '../../../src/publish/lay-files.ts';
@@ -10,6 +10,7 @@ import { overlapOf } from '../measure/polygons.ts';
 const root = new URL('../../..', import.meta.url);
 
 interface Placed {
+  /** With its layer, where the lay has pieces of several. */
   readonly gore: string;
   readonly mirrored: boolean;
   readonly turned: number;
@@ -25,10 +26,12 @@ function laysOf(template: string): Map<string, Placed[]> {
 }
 
 function placedIn(svg: string): Placed[] {
-  return [...svg.matchAll(/<path class="placed"[^>]*>/g)].map(([tag]) => {
+  const tags = [...svg.matchAll(/<path class="placed"[^>]*>/g)].map(([tag]) => tag);
+  const several = new Set(tags.map((tag) => /data-layer="[^"]+"/.exec(tag)?.[0])).size > 1;
+  return tags.map((tag) => {
     const attribute = (name: string) => new RegExp(`\\b${name}="([^"]*)"`).exec(tag)?.[1] ?? '';
     return {
-      gore: attribute('data-gore'),
+      gore: `${several ? `${attribute('data-layer')} ` : ''}${attribute('data-gore')}`,
       mirrored: attribute('data-mirrored') === 'true',
       turned: Number(attribute('data-turned')),
       outline: polygonOf(readPath(attribute('d')), 0.005),
@@ -70,15 +73,30 @@ describe('what is cut of each shape, and how often mirrored', () => {
       },
     },
     'tiered-net': {
-      'lay-petticoat.svg': { petticoat: '5+0' },
+      'lay-net.svg': { petticoat: '5+0' },
       'lay-shell.svg': { front: '1+1', back: '1+1' },
     },
     'circular-flounce': {
-      'lay-hem-flounce.svg': { 'hem-flounce': '1+0' },
-      'lay-frill.svg': { frill: '2+0' },
+      // The skirt and both of its flounces come from one length.
+      'lay-shell.svg': {
+        'shell front': '1+0',
+        'shell side': '1+1',
+        'shell back': '1+1',
+        'hem-flounce hem-flounce': '1+0',
+        'frill frill': '2+0',
+      },
     },
-    'train-that-comes-off': { 'lay-train-shell.svg': { 'train-side': '1+1', 'train-back': '1+1' } },
-    gathered: { 'lay-overlay.svg': { front: '1+0', 'side-front': '1+1', 'side-back': '1+1', back: '1+1' } },
+    'train-that-comes-off': {
+      'lay-shell.svg': {
+        'shell front': '1+0',
+        'shell side-front': '1+1',
+        'shell side-back': '1+1',
+        'shell back': '1+1',
+        'train-shell train-side': '1+1',
+        'train-shell train-back': '1+1',
+      },
+    },
+    gathered: { 'lay-tulle.svg': { front: '1+0', 'side-front': '1+1', 'side-back': '1+1', back: '1+1' } },
   };
   for (const [template, layers] of Object.entries(expected)) {
     it(template, () => {
