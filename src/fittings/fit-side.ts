@@ -51,7 +51,8 @@ const MEETS = 1e-3;
 
 /**
  * The gores and their waist edge. Where the edge was moved on a skirt that flares it is longer or shorter there than
- * the bodice's: the seams beside it are taken in or let out as it goes.
+ * the bodice's: the seams beside it are taken in or let out as it goes. Under a drop a seam that is taken in at the
+ * waist takes in a little more or less of the edge than of the level: that is made up for likewise.
  */
 function fittedTop(
   draft: GownDraft,
@@ -61,19 +62,23 @@ function fittedTop(
   | { frames: readonly GoreFrame[]; waist: EdgeProfile; letOut: Pick<GownDraft, 'letOutAtWaist'> }
   | undefined {
   const taken = draft.gown.gores.map((_, i) => takenAtWaist(draft, side, i));
+  // Beside where the edge was moved; where it was not, at the seams that are taken in.
+  const shares = altersWaist(side)
+    ? side.waist
+    : side.seams.map((own, station) => seamInset(own).valueAt(waistDepth(draft, station)));
   let takes = noTakes(draft);
   let letOut = 0;
   for (let round = 0; ; round++) {
     const frames = fittedFrames(draft, side, takes);
     const waist = fittedWaist(draft, side, other, frames);
     if (waist === undefined) return undefined;
-    if (!altersWaist(side)) return { frames, waist, letOut: {} };
+    if (!altersWaist(side) && taken.every((own) => own === 0)) return { frames, waist, letOut: {} };
     const longer = longerThanTops(draft, frames, waist, taken);
     if (round === 0)
       letOut = -longer.reduce((sum, own, i) => sum + own / fullnessOf(draft.gown.gores[i]!, draft.shape), 0);
     if (round === ROUNDS || longer.every((own) => Math.abs(own) < MEETS))
-      return { frames, waist, letOut: { letOutAtWaist: letOut } };
-    takes = takesMore(takes, draft, side, longer);
+      return { frames, waist, letOut: altersWaist(side) ? { letOutAtWaist: letOut } : {} };
+    takes = takesMore(takes, draft, shares, longer);
   }
 }
 

@@ -3,7 +3,6 @@ import type { GownDraft } from '../draft/draft-gown.ts';
 import type { EdgeProfile } from '../draft/edge-profiles.ts';
 import type { GoreFrame } from '../draft/gore-frame.ts';
 import { lengthOfRun } from '../geometry/length.ts';
-import type { SideAlterations } from './alterations.ts';
 
 /** What each gore is taken in by at the waist on its two sides, front and back, mm; negative lets out. */
 export type WaistTakes = readonly (readonly [front: number, back: number])[];
@@ -27,15 +26,15 @@ export function longerThanTops(
   });
 }
 
-/** Takes that are so much more, at the seams beside which the edge was moved; nothing can be taken on a fold. */
+/** Takes that are so much more, shared between a gore's two seams as `shares` has it by station; nothing can be taken on a fold. */
 export function takesMore(
   takes: WaistTakes,
   { gown }: GownDraft,
-  { waist }: SideAlterations,
+  shares: readonly number[],
   longer: readonly number[],
 ): WaistTakes {
   return takes.map(([front, back], i) => {
-    const [up, next] = [Math.abs(waist[i]!), Math.abs(waist[i + 1]!)];
+    const [up, next] = [Math.abs(shares[i]!), Math.abs(shares[i + 1]!)];
     if (up + next === 0) return [front, back];
     const { fold } = gown.gores[i]!;
     const share = fold === 'front' ? 0 : fold === 'back' ? 1 : up / (up + next);

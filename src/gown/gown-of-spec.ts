@@ -12,7 +12,7 @@ import { linesOfOverskirt, overskirtAllowances } from './overskirts-of-spec.ts';
 import { flounceOf, godetOf, tiersOf } from './parts-of-spec.ts';
 import type { PathBelow, PlaceIn } from './placed.ts';
 import type { Bustle, Closure, Edging, Trim } from './sections.ts';
-import type { Tape } from './worn-lengths.ts';
+import { petticoatAsWorn, type Tape } from './worn-lengths.ts';
 
 /** A spec that has read without errors as a gown, every name in it resolved to what it names. */
 export function gownOfSpec(spec: Spec): Gown {
@@ -125,7 +125,7 @@ function plainSections(spec: Spec, at: At) {
     measuring: { ...measuring, place: at('lengths') },
     fittings: (spec.fittings ?? []).map((fitting, i) => ({ ...fitting, place: at('fittings', i) })),
     notions: (spec.notions ?? []).map((notion, i) => ({ ...notion, place: at('notions', i) })),
-    ...(petticoat && { petticoat: { ...petticoat, place: at('petticoat') } }),
+    ...(petticoat && { petticoat: { ...petticoatAsWorn(petticoat, spec.lengths), place: at('petticoat') } }),
     ...(sewnAsOne && { sewnAsOne: { ...sewnAsOne, place: at('sewn-as-one') } }),
     ...(labour && { labour: { ...labour, place: at('labour') } }),
     ...(dates && { dates: { ...dates, place: at('dates') } }),

@@ -130,19 +130,17 @@ function hemOffFloor(tape: Tape): number {
 }
 
 /**
- * How high the lowest hoop hangs in the shoes that she will wear, mm: it rises with the heel, unless it was measured
- * under other lengths and so in these.
+ * The petticoat as it hangs in the shoes that she will wear: its hoop rises with the heel, unless its height was
+ * measured under other lengths and so in these.
  */
-export function hoopOffFloor({
-  petticoat,
-  lengths: { measuredIn, wornIn },
-}: {
-  readonly petticoat?: Pick<PetticoatSpec, 'hoopOffFloor'>;
-  readonly lengths: Pick<LengthsSpec, 'measuredIn' | 'wornIn'>;
-}): number | undefined {
-  const own = petticoat?.hoopOffFloor;
-  if (own === undefined || measuredIn?.heel === undefined || measuredIn.petticoat !== undefined) return own;
-  return own + (wornIn?.heel ?? measuredIn.heel) - measuredIn.heel;
+export function petticoatAsWorn<Petticoat extends Pick<PetticoatSpec, 'hoopOffFloor'>>(
+  petticoat: Petticoat,
+  { measuredIn, wornIn }: Pick<LengthsSpec, 'measuredIn' | 'wornIn'>,
+): Petticoat {
+  const { hoopOffFloor } = petticoat;
+  if (hoopOffFloor === undefined || measuredIn?.heel === undefined || measuredIn.petticoat !== undefined)
+    return petticoat;
+  return { ...petticoat, hoopOffFloor: hoopOffFloor + (wornIn?.heel ?? measuredIn.heel) - measuredIn.heel };
 }
 
 /** The length where it reaches the floor, along the cloth. */

@@ -51,10 +51,13 @@ export function onEvery(line: Line, pieces: readonly CutPiece[]): Line {
       from: 0,
       to: 0,
     });
-    if (longest.to === longest.from || (longest.from === 0 && longest.to === length)) return kept;
+    if (longest.to === longest.from || (longest.from < NEARLY && longest.to > length - NEARLY)) return kept;
     return { kind: 'line', from: along(kept.from, way, longest.from), to: along(kept.from, way, longest.to) };
   }, line);
 }
+
+/** Of the room that a line keeps from the seam lines, mm: outlines are read off chords. */
+const NEARLY = 1;
 
 /** A grain line shorter than this, mm, can be laid askew by a degree with shears' width to spare. */
 const SHORTEST = 120;

@@ -2,7 +2,6 @@ import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { GownDraft } from '../../draft/draft-gown.ts';
 import { runsRound } from '../../gown/lines.ts';
 import { USUAL_OFF_FLOOR } from '../../gown/sections.ts';
-import { hoopOffFloor } from '../../gown/worn-lengths.ts';
 import type { Bench, Found } from '../findings.ts';
 import * as problems from '../problems.ts';
 import { sweepAt } from '../skirt.ts';
@@ -79,7 +78,7 @@ function isShapedToIt(draft: GownDraft): boolean {
 }
 
 function hoopFacts({ gown, skirt }: Bench, draft: GownDraft, round: number): HoopFacts {
-  const given = hoopOffFloor({ ...gown, lengths: gown.measuring });
+  const given = gown.petticoat?.hoopOffFloor;
   const offFloor = given ?? skirt.offFloor ?? 0;
   const depths = skirt.stations.map((station) =>
     station.floor === undefined
