@@ -2,7 +2,6 @@ import type { LayerDrafts } from './draft/draft-layers.ts';
 import type { CutPiece } from './draft/piece.ts';
 import type { Gown } from './gown/gown.ts';
 import type { Layer } from './gown/layer.ts';
-import type { Spec } from './gown-file/spec.ts';
 import type { GownReport } from './report/gown-report.ts';
 import type { GownMeasures } from './truing/measure-gown.ts';
 
@@ -12,8 +11,6 @@ export interface DraftedGown {
   readonly gown: Gown;
   /** As it was asked for. */
   readonly asked: Gown;
-  /** The file's form of `gown`, until every room has moved onto it. */
-  readonly spec: Spec;
   readonly drafts: LayerDrafts;
   readonly measures: GownMeasures;
   /** All that is cut: gores, flounces, strips and godets, and the pieces of every overskirt. Drawn when first asked for. */

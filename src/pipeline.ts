@@ -31,7 +31,6 @@ import { readSpec } from './gown-file/read-spec.ts';
 import type { Spec } from './gown-file/spec.ts';
 import type { Hanging } from './hanging/hung-gown.ts';
 import type { LaysPlanned } from './lay/plan/plan-lays.ts';
-import { type Workroom, workroom, workroomFindings } from './making/workroom.ts';
 import type { DrawnViews } from './print/papers/views-drawing.ts';
 import type { PaperOptions } from './publish/paper-files.ts';
 import type { PatternOptions, PatternReport } from './publish/pattern-files.ts';
@@ -41,6 +40,7 @@ import { partReport } from './report/part-report.ts';
 import { measureGown } from './truing/measure-gown.ts';
 import { trueOverPetticoat } from './truing/over-petticoat.ts';
 import { trueGown } from './truing/true-gown.ts';
+import { type Workroom, workroom, workroomFindings } from './workroom/workroom.ts';
 
 export type { DraftedGown } from './drafted-gown.ts';
 
@@ -121,7 +121,6 @@ export function draftWhole(asked: Gown): Drafting {
     gown: {
       gown,
       asked,
-      spec: { ...gown.spec, bodice: { ...gown.spec.bodice, waistSeam: gown.waistSeam } },
       drafts,
       measures,
       cut,
@@ -159,7 +158,7 @@ export interface LaterStages {
 export async function draftOutputs(
   gown: DraftedGown,
   diagnostics: readonly Diagnostic[],
-  options: PatternOptions & Pick<PaperOptions, 'every'> & LaterStages,
+  options: PatternOptions & Pick<PaperOptions, 'every' | 'forClient'> & LaterStages,
 ): Promise<DraftOutputs> {
   // Loaded here: a check draws nothing, and should not wait for what draws.
   const { deskPaperOf, patternFiles } = await import('./publish/pattern-files.ts');

@@ -1,6 +1,7 @@
 import type { Curve } from '../geometry/curve.ts';
 import { flattenedRun } from '../geometry/flatten.ts';
-import type { LaidPiece, Sheet, SheetPlan } from '../sheets/sheet-plan.ts';
+import type { LaidPiece } from '../sheets/laid-piece.ts';
+import type { Sheet, SheetPlan } from '../sheets/sheet-plan.ts';
 import { clippedTo, type Stroke, type XY } from './plane.ts';
 
 /** A line that a sheet must show, on its page: mm from the lower left corner, y up. */

@@ -144,6 +144,7 @@ async function outputsOf(
     endsOnly: flags.sheets === 'ends',
     layersApart: flags.layersApart ?? false,
     projector: flags.projector ?? false,
+    forClient: !flags.toile,
     font: fontBytes,
   });
   knowAll('--sheet', again, new Set(outputs.report.pattern.sheets.map((sheet) => sheet.label)));

@@ -3,16 +3,20 @@ import { tapeText } from '../diagnostics/tape-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { BUST_GIRTHS, bodySize } from '../estimate/body-sizes.ts';
 import { QUICK, SLOW, USUAL_WIDTHS, type UsualWork } from '../estimate/usual-work.ts';
+import type { Cloth } from '../gown/cloth.ts';
+import type { Gown } from '../gown/gown.ts';
+import { inOtherCloths } from '../gown/other-cloths.ts';
+import type { Labour } from '../gown/sections.ts';
 import { readSpec } from '../gown-file/read-spec.ts';
 import type { Spec } from '../gown-file/spec.ts';
 import { type SupposedMeasures, unusedMeasures, withMeasures } from '../gown-file/with-measures.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
-import { workroom } from '../making/workroom.ts';
 import { decimalText } from '../money/fraction.ts';
 import { amountText } from '../money/money.ts';
-import { draftSpec } from '../pipeline.ts';
+import { draftSpec, draftWhole } from '../pipeline.ts';
 import { paperOf, sheetPlan } from '../publish/pattern-files.ts';
 import { ENGLISH_ESTIMATE as words } from '../words/english-estimate.ts';
+import { workroom } from '../workroom/workroom.ts';
 import { askedLength } from './asked-length.ts';
 import { askedPaper } from './asked-paper.ts';
 import { chosenTemplate } from './chosen-template.ts';
@@ -51,7 +55,7 @@ export async function estimateGown(flags: EstimateFlags, machine: Machine): Prom
   }
   const estimate = await estimateOf(drafting.gown, flags, machine);
   if (flags.json) machine.out(jsonText({ template: template.name, ...estimate, measures }));
-  else machine.out(textOf(template.name, estimate, { flags, measures, spec: supposed }));
+  else machine.out(textOf(template.name, estimate, { flags, measures, gown: drafting.gown.gown }));
   return ExitStatus.done;
 }
 
@@ -74,18 +78,18 @@ interface Estimate {
 }
 
 async function estimateOf(gown: DraftedGown, flags: EstimateFlags, machine: Machine): Promise<Estimate> {
-  const widths = (flags.width ?? []).map((width) => askedLength('--width', width, gown.spec.units)!);
+  const widths = (flags.width ?? []).map((width) => askedLength('--width', width, gown.gown.units)!);
   const asked = widths.length === 0 ? USUAL_WIDTHS : widths;
   const lays: (readonly LayPlan[])[] = [];
   for (const width of asked) {
-    const variant = draftSpec(withWidth(gown.spec, width)).gown;
+    const variant = draftWhole(inOtherCloths(gown.asked, (cloth) => ({ ...cloth, width }))).gown;
     lays.push(variant === undefined ? [] : (await planGownLays(variant, 'quick', machine)).lays);
   }
   const paper = paperOf(gown, askedPaper(flags.paper)?.name);
-  const priced = pricedAt(flags, gown.spec);
+  const priced = pricedAt(flags, gown);
   // One width is priced: the last that every layer can be cut from.
   const buying = lays.findLast((own) => gown.layers.every(({ name }) => bought(name, own) !== null)) ?? [];
-  const [least, most] = [QUICK, SLOW].map((work) => figuresOf(gown, buying, priced, work, flags.rate));
+  const [least, most] = [QUICK, SLOW].map((work) => figuresOf(priced, buying, work, flags.rate));
   return {
     cloth: gown.layers.map(({ name, cloth }) => ({
       layer: name,
@@ -99,7 +103,7 @@ async function estimateOf(gown: DraftedGown, flags: EstimateFlags, machine: Mach
     sheets: { paper: paper.name, count: sheetPlan(gown, paper).sheets.length },
     hours: { least: least!.hours, most: most!.hours },
     price:
-      least!.total === undefined || most!.total === undefined || missingPrices(flags, gown.spec).length > 0
+      least!.total === undefined || most!.total === undefined || missingPrices(flags, gown.gown).length > 0
         ? null
         : { least: least!.total, most: most!.total },
   };
@@ -126,14 +130,19 @@ function togetherOf(lays: readonly (readonly LayPlan[])[], asked: readonly numbe
 
 /** The hours, and the price with the cloth, by the same reckoning as a quote. */
 function figuresOf(
-  gown: DraftedGown,
+  drafted: DraftedGown,
   lays: readonly LayPlan[],
-  priced: Spec['cloths'],
   work: UsualWork,
   rate: string | undefined,
 ): { hours: string; total: string | undefined } {
-  const labour = { ...NO_EXTRAS, ...work, ...(rate !== undefined && { rate }) };
-  const { pricing } = workroom({ ...gown, spec: { ...gown.spec, cloths: priced, labour } }, lays).facts;
+  const { gown } = drafted;
+  const labour: Labour = {
+    ...NO_EXTRAS,
+    ...work,
+    ...(rate !== undefined && { rate }),
+    place: (...path) => gown.place('labour', ...path),
+  };
+  const { pricing } = workroom({ ...drafted, gown: { ...gown, labour } }, lays).facts;
   return {
     hours: decimalText(pricing.hours!.inAll, 0),
     total: pricing.quote === undefined ? undefined : amountText(pricing.quote.total),
@@ -141,11 +150,6 @@ function figuresOf(
 }
 
 const NO_EXTRAS = { overhead: 0, margin: 0, tax: 0, deposit: 0 };
-
-function withWidth(spec: Spec, width: number): Spec {
-  const cloths = Object.entries(spec.cloths).map(([name, cloth]) => [name, { ...cloth, width }]);
-  return { ...spec, cloths: Object.fromEntries(cloths) };
-}
 
 /** A template's own prices, hours and dates are somebody's, not this client's. */
 function withoutRecord(spec: Spec): Spec {
@@ -195,22 +199,28 @@ function sizeOf(text: string): SupposedMeasures {
 
 const DECIMAL = /^\d{1,9}(\.\d{1,4})?$/;
 
-function pricedAt(flags: EstimateFlags, spec: Spec): Spec['cloths'] {
+/** The gown's cloths at these prices, and at none of their own. */
+function pricedAt(flags: EstimateFlags, drafted: DraftedGown): DraftedGown {
+  const names = drafted.gown.cloths.map(({ name }) => name);
   const prices = new Map(
     (flags.price ?? []).map((text) => {
       const [cloth = '', price = ''] = text.split('=');
-      if (!Object.hasOwn(spec.cloths, cloth) || !DECIMAL.test(price))
+      if (!names.includes(cloth) || !DECIMAL.test(price))
         throw new WrongCommandLine(
-          `--price: "${safeText(text)}" is no cloth and price. Write such as shell=24.50; the cloths are ${Object.keys(spec.cloths).join(', ')}.`,
+          `--price: "${safeText(text)}" is no cloth and price. Write such as shell=24.50; the cloths are ${names.join(', ')}.`,
         );
       return [cloth, price];
     }),
   );
-  const cloths = Object.entries(spec.cloths).map(([name, { price: _own, ...cloth }]) => {
-    const price = prices.get(name);
-    return [name, price === undefined ? cloth : { ...cloth, price }];
-  });
-  return Object.fromEntries(cloths);
+  const priced = ({ price: _own, ...cloth }: Cloth): Cloth => {
+    const price = prices.get(cloth.name);
+    return price === undefined ? cloth : { ...cloth, price };
+  };
+  return {
+    ...drafted,
+    gown: inOtherCloths(drafted.gown, priced),
+    layers: drafted.layers.map((layer) => ({ ...layer, cloth: priced(layer.cloth) })),
+  };
 }
 
 function checkRate({ rate }: EstimateFlags): void {
@@ -218,9 +228,9 @@ function checkRate({ rate }: EstimateFlags): void {
     throw new WrongCommandLine(`--rate: "${safeText(rate)}" is no amount. Write such as 23 or 23.50.`);
 }
 
-function missingPrices({ rate, price = [] }: EstimateFlags, spec: Spec): string[] {
+function missingPrices({ rate, price = [] }: EstimateFlags, { cloths: all }: Pick<Gown, 'cloths'>): string[] {
   const given = price.map((text) => text.split('=')[0]);
-  const cloths = Object.keys(spec.cloths).filter((name) => !given.includes(name));
+  const cloths = all.map(({ name }) => name).filter((name) => !given.includes(name));
   return [
     ...(rate === undefined ? ['--rate'] : []),
     ...(cloths.length === 0 ? [] : [`--price for ${cloths.join(', ')}`]),
@@ -230,13 +240,13 @@ function missingPrices({ rate, price = [] }: EstimateFlags, spec: Spec): string[
 function textOf(
   template: string,
   { cloth, together, sheets, hours, price }: Estimate,
-  { flags, measures, spec }: { flags: EstimateFlags; measures: SupposedMeasures; spec: Spec },
+  { flags, measures, gown }: { flags: EstimateFlags; measures: SupposedMeasures; gown: Gown },
 ): string {
-  const say = (mm: number) => tapeText(mm, spec.units);
+  const say = (mm: number) => tapeText(mm, gown.units);
   const metres = (mm: number | null) =>
     mm === null
       ? words.cannot
-      : spec.units === 'in'
+      : gown.units === 'in'
         ? `${(mm / 914.4).toFixed(2)} yd`
         : `${(mm / 1000).toFixed(1)} m`;
   const size = flags.size === undefined ? undefined : bodySize(Number(flags.size));
@@ -270,7 +280,7 @@ function textOf(
     '',
     words.sheets(sheets.count, sheets.paper),
     words.hours(hours.least, hours.most),
-    price === null ? words.noPrice(missingPrices(flags, spec)) : words.price(price.least, price.most),
+    price === null ? words.noPrice(missingPrices(flags, gown)) : words.price(price.least, price.most),
     '',
     `${words.assumed}:`,
     ...assumed.map((line) => `- ${line}`),

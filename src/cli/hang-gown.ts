@@ -3,7 +3,7 @@ import { Worker } from 'node:worker_threads';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { hangTask } from '../hanging/gown-to-hang.ts';
 import { type Hanging, type HangTask, type HungGown, hungGown } from '../hanging/hung-gown.ts';
-import { workroom } from '../making/workroom.ts';
+import { workroom } from '../workroom/workroom.ts';
 
 /** Beside the bundle; from the source tree, where there is none, the gown is hung in this thread. */
 const WORKER = new URL('./hang-worker.cjs', import.meta.url);

@@ -1,11 +1,12 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { sortDiagnostics } from '../diagnostics/place.ts';
 import { tapeText } from '../diagnostics/tape-text.ts';
+import type { Cloth } from '../gown/cloth.ts';
 import type { Gown } from '../gown/gown.ts';
-import type { ClothSpec, Spec } from '../gown-file/spec.ts';
+import { inOtherCloths } from '../gown/other-cloths.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
 import type { LayEffort } from '../lay/plan/plan-lays.ts';
-import { draftSpec } from '../pipeline.ts';
+import { type DraftedGown, draftWhole } from '../pipeline.ts';
 import { layReport } from '../report/lay-report.ts';
 import { askedLength } from './asked-length.ts';
 import { ExitStatus } from './exit-status.ts';
@@ -22,7 +23,7 @@ export interface LayFlags {
   readonly layer?: readonly string[];
   readonly width?: readonly string[];
   readonly oneWay?: boolean;
-  readonly fold?: ClothSpec['fold'];
+  readonly fold?: Cloth['fold'];
   readonly effort?: LayEffort;
   readonly json?: boolean;
 }
@@ -37,13 +38,13 @@ interface Variant {
 
 /** `lay`: the lay of each cloth and what to buy, also of cloths that are not bought yet. */
 export async function layGown(file: string, flags: LayFlags, machine: Machine): Promise<ExitStatus> {
-  const { spec, gown, diagnostics: found } = readGown(file, machine);
+  const { gown, diagnostics: found } = readGown(file, machine);
   let diagnostics = found;
   const variants: Variant[] = [];
-  if (spec !== undefined && gown !== undefined && !hasErrors(found)) {
+  if (gown !== undefined && !hasErrors(found)) {
     knowAll('--layer', flags.layer, new Set(gown.layers.map(({ name }) => name)));
-    for (const { supposed, change } of suppositions(spec, flags)) {
-      const drafted = change === undefined ? gown : draftSpec(withCloths(spec, flags.layer, change)).gown;
+    for (const { supposed, change } of suppositions(gown.gown, flags)) {
+      const drafted = change === undefined ? gown : draftWhole(withCloths(gown, flags.layer, change)).gown;
       if (drafted === undefined) continue;
       const layers = drafted.layers.filter(({ name }) => flags.layer?.includes(name) ?? true);
       const planned = await planGownLays(
@@ -65,9 +66,9 @@ export async function layGown(file: string, flags: LayFlags, machine: Machine): 
 
 /** What is supposed of the cloths, in words and as a change of them; nothing for those of the spec. */
 function suppositions(
-  { units }: Pick<Spec, 'units'>,
+  { units }: Pick<Gown, 'units'>,
   flags: LayFlags,
-): { supposed: string; change?: Partial<ClothSpec> }[] {
+): { supposed: string; change?: Partial<Cloth> }[] {
   const widths = flags.width?.map((width) => askedLength('--width', width, units)) ?? [undefined];
   return widths.map((width) => {
     const supposed = [
@@ -85,16 +86,14 @@ function suppositions(
   });
 }
 
-/** The spec with other cloths for these layers, or for all. */
-function withCloths(spec: Spec, layers: readonly string[] | undefined, change: Partial<ClothSpec>): Spec {
-  const changed = new Set(
-    spec.layers.filter(({ name }) => layers?.includes(name) ?? true).map(({ cloth }) => cloth),
-  );
-  const cloths = Object.entries(spec.cloths).map(([name, cloth]) => [
-    name,
-    changed.has(name) ? { ...cloth, ...change } : cloth,
-  ]);
-  return { ...spec, cloths: Object.fromEntries(cloths) };
+/** The gown as it was asked for, with other cloths for these layers, or for all. */
+function withCloths(
+  { asked, layers }: DraftedGown,
+  chosen: readonly string[] | undefined,
+  change: Partial<Cloth>,
+): Gown {
+  const own = layers.filter(({ name }) => chosen?.includes(name) ?? true).map(({ cloth }) => cloth.name);
+  return inOtherCloths(asked, (cloth) => (own.includes(cloth.name) ? { ...cloth, ...change } : cloth));
 }
 
 function withNew(known: readonly Diagnostic[], found: readonly Diagnostic[]): readonly Diagnostic[] {

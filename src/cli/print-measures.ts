@@ -1,8 +1,9 @@
 import { resolve } from 'node:path';
 import { safeText } from '../diagnostics/safe-text.ts';
+import { gownOfSpec } from '../gown/gown-of-spec.ts';
+import { stationsOnce } from '../gown/lines.ts';
 import { readSpec } from '../gown-file/read-spec.ts';
 import type { Spec } from '../gown-file/spec.ts';
-import { stationsOf } from '../gown-file/stations.ts';
 import { measuresForm, measuresText } from '../print/papers/measures-form.ts';
 import { writePdf } from '../print/pdf/write-pdf.ts';
 import { deskPaperOf } from '../publish/pattern-files.ts';
@@ -35,18 +36,16 @@ export async function printMeasures(
   const asked = askedPaper(flags.paper);
   const spec = file === undefined ? specOfTemplate(flags.from) : specOf(file, machine);
   if (spec === undefined) return ExitStatus.specWrong;
-  const stations = stationsOf(
-    spec.gores.map(({ name }) => name),
-    spec.symmetry,
-  );
-  const words = english(spec.units);
+  const gown = gownOfSpec(spec);
+  const stations = stationsOnce(gown).map(({ name }) => name);
+  const words = english(gown.units);
   if (flags.out === undefined) {
-    machine.out(`${measuresText(spec, stations, words)}\n`);
+    machine.out(`${measuresText(gown, stations, words)}\n`);
     return ExitStatus.done;
   }
-  const { pages, bookmarks } = measuresForm(spec, stations, words, deskPaperOf({ gown: spec }, asked?.name));
+  const { pages, bookmarks } = measuresForm(gown, stations, words, deskPaperOf({ gown }, asked?.name));
   const pdf = await writePdf(pages, {
-    title: `${spec.gown}: ${words.measuresForm.title}`,
+    title: `${gown.name}: ${words.measuresForm.title}`,
     bookmarks,
     font: fontBytes,
   });

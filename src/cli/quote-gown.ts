@@ -1,11 +1,11 @@
 import { resolve } from 'node:path';
 import { sortDiagnostics } from '../diagnostics/place.ts';
-import { workroom } from '../making/workroom.ts';
 import { quoteReport } from '../money/quote-report.ts';
-import { quoteText } from '../money/quote-text.ts';
+import { quoteText } from '../print/papers/quote-text.ts';
 import { clientFile } from '../publish/paper-files.ts';
 import { deskPaperOf } from '../publish/pattern-files.ts';
 import { english } from '../words/english.ts';
+import { workroom } from '../workroom/workroom.ts';
 import { askedPaper } from './asked-paper.ts';
 import { ExitStatus } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
@@ -40,11 +40,11 @@ export async function quoteGown(file: string, flags: QuoteFlags, machine: Machin
     writeNewFile(resolve(machine.folder, flags.out), bytes, flags.out);
   }
   if (flags.json) {
-    const report = quoteReport(gown.spec, facts.pricing) ?? null;
+    const report = quoteReport(gown.gown, facts.pricing) ?? null;
     machine.out(jsonText({ quote: report, findings: findingsJson(diagnostics) }));
   } else {
     printFindings(diagnostics, machine);
-    machine.out(quoteText(gown.spec, facts.pricing, english(gown.spec.units)));
+    machine.out(quoteText(gown.gown, facts.pricing, english(gown.gown.units)));
   }
   return hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
 }

@@ -7,11 +7,9 @@ import { CLOTH_HOLDS, LINE_STAYS } from '../geometry/tolerances.ts';
 import { laidOn } from './best-shift.ts';
 import { type Cloth, clothOf } from './cloth.ts';
 import { edgeChanges } from './edge-changes.ts';
+import { leastSewable } from './least-sewable.ts';
 import { type OutlineSample, outlineSamples } from './outline-samples.ts';
 import type { EdgeChange, PieceChange } from './piece-change.ts';
-
-/** The least allowance that can be sewn, mm: the width of a machine's foot, 1/4 in (common practice). */
-export const LEAST_ALLOWANCE = 6;
 
 /** What the shapes alone say of one piece. */
 export type ShapeChange = Pick<PieceChange, 'verdict' | 'shift' | 'slid' | 'edges' | 'marks' | 'amount'>;
@@ -73,7 +71,7 @@ function leastSewn({ piece, allowances }: CutPiece, seams: readonly OutlineSampl
   const beyond = seams
     .filter(({ clear }) => clear)
     .map((sample) => {
-      const width = Math.min(LEAST_ALLOWANCE, allowances[piece.edges[sample.edge]!.name] ?? 0);
+      const width = leastSewable(allowances[piece.edges[sample.edge]!.name] ?? 0);
       return { ...sample, point: along(sample.point, sample.outwards, width) };
     });
   return [...seams, ...beyond];
@@ -98,7 +96,7 @@ function mostOff(edges: readonly EdgeChange[]): number {
 
 /** How far the seam line runs outside the cloth, or what is missing of an allowance that can be sewn. */
 function shortBy({ wanted, least }: NonNullable<EdgeChange['left']>): number {
-  return least < 0 ? -least : Math.min(wanted, LEAST_ALLOWANCE) - least;
+  return least < 0 ? -least : leastSewable(wanted) - least;
 }
 
 /** Whether the new cut line lies on the old one, and the old one on the new. */

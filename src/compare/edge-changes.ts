@@ -1,9 +1,10 @@
 import type { CutPiece } from '../draft/piece.ts';
 import type { Point } from '../geometry/curve.ts';
+import { lengthOfRun } from '../geometry/length.ts';
 import { add } from '../geometry/point.ts';
 import { type Depth, depthIn, type Exit, exitFrom, ON_OUTLINE, type Region } from '../geometry/region.ts';
 import { CLOTH_HOLDS, LINE_STAYS } from '../geometry/tolerances.ts';
-import { HEM, type OutlineSample, WAIST } from './outline-samples.ts';
+import { HEM, LEFT, type OutlineSample, WAIST } from './outline-samples.ts';
 import type { EdgeChange } from './piece-change.ts';
 
 /** A new piece laid on old cloth. */
@@ -102,9 +103,22 @@ function leftOver({ piece }: LaidPiece, rays: readonly Ray[], edge: number): Edg
     const missing = outside ? wanted - place.depth : (cut?.distance ?? wanted) - (cloth?.distance ?? 0);
     if (missing <= lack) continue;
     lack = missing;
-    found = { wanted, least: wanted - missing, at: along };
+    found = {
+      wanted,
+      least: wanted - missing,
+      at: own === edge ? along : endToward(piece, edge, own, along),
+    };
   }
   return found;
+}
+
+/** A place of another edge, told along this one: the corner where the two meet; across the piece, as far down. */
+function endToward({ piece }: CutPiece, edge: number, own: number, along: number): number {
+  const isSide = (index: number): boolean => index !== WAIST && index !== HEM;
+  const whole = lengthOfRun(piece.edges[edge]!.curves);
+  if (isSide(edge) === isSide(own)) return Math.min(along, whole);
+  const atFarEnd = isSide(edge) ? own === HEM : own !== LEFT;
+  return atFarEnd ? whole : 0;
 }
 
 /** The allowance that the new piece should have at an edge, mm. */

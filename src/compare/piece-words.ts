@@ -1,6 +1,6 @@
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Units } from '../diagnostics/units.ts';
-import { LEAST_ALLOWANCE } from './compare-piece.ts';
+import { leastSewable } from './least-sewable.ts';
 import type { EdgeChange, NewCloth, PieceChange } from './piece-change.ts';
 import { edgeWords } from './value-words.ts';
 
@@ -53,7 +53,7 @@ function wordsOfEdge(edge: EdgeChange, { verdict }: PieceChange, units: Units): 
 
 /** What a piece is cut again for; what else is short does not matter then. */
 function isTooLittle({ wanted, least }: NonNullable<EdgeChange['left']>): boolean {
-  return least < Math.min(wanted, LEAST_ALLOWANCE);
+  return least < leastSewable(wanted);
 }
 
 function leftWords(edge: EdgeChange, left: NonNullable<EdgeChange['left']>, units: Units): string {

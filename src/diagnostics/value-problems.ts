@@ -15,6 +15,12 @@ export const unknownKey = error(
   }),
 );
 
+export const notDrafted = error('not-drafted', (key: string, instead: string) => ({
+  message: `${quoted(key)} is not drafted under that name.`,
+  why: 'What stands here would be left out of the gown.',
+  hint: instead,
+}));
+
 export const missingKey = error('missing-key', (key: string, section: string, expected: string) => ({
   message: `${quoted(key)} is missing ${section}.`,
   why: 'The gown cannot be drafted without it, and a guess could spoil cloth.',

@@ -17,7 +17,7 @@ const WHY_NOT = {
     hint: 'Give it a wider hem or less negative flare, or shorten it.',
   })),
   'widens-too-fast': error('gore-widens-too-fast', (gore: string) => ({
-    message: `Gore ${gore} widens faster from one girth to the next than its seams can follow.`,
+    message: `Gore ${gore} changes its width faster from one girth to the next than its seams can follow.`,
     why: 'No flat piece of cloth has seams of that length and levels of that width.',
     hint: 'Spread the girth over more gores, or put the levels of the petticoat farther apart.',
   })),

@@ -1,8 +1,7 @@
-import { lengthOfRun } from '../geometry/length.ts';
 import type { Gown } from '../gown/gown.ts';
 import { allowanceAt, hasGore, type Layer } from '../gown/layer.ts';
-import { halves } from '../gown/lines.ts';
 import type { Flounce, Godet } from '../gown/parts.ts';
+import { edgeAllRound } from './all-round.ts';
 import { draftGown, type GownDraft } from './draft-gown.ts';
 import type { LayerDrafts } from './draft-layers.ts';
 import { godetHems } from './godets.ts';
@@ -42,9 +41,8 @@ export function hemRound(
   { layer, draft }: { readonly layer: Layer; readonly draft: GownDraft },
   godets: readonly Godet[],
 ): number {
-  const own = draft.pieces.filter((piece) => hasGore(layer, { name: piece.gore }));
-  const hem = own.reduce((sum, piece) => sum + lengthOfRun(piece.edges[2]!.curves), 0);
-  return halves(draft.gown) * hem + godetHems(godets, { layer, draft });
+  const gores = edgeAllRound(draft, 'hem', (gore) => hasGore(layer, gore));
+  return gores + godetHems(godets, { layer, draft });
 }
 
 function flouncePart(flounce: Flounce, edge: number): Part {

@@ -1,8 +1,7 @@
 import type { Curve, Point } from '../geometry/curve.ts';
-import { reversedRun } from '../geometry/split.ts';
-import { reflected } from '../geometry/transform.ts';
 import type { GoreFrame } from './gore-frame.ts';
 import { type HalfGore, halfGore } from './half-gore.ts';
+import { across, runAcross } from './unfolded.ts';
 import type { WidthDown } from './width-down.ts';
 
 /** Where the straight axis of a shaped gore lies: both halves alike about the centre, or one straight edge. */
@@ -44,7 +43,7 @@ export function shapedFrame(width: WidthDown, length: number, grain: ShapedGrain
     sideFrom: (side, from, to) => {
       if (grain === `${side}-edge`) return [{ kind: 'line', from: { x: 0, y: from }, to: { x: 0, y: to } }];
       const seam = half.seamFrom(from, to);
-      return side === 'back' ? seam : seam.map(mirrored);
+      return side === 'back' ? seam : seam.map((curve) => across(curve, 0));
     },
   };
 }
@@ -52,10 +51,6 @@ export function shapedFrame(width: WidthDown, length: number, grain: ShapedGrain
 function levelOf(half: HalfGore, s: number, grain: ShapedGrain): Curve[] {
   const behind = half.levelAt(s);
   if (grain === 'front-edge') return behind;
-  const before = reversedRun(behind.map(mirrored));
+  const before = runAcross(behind, 0);
   return grain === 'back-edge' ? before : [...before, ...behind];
-}
-
-function mirrored(curve: Curve): Curve {
-  return reflected(curve, { x: 0, y: 0 }, { x: 0, y: 1 });
 }

@@ -1,5 +1,5 @@
+import { edgeAllRound } from '../draft/all-round.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
-import { lengthOfRun } from '../geometry/length.ts';
 import { runsRound } from '../gown/lines.ts';
 import type { Fitting } from '../gown/sections.ts';
 import { isSameOutline } from './same-outline.ts';
@@ -67,7 +67,6 @@ export function traceOf(fitting: Fitting, before: Sides, after: Sides): FittingT
 }
 
 function allRound({ left, right }: Sides, edge: 'hem' | 'waist'): number {
-  const half = ({ pieces }: GownDraft): number =>
-    pieces.reduce((sum, piece) => sum + lengthOfRun(piece.edges[edge === 'waist' ? 0 : 2]!.curves), 0);
-  return runsRound(left.gown) ? half(left) : half(left) + half(right);
+  const own = edgeAllRound(left, edge);
+  return runsRound(left.gown) ? own : (own + edgeAllRound(right, edge)) / 2;
 }

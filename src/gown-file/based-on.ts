@@ -1,6 +1,13 @@
 import * as problems from '../diagnostics/based-on-problems.ts';
 import type { Diagnostic, Source } from '../diagnostics/diagnostic.ts';
-import { mergeWritten, pricedAsWritten, standsAt, without, withoutRecords } from './merge-written.ts';
+import {
+  mergeWritten,
+  pricedAsWritten,
+  standsAt,
+  without,
+  withoutInStacks,
+  withoutRecords,
+} from './merge-written.ts';
 import {
   childOf,
   isScalar,
@@ -69,6 +76,7 @@ function over(base: WrittenMap, own: WrittenMap, named: WrittenScalar, found: re
   for (const { path, span } of leftOut(own, diagnostics)) {
     if (!standsAt(below, path)) diagnostics.push(problems.nothingToLeaveOut(span, path.join('.')));
     below = without(below, path);
+    if (path.length === 2 && path[0] === 'layers') below = withoutInStacks(below, path[1]!);
   }
   if (below.entries.has('fittings') && !own.entries.has('fittings'))
     diagnostics.push(problems.fittingsInherited(named.span));

@@ -67,6 +67,31 @@ function withoutBelow(written: Written, path: readonly string[]): Written {
   return { ...written, items };
 }
 
+/** What a layer that is left out was sewn as one with goes on without it, and a stack of nothing else is gone. */
+export function withoutInStacks(root: WrittenMap, layer: string): WrittenMap {
+  const sewn = childOf(root, 'sewn-as-one');
+  if (sewn?.kind !== 'map') return root;
+  const isIt = (item: Written) => isScalar(item) && item.text.trim() === layer;
+  const lessIt = (written: Written): Written =>
+    written.kind === 'list'
+      ? { ...written, items: written.items.filter((item) => !isIt(item)).map(lessIt) }
+      : written;
+  const entries = [...sewn.entries].map(([key, value]): [string, Written] => {
+    const less = lessIt(value);
+    if (less.kind !== 'list') return [key, less];
+    return [
+      key,
+      { ...less, items: less.items.filter((item) => item.kind !== 'list' || item.items.length > 0) },
+    ];
+  });
+  const left = entries.filter(([, value]) => value.kind !== 'list' || value.items.length > 0);
+  if (left.length === 0) return without(root, ['sewn-as-one']);
+  return {
+    ...root,
+    entries: new Map([...root.entries, ['sewn-as-one', { ...sewn, entries: new Map(left) }]]),
+  };
+}
+
 /** Whether anything stands at such a path. */
 export function standsAt(written: Written, [step, ...rest]: readonly string[]): boolean {
   if (step === undefined) return true;

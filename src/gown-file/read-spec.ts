@@ -1,4 +1,4 @@
-import type { Diagnostic, Source } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic, Source, Span } from '../diagnostics/diagnostic.ts';
 import { sortDiagnostics } from '../diagnostics/place.ts';
 import { notASpec } from '../diagnostics/text-problems.ts';
 import { manyProblems } from '../diagnostics/value-problems.ts';
@@ -7,6 +7,7 @@ import { allChecks } from './checks/all-checks.ts';
 import { Page } from './checks/page.ts';
 import { faultOfText } from './decode-spec.ts';
 import { readShape } from './read-shape.ts';
+import { allSlips } from './slips/all-slips.ts';
 import type { Spec } from './spec.ts';
 import { childOf, isScalar, placesOf, type Written } from './written.ts';
 import { readYaml } from './yaml-text.ts';
@@ -52,7 +53,9 @@ const UNITS = ['mm', 'cm', 'in'];
 /** A tree, alone or merged with what it is based on. `found` are the problems of its text. */
 export function readWritten(root: Written, found: readonly Diagnostic[]): SpecReading {
   const { spec, sketch, diagnostics } = readShape(root);
-  const all = sortDiagnostics([...found, ...diagnostics, ...allChecks(new Page(sketch, root))]);
+  const page = new Page(sketch, root);
+  const wrong = [...found, ...diagnostics, ...allChecks(page)];
+  const all = sortDiagnostics([...wrong, ...allSlips(page).filter(({ span }) => !isSpokenOf(span, wrong))]);
   const errors = all.filter((diagnostic) => diagnostic.level === 'error');
   const built =
     spec !== undefined && errors.every(({ code }) => CONTRADICTIONS.has(code))
@@ -63,6 +66,11 @@ export function readWritten(root: Written, found: readonly Diagnostic[]): SpecRe
     tree: root,
     diagnostics: atMost(MOST_PROBLEMS, all),
   };
+}
+
+/** A figure that is wrong outright needs no doubt beside it. */
+function isSpokenOf({ source, start, end }: Span, wrong: readonly Diagnostic[]): boolean {
+  return wrong.some(({ span }) => span.source === source && span.start <= end && start <= span.end);
 }
 
 /** Errors with which a gown can still be drawn, so that what else is wrong with it is found in the same run. */

@@ -2,6 +2,7 @@ import type * as z from 'zod/mini';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import * as problems from '../diagnostics/value-problems.ts';
 import { nearest } from './nearest.ts';
+import { insteadOf } from './not-drafted.ts';
 import { keysAt } from './shape/form.ts';
 import type { FaultAtPath } from './shape/leaf.ts';
 import { childOf, isScalar, placeOfWritten, type Written, writtenAt } from './written.ts';
@@ -77,6 +78,8 @@ function unknownKeyAt(root: Written, path: Path, key: string, guess: boolean): D
   const section = writtenAt(root, path) ?? root;
   const span = childOf(section, key)?.key ?? section.span;
   const keys = keysAt(path);
+  const instead = keys.length === 0 ? undefined : insteadOf(key);
+  if (instead !== undefined) return problems.notDrafted(span, key, instead);
   return problems.unknownKey(
     span,
     key,

@@ -24,6 +24,7 @@ export function gownOfSpec(spec: Spec): Gown {
     gores: spec.gores.map(({ name }) => name),
     allowances: gownAllowances(spec.allowances, at('allowances')),
     clothNamed: (name) => clothNamed(cloths, name),
+    ...turningsOf(spec, spec.lengths),
   };
   const layers = spec.layers.map((layer, i) => layerOf(layer, asked, at('layers', i)));
   const closure = spec.closure && closureOf(spec.closure, lines, at('closure'));
@@ -48,6 +49,14 @@ export function gownOfSpec(spec: Spec): Gown {
     place: at(),
   };
   return { ...gown, overskirts: overskirtsOf(spec, gown, asked, at) };
+}
+
+/** What lengths with their turnings in them have at both ends, by the gown's allowances. */
+export function turningsOf(
+  { allowances }: Pick<Spec, 'allowances'>,
+  { measured }: Pick<Spec['lengths'], 'measured'>,
+): Pick<LayersAsked, 'turnings'> {
+  return measured === 'cut' ? { turnings: allowances.waist! + allowances.hem! } : {};
 }
 
 /** Where each section's values stand. */
@@ -116,7 +125,6 @@ function plainSections(spec: Spec, at: At) {
     ...(dates && { dates: { ...dates, place: at('dates') } }),
     ...(paper && { paper: { ...paper, place: at('paper') } }),
     cut: cut ?? {},
-    spec,
   };
 }
 
@@ -196,7 +204,8 @@ function overskirtsOf(spec: Spec, gown: Omit<Gown, 'overskirts'>, asked: LayersA
     const asInGown: PlaceIn<[]> = (...path) => placeAt(spec, ['overskirts', i, ...path]);
     const { name, from, to, fastened, edges, quickRelease, notes } = overskirt;
     const own: LayersAsked = {
-      ...asked,
+      clothNamed: asked.clothNamed,
+      ...turningsOf(spec, overskirt.lengths),
       gores: overskirt.gores.map((gore) => gore.name),
       allowances: overskirtAllowances(spec, overskirt, at('allowances')),
     };
@@ -228,7 +237,6 @@ function overskirtsOf(spec: Spec, gown: Omit<Gown, 'overskirts'>, asked: LayersA
         trims: [],
         notions: [],
         cut: {},
-        spec,
         place: asInGown,
       },
     };

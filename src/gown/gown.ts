@@ -1,5 +1,5 @@
 import type { Units } from '../diagnostics/units.ts';
-import type { OverskirtSpec, Spec } from '../gown-file/spec.ts';
+import type { OverskirtSpec } from '../gown-file/spec.ts';
 import type { Cloth } from './cloth.ts';
 import type { Layer } from './layer.ts';
 import type { GownLines } from './lines.ts';
@@ -53,8 +53,6 @@ export interface Gown extends GownLines, Placed<[]> {
   readonly paper?: Paper;
   /** By layer: the hash printed on the pieces that it was cut from. */
   readonly cut: Readonly<Record<string, string>>;
-  /** The file's form, until every room has moved onto this one. */
-  readonly spec: Spec;
 }
 
 /** A detachable train or an overskirt. */

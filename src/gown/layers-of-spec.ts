@@ -8,6 +8,8 @@ export interface LayersAsked {
   readonly gores: readonly string[];
   readonly allowances: GownAllowances;
   readonly clothNamed: (name: string) => Cloth;
+  /** What the gown's own lines take off lengths that were measured with their turnings, mm; none of other lengths. */
+  readonly turnings?: number;
 }
 
 /** What the gown asks for where a layer asks for nothing else; `named` by station. */
@@ -25,20 +27,21 @@ export function gownAllowances(given: Allowances, place: PlaceIn<['allowances']>
 
 export function layerOf(spec: LayerSpec, asked: LayersAsked, place: PlaceIn<['layers', number]>): Layer {
   const { name, hem, fullness, seams, edging, gap, notes } = spec;
+  const allowances = layerAllowances(spec.allowances, hem, asked.allowances, (...path) =>
+    place('allowances', ...path),
+  );
   return {
     name,
     cloth: asked.clothNamed(spec.cloth),
     hem,
     shape: {
-      shorter: spec.shorter,
+      shorter: spec.shorter + turnedMore(allowances, asked.turnings),
       smallerAcross: spec.cutSmallerAcross,
       smallerAlong: spec.cutSmallerAlong,
       ...(fullness === undefined ? {} : { fullness: { ratio: fullness.ratio, where: fullness.where } }),
     },
     ...(fullness === undefined ? {} : { fullness }),
-    allowances: layerAllowances(spec.allowances, hem, asked.allowances, (...path) =>
-      place('allowances', ...path),
-    ),
+    allowances,
     gores: spec.gores ?? asked.gores,
     ...(edging === undefined ? {} : { edging }),
     seams: seams ?? 'pressed-open',
@@ -46,6 +49,11 @@ export function layerOf(spec: LayerSpec, asked: LayersAsked, place: PlaceIn<['la
     ...(notes === undefined ? {} : { notes }),
     place,
   };
+}
+
+/** Of a cut length this layer turns in more, or less, than the gown's lines count on: its own allowances lie in it. */
+function turnedMore({ waist, hem }: LayerAllowances, turnings: number | undefined): number {
+  return turnings === undefined ? 0 : waist.width + hem.width - turnings;
 }
 
 /**

@@ -18,6 +18,8 @@ import type { Layer } from './layer.ts';
 import type { Placed } from './placed.ts';
 import type { Station } from './station.ts';
 
+export { USUAL_OFF_FLOOR } from '../gown-file/shape/usual.ts';
+
 /** What the papers say of the bodice; its sewn edge is in the stations and the gores. */
 export interface Bodice
   extends Pick<BodiceSpec, 'bonesEnd' | 'secondRow' | 'plies' | 'notes'>,

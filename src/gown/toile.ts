@@ -2,7 +2,6 @@ import type { Cloth } from './cloth.ts';
 import type { Gown, Overskirt } from './gown.ts';
 import { type Allowance, type Layer, type LayerAllowances, PLAIN } from './layer.ts';
 import type { Placed } from './placed.ts';
-import { toileForm } from './toile-form.ts';
 
 /** Allowances of a toile: wide enough to let out and to pin over, mm. From memory. */
 export const TOILE_ALLOWANCES = { seam: 30, waist: 40, hem: 50 } as const;
@@ -46,7 +45,6 @@ export function toileOf(gown: Gown): Gown {
     trims: [],
     notions: [],
     cut: {},
-    spec: toileForm(gown.spec, calico),
   };
 }
 

@@ -167,6 +167,12 @@ export const hoursOverTotal = warning('tasks-over-hours', (tasks: string, hours:
   hint: 'Correct `hours`, or leave it out.',
 }));
 
+export const priceRoundedAway = warning('price-rounded-away', (exact: string, rounding: string) => ({
+  message: `The price of ${exact} is rounded to whole steps of ${rounding} and comes to 0.`,
+  why: 'The client would be quoted nothing.',
+  hint: 'Look at `rounding`: the step that the price is rounded to, such as 5 or 10.',
+}));
+
 export const calendarClash = warning('calendar-clash', (earlier: string, later: string) => ({
   message: `The milestone ${quoted(later)} falls before ${quoted(earlier)} is done.`,
   why: 'The work cannot be done in that order.',

@@ -1,13 +1,12 @@
+import { allRound, edgeAllRound } from '../draft/all-round.ts';
 import { draftGown, type GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import { hemRound } from '../draft/flounces.ts';
 import { hasGodet } from '../draft/godets.ts';
-import { lengthOfRun } from '../geometry/length.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
 import { goresAt, halves, stationsOnce } from '../gown/lines.ts';
 import type { Side, Station } from '../gown/station.ts';
-import type { LayerSpec, Spec } from '../gown-file/spec.ts';
 import { type FloorLength, floorLengths } from './train/floor-lengths.ts';
 
 /** What the papers need to know of the drafted skirt, all measured on the draft. mm, mm², radians; all round. */
@@ -39,8 +38,6 @@ export interface SkirtStation {
 
 export interface SkirtLayer {
   readonly layer: Layer;
-  /** The file's form of `layer`, until every part has moved onto it. */
-  readonly spec: LayerSpec;
   readonly gores: readonly string[];
   readonly waist: number;
   readonly hem: number;
@@ -72,16 +69,16 @@ export interface LayerSeam {
   readonly withLayer?: string;
 }
 
-export function skirtOf(gown: Gown, spec: Spec, { gown: draft, layers }: LayerDrafts): Skirt {
+export function skirtOf(gown: Gown, { gown: draft, layers }: LayerDrafts): Skirt {
   const every = (): boolean => true;
   const stations = stationsOf(gown, draft);
   return {
     waist: waistAllRound(draft, every),
-    hem: edgeAllRound(draft, 'hem', every),
+    hem: edgeAllRound(draft, 'hem'),
     flare: flareAllRound(draft, every),
     stations,
     offFloor: gown.measuring.offFloor ?? heightOffFloor(stations[0]!),
-    layers: layers.map((own) => layerOf(own, gown, spec)),
+    layers: layers.map((own) => layerOf(own, gown)),
   };
 }
 
@@ -117,14 +114,13 @@ function withoutTrain(draft: GownDraft): readonly number[] | undefined {
   return 'reason' in level ? undefined : level.lengths;
 }
 
-function layerOf({ layer, draft }: LayerDraft, gown: Gown, spec: Spec): SkirtLayer {
+function layerOf({ layer, draft }: LayerDraft, gown: Gown): SkirtLayer {
   const seams = seamsOf(draft, layer, gown.layers);
   const godets = godetsOf(gown, layer, seams);
   const isOwn = (gore: { readonly name: string }): boolean => hasGore(layer, gore);
   const wedges = godets.reduce((sum, { copies, width, side }) => sum + (copies * width) / side, 0);
   return {
     layer,
-    spec: spec.layers.find(({ name }) => name === layer.name)!,
     gores: layer.gores,
     waist: waistAllRound(draft, isOwn),
     hem: hemRound({ layer, draft }, gown.godets),
@@ -182,28 +178,16 @@ function seamsOf(draft: GownDraft, layer: Layer, layers: readonly Layer[]): Laye
   });
 }
 
-type Chosen = (gore: { readonly name: string }) => boolean;
-
 /** As sewn: cloth that is gathered or pleated to the edge counts by the edge. */
-function waistAllRound(draft: GownDraft, chosen: Chosen): number {
+function waistAllRound(draft: GownDraft, chosen: (gore: { readonly name: string }) => boolean): number {
   return allRound(draft, chosen, (i) => draft.gown.gores[i]!.top);
 }
 
-function edgeAllRound(draft: GownDraft, edge: string, chosen: Chosen): number {
-  const curves = (i: number) => draft.pieces[i]!.edges.find((own) => own.name === edge)!.curves;
-  return allRound(draft, chosen, (i) => lengthOfRun(curves(i)));
-}
-
-function flareAllRound(draft: GownDraft, chosen: Chosen): number {
+function flareAllRound(draft: GownDraft, chosen: (gore: { readonly name: string }) => boolean): number {
   const depthAt = (station: number): number => draft.gown.stations[station]!.drop + draft.lengths[station]!;
   return allRound(
     draft,
     chosen,
     (i) => draft.frames[i]!.downAt(depthAt(i + 1), 1) - draft.frames[i]!.downAt(depthAt(i), 0),
   );
-}
-
-function allRound(draft: GownDraft, chosen: Chosen, measure: (gore: number) => number): number {
-  const { gores } = draft.gown;
-  return halves(draft.gown) * gores.reduce((sum, gore, i) => (chosen(gore) ? sum + measure(i) : sum), 0);
 }

@@ -1,4 +1,4 @@
-import type { LabourSpec } from '../gown-file/spec.ts';
+import type { Labour } from '../gown/sections.ts';
 import { type Fraction, fractionOfNumber, fractionOfText, minus, plus, times, ZERO } from './fraction.ts';
 
 /** Hours for one task, exact. */
@@ -11,7 +11,7 @@ export interface TaskHours {
 }
 
 /** Lengths sewn that hours can be worked out from, mm. */
-export type SewnLengths = Readonly<Record<keyof NonNullable<LabourSpec['perMetre']>, number>>;
+export type SewnLengths = Readonly<Record<keyof NonNullable<Labour['perMetre']>, number>>;
 
 export interface HoursInAll {
   readonly tasks: readonly TaskHours[];
@@ -24,7 +24,7 @@ export interface HoursInAll {
  * Hours by task. Where `hours` gives the whole, what the tasks leave of it is other work; where it does not, work whose
  * rate per metre is given and that no task names is worked out from the lengths sewn.
  */
-export function hoursByTask(labour: LabourSpec, sewn: SewnLengths): HoursInAll {
+export function hoursByTask(labour: Labour, sewn: SewnLengths): HoursInAll {
   const given = Object.entries(labour.tasks ?? {}).map(
     ([task, hours]): TaskHours => ({ task, hours: fractionOfText(hours) }),
   );
@@ -42,7 +42,7 @@ export function hoursByTask(labour: LabourSpec, sewn: SewnLengths): HoursInAll {
   return { tasks, inAll: whole, over: false };
 }
 
-function byMetre(labour: LabourSpec, sewn: SewnLengths): TaskHours[] {
+function byMetre(labour: Labour, sewn: SewnLengths): TaskHours[] {
   return Object.entries(labour.perMetre ?? {}).flatMap(([task, rate]) => {
     if (rate === undefined || labour.tasks?.[task] !== undefined) return [];
     // Metres to the centimetre: nobody charges closer.

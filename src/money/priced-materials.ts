@@ -1,5 +1,6 @@
+import type { Gown } from '../gown/gown.ts';
 import type { Layer } from '../gown/layer.ts';
-import type { Spec } from '../gown-file/spec.ts';
+import type { Trim } from '../gown/sections.ts';
 import type { BoughtCloth } from '../lay/plan/lay-facts.ts';
 import type { EdgingFacts } from '../making/edging/edging-facts.ts';
 import type { StripFacts } from '../making/supplies/strip-facts.ts';
@@ -13,53 +14,46 @@ export interface PricedMaterials {
   readonly withoutLength: readonly string[];
 }
 
+/** What the gown is made of beside its notions. */
+export interface Bought {
+  /** Every layer that has pieces. */
+  readonly layers: readonly Layer[];
+  readonly bought: readonly BoughtCloth[];
+  readonly edging: EdgingFacts | undefined;
+  readonly strips: readonly StripFacts[];
+}
+
 /** Cloths at the length that their lays say to buy, each cloth once; then edging, strips and the spec's notions. */
 export function pricedMaterials(
-  spec: Spec,
-  layers: readonly Layer[],
-  bought: readonly BoughtCloth[],
-  edging: EdgingFacts | undefined,
-  strips: readonly StripFacts[],
+  gown: Pick<Gown, 'edging' | 'notions'>,
+  { layers, bought, edging, strips }: Bought,
 ): PricedMaterials {
   const priced: Priced[] = [];
   const withoutPrice: string[] = [];
   const withoutLength: string[] = [];
-  const add = (price: string | undefined, rest: Omit<Priced, 'price'>): void => {
+  const add = (
+    { price, pricedPer }: Pick<Trim, 'price' | 'pricedPer'>,
+    rest: Omit<Priced, 'price'>,
+  ): void => {
     if (price === undefined) withoutPrice.push(rest.name);
-    else priced.push({ ...rest, price });
+    else priced.push({ ...rest, price, ...(pricedPer === undefined ? {} : { pricedPer }) });
   };
-  for (const cloth of new Set(layers.map((layer) => layer.cloth.name))) {
-    const { price, pricedPer } = spec.cloths[cloth] ?? {};
-    const lengths = bought.filter((one) => one.cloth === cloth);
-    if (lengths.length === 0) withoutLength.push(cloth);
-    else {
-      const length = lengths.reduce((sum, one) => sum + one.buy, 0);
-      add(price, { kind: 'cloth', name: cloth, length, ...(pricedPer === undefined ? {} : { pricedPer }) });
-    }
+  for (const cloth of new Map(layers.map((layer) => [layer.cloth.name, layer.cloth])).values()) {
+    const { name } = cloth;
+    const lengths = bought.filter((one) => one.cloth === name);
+    if (lengths.length === 0) withoutLength.push(name);
+    else add(cloth, { kind: 'cloth', name, length: lengths.reduce((sum, { buy }) => sum + buy, 0) });
   }
   if (edging !== undefined && edging.from === 'bought-in') {
-    const { price, pricedPer, soldBy } = spec.edging!;
+    const { soldBy } = gown.edging!;
     const length = soldBy === undefined ? edging.buy : Math.ceil(edging.buy / soldBy - 1e-9) * soldBy;
-    add(price, {
-      kind: 'edging',
-      name: edging.name,
-      length,
-      ...(pricedPer === undefined ? {} : { pricedPer }),
-    });
+    add(gown.edging!, { kind: 'edging', name: edging.name, length });
   }
-  for (const { kind, layer, along, buy, trim } of strips) {
-    const per = trim.pricedPer === undefined ? {} : { pricedPer: trim.pricedPer };
-    add(trim.price, {
-      kind: 'strip',
-      name: `${kind} ${along}`,
-      strip: { kind, layer, along },
-      length: buy,
-      ...per,
-    });
-  }
-  for (const { name, count, length, price, pricedPer } of spec.notions ?? []) {
-    const quantity = length === undefined ? { count: count ?? 1 } : { length };
-    add(price, { kind: 'notion', name, ...quantity, ...(pricedPer === undefined ? {} : { pricedPer }) });
+  for (const { kind, layer, along, buy, trim } of strips)
+    add(trim, { kind: 'strip', name: `${kind} ${along}`, strip: { kind, layer, along }, length: buy });
+  for (const notion of gown.notions) {
+    const { name, count = 1, length } = notion;
+    add(notion, { kind: 'notion', name, ...(length === undefined ? { count } : { length }) });
   }
   return { priced, withoutPrice, withoutLength };
 }

@@ -1,17 +1,14 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { Layer } from '../gown/layer.ts';
-import { placeOf } from '../gown-file/spec.ts';
-import type { BoughtCloth } from '../lay/plan/lay-facts.ts';
 import type { EdgingFacts } from '../making/edging/edging-facts.ts';
 import type { Bench, Found } from '../making/findings.ts';
 import * as problems from '../making/problems.ts';
-import { type MakingRecord, recordOf } from '../making/record.ts';
 import type { Skirt } from '../making/skirt.ts';
-import type { StripFacts } from '../making/supplies/strip-facts.ts';
 import { decimalText } from './fraction.ts';
 import { type HoursInAll, hoursByTask } from './labour-hours.ts';
-import { type PricedMaterials, pricedMaterials } from './priced-materials.ts';
+import { unitsIn } from './money.ts';
+import { type Bought, type PricedMaterials, pricedMaterials } from './priced-materials.ts';
 import { type Quote, quoteOf } from './quote.ts';
+import { type MakingRecord, recordOf } from './record.ts';
 
 /** What the gown costs, as far as the spec's prices and hours go. */
 export interface Pricing {
@@ -24,34 +21,25 @@ export interface Pricing {
   readonly record: MakingRecord | undefined;
 }
 
-export function pricing(
-  { spec, skirt }: Bench,
-  parts: {
-    readonly layers: readonly Layer[];
-    readonly bought: readonly BoughtCloth[];
-    readonly edging: EdgingFacts | undefined;
-    readonly strips: readonly StripFacts[];
-  },
-): Found<Pricing> {
-  const materials = pricedMaterials(spec, parts.layers, parts.bought, parts.edging, parts.strips);
-  const { labour } = spec;
+export function pricing({ gown, skirt }: Bench, parts: Bought): Found<Pricing> {
+  const materials = pricedMaterials(gown, parts);
+  const { labour, currency } = gown;
   const hours = labour === undefined ? undefined : hoursByTask(labour, sewnLengths(skirt, parts.edging));
   const charged = labour?.rate !== undefined && hours !== undefined && hours.tasks.length > 0;
   const quote =
     materials.priced.length === 0 && !charged
       ? undefined
-      : quoteOf(materials.priced, hours, labour, spec.currency);
+      : quoteOf(materials.priced, hours, labour, currency);
   const findings: Diagnostic[] =
-    hours?.over === true
-      ? [
-          problems.hoursOverTotal(
-            placeOf(spec, 'labour', 'hours'),
-            decimalText(hours.inAll, 2),
-            labour?.hours ?? '',
-          ),
-        ]
+    labour?.hours !== undefined && hours?.over === true
+      ? [problems.hoursOverTotal(labour.place('hours'), decimalText(hours.inAll, 2), labour.hours)]
       : [];
-  const record = recordOf(spec, { quote, priced: materials.priced, hours, bought: parts.bought });
+  const rounding = labour?.rounding;
+  if (quote !== undefined && rounding !== undefined && quote.net.minor === 0n && quote.cost.minor !== 0n)
+    findings.push(
+      problems.priceRoundedAway(labour!.place('rounding'), decimalText(unitsIn(quote.cost), 2), rounding),
+    );
+  const record = recordOf(gown, { quote, priced: materials.priced, hours, bought: parts.bought });
   return { facts: { materials, hours, workCharged: charged, quote, record }, findings };
 }
 

@@ -1,4 +1,4 @@
-import type { Spec } from '../gown-file/spec.ts';
+import type { Gown } from '../gown/gown.ts';
 import { decimalText, type Fraction } from './fraction.ts';
 import { type Amount, amountText, exactAmountText } from './money.ts';
 import type { Pricing } from './pricing.ts';
@@ -43,13 +43,13 @@ export interface QuoteReport {
 }
 
 /** Undefined where the spec has no price at all. */
-export function quoteReport(spec: Spec, pricing: Pricing): QuoteReport | undefined {
+export function quoteReport(gown: Gown, pricing: Pricing): QuoteReport | undefined {
   const { quote, materials, record } = pricing;
   if (quote === undefined) return undefined;
-  const { fittingsIncluded, expires } = spec.labour ?? {};
+  const { fittingsIncluded, expires } = gown.labour ?? {};
   return {
-    gown: spec.gown,
-    ...(spec.client === undefined ? {} : { client: spec.client }),
+    gown: gown.name,
+    ...(gown.client === undefined ? {} : { client: gown.client }),
     currency: quote.currency ?? null,
     lines: linesOf(quote),
     ...amountsOf(quote),

@@ -1,4 +1,4 @@
-import type { LabourSpec, TrimSpec } from '../gown-file/spec.ts';
+import type { Labour, Trim } from '../gown/sections.ts';
 import {
   type Fraction,
   fractionOfNumber,
@@ -59,7 +59,7 @@ export interface Quote {
 }
 
 /** Which strip a line is for. */
-export type StripPlace = Pick<TrimSpec, 'kind' | 'layer' | 'along'>;
+export type StripPlace = Pick<Trim, 'kind' | 'along'> & { readonly layer: string };
 
 export interface Priced {
   readonly kind: Exclude<QuoteLine['kind'], 'labour'>;
@@ -80,7 +80,7 @@ export interface Priced {
 export function quoteOf(
   priced: readonly Priced[],
   hours: HoursInAll | undefined,
-  labour: LabourSpec | undefined,
+  labour: Labour | undefined,
   currency: string | undefined,
 ): Quote {
   const materialLines = priced.map((one) => materialLine(one, currency));
@@ -146,7 +146,7 @@ function labourLinesOf(hours: HoursInAll, rate: string, currency: string | undef
   }));
 }
 
-function stagesOf(total: Amount, labour: LabourSpec | undefined): Stage[] {
+function stagesOf(total: Amount, labour: Labour | undefined): Stage[] {
   const deposit = fractionOfNumber(labour?.deposit ?? 0);
   const named = Object.entries(labour?.stages ?? {}).map(([name, share]) => ({
     name,

@@ -4,16 +4,15 @@ import type { PieceChange } from '../compare/piece-change.ts';
 import { pieceWords } from '../compare/piece-words.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { CutPiece } from '../draft/piece.ts';
+import { runAcross, unfolded } from '../draft/unfolded.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import type { Curve } from '../geometry/curve.ts';
-import { endOf } from '../geometry/evaluate.ts';
-import { reversedRun } from '../geometry/split.ts';
-import { reflected, translated } from '../geometry/transform.ts';
+import { translated } from '../geometry/transform.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
-import { workroom } from '../making/workroom.ts';
 import { type Overlay, overlayDrawing } from '../print/pattern/overlay-drawing.ts';
 import { writeSvg } from '../print/svg/write-svg.ts';
 import { layCost } from '../report/lay-report.ts';
+import { workroom } from '../workroom/workroom.ts';
 import { paperOf } from './pattern-files.ts';
 import { sheetsSince } from './sheets-since.ts';
 
@@ -108,14 +107,9 @@ interface Lines {
 
 /** @param opened both halves of a piece that was cut on the fold, for a new one that is drawn whole */
 function linesOf({ cutEdges, piece }: CutPiece, opened = false): Lines {
+  const whole = opened ? unfolded(cutEdges) : undefined;
+  const cut = whole === undefined ? cutEdges : [...whole.half, ...whole.other];
   const seams = piece.edges.filter(({ name }) => !opened || name !== 'fold').map(({ curves }) => curves);
-  const fold = cutEdges.findIndex(({ name }) => name === 'fold');
-  if (!opened || fold < 0) return { cut: [cutEdges.flatMap(({ curves }) => curves)], sew: seams };
-  // Round the half from one end of the fold to the other, and back round its mirror image.
-  const half = [1, 2, 3].flatMap((step) => cutEdges[(fold + step) % cutEdges.length]!.curves);
-  const about = endOf(half[half.length - 1]!);
-  const mirrored = (run: readonly Curve[]) => reversedRun(run.map((curve) => reflected(curve, about, DOWN)));
-  return { cut: [[...half, ...mirrored(half)]], sew: [...seams, ...seams.map(mirrored)] };
+  const other = whole === undefined ? [] : seams.map((run) => runAcross(run, whole.foldAt));
+  return { cut: [cut.flatMap(({ curves }) => curves)], sew: [...seams, ...other] };
 }
-
-const DOWN = { x: 0, y: 1 };

@@ -3,7 +3,6 @@ import { lineAndColumn } from '../diagnostics/place.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
 import { silhouetteOf } from '../making/train/silhouette.ts';
-import type { Workroom } from '../making/workroom.ts';
 import { amountText } from '../money/money.ts';
 import { frontAndBack } from '../print/papers/gown-drawing.ts';
 import { viewsCaption } from '../print/papers/views-block.ts';
@@ -18,6 +17,7 @@ import {
 import { writeSvg } from '../print/svg/write-svg.ts';
 import { layCost } from '../report/lay-report.ts';
 import { english, type Words } from '../words/english.ts';
+import type { Workroom } from '../workroom/workroom.ts';
 import { layFigures, layTitle } from './lay-files.ts';
 import type { PatternReport } from './pattern-files.ts';
 

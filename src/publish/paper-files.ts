@@ -5,20 +5,23 @@ import { sharedTables } from '../chalk/shared-tables.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { silhouetteOf } from '../making/train/silhouette.ts';
-import type { Workroom } from '../making/workroom.ts';
 import type { FlowedPages } from '../print/page/page-flow.ts';
 import { chalkPages } from '../print/papers/chalk-pages.ts';
 import { clientPages } from '../print/papers/client-pages.ts';
 import { jobSheet } from '../print/papers/job-sheet.ts';
 import type { PaperInput } from '../print/papers/paper-input.ts';
-import { type PdfFile, writePdf } from '../print/pdf/write-pdf.ts';
+import type { PdfFile } from '../print/pdf/pdf-file.ts';
+import { writePdf } from '../print/pdf/write-pdf.ts';
 import type { Paper } from '../sheets/paper.ts';
 import { english } from '../words/english.ts';
+import type { Workroom } from '../workroom/workroom.ts';
 
 export interface PaperOptions {
   readonly paper: Paper;
   /** Between the levels of the chalk tables, mm; 10 cm or 4 in when absent. */
   readonly every?: number;
+  /** Not of a toile: the client approves the gown, and pays for it. Pages for her when absent. */
+  readonly forClient?: boolean;
   readonly font?: () => Uint8Array | Promise<Uint8Array>;
 }
 
@@ -38,19 +41,22 @@ export async function paperFiles(
   diagnostics: readonly Diagnostic[],
   options: PaperOptions,
 ): Promise<PaperFiles> {
-  const tables = chalkTables(gown.cut.pieces, gown.spec.units, options.every);
+  const tables = chalkTables(gown.cut.pieces, gown.gown.units, options.every);
   const input = paperInput(gown, workroom, drawings, diagnostics, options, tables);
   const job = await written(input, 'job sheet', jobSheet(input), options);
-  const client = await written(input, 'for the client', clientPages(input), options);
+  const client =
+    options.forClient === false
+      ? undefined
+      : await written(input, 'for the client', clientPages(input), options);
   const chalk = await written(input, 'chalk tables', chalkPages(input), options);
   return {
     files: new Map<string, string | Uint8Array>([
       [`job-sheet-${options.paper.name}.pdf`, job.bytes],
-      [`client-${options.paper.name}.pdf`, client.bytes],
+      ...(client === undefined ? [] : [[`client-${options.paper.name}.pdf`, client.bytes] as const]),
       [`chalk-${options.paper.name}.pdf`, chalk.bytes],
       ['chalk.csv', chalkCsv(tables)],
     ]),
-    missingGlyphs: [...new Set([job, client, chalk].flatMap((one) => one.missingGlyphs))],
+    missingGlyphs: [...new Set([job, client, chalk].flatMap((one) => one?.missingGlyphs ?? []))],
   };
 }
 
@@ -66,7 +72,7 @@ export function clientFile(
 }
 
 function paperInput(
-  { gown, spec, measures, cut, drafts }: DraftedGown,
+  { gown, measures, cut, drafts }: DraftedGown,
   workroom: Workroom,
   { lays, views }: PaperDrawings,
   diagnostics: readonly Diagnostic[],
@@ -74,8 +80,7 @@ function paperInput(
   tables: readonly ChalkTable[] = [],
 ): PaperInput {
   return {
-    spec,
-    content: gown.content,
+    gown,
     measures,
     cutPieces: cut.pieces,
     workroom,
@@ -84,20 +89,20 @@ function paperInput(
     ...(views === undefined ? {} : { views }),
     lays,
     diagnostics,
-    words: english(spec.units),
+    words: english(gown.units),
     paper,
   };
 }
 
 function written(
-  { spec, content }: PaperInput,
+  { gown }: PaperInput,
   title: string,
   { pages, bookmarks }: FlowedPages,
   { font }: PaperOptions,
 ): Promise<PdfFile> {
   return writePdf(pages, {
-    title: `${spec.gown}: ${title}`,
-    subject: `spec format ${spec.format}, content ${content}`,
+    title: `${gown.name}: ${title}`,
+    subject: `spec format ${gown.format}, content ${gown.content}`,
     bookmarks,
     ...(font === undefined ? {} : { font }),
   });

@@ -2,7 +2,7 @@ import type { Line, Point } from '../geometry/curve.ts';
 import { pointAt } from '../geometry/evaluate.ts';
 import { lengthOf } from '../geometry/length.ts';
 import { dot, subtract, unit } from '../geometry/point.ts';
-import type { LaidPiece } from './sheet-plan.ts';
+import type { LaidPiece } from './laid-piece.ts';
 import type { Cell } from './touched-sheets.ts';
 
 /** A straight stretch that no sheet shows, to be bridged with tape and ruler. */

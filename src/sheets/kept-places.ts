@@ -1,7 +1,7 @@
 import type { CutPiece } from '../draft/piece.ts';
 import { placedPoint } from '../geometry/transform.ts';
+import type { LaidPiece } from './laid-piece.ts';
 import { CLEAR, type Position } from './nest-on-grid.ts';
-import type { SheetPlan } from './sheet-plan.ts';
 import type { Cell } from './touched-sheets.ts';
 import { ROW, type WorkingShape } from './working-shape.ts';
 
@@ -18,17 +18,17 @@ export interface KeptPlace {
 
 /**
  * The places of a plan's pieces.
- * @param cutPieces the pieces that the plan was made from, in the same order
+ * @param cutPieces what they were before they were laid, in the same order
  * @param groups indices of pieces that lie on one another
  */
 export function placesOf(
-  plan: SheetPlan,
+  { pieces }: { readonly pieces: readonly LaidPiece[] },
   cutPieces: readonly CutPiece[],
   groups: readonly (readonly number[])[],
 ): KeptPlace[] {
   return groups.map((group) => {
     const index = group[0]!;
-    const { cutPiece, turned } = plan.pieces[index]!;
+    const { cutPiece, turned } = pieces[index]!;
     const turn = { mirror: false, angle: (turned * Math.PI) / 180, shift: { x: 0, y: 0 } };
     const from = placedPoint(turn, cutPieces[index]!.labelAt);
     const members = group.map((member) => cutPieces[member]!);

@@ -3,11 +3,12 @@ import { areaInside } from '../geometry/area.ts';
 import type { Placement } from '../geometry/transform.ts';
 import { FIRST_PAGES, sheetLabel } from './grid-sheets.ts';
 import { hemPartners } from './hem-partners.ts';
+import type { LaidPiece } from './laid-piece.ts';
 import { movedPiece } from './moved-piece.ts';
 import { nestOnRoll, type RollNest } from './nest-on-roll.ts';
 import { sheetFrame } from './sheet-frame.ts';
 import type { SheetOptions } from './sheet-options.ts';
-import type { LaidPiece, Sheet, SheetPlan } from './sheet-plan.ts';
+import type { Sheet, SheetPlan } from './sheet-plan.ts';
 import { cutLine, everyRun, workingShape } from './working-shape.ts';
 
 /**

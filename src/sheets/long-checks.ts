@@ -2,7 +2,7 @@ import type { CutPiece } from '../draft/piece.ts';
 import { endOf, startOf } from '../geometry/evaluate.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import { distance } from '../geometry/point.ts';
-import type { LaidPiece } from './sheet-plan.ts';
+import type { LaidPiece } from './laid-piece.ts';
 
 /** A long measure to take on the taped pattern before anything is cut. */
 export interface LongCheck {

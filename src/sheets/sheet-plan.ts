@@ -1,6 +1,5 @@
-import type { CutPiece } from '../draft/piece.ts';
-import type { Line } from '../geometry/curve.ts';
 import type { Gap } from './gaps.ts';
+import type { LaidPiece } from './laid-piece.ts';
 import type { Paper } from './paper.ts';
 import type { Margins, SheetFrame } from './sheet-frame.ts';
 import type { Scale, SheetOptions } from './sheet-options.ts';
@@ -25,17 +24,6 @@ export interface SheetPlan {
   readonly gridPerPiece: number;
   /** Sheets that the pieces' area fills; blank sheets left out inside wide pieces may beat it. */
   readonly areaBound: number;
-}
-
-/** A piece moved (and turned by quarters) to where the sheets show it. */
-export interface LaidPiece {
-  readonly cutPiece: CutPiece;
-  /** Clockwise as drawn, degrees. */
-  readonly turned: 0 | 90 | 180 | 270;
-  /** The part of the grain line that is drawn: on sheets that are printed anyway, where there are any. */
-  readonly grain: Line;
-  /** Index of the longer piece of the same gore that it lies on: they differ at the hem only. */
-  readonly liesOn?: number;
 }
 
 export interface Sheet {

@@ -1,6 +1,6 @@
 import type { Milestone } from '../dates/calendar.ts';
 import type { HemFinish } from '../gown/cloth.ts';
-import type { MissingFact } from '../making/missing-facts.ts';
+import type { MissingFact } from '../workroom/missing-facts.ts';
 import type { Basics } from './english-basics.ts';
 
 /** Headings, labels and sentences of every paper. Functions take figures already written out, or names. */
@@ -203,7 +203,10 @@ export function englishPages({ length, list, station, unit }: Basics) {
         `${slant} along the cloth, ${height} straight down: measure her to check`,
     },
     notions: {
-      zip: (stock: string, to: string): string => `zip ${stock}, to be shortened to ${to}`,
+      zip: (stock: string, to: string): string =>
+        to === stock ? `zip ${stock}` : `zip ${stock}, to be shortened to ${to}`,
+      hooks: (opening: string): string =>
+        `hooks and eyes or bars for the opening of ${opening}, or a tape of them`,
       hook: 'hook and bar, 1, above the zip',
       petersham: (length: string): string => `petersham for the waist stay, ${length}`,
       strip: (name: string, width: string | undefined, length: string, layer: string, edge: string): string =>
@@ -302,15 +305,16 @@ export function englishPages({ length, list, station, unit }: Basics) {
       incomplete: (names: readonly string[]): string => `Not in the price yet: ${list(names)}.`,
       noPrice: 'The spec has no prices and no hours: there is nothing to quote.\n',
       changesTitle: 'What counts as a change',
-      changes: (fittings: number | undefined): string[] => [
-        'another cloth, layer, edging or closure than listed here;',
-        'another length, hem or train once the cloth is cut;',
-        'other shoes or another petticoat once the hem is levelled;',
-        'measures that change by more than the seams can take in or let out;',
-        ...(fittings === undefined
-          ? []
-          : [`more than the ${fittings} ${fittings === 1 ? 'fitting' : 'fittings'} included.`]),
-      ],
+      changes: (fittings: number | undefined): string[] =>
+        asOneSentence([
+          'another cloth, layer, edging or closure than listed here',
+          'another length, hem or train once the cloth is cut',
+          'other shoes or another petticoat once the hem is levelled',
+          'measures that change by more than the seams can take in or let out',
+          ...(fittings === undefined
+            ? []
+            : [`more than the ${fittings} ${fittings === 1 ? 'fitting' : 'fittings'} included`]),
+        ]),
       changesText: 'Changes are priced before they are made. This page is no legal or tax advice.',
       cardTitle: 'Care and bustle card',
       care: [
@@ -389,7 +393,7 @@ function MISSING(
   return {
     closure: () => 'closure: nothing is said of how she gets in.',
     girths: () => 'closure.hip, closure.shoulders: whether she gets in was not checked.',
-    'waist-groups': () => 'sewn-as-one.waist: all layers are taken in one waist seam.',
+    'waist-groups': () => 'sewn-as-one.waist: each layer is sewn to the bodice by itself.',
     'closure-layers': () => 'sewn-as-one.closure: the closure is taken through all layers.',
     'bodice-plies': () => 'bodice.plies: the bodice is counted as one ply.',
     'bones-end': () => 'bodice.bones-end: the needle’s distance from the bones was not checked.',
@@ -412,4 +416,9 @@ function MISSING(
     expires: () => 'labour.expires: the quote has no last day.',
     event: () => 'dates.event: no calendar.',
   };
+}
+
+/** Items of a list that is one sentence: the last of them ends it, whichever it is. */
+function asOneSentence(items: readonly string[]): string[] {
+  return items.map((item, i) => `${item}${i === items.length - 1 ? '.' : ';'}`);
 }

@@ -133,7 +133,7 @@ const WRITERS: Writers = {
     ),
   flounce: ({ flounce }, { length }) =>
     text(
-      `Sew the ${flounce.name} to the ${flounce.layer}${flounce.aboveHem > 0 ? `, ${length(flounce.aboveHem)} above its hem` : '’s hem'}.`,
+      `Sew the ${flounce.name} to the ${flounce.sewnTo.name}${flounce.aboveHem > 0 ? `, ${length(flounce.aboveHem)} above its hem` : '’s hem'}.`,
       [
         flounce.kind === 'straight'
           ? `Join it into a ring, finish its hem, and gather it ${flounce.fullness} to 1, quarters on quarters.`
@@ -145,7 +145,7 @@ const WRITERS: Writers = {
     text(
       `Make the ${overskirt.name} by itself: seams, hem, its end edges ${overskirt.edges}, and a band at its top.`,
       [
-        `Layers: ${list(overskirt.layers.map((layer) => layer.name))}.`,
+        `Layers: ${list(overskirt.gown.layers.map((layer) => layer.name))}.`,
         `It fastens with ${overskirt.fastened} from ${station(overskirt.from)} to ${station(overskirt.to ?? 'centre-back')}.`,
         overskirt.quickRelease &&
           'Quick release: try it on her, in the time that the change allows; the production’s risk assessment decides.',

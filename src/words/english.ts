@@ -1,8 +1,6 @@
 import type { Units } from '../diagnostics/units.ts';
 import type { StepWork } from '../making/order/step.ts';
-import { threadRatio } from '../making/supplies/thread.ts';
-import { minus } from '../money/fraction.ts';
-import { amountText, exactAmountText, less, moneyText } from '../money/money.ts';
+import { amountText, exactAmountText, moneyText } from '../money/money.ts';
 import { englishBasics } from './english-basics.ts';
 import { STEP_CAUTIONS, WEARER_CAUTIONS } from './english-cautions.ts';
 import { englishPages } from './english-pages.ts';
@@ -25,9 +23,6 @@ export function english(units: Units) {
     money: moneyText,
     amount: amountText,
     price: exactAmountText,
-    less,
-    minus,
-    threadRatio: threadRatio(2.5).toFixed(1),
   };
 }
 

@@ -59,9 +59,10 @@ function printedPieces(pages: ReturnType<typeof chalkPages>['pages'], gores: rea
 
 describe.each(Object.entries(SPECS))('the chalk paper of %s', (_name, file) => {
   const gown = made(readFileSync(projectFile(file), 'utf8'));
-  const { spec, cut } = gown.gown;
-  const unit = spec.units === 'in' ? 25.4 : 10;
-  const step = spec.units === 'in' ? 25.4 / 32 : 1;
+  const { units } = gown.gown.gown;
+  const { cut } = gown.gown;
+  const unit = units === 'in' ? 25.4 : 10;
+  const step = units === 'in' ? 25.4 / 32 : 1;
   const input = inputOf(gown);
   const { pages } = chalkPages(input);
   const gores = [...new Set(cut.pieces.map(({ gore }) => gore))];

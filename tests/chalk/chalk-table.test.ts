@@ -185,7 +185,7 @@ describe('every piece of every example and template, with its own allowances', (
   it.each(files.map((file) => [basename(file), file]))('%s', (_, file) => {
     const { gown } = draft({ name: file, text: readFileSync(file, 'utf8') });
     for (const piece of gown!.cut.pieces) {
-      const csv = chalkCsv([chalkTable(piece, { step: chalkStep(gown!.spec.units) })]);
+      const csv = chalkCsv([chalkTable(piece, { step: chalkStep(gown!.gown.units) })]);
       const from = origin(piece);
       expect(worst(piece.cutEdges, plotted(csv, piece.gore, 'cut'), from)).toBeLessThan(1);
       expect(worst(piece.piece.edges, plotted(csv, piece.gore, 'seam'), from)).toBeLessThan(1);

@@ -31,6 +31,10 @@ describe('a toile', () => {
     const machine = new RecordingMachine(folder);
     expect(await run(['draft', '--toile', projectFile('templates/full-circle.yaml')], machine)).toBe(0);
     expect(readdirSync(join(folder, 'out'))).toEqual(['full-circle-toile']);
-    expect(readdirSync(join(folder, 'out/full-circle-toile'))).toContain('lay-calico.svg');
+    const files = readdirSync(join(folder, 'out/full-circle-toile'));
+    expect(files).toContain('lay-calico.svg');
+    // The client approves the gown, not its toile.
+    expect(files.filter((name) => name.startsWith('client-'))).toEqual([]);
+    expect(files.filter((name) => name.startsWith('job-sheet-'))).toHaveLength(1);
   });
 });

@@ -34,6 +34,28 @@ describe('a hem raised by exactly 20 mm', () => {
   });
 });
 
+describe('the least that can be sewn', () => {
+  const narrow = (length: number) =>
+    cone({
+      lengths: level(length),
+      allowances: { seam: '15mm', waist: '4.9mm', hem: '4.9mm' },
+      layers: [{ name: 'shell', cloth: 'calico', hem: 'rolled' }],
+    });
+
+  it('of an allowance that was never 6 mm is three quarters of it: 4.5 of 4.9 mm are sewn', () => {
+    const { verdict, edges } = changeOf(compared(narrow(1000), narrow(1000.4)), 'side');
+    expect(verdict).toBe('let-out');
+    expect(edges.find(({ edge }) => edge === 'hem')?.left?.least).toBeCloseTo(4.5, 1);
+  });
+
+  it('3 mm of 4.9 are not, above and below', () => {
+    const { verdict, amount } = changeOf(compared(narrow(1000), narrow(1003.8)), 'side');
+    expect(verdict).toBe('re-cut');
+    // 3.675 mm are needed and 1.1 left.
+    expect(amount).toBeCloseTo(3.675 - 1.1, 1);
+  });
+});
+
 describe('a hem let down', () => {
   it('by 6 of 10 mm leaves 4 mm, less than can be sewn: 2 mm short', () => {
     const { verdict, amount, edges } = changeOf(compared(cone(), cone({ lengths: level(1006) })), 'side');

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { PieceChange, Verdict } from '../../src/compare/piece-change.ts';
 import type { CutPiece } from '../../src/draft/piece.ts';
+import { pointAt } from '../../src/geometry/evaluate.ts';
 import { CLOTH_HOLDS, LINE_STAYS } from '../../src/geometry/tolerances.ts';
 import { holds, polygonOf, unfolded } from './cloth-polygons.ts';
 import { compared, cone } from './versions.ts';
@@ -62,12 +63,30 @@ function clothOf(piece: CutPiece, lines: 'cut' | 'sew', shift = { x: 0, y: 0 }):
   return fold?.kind === 'line' ? unfolded(outline, fold.from.x + shift.x) : [outline];
 }
 
+/** How long an edge is by a polygon of it, mm. */
+function chordsOf({ curves }: CutPiece['cutEdges'][number]): number {
+  return curves.reduce((sum, curve) => {
+    const points = Array.from({ length: 65 }, (_, i) => pointAt(curve, i / 64));
+    return (
+      sum + points.slice(1).reduce((way, p, i) => way + Math.hypot(p.x - points[i]!.x, p.y - points[i]!.y), 0)
+    );
+  }, 0);
+}
+
 /** What curves read as chords may differ by, mm. */
 const SLIVER = 0.01;
 
 /** Every verdict against a polygon library; how often each was given. */
 function judged(changes: readonly PieceChange[]): Verdict[] {
-  for (const { was, piece, shift, verdict, gore } of changes) {
+  for (const { was, piece, shift, verdict, gore, edges } of changes) {
+    for (const { edge, left, comesOff, corner } of edges)
+      for (const found of [left, comesOff])
+        if (found) {
+          // A place lies on the edge that it is told of, a corner's on the cut line, a little longer.
+          const drawn = (corner ? piece.cutEdges : piece.piece.edges).find(({ name }) => name === edge)!;
+          expect(found.at, `${gore}, ${edge}`).toBeGreaterThanOrEqual(0);
+          expect(found.at, `${gore}, ${edge}`).toBeLessThanOrEqual(chordsOf(drawn) + 0.5);
+        }
     const cloth = clothOf(was!, 'cut');
     const cut = clothOf(piece, 'cut', shift);
     if (verdict === 'same') expect(holds(cloth, cut, LINE_STAYS + SLIVER), gore).toBe(true);

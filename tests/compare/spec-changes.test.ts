@@ -4,9 +4,10 @@ import { comparisonJson } from '../../src/compare/comparison-json.ts';
 import { comparisonText } from '../../src/compare/comparison-text.ts';
 import { specChanges } from '../../src/compare/spec-changes.ts';
 import { gowns, specText } from '../properties/gowns.ts';
-import { compared, cone, drafted } from './versions.ts';
+import { compared, cone, drafted, draftedWithSpec } from './versions.ts';
 
-const changes = (old: string, now: string) => specChanges(drafted(old).spec, drafted(now).spec);
+const changes = (old: string, now: string) =>
+  specChanges(draftedWithSpec(old).spec, draftedWithSpec(now).spec);
 const paths = (old: string, now: string) => changes(old, now).map(({ path }) => path);
 
 describe('what is no change', () => {

@@ -25,7 +25,7 @@ export function drafted(text: string, name = 'gown.yaml'): DraftedGown {
   return draftedWithSpec(text, name).gown;
 }
 
-function draftedWithSpec(text: string, name: string) {
+export function draftedWithSpec(text: string, name = 'gown.yaml') {
   const { spec, gown, diagnostics } = draft({ name, text });
   const errors = diagnostics.filter(({ level }) => level === 'error');
   if (spec === undefined || gown === undefined || errors.length > 0)

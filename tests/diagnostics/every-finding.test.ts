@@ -12,9 +12,9 @@ import { bustledHemOnFloor, hemHangsOtherwise } from '../../src/hanging/hang-pro
 import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
 import { planLays } from '../../src/lay/plan/plan-lays.ts';
 import { orderImpossible } from '../../src/making/problems.ts';
-import { workroom } from '../../src/making/workroom.ts';
 import { draft, draftOutputs } from '../../src/pipeline.ts';
 import { notSmooth, seamsDiffer, topsMissBodice } from '../../src/truing/truing-problems.ts';
+import { workroom } from '../../src/workroom/workroom.ts';
 
 const HERE = import.meta.dirname;
 const SOURCE = join(HERE, '../../src');

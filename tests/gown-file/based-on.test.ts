@@ -141,6 +141,30 @@ bodice: {panels: {front: 16, middle: 2}}
   });
 });
 
+describe('a layer that is left out', () => {
+  const own = (without: string) => `based-on: lantern.yaml\nwithout: [${without}]\n`;
+  const stacks = (without: string) =>
+    read({ 'own.yaml': own(without), 'lantern.yaml': lantern }).spec?.sewnAsOne;
+
+  it('is left out of what it was sewn as one with', () => {
+    expect(said({ 'own.yaml': own('layers.organza, edging'), 'lantern.yaml': lantern })).toEqual([
+      // What it was cut from is cut for nothing now.
+      expect.stringMatching(/^lantern\.yaml:\d+:\d+ unused-cloth$/),
+    ]);
+    expect(stacks('layers.organza, edging')).toMatchObject({
+      waist: [['lining'], ['shell']],
+      closure: ['shell'],
+    });
+  });
+
+  it('takes a stack of nothing else with it', () => {
+    expect(stacks('layers.lining')).toMatchObject({
+      waist: [['shell', 'organza']],
+      closure: ['shell', 'organza'],
+    });
+  });
+});
+
 describe('a spec that cannot be based on what it says', () => {
   it.each<[string, Record<string, string>, string[]]>([
     ['itself', { 'own.yaml': 'based-on: own.yaml\n' }, ['own.yaml:1:11 based-on-itself']],

@@ -9,8 +9,8 @@ import { hangCloth } from '../../src/hanging/hang-cloth.ts';
 import { hangFigures } from '../../src/hanging/hang-figures.ts';
 import { AROUND, type HangTask, SETTLINGS } from '../../src/hanging/hung-gown.ts';
 import { gownViews } from '../../src/hanging/views.ts';
-import { workroom } from '../../src/making/workroom.ts';
 import { draft } from '../../src/pipeline.ts';
+import { workroom } from '../../src/workroom/workroom.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 

@@ -33,6 +33,11 @@ const CASES: Readonly<Record<string, { text: string; level: string; line: RegExp
   'opening-not-given': { text: closure('hip: 100'), level: 'warning', line: /^closure/ },
   'opening-longer-than-seam': { text: closure('opening: 102'), level: 'error', line: /^closure/ },
   'no-stock-zip': { text: closure('opening: 65'), level: 'warning', line: /^closure/ },
+  'price-rounded-away': {
+    text: skirt({ more: 'currency: GBP\nlabour: {rate: 20, hours: 10, rounding: 500}' }),
+    level: 'warning',
+    line: /rounding: 500/,
+  },
   'needle-near-bone': { text: skirt({ bodice: '  bones-end: 0.9' }), level: 'warning', line: /^bones-end/ },
   'closure-edge-unfinished': {
     text: skirt({ more: 'closure: {kind: lacing, at: centre-back, opening: 30}' }),

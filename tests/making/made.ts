@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
 import type { BoughtCloth } from '../../src/lay/plan/lay-facts.ts';
-import { type Workroom, workroom } from '../../src/making/workroom.ts';
 import { type DraftedGown, draft } from '../../src/pipeline.ts';
+import { type Workroom, workroom } from '../../src/workroom/workroom.ts';
 
 export interface Made {
   readonly gown: DraftedGown;

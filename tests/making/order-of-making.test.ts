@@ -25,7 +25,7 @@ function codes(made: Made): string[] {
 
 /** All that a maker reads of the order, as one text. */
 function told({ facts, gown }: Made): string {
-  const words = english(gown.spec.units);
+  const words = english(gown.gown.units);
   return facts.order
     .map((step) => {
       const { does, notes, holds } = words.step(step.work);

@@ -10,16 +10,15 @@ const A4 = { width: 210, height: 297 };
 /** What the papers are made from, without lays. */
 export function inputOf({ gown, facts, findings }: Made, paper = A4): PaperInput {
   return {
-    spec: gown.spec,
-    content: gown.gown.content,
+    gown: gown.gown,
     measures: gown.measures,
     cutPieces: gown.cut.pieces,
     workroom: facts,
     silhouette: silhouetteOf(gown.drafts.gown, facts.skirt, facts.closure),
-    chalk: sharedTables(chalkTables(gown.cut.pieces, gown.spec.units)),
+    chalk: sharedTables(chalkTables(gown.cut.pieces, gown.gown.units)),
     lays: [],
     diagnostics: findings,
-    words: english(gown.spec.units),
+    words: english(gown.gown.units),
     paper,
   };
 }

@@ -41,9 +41,9 @@ describe.each([
   ['the plainest skirt', plain, A4],
 ])('the papers of %s', (_, one, paper) => {
   const input = inputOf(one, paper);
-  const words = english(one.gown.spec.units);
+  const words = english(one.gown.gown.units);
   const stations = one.gown.drafts.gown.gown.stations.map((station) => station.name);
-  const papers = [jobSheet(input), clientPages(input), measuresForm(one.gown.spec, stations, words, paper)];
+  const papers = [jobSheet(input), clientPages(input), measuresForm(one.gown.gown, stations, words, paper)];
 
   it('keep every text within the margins of its page', () => {
     for (const page of papers.flatMap((own) => own.pages)) {
@@ -139,11 +139,11 @@ describe('the form of measures', () => {
   it('asks for every station and panel, and prints none of the spec’s measures', () => {
     const words = english('cm');
     const stations = lantern.gown.drafts.gown.gown.stations.map((station) => station.name);
-    const form = told(measuresForm(lantern.gown.spec, stations, words, A4));
-    const lines = measuresText(lantern.gown.spec, stations, words);
+    const form = told(measuresForm(lantern.gown.gown, stations, words, A4));
+    const lines = measuresText(lantern.gown.gown, stations, words);
     for (const own of [form, lines]) {
       for (const station of stations) expect(own).toContain(words.station(station));
-      for (const gore of lantern.gown.spec.gores) expect(own).toContain(gore.name);
+      for (const gore of lantern.gown.gown.gores) expect(own).toContain(gore.name);
       for (const asked of ['hip', 'shoulders', 'hoop', 'heel', 'bones']) expect(own).toContain(asked);
       expect(own).not.toMatch(/101\.5|111\.5|\b74\b/);
     }
@@ -156,7 +156,7 @@ describe('a toile', () => {
     const lengths = (gown: typeof toile): readonly number[] => gown.drafts.gown.lengths;
     expect(lengths(toile)).toEqual(lengths(lantern.gown));
     expect(toile.cut.pieces.map((piece) => piece.layers)).toEqual(
-      lantern.gown.spec.gores.map(() => ['toile']),
+      lantern.gown.gown.gores.map(() => ['toile']),
     );
     expect(toile.cut.pieces.at(-1)?.allowances).toMatchObject({
       waist: TOILE_ALLOWANCES.waist,

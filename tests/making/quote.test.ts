@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { amountText } from '../../src/money/money.ts';
 import { quoteReport } from '../../src/money/quote-report.ts';
-import { notInPrice, quoteText } from '../../src/money/quote-text.ts';
+import { notInPrice, quoteText } from '../../src/print/papers/quote-text.ts';
 import { english } from '../../src/words/english.ts';
 import { example, made, skirt } from './made.ts';
 
@@ -17,7 +17,7 @@ const LAYS = [
 
 describe('a worked example, by decimal.js', () => {
   const { facts, gown } = made(example('lantern'), LAYS);
-  const report = quoteReport(gown.spec, facts.pricing)!;
+  const report = quoteReport(gown.gown, facts.pricing)!;
   const line = (...factors: (string | number)[]): Decimal =>
     factors.reduce<Decimal>((product, factor) => product.times(factor), new Exact(1)).toDecimalPlaces(2);
 
@@ -49,7 +49,7 @@ describe('a worked example, by decimal.js', () => {
   });
 
   it('says to the client the price and when it falls due, and nothing of margins', () => {
-    const text = quoteText(gown.spec, facts.pricing, english('cm'));
+    const text = quoteText(gown.gown, facts.pricing, english('cm'));
     expect(text).toContain(`GBP ${report.total}`);
     expect(text).toContain('3 fittings');
     expect(text).toContain('31 March 2027');
@@ -90,7 +90,7 @@ describe('any prices', () => {
           const cost = making.plus(share(making, overhead));
           const net = cost.plus(share(cost, margin));
           const total = net.plus(share(net, tax));
-          const report = quoteReport(gown.spec, facts.pricing);
+          const report = quoteReport(gown.gown, facts.pricing);
           expect(report?.total).toBe(total.toFixed(places));
           const stages = facts.pricing.quote!.stages.map((stage) => new Exact(amountText(stage.amount)));
           expect(stages.reduce((sum, own) => sum.plus(own)).toFixed(places)).toBe(total.toFixed(places));
@@ -105,7 +105,7 @@ describe('any prices', () => {
 describe('hours', () => {
   const hoursOf = (labour: string): string[] => {
     const { facts, gown } = made(skirt({ more: `currency: EUR\nlabour: {rate: 10, ${labour}}` }));
-    const lines = quoteReport(gown.spec, facts.pricing)?.lines ?? [];
+    const lines = quoteReport(gown.gown, facts.pricing)?.lines ?? [];
     return lines.map((own) => `${own.name} ${own.hours}`);
   };
 
@@ -130,7 +130,7 @@ describe('rounding, and what it came to', () => {
     const more = 'currency: EUR\nlabour: {rate: 33, hours: 7, rounding: 5, tax: 20%}';
     const { facts, gown } = made(skirt({ more }));
     // 231 → 230, 20 % of it 46.
-    expect(quoteReport(gown.spec, facts.pricing)).toMatchObject({
+    expect(quoteReport(gown.gown, facts.pricing)).toMatchObject({
       rounding: '-1.00',
       net: '230.00',
       tax: '46.00',
@@ -141,7 +141,7 @@ describe('rounding, and what it came to', () => {
   it('puts planned beside actual and leaves a balance', () => {
     const more = 'currency: EUR\nlabour: {rate: 20, hours: 10, actual: {hours: 12.5, spent: 80}, paid: 90}';
     const { facts, gown } = made(skirt({ more }));
-    expect(quoteReport(gown.spec, facts.pricing)?.actual).toEqual({
+    expect(quoteReport(gown.gown, facts.pricing)?.actual).toEqual({
       paid: '90.00',
       balance: '110.00',
       revisedTotal: '330.00',
@@ -154,7 +154,7 @@ describe('a spec without prices', () => {
     const plain = made(skirt());
     expect(plain.facts.pricing.quote).toBeUndefined();
     const words = english('cm');
-    expect(quoteText(plain.gown.spec, plain.facts.pricing, words)).toContain('nothing to quote');
+    expect(quoteText(plain.gown.gown, plain.facts.pricing, words)).toContain('nothing to quote');
     const half = made(skirt({ more: 'notions: [{name: buttons, count: 3, price: 1}]\ncurrency: EUR' }));
     expect(notInPrice(half.facts.pricing, words)).toEqual(['crepe', 'making']);
   });

@@ -12,7 +12,7 @@ function footprintOf(fields: Tree) {
   const gown = gownOfSpec(spec);
   const drafts = draftLayers(gown, gown.layers);
   if ('reason' in drafts) throw new Error(drafts.reason);
-  return trainFootprint(drafts.gown, skirtOf(gown, spec, drafts), gown.godets);
+  return trainFootprint(drafts.gown, skirtOf(gown, drafts), gown.godets);
 }
 
 /** Four gores of a cone: 720 round at the waist, 2400 at 1000 down; all its gores together turn by 1.68 radians. */

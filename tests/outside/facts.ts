@@ -213,10 +213,17 @@ function layerOf(layer: Tree, spec: Tree, mm: (value: unknown) => number, names:
     const found = choices.find((choice) => choice !== undefined);
     return found === undefined ? Number.NaN : mm(found);
   };
+  // A length that was cut has the layer's own turnings in it; the gown's lines count on the gown's.
+  const turned =
+    (spec.lengths as Tree).measured === 'cut'
+      ? pick(own.waist, shared.waist) +
+        (layer.hem === 'raw' ? pick(own.hem, 0) : pick(own.hem, shared.hem)) -
+        (mm(shared.waist) + mm(shared.hem))
+      : 0;
   return {
     name: String(layer.name),
     hem: String(layer.hem),
-    shorter: mm(layer.shorter ?? 0),
+    shorter: mm(layer.shorter ?? 0) + turned,
     gores: (layer.gores as string[] | undefined) ?? names,
     acrossFactor: 1 - mm(layer['cut-smaller-across'] ?? 0),
     alongFactor: 1 - mm(layer['cut-smaller-along'] ?? 0),

@@ -42,6 +42,21 @@ describe('layers', () => {
     ).toEqual(gores.flatMap(({ name }) => [`${name}: lining`, `${name}: overlay shell`]).sort());
   });
 
+  it('of cut lengths each have their own turnings in them', async () => {
+    const gown = await layersOf(
+      [
+        { name: 'lining', hem: 'turned' },
+        { name: 'shell', hem: 'faced', allowances: { hem: 12, waist: 20 } },
+        { name: 'net', hem: 'raw' },
+        { name: 'short', hem: 'turned', shorter: 25, allowances: { hem: 40 } },
+      ],
+      { lengths: { ...level(1000, 960), measured: 'cut' }, allowances: { seam: 15, waist: 15, hem: 30 } },
+    );
+    // Cut 1000 long at the fold: less 15 + 30; less 20 + 12; less 15; less 15 + 40 and 25 shorter.
+    const finished = gown.layers.map(({ gores: own }) => own[0]!.front.length);
+    for (const [i, expected] of [955, 968, 985, 920].entries()) near(finished[i]!, expected);
+  });
+
   it('may have some of the gores only', async () => {
     const gown = await layersOf([
       { name: 'shell', hem: 'faced', gores: ['side', 'back'] },

@@ -1,3 +1,4 @@
+import { isDay } from '../../dates/civil-date.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/value-problems.ts';
 import type { ValueKind } from '../../diagnostics/value-text.ts';
@@ -28,12 +29,15 @@ export const station = () =>
 
 /** A calendar day, kept as text. */
 export function date() {
-  return leaf('date', { type: 'string', format: 'date' }, 'a date, such as 2027-05-01', (written) =>
-    isDay(written.text.trim())
-      ? { value: written.text.trim() }
-      : problems.notADate(written.span, written.label, written.text),
-  );
+  return leaf('date', { type: 'string', format: 'date' }, 'a date, such as 2027-05-01', (written) => {
+    const day = written.text.trim();
+    return isDay(day) && day >= FIRST_DAY
+      ? { value: day }
+      : problems.notADate(written.span, written.label, written.text);
+  });
 }
+
+const FIRST_DAY = '1900-01-01';
 
 export function flag() {
   return leaf('flag', { type: 'boolean' }, 'true or false', (written) =>
@@ -77,12 +81,4 @@ function textWithin(written: WrittenScalar, longest: number): { value: string } 
   const value = written.text.trim();
   if (value === '') return problems.emptyText(written.span, written.label);
   return value.length <= longest ? { value } : problems.tooLong(written.span, written.label, longest);
-}
-
-function isDay(text: string): boolean {
-  const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
-  if (match === null) return false;
-  const [year = 0, month = 0, day = 0] = match.slice(1).map(Number);
-  const date = new Date(Date.UTC(year, month - 1, day));
-  return year >= 1900 && date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
 }

@@ -1,8 +1,9 @@
 import type { CutPiece } from '../../draft/piece.ts';
+import { across } from '../../draft/unfolded.ts';
 import { areaInside } from '../../geometry/area.ts';
 import type { Curve, Line, Point } from '../../geometry/curve.ts';
 import { rotated } from '../../geometry/transform.ts';
-import { acrossFold, foldAt, foldSide, wholeOutline } from './whole-outline.ts';
+import { foldAt, foldSide, wholeOutline } from './whole-outline.ts';
 import { workingOutline } from './working-outline.ts';
 
 /** One cut piece of a layer with the shapes in which it can be laid. */
@@ -64,13 +65,13 @@ export function railroadedItem({ half: _, ...item }: LayItem): LayItem {
 
 function openedOut(cut: CutPiece, half: LayShape): LayShape {
   const fold = foldAt(cut);
-  const across = half.notches.map((tick) => acrossFold(tick, fold) as Line);
+  const others = half.notches.map((tick) => across(tick, fold) as Line);
   const grain: Line = {
     kind: 'line',
     from: { x: fold, y: half.grain.from.y },
     to: { x: fold, y: half.grain.to.y },
   };
-  return layShape(wholeOutline(cut), grain, [...half.notches, ...across]);
+  return layShape(wholeOutline(cut), grain, [...half.notches, ...others]);
 }
 
 function layShape(outline: readonly Curve[], grain: Line, notches: readonly Line[]): LayShape {

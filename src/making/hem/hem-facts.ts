@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import { allowanceAt } from '../../gown/layer.ts';
-import { type ClothSpec, type HemFinish, placeOf } from '../../gown-file/spec.ts';
+import type { Cloth, HemFinish } from '../../gown/cloth.ts';
+import { allowanceAt, type Layer } from '../../gown/layer.ts';
 import { type Bench, type Found, percentText } from '../findings.ts';
 import * as problems from '../problems.ts';
 import { type HemSurplus, hemSurplus, MOST_SURPLUS, MOST_SURPLUS_ON_SATIN } from './hem-surplus.ts';
@@ -20,16 +20,16 @@ export interface HemFacts {
 }
 
 export function hemFacts(bench: Bench): Found<readonly HemFacts[]> {
-  const { spec, skirt, say } = bench;
+  const { gown, skirt, say } = bench;
   const findings: Diagnostic[] = [];
-  const facts = skirt.layers.map(({ spec: layer, layer: own, hem, flare, gores }, index): HemFacts => {
-    const allowance = allowanceAt(own, 'hem');
+  const facts = skirt.layers.map(({ layer, hem, flare, gores }): HemFacts => {
+    const allowance = allowanceAt(layer, 'hem');
     const surplus = layer.hem === 'turned' && allowance > 0 ? hemSurplus(hem, flare, allowance) : undefined;
-    const satin = isSatin(layer.cloth, spec.cloths[layer.cloth]);
+    const satin = isSatin(layer.cloth);
     const most = satin ? MOST_SURPLUS_ON_SATIN : MOST_SURPLUS;
     if (surplus !== undefined && surplus.share > most) {
       findings.push(
-        problems.hemSurplusShows(placeOf(spec, 'layers', index, 'hem'), {
+        problems.hemSurplusShows(layer.place('hem'), {
           layer: layer.name,
           surplus: say(surplus.toEase),
           share: percentText(surplus.share),
@@ -44,11 +44,11 @@ export function hemFacts(bench: Bench): Found<readonly HemFacts[]> {
       finish: layer.hem,
       length: hem,
       allowance,
-      shorter: layer.shorter,
+      shorter: layer.shape.shorter,
       surplus,
-      partner: layer.hem === 'bagged' ? partnerOf(spec.layers, index) : undefined,
+      partner: layer.hem === 'bagged' ? partnerOf(gown.layers, layer) : undefined,
       roughCut: gores.flatMap((gore) => {
-        const depth = spec.roughCut[gore] ?? 0;
+        const depth = gown.gores.find(({ name }) => name === gore)?.roughCut ?? 0;
         return depth > 0 ? [{ gore, depth }] : [];
       }),
     };
@@ -57,53 +57,46 @@ export function hemFacts(bench: Bench): Found<readonly HemFacts[]> {
 }
 
 /** Satin by its weave where the spec names it, else by the cloth's name. */
-export function isSatin(name: string, cloth: ClothSpec | undefined): boolean {
-  return /satin|charmeuse|duchess/i.test(cloth?.weave ?? name);
+export function isSatin({ name, weave }: Pick<Cloth, 'name' | 'weave'>): boolean {
+  return /satin|charmeuse|duchess/i.test(weave ?? name);
 }
 
 /** The nearest layer with a bagged hem, outwards first: a lining is bagged to what lies on it. */
-function partnerOf(layers: Bench['spec']['layers'], index: number): string | undefined {
-  const bagged = layers
-    .map((layer, i) => ({ layer, i }))
-    .filter(({ layer, i }) => layer.hem === 'bagged' && i !== index);
-  const outward = bagged.find(({ i }) => i > index);
-  return (outward ?? bagged.findLast(({ i }) => i < index))?.layer.name;
+function partnerOf(layers: readonly Layer[], own: Layer): string | undefined {
+  const index = layers.indexOf(own);
+  const isBagged = ({ hem }: Layer): boolean => hem === 'bagged';
+  const partner = layers.slice(index + 1).find(isBagged) ?? layers.slice(0, index).findLast(isBagged);
+  return partner?.name;
 }
 
 /** What the outer of two hems bagged together is rolled inside by, mm: 2 to 3 (common practice). */
 const ROLLED = 2.5;
 
 function baggedFindings(bench: Bench, facts: readonly HemFacts[]): Diagnostic[] {
-  const { spec, say } = bench;
-  const findings: Diagnostic[] = [];
-  const bagged = spec.layers.filter((layer) => layer.hem === 'bagged');
-  for (const [index, layer] of spec.layers.entries()) {
-    if (layer.hem !== 'bagged') continue;
-    if (facts[index]!.partner === undefined) {
-      findings.push(problems.baggedAlone(placeOf(spec, 'layers', index, 'hem'), layer.name));
-    }
-  }
+  const { gown, say } = bench;
+  const bagged = gown.layers.filter((layer) => layer.hem === 'bagged');
+  const findings = bagged
+    .filter(({ name }) => facts.find(({ layer }) => layer === name)!.partner === undefined)
+    .map((layer) => problems.baggedAlone(layer.place('hem'), layer.name));
   const first = bagged[0];
   if (bagged.length < 2 || first === undefined) return findings;
-  const place = placeOf(spec, 'layers', spec.layers.indexOf(first), 'hem');
+  const place = first.place('hem');
   const names = bagged.map((layer) => layer.name);
   if (!bagged.some((layer) => layer.gap !== undefined))
     findings.push(problems.baggedWithoutGap(place, names));
-  const shorter = bagged.map((layer) => layer.shorter);
+  const shorter = bagged.map(({ shape }) => shape.shorter);
   const difference = Math.max(...shorter) - Math.min(...shorter);
   if (difference > 0) findings.push(problems.baggedNotEqual(place, names, say(difference), say(ROLLED)));
   return [...findings, ...gapFindings(bench)];
 }
 
-function gapFindings({ spec, skirt, say }: Bench): Diagnostic[] {
-  return spec.layers.flatMap((layer, index) => {
-    const gap = layer.gap;
+function gapFindings({ skirt, say }: Bench): Diagnostic[] {
+  return skirt.layers.flatMap(({ layer, seams }) => {
+    const { gap } = layer;
     if (gap === undefined) return [];
     // Of two that differ, the shorter one decides.
-    const [seam] = (skirt.layers[index]?.seams ?? [])
-      .filter((own) => own.name === gap.at)
-      .sort((a, b) => a.length - b.length);
-    const place = placeOf(spec, 'layers', index, 'gap');
+    const [seam] = seams.filter((own) => own.name === gap.at).sort((a, b) => a.length - b.length);
+    const place = layer.place('gap');
     if (seam === undefined) {
       return [problems.gapDoesNotFit(place, say(gap.length), gap.at, `${layer.name} has no seam there`)];
     }

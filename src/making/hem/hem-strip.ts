@@ -1,4 +1,4 @@
-import type { TrimSpec } from '../../gown-file/spec.ts';
+import type { Trim } from '../../gown/sections.ts';
 
 /** Overlap where a strip meets itself: 1/2 in, 13 mm for horsehair braid (textbook). */
 const OVERLAP = 13;
@@ -22,7 +22,7 @@ export interface StripLength {
  * @param closed whether the strip meets itself
  */
 export function stripLength(
-  kind: TrimSpec['kind'],
+  kind: Trim['kind'],
   edge: number,
   options: { readonly flare: number; readonly width?: number; readonly closed: boolean },
 ): StripLength {

@@ -1,5 +1,4 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import { placeOf } from '../../gown-file/spec.ts';
 import type { Found } from '../findings.ts';
 import type { MakingFacts } from '../making-facts.ts';
 import * as problems from '../problems.ts';
@@ -21,11 +20,6 @@ export function orderOfMaking(facts: MakingFacts): Found<readonly Step[]> {
   const findings: Diagnostic[] =
     stuck.length === 0
       ? []
-      : [
-          problems.orderImpossible(
-            placeOf(facts.bench.spec, 'layers'),
-            stuck.map((step) => step.id).join(', '),
-          ),
-        ];
+      : [problems.orderImpossible(facts.bench.gown.place('layers'), stuck.map((step) => step.id).join(', '))];
   return { facts: order.map((step, index) => ({ ...step, number: index + 1 })), findings };
 }

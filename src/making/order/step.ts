@@ -1,13 +1,7 @@
-import type {
-  ClothSpec,
-  FlounceSpec,
-  FullnessSpec,
-  HemFinish,
-  OverskirtSpec,
-  TiersSpec,
-  TrimSpec,
-} from '../../gown-file/spec.ts';
-
+import type { Cloth, Fullness, HemFinish } from '../../gown/cloth.ts';
+import type { Overskirt } from '../../gown/gown.ts';
+import type { Flounce, Tiers } from '../../gown/parts.ts';
+import type { Trim } from '../../gown/sections.ts';
 import type { BustlePoint } from '../bustle/bustle.ts';
 
 /** Cautions that a step can carry; their words are with the rest of the papers' text. */
@@ -78,14 +72,14 @@ export type StepWork =
   | {
       readonly kind: 'gather';
       readonly layer: string;
-      readonly fullness: FullnessSpec;
+      readonly fullness: Fullness;
       readonly cloth: number;
       readonly edge: number;
     }
   | { readonly kind: 'cut-part'; readonly name: string; readonly cloth: string; readonly strips: boolean }
-  | { readonly kind: 'tiers'; readonly tiers: TiersSpec }
-  | { readonly kind: 'flounce'; readonly flounce: FlounceSpec }
-  | { readonly kind: 'overskirt'; readonly overskirt: OverskirtSpec }
+  | { readonly kind: 'tiers'; readonly tiers: Tiers }
+  | { readonly kind: 'flounce'; readonly flounce: Flounce }
+  | { readonly kind: 'overskirt'; readonly overskirt: Overskirt }
   | {
       readonly kind: 'finish-opening';
       readonly at: string;
@@ -173,12 +167,12 @@ export type StepWork =
 
 export interface ScrapCloth {
   readonly name: string;
-  readonly weave: ClothSpec['weave'];
+  readonly weave: Cloth['weave'];
   readonly shrinkage: number;
 }
 
 export interface StepStrip {
-  readonly kind: TrimSpec['kind'];
+  readonly kind: Trim['kind'];
   readonly layer: string;
   readonly along: string;
   readonly width: number | undefined;

@@ -1,3 +1,4 @@
+import { goresOnce } from '../../gown/lines.ts';
 import type { HemFacts } from '../hem/hem-facts.ts';
 import type { MakingFacts, UnplacedStep } from '../making-facts.ts';
 import type { CautionKind } from './step.ts';
@@ -6,7 +7,7 @@ import { gapOf, isNet, step, stepStrip } from './steps-on-cloth.ts';
 /** From hanging to the hand-over. */
 export function hemSteps(facts: MakingFacts): UnplacedStep[] {
   const { bench, closure, bustle } = facts;
-  const { spec } = bench;
+  const { gown } = bench;
   const hems = [
     ...stripSteps(facts),
     ...singleHems(facts),
@@ -15,7 +16,7 @@ export function hemSteps(facts: MakingFacts): UnplacedStep[] {
     ...edgingSteps(facts),
   ];
   const closed = hems.map(({ id }) => id);
-  const overskirts = (spec.overskirts ?? []).map(({ name }) => `overskirt:${name}`);
+  const overskirts = gown.overskirts.map(({ name }) => `overskirt:${name}`);
   const fitted = step(
     'fit',
     ['trim', ...closed, ...overskirts],
@@ -41,28 +42,28 @@ export function hemSteps(facts: MakingFacts): UnplacedStep[] {
             at: closure.at,
           }),
         ];
-  const net = spec.layers.some((layer) => isNet(layer.cloth, spec.cloths[layer.cloth]));
+  const net = gown.layers.some(({ cloth }) => isNet(cloth));
   const last: CautionKind[] = ['pins', ...(net ? (['net-flame'] as const) : [])];
   const finish = step('finish', ['fit', 'bustle', 'fell-lining'], { kind: 'finish' }, last);
   return [hangStep(facts), levelStep(facts), trimStep(facts), ...hems, fitted, ...bustled, ...felled, finish];
 }
 
-function hangStep({ bench: { spec }, hems }: MakingFacts): UnplacedStep {
+function hangStep({ bench: { gown }, hems }: MakingFacts): UnplacedStep {
   const roughCut = [...new Set(hems.flatMap((hem) => hem.roughCut.map((cut) => cut.gore)))];
-  const bias =
-    roughCut.length > 0 ? roughCut : spec.gores.filter((gore) => !gore.onFold).map((gore) => gore.name);
-  const petticoats = (spec.tiers ?? []).map(({ name }) => `tiers:${name}`);
+  const offFold = goresOnce(gown).filter(({ fold }) => fold === undefined);
+  const bias = roughCut.length > 0 ? roughCut : offFold.map(({ name }) => name);
+  const petticoats = gown.tiers.map(({ name }) => `tiers:${name}`);
   return step('hang', ['waist-stay', ...petticoats], { kind: 'hang', bias }, [], true);
 }
 
-function levelStep({ bench: { spec, skirt }, edging }: MakingFacts): UnplacedStep {
+function levelStep({ bench: { gown, skirt }, edging }: MakingFacts): UnplacedStep {
   return step(
     'level',
     ['hang'],
     {
       kind: 'level',
       offFloor: skirt.offFloor,
-      train: spec.train !== undefined,
+      train: gown.train !== undefined,
       scallops: edging?.scallops !== undefined,
     },
     [],
@@ -116,9 +117,9 @@ function singleHems({ hems, edging, strips }: MakingFacts): UnplacedStep[] {
 }
 
 /** Each pair once: braid on both first, then the hems together, then through the gap. */
-function baggedHems({ hems, bench: { spec } }: MakingFacts): UnplacedStep[] {
+function baggedHems({ hems, bench: { gown } }: MakingFacts): UnplacedStep[] {
   return baggedPairs(hems).flatMap(({ inner, outer }) => {
-    const gap = spec.layers.flatMap((layer) =>
+    const gap = gown.layers.flatMap((layer) =>
       [inner.layer, outer.layer].includes(layer.name) ? (gapOf(layer) ?? []) : [],
     )[0];
     const id = `bag:${inner.layer}+${outer.layer}`;
@@ -154,11 +155,11 @@ function baggedPairs(hems: readonly HemFacts[]): { inner: HemFacts; outer: HemFa
 }
 
 /** A flounce is sewn on once the layer that carries it has been levelled. */
-function flounceSteps({ bench: { spec } }: MakingFacts): UnplacedStep[] {
-  return (spec.flounces ?? []).map((flounce) =>
+function flounceSteps({ bench: { gown } }: MakingFacts): UnplacedStep[] {
+  return gown.flounces.map((flounce) =>
     step(
       `flounce:${flounce.name}`,
-      ['trim', `cut:${flounce.name}`, ...(flounce.aboveHem > 0 ? [`hem:${flounce.layer}`] : [])],
+      ['trim', `cut:${flounce.name}`, ...(flounce.aboveHem > 0 ? [`hem:${flounce.sewnTo.name}`] : [])],
       { kind: 'flounce', flounce },
     ),
   );

@@ -1,33 +1,20 @@
-import type { ClothSpec } from '../../gown-file/spec.ts';
+import type { Cloth } from '../../gown/cloth.ts';
+import type { Gown } from '../../gown/gown.ts';
+import type { Layer } from '../../gown/layer.ts';
 import type { MakingFacts, UnplacedStep } from '../making-facts.ts';
 import type { StripFacts } from '../supplies/strip-facts.ts';
 import type { CautionKind, GapMark, StepStrip } from './step.ts';
 
 /** From the scraps to the marked pieces. */
 export function clothSteps(facts: MakingFacts): UnplacedStep[] {
-  const { spec } = facts.bench;
-  const cloths = [
-    ...new Set(
-      [
-        ...spec.layers,
-        ...(spec.flounces ?? []),
-        ...(spec.tiers ?? []),
-        ...(spec.overskirts ?? []).flatMap((own) => own.layers),
-      ].map(({ cloth }) => cloth),
-    ),
-  ];
+  const cloths = clothsUsed(facts.bench.gown);
   const steps: UnplacedStep[] = [
     step('test-scraps', [], {
       kind: 'test-scraps',
-      cloths: cloths.map((name) => ({
-        name,
-        weave: spec.cloths[name]?.weave,
-        shrinkage: spec.cloths[name]?.shrinkage ?? 0,
-      })),
+      cloths: cloths.map(({ name, weave, shrinkage }) => ({ name, weave, shrinkage })),
     }),
   ];
-  for (const name of cloths) {
-    const shrinkage = spec.cloths[name]?.shrinkage ?? 0;
+  for (const { name, shrinkage } of cloths) {
     if (shrinkage > 0)
       steps.push(step(`shrink:${name}`, ['test-scraps'], { kind: 'shrink', cloth: name, shrinkage }));
   }
@@ -45,24 +32,33 @@ export function clothSteps(facts: MakingFacts): UnplacedStep[] {
   return [...steps, ...cutSteps(facts), ...partCuts(facts), markStep(facts), stayStep(facts)];
 }
 
-function cutSteps({ bench: { spec }, hems, edging }: MakingFacts): UnplacedStep[] {
-  return spec.layers.map((layer, index) => {
-    const cloth = spec.cloths[layer.cloth];
-    const fromOwnEdges = edging?.own?.cloth === layer.cloth ? ['cut-own-edges'] : [];
+/** Of its layers, its parts and its overskirts, each once. */
+function clothsUsed({ layers, flounces, tiers, overskirts }: Gown): Cloth[] {
+  const all = [
+    ...layers,
+    ...[...flounces, ...tiers].map(({ layer }) => layer),
+    ...overskirts.flatMap(({ gown }) => gown.layers),
+  ];
+  return [...new Map(all.map(({ cloth }) => [cloth.name, cloth])).values()];
+}
+
+function cutSteps({ bench: { gown }, hems, edging }: MakingFacts): UnplacedStep[] {
+  return gown.layers.map(({ name, cloth, shape }, index) => {
+    const fromOwnEdges = edging?.own?.cloth === cloth.name ? ['cut-own-edges'] : [];
     const cautions: CautionKind[] = [
       ...(index === 0 ? (['floor-cutting', 'blades'] as const) : []),
-      ...(isSequinned(layer.cloth, cloth) ? (['sequins'] as const) : []),
+      ...(isSequinned(cloth) ? (['sequins'] as const) : []),
     ];
     return step(
-      `cut:${layer.name}`,
-      ['test-scraps', `shrink:${layer.cloth}`, ...fromOwnEdges],
+      `cut:${name}`,
+      ['test-scraps', `shrink:${cloth.name}`, ...fromOwnEdges],
       {
         kind: 'cut',
-        layer: layer.name,
-        cloth: layer.cloth,
-        oneWay: cloth?.oneWay ?? false,
-        stretch: (cloth?.stretch ?? false) || layer.cutSmallerAcross > 0 || layer.cutSmallerAlong > 0,
-        slippery: isSheer(layer.cloth, cloth),
+        layer: name,
+        cloth: cloth.name,
+        oneWay: cloth.oneWay,
+        stretch: (cloth.stretch ?? false) || shape.smallerAcross > 0 || shape.smallerAlong > 0,
+        slippery: isSheer(cloth),
         roughCut: byDepth(hems[index]!.roughCut),
       },
       cautions,
@@ -71,13 +67,18 @@ function cutSteps({ bench: { spec }, hems, edging }: MakingFacts): UnplacedStep[
 }
 
 /** Flounces, strips and godets with the layers that they are cut with. */
-function partCuts({ bench: { spec } }: MakingFacts): UnplacedStep[] {
+function partCuts({ bench: { gown } }: MakingFacts): UnplacedStep[] {
   const parts = [
-    ...(spec.flounces ?? []).map(({ name, cloth, kind }) => ({ name, cloth, strips: kind === 'straight' })),
-    ...(spec.tiers ?? []).map(({ name, cloth }) => ({ name, cloth, strips: true })),
+    ...gown.flounces.map(({ layer, kind }) => ({ layer, strips: kind === 'straight' })),
+    ...gown.tiers.map(({ layer }) => ({ layer, strips: true })),
   ];
-  return parts.map(({ name, cloth, strips }) =>
-    step(`cut:${name}`, ['test-scraps', `shrink:${cloth}`], { kind: 'cut-part', name, cloth, strips }),
+  return parts.map(({ layer: { name, cloth }, strips }) =>
+    step(`cut:${name}`, ['test-scraps', `shrink:${cloth.name}`], {
+      kind: 'cut-part',
+      name,
+      cloth: cloth.name,
+      strips,
+    }),
   );
 }
 
@@ -91,42 +92,37 @@ function byDepth(
   }));
 }
 
-function markStep({ bench: { spec }, closure, bustle }: MakingFacts): UnplacedStep {
-  const layers = spec.layers.map((layer) => layer.name);
+function markStep({ bench: { gown }, closure, bustle }: MakingFacts): UnplacedStep {
+  const layers = gown.layers.map(({ name }) => name);
   const zipEnds =
     closure?.stops === undefined
       ? undefined
       : { at: closure.at, starts: closure.starts, stops: closure.stops };
   return step(
     'mark',
-    [...layers, ...(spec.flounces ?? []), ...(spec.tiers ?? [])].map((own) =>
-      typeof own === 'string' ? `cut:${own}` : `cut:${own.name}`,
-    ),
+    [...gown.layers, ...gown.flounces, ...gown.tiers].map(({ name }) => `cut:${name}`),
     {
       kind: 'mark',
       layers,
-      sheers: spec.layers
-        .filter((layer) => isSheer(layer.cloth, spec.cloths[layer.cloth]))
-        .map((layer) => layer.name),
+      sheers: gown.layers.filter(({ cloth }) => isSheer(cloth)).map(({ name }) => name),
       zipEnds,
-      gaps: spec.layers.flatMap((layer) => gapOf(layer) ?? []),
+      gaps: gown.layers.flatMap((layer) => gapOf(layer) ?? []),
       bustle: bustle?.points ?? [],
     },
   );
 }
 
-function stayStep({ bench: { spec }, strips }: MakingFacts): UnplacedStep {
+function stayStep({ bench: { gown }, strips }: MakingFacts): UnplacedStep {
   const tapes = strips.filter((strip) => strip.kind === 'stay-tape' && strip.along !== 'hem').map(stepStrip);
   return step('stay-edges', ['mark'], {
     kind: 'stay-edges',
-    layers: spec.layers.map((layer) => layer.name),
+    layers: gown.layers.map(({ name }) => name),
     tapes,
   });
 }
 
-export function gapOf(layer: MakingFacts['bench']['spec']['layers'][number]): GapMark | undefined {
-  if (layer.gap === undefined) return undefined;
-  return { layer: layer.name, at: layer.gap.at, length: layer.gap.length, from: layer.gap.from };
+export function gapOf({ name, gap }: Layer): GapMark | undefined {
+  return gap === undefined ? undefined : { layer: name, at: gap.at, length: gap.length, from: gap.from };
 }
 
 export function stepStrip({ kind, layer, along, width, length }: StripFacts): StepStrip {
@@ -134,16 +130,16 @@ export function stepStrip({ kind, layer, along, width, length }: StripFacts): St
 }
 
 /** Cloth that is marked inside its allowance and cut on paper, by its weave or its name. */
-export function isSheer(name: string, cloth: ClothSpec | undefined): boolean {
-  return /organza|chiffon|georgette|tulle|voile|\bnet\b|sheer/i.test(`${cloth?.weave ?? ''} ${name}`);
+export function isSheer({ name, weave = '' }: Pick<Cloth, 'name' | 'weave'>): boolean {
+  return /organza|chiffon|georgette|tulle|voile|\bnet\b|sheer/i.test(`${weave} ${name}`);
 }
 
-export function isNet(name: string, cloth: ClothSpec | undefined): boolean {
-  return /tulle|\bnet\b|netting/i.test(`${cloth?.weave ?? ''} ${name}`);
+export function isNet({ name, weave = '' }: Pick<Cloth, 'name' | 'weave'>): boolean {
+  return /tulle|\bnet\b|netting/i.test(`${weave} ${name}`);
 }
 
-function isSequinned(name: string, cloth: ClothSpec | undefined): boolean {
-  return /sequin|bead|paillette/i.test(`${cloth?.weave ?? ''} ${name}`);
+function isSequinned({ name, weave = '' }: Pick<Cloth, 'name' | 'weave'>): boolean {
+  return /sequin|bead|paillette/i.test(`${weave} ${name}`);
 }
 
 export function step(

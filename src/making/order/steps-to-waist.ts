@@ -22,20 +22,19 @@ export function bodySteps(facts: MakingFacts): UnplacedStep[] {
   ];
 }
 
-function seamSteps({ bench: { spec, skirt }, closure }: MakingFacts): UnplacedStep[] {
-  return skirt.layers.flatMap(({ spec: layer, seams, godets }) => {
+function seamSteps({ bench: { skirt }, closure }: MakingFacts): UnplacedStep[] {
+  return skirt.layers.flatMap(({ layer, seams, godets }) => {
     if (seams.length === 0) return [];
     const own = seams.some((seam) => seam.name === closure?.at);
     const openAbove: OpenSeam | undefined =
       closure !== undefined && own ? { at: closure.at, side: closure.side, stops: closure.stops } : undefined;
     const neighbours = seams.flatMap((seam) => seam.withLayer ?? []);
-    const cloth = spec.cloths[layer.cloth];
     return [
       step(`seams:${layer.name}`, ['stay-edges', ...neighbours.map((name) => `seams:${name}`)], {
         kind: 'sew-seams',
         layer: layer.name,
         french: layer.seams === 'french',
-        stretch: (cloth?.stretch ?? false) || layer.cutSmallerAcross > 0,
+        stretch: (layer.cloth.stretch ?? false) || layer.shape.smallerAcross > 0,
         seams: seamsByName(seams),
         openAbove,
         gap: gapOf(layer),
@@ -46,7 +45,7 @@ function seamSteps({ bench: { spec, skirt }, closure }: MakingFacts): UnplacedSt
 }
 
 function godetSteps({ bench: { skirt } }: MakingFacts): UnplacedStep[] {
-  return skirt.layers.flatMap(({ spec: layer, godets }) =>
+  return skirt.layers.flatMap(({ layer, godets }) =>
     godets.map(({ name, seam, copies, side }) =>
       step(`godet:${layer.name}:${name}`, [`seams:${layer.name}`], {
         kind: 'godet',
@@ -61,9 +60,9 @@ function godetSteps({ bench: { skirt } }: MakingFacts): UnplacedStep[] {
 }
 
 /** Layers whose waist edge is longer than what it is sewn to. */
-function gatherSteps({ bench: { spec, skirt } }: MakingFacts): UnplacedStep[] {
-  return skirt.layers.flatMap(({ spec: layer, clothAtWaist, waist, gores }) => {
-    const ofGore = spec.gores.find((gore) => gores.includes(gore.name) && gore.fullness !== undefined);
+function gatherSteps({ bench: { gown, skirt } }: MakingFacts): UnplacedStep[] {
+  return skirt.layers.flatMap(({ layer, clothAtWaist, waist, gores }) => {
+    const ofGore = gown.gores.find((gore) => gores.includes(gore.name) && gore.fullness !== undefined);
     const fullness = layer.fullness ?? ofGore?.fullness;
     if (fullness === undefined) return [];
     return [
@@ -79,12 +78,12 @@ function gatherSteps({ bench: { spec, skirt } }: MakingFacts): UnplacedStep[] {
 }
 
 /** Tiers are a petticoat of their own; an overskirt is made by itself and comes to the last fitting. */
-function partSteps({ bench: { spec } }: MakingFacts): UnplacedStep[] {
+function partSteps({ bench: { gown } }: MakingFacts): UnplacedStep[] {
   return [
-    ...(spec.tiers ?? []).map((tiers) =>
+    ...gown.tiers.map((tiers) =>
       step(`tiers:${tiers.name}`, [`cut:${tiers.name}`, 'mark'], { kind: 'tiers', tiers }),
     ),
-    ...(spec.overskirts ?? []).map((overskirt) =>
+    ...gown.overskirts.map((overskirt) =>
       step(`overskirt:${overskirt.name}`, ['mark'], { kind: 'overskirt', overskirt }),
     ),
   ];
@@ -152,11 +151,11 @@ function closeStep({ waist, closure }: MakingFacts): UnplacedStep[] {
 }
 
 /** Outermost first; each next group is laid over the seam before it. */
-function waistSteps({ waist, bench: { spec } }: MakingFacts): UnplacedStep[] {
-  const layerNamed = (name: string) => spec.layers.find((layer) => layer.name === name)!;
+function waistSteps({ waist, bench: { gown } }: MakingFacts): UnplacedStep[] {
+  const layerNamed = (name: string) => gown.layers.find((layer) => layer.name === name)!;
   const isGathered = (name: string): boolean =>
-    layerNamed(name).fullness !== undefined || spec.gores.some((gore) => gore.fullness !== undefined);
-  const isCutSmaller = (name: string): boolean => layerNamed(name).cutSmallerAcross > 0;
+    layerNamed(name).fullness !== undefined || gown.gores.some((gore) => gore.fullness !== undefined);
+  const isCutSmaller = (name: string): boolean => layerNamed(name).shape.smallerAcross > 0;
   return waist.groups.map((group, index) => {
     const before = waist.groups[index - 1];
     const cautions: CautionKind[] = [

@@ -1,8 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { GownDraft } from '../../draft/draft-gown.ts';
 import { runsRound } from '../../gown/lines.ts';
-import { USUAL_OFF_FLOOR } from '../../gown-file/shape/usual.ts';
-import { placeOf } from '../../gown-file/spec.ts';
+import { USUAL_OFF_FLOOR } from '../../gown/sections.ts';
 import type { Bench, Found } from '../findings.ts';
 import * as problems from '../problems.ts';
 import { sweepAt } from '../skirt.ts';
@@ -35,25 +34,26 @@ export interface HoopFacts {
 }
 
 export function petticoatFacts(bench: Bench, draft: GownDraft): Found<PetticoatFacts | undefined> {
-  const { spec, skirt, say } = bench;
+  const { gown, skirt, say } = bench;
+  const { measuring, petticoat } = gown;
   const { offFloor } = skirt;
   const findings: Diagnostic[] = [];
   if (offFloor !== undefined && offFloor < USUAL_OFF_FLOOR) {
     findings.push(
       problems.hemLow(
-        placeOf(spec, 'lengths', spec.lengths.offFloor === undefined ? 'to-floor' : 'off-floor'),
+        measuring.place(measuring.offFloor === undefined ? 'to-floor' : 'off-floor'),
         say(offFloor),
         say(USUAL_OFF_FLOOR),
       ),
     );
   }
-  const round = spec.petticoat?.hoop;
-  if (round === undefined) {
+  const round = petticoat?.hoop;
+  if (petticoat === undefined || round === undefined) {
     const facts = offFloor === undefined ? undefined : { offFloor, hoop: undefined };
     return { facts, findings };
   }
   const hoop = hoopFacts(bench, draft, round);
-  const place = placeOf(spec, 'petticoat', 'hoop');
+  const place = petticoat.place('hoop');
   if (hoop.sweep !== undefined && !hoop.sweep.wideEnough && !isShapedToIt(draft)) {
     findings.push(
       problems.sweepNarrowOverHoop(place, {
@@ -75,8 +75,8 @@ function isShapedToIt(draft: GownDraft): boolean {
   return draft.gown.gores.every((gore) => gore.width.kind === 'girths');
 }
 
-function hoopFacts({ spec, skirt }: Bench, draft: GownDraft, round: number): HoopFacts {
-  const given = spec.petticoat?.hoopOffFloor;
+function hoopFacts({ gown, skirt }: Bench, draft: GownDraft, round: number): HoopFacts {
+  const given = gown.petticoat?.hoopOffFloor;
   const offFloor = given ?? skirt.offFloor ?? 0;
   const depths = skirt.stations.map((station) =>
     station.floor === undefined ? undefined : station.drop + station.floor.length - offFloor,
@@ -90,8 +90,8 @@ function hoopFacts({ spec, skirt }: Bench, draft: GownDraft, round: number): Hoo
     offFloor,
     offFloorAssumed: given === undefined,
     sweep: known.length === all.length ? sweepOverHoop(sweepAt(draft, known), round) : undefined,
-    least: leastHoop(spec.train !== undefined),
-    withTrain: spec.train !== undefined,
+    least: leastHoop(gown.train !== undefined),
+    withTrain: gown.train !== undefined,
     slant,
     height: slant === undefined ? undefined : heightUnderSlant(slant, skirt.waist, round),
   };

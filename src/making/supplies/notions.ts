@@ -1,4 +1,4 @@
-import type { NotionSpec } from '../../gown-file/spec.ts';
+import type * as sections from '../../gown/sections.ts';
 import type { BustleFacts } from '../bustle/bustle-facts.ts';
 import type { ClosureFacts } from '../closure/closure-facts.ts';
 import type { Bench } from '../findings.ts';
@@ -7,9 +7,10 @@ import type { LayerThread } from './thread-facts.ts';
 
 /** One thing to have at hand before sewing. Lengths mm. */
 export type Notion =
-  | { readonly kind: 'given'; readonly notion: NotionSpec }
+  | { readonly kind: 'given'; readonly notion: sections.Notion }
   | { readonly kind: 'zip'; readonly stock: number; readonly shortenTo: number }
   | { readonly kind: 'hook-above-zip' }
+  | { readonly kind: 'hooks'; readonly opening: number }
   | { readonly kind: 'petersham'; readonly length: number }
   | { readonly kind: 'strip'; readonly strip: StripFacts }
   | { readonly kind: 'bustle-points'; readonly over: boolean; readonly number: number; readonly tape: number }
@@ -23,7 +24,7 @@ const STAY_ENDS = 60;
  * listed again.
  */
 export function notionsFor(
-  { spec, skirt }: Bench,
+  { gown, skirt }: Bench,
   parts: {
     readonly closure: ClosureFacts | undefined;
     readonly bustle: BustleFacts | undefined;
@@ -31,7 +32,7 @@ export function notionsFor(
     readonly thread: readonly LayerThread[];
   },
 ): Notion[] {
-  const given = spec.notions ?? [];
+  const given = gown.notions;
   const listed = (words: RegExp): boolean => given.some(({ name }) => words.test(name));
   const { closure, bustle } = parts;
   const derived: Notion[] = [];
@@ -41,6 +42,8 @@ export function notionsFor(
   if (closure?.kind === 'zip' && closure.starts > 0 && !listed(/\bhooks? and (bar|eye)|\bhook-and-/i)) {
     derived.push({ kind: 'hook-above-zip' });
   }
+  if (closure?.kind === 'hooks' && closure.opening !== undefined && !closesWithHooks(given))
+    derived.push({ kind: 'hooks', opening: closure.opening });
   if (!listed(/petersham|waist ?(stay|tape)/i))
     derived.push({ kind: 'petersham', length: skirt.waist + STAY_ENDS });
   for (const strip of parts.strips) derived.push({ kind: 'strip', strip });
@@ -48,9 +51,13 @@ export function notionsFor(
     const tape = bustle.points.reduce((sum, point) => sum + 2 * bustle.loop * point.copies, 0);
     derived.push({ kind: 'bustle-points', over: bustle.kind === 'over', number: bustle.number, tape });
   }
-  for (const { layer, need } of parts.thread) {
-    const cloth = spec.layers.find((own) => own.name === layer)!.cloth;
+  for (const { layer, cloth, need } of parts.thread) {
     derived.push({ kind: 'thread', layer, cloth, length: need.toBuy });
   }
   return [...given.map((notion): Notion => ({ kind: 'given', notion })), ...derived];
+}
+
+/** Hooks for a bustle are other hooks. */
+function closesWithHooks(given: readonly sections.Notion[]): boolean {
+  return given.some(({ name }) => /\bhook|\bsnap|\bpress-stud/i.test(name) && !/bustle/i.test(name));
 }

@@ -1,24 +1,30 @@
-import type { TrimSpec } from '../../gown-file/spec.ts';
+import type { Gown } from '../../gown/gown.ts';
+import type { Trim } from '../../gown/sections.ts';
 import type { Bench } from '../findings.ts';
 import { type StripLength, stripLength } from '../hem/hem-strip.ts';
 import type { SkirtLayer } from '../skirt.ts';
 
 /** One strip: where it goes, how long, what to buy. mm. */
 export interface StripFacts {
-  readonly kind: TrimSpec['kind'];
+  readonly kind: Trim['kind'];
   readonly layer: string;
   readonly along: string;
   readonly width: number | undefined;
   readonly length: StripLength;
+  /** Seams of that name that have it; 1 at the hem and the waist. */
+  readonly copies: number;
   /** In the shop's steps where the spec gives them. */
   readonly buy: number;
-  readonly trim: Pick<TrimSpec, 'price' | 'pricedPer' | 'supplier' | 'colour' | 'dyeLot'>;
+  readonly trim: Pick<Trim, 'price' | 'pricedPer' | 'supplier' | 'colour' | 'dyeLot'>;
 }
 
+type StripAsked = Omit<Trim, 'place' | 'stations'>;
+
 /** The spec's trims, and the horsehair braid that an edging names. */
-export function stripFacts({ spec, skirt }: Bench): StripFacts[] {
-  return [...(spec.trims ?? []), ...braidOfEdging(spec)].flatMap((trim) => {
-    const layer = skirt.layers.find((own) => own.spec.name === trim.layer);
+export function stripFacts({ gown, skirt }: Bench): StripFacts[] {
+  return [...gown.trims, ...braidOfEdging(gown)].flatMap((trim) => {
+    const { name } = trim.layer;
+    const layer = skirt.layers.find((own) => own.layer.name === name);
     const edge = layer === undefined ? undefined : edgeOf(layer, trim.along);
     if (layer === undefined || edge === undefined) return [];
     const length = stripLength(trim.kind, edge.length, {
@@ -28,7 +34,8 @@ export function stripFacts({ spec, skirt }: Bench): StripFacts[] {
     });
     const whole = length.length * edge.copies;
     const buy = trim.soldBy === undefined ? whole : Math.ceil(whole / trim.soldBy - 1e-9) * trim.soldBy;
-    return [{ kind: trim.kind, layer: trim.layer, along: trim.along, width: trim.width, length, buy, trim }];
+    const { kind, along, width } = trim;
+    return [{ kind, layer: name, along, width, length, copies: edge.copies, buy, trim }];
   });
 }
 
@@ -45,11 +52,10 @@ function edgeOf(layer: SkirtLayer, along: string): { length: number; copies: num
 }
 
 /** `edging.braid` is the width of a braid in the outermost hem that is faced or bagged, else in the edged layer's. */
-function braidOfEdging(spec: Bench['spec']): TrimSpec[] {
-  const width = spec.edging?.braid;
-  if (width === undefined) return [];
+function braidOfEdging({ edging, layers }: Gown): StripAsked[] {
+  if (edging?.braid === undefined) return [];
   const layer =
-    spec.layers.findLast(({ hem }) => hem === 'faced' || hem === 'bagged') ??
-    spec.layers.find((own) => own.edging === spec.edging?.name);
-  return layer === undefined ? [] : [{ kind: 'horsehair', layer: layer.name, along: 'hem', width }];
+    layers.findLast(({ hem }) => hem === 'faced' || hem === 'bagged') ??
+    layers.find((own) => own.edging === edging.name);
+  return layer === undefined ? [] : [{ kind: 'horsehair', layer, along: 'hem', width: edging.braid }];
 }

@@ -1,5 +1,5 @@
 import type { Diagnostic, Span } from '../../diagnostics/diagnostic.ts';
-import { placeOf } from '../../gown-file/spec.ts';
+import type { Gown } from '../../gown/gown.ts';
 import {
   boneClearance,
   LEAST_BONE_CLEARANCE,
@@ -29,43 +29,53 @@ export interface WaistGroup {
   readonly bodicePliesAssumed: boolean;
 }
 
-export function waistFacts({ spec, skirt, say }: Bench): Found<WaistFacts> {
-  const names = spec.layers.map((layer) => layer.name);
-  const { bonesEnd, plies } = spec.bodice;
-  const secondRow = spec.bodice.secondRow ?? USUAL_SECOND_ROW;
+export function waistFacts({ gown, skirt, say }: Bench): Found<WaistFacts> {
+  const names = gown.layers.map((layer) => layer.name);
+  const { bodice, sewnAsOne } = gown;
+  const { bonesEnd, plies, secondRow = USUAL_SECOND_ROW } = bodice;
   const clearance = bonesEnd === undefined ? undefined : boneClearance(bonesEnd, secondRow);
   const findings: Diagnostic[] = [];
   // At or under the least; a millionth of a millimetre is rounding, not a bone.
   if (clearance !== undefined && clearance <= LEAST_BONE_CLEARANCE + 1e-6) {
     findings.push(
       problems.needleNearBone(
-        placeOf(spec, 'bodice', 'bones-end'),
+        bodice.place('bones-end'),
         say(Math.max(0, clearance)),
         say(LEAST_BONE_CLEARANCE),
       ),
     );
   }
-  for (const { place, group } of groupsNamed(spec)) {
+  for (const { place, group } of groupsNamed(gown)) {
     const between = layerBetween(names, group);
     if (between !== undefined) {
       findings.push(problems.layersNotNeighbours(place, group, between));
     }
   }
-  const groups = groupsAtWaist(names, spec.sewnAsOne?.waist).map((layers) => ({
+  const groups = groupsAtWaist(names, sewnAsOne?.waist ?? eachByItself(skirt)).map((layers) => ({
     layers,
     plies: pliesAtWaist(mostLayersAtOnce(skirt, layers), plies ?? 1),
     bodicePliesAssumed: plies === undefined,
   }));
-  const grouped = spec.sewnAsOne?.waist !== undefined || names.length === 1;
+  const grouped = sewnAsOne?.waist !== undefined || names.length === 1;
   return { facts: { groups, grouped, bonesEnd, secondRow, clearance }, findings };
 }
 
-/** Groups from the outside in; a layer that no group names is sewn by itself, and without groups all are one. */
-function groupsAtWaist(
-  names: readonly string[],
-  given: readonly (readonly string[])[] | undefined,
-): string[][] {
-  if (given === undefined) return [[...names]];
+/** Where nothing is said each layer is sewn by itself, with those that have the gores that it lacks: they are one ring. */
+function eachByItself(skirt: Bench['skirt']): string[][] {
+  const rings: { readonly layers: string[]; readonly gores: string[] }[] = [];
+  for (const { layer, gores } of skirt.layers) {
+    const ring = rings.find((one) => !one.gores.some((gore) => gores.includes(gore)));
+    if (ring === undefined) rings.push({ layers: [layer.name], gores: [...gores] });
+    else {
+      ring.layers.push(layer.name);
+      ring.gores.push(...gores);
+    }
+  }
+  return rings.map(({ layers }) => layers);
+}
+
+/** Groups from the outside in; a layer that no group names is sewn by itself. */
+function groupsAtWaist(names: readonly string[], given: readonly (readonly string[])[]): string[][] {
   const alone = names.filter((name) => !given.some((group) => group.includes(name))).map((name) => [name]);
   const outermost = (group: readonly string[]): number =>
     Math.max(...group.map((name) => names.indexOf(name)));
@@ -76,16 +86,17 @@ function groupsAtWaist(
 
 /** A layer that has only some of the gores shares its place with another: the most that lie on each other anywhere. */
 function mostLayersAtOnce(skirt: Bench['skirt'], layers: readonly string[]): number {
-  const own = skirt.layers.filter((layer) => layers.includes(layer.spec.name));
+  const own = skirt.layers.filter((layer) => layers.includes(layer.layer.name));
   const gores = [...new Set(own.flatMap((layer) => layer.gores))];
   return Math.max(0, ...gores.map((gore) => own.filter((layer) => layer.gores.includes(gore)).length));
 }
 
-function groupsNamed(spec: Bench['spec']): { readonly place: Span; readonly group: readonly string[] }[] {
-  const { waist = [], closure } = spec.sewnAsOne ?? {};
+function groupsNamed({ sewnAsOne }: Gown): { place: Span; group: readonly string[] }[] {
+  if (sewnAsOne === undefined) return [];
+  const { waist = [], closure, place } = sewnAsOne;
   return [
-    ...waist.map((group, i) => ({ place: placeOf(spec, 'sewn-as-one', 'waist', i), group })),
-    ...(closure === undefined ? [] : [{ place: placeOf(spec, 'sewn-as-one', 'closure'), group: closure }]),
+    ...waist.map((group, i) => ({ place: place('waist', i), group })),
+    ...(closure === undefined ? [] : [{ place: place('closure'), group: closure }]),
   ];
 }
 

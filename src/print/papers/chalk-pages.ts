@@ -3,13 +3,14 @@ import type { ChalkDifference, SharedChalk } from '../../chalk/shared-tables.ts'
 import type { Block } from '../page/page-blocks.ts';
 import { type FlowedPages, flowPages } from '../page/page-flow.ts';
 import { chalkFigure } from './chalk-figure.ts';
+import { pageEdges } from './page-edges.ts';
 import type { PaperInput } from './paper-input.ts';
 
 type Words = PaperInput['words'];
 
 /** The chalk tables as a paper of their own, piece after piece: it lies on the cloth while the job sheet hangs. */
 export function chalkPages(input: PaperInput): FlowedPages {
-  const { chalk, words, paper, spec, content } = input;
+  const { chalk, words, paper, gown } = input;
   const { chalk: text } = words;
   return flowPages(
     [
@@ -20,9 +21,8 @@ export function chalkPages(input: PaperInput): FlowedPages {
     ],
     {
       paper,
-      headerLeft: spec.client === undefined ? spec.gown : `${spec.gown} · ${spec.client}`,
       headerRight: text.title,
-      footerLeft: `format ${spec.format} · ${content}`,
+      ...pageEdges(gown),
     },
   );
 }

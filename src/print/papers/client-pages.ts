@@ -1,29 +1,29 @@
 import type { Block } from '../page/page-blocks.ts';
 import { type FlowedPages, flowPages } from '../page/page-flow.ts';
 import { isForAChild } from './for-a-child.ts';
-import { gownLine } from './job-sheet.ts';
+import { pageEdges } from './page-edges.ts';
 import type { PaperInput } from './paper-input.ts';
+import { notInPrice } from './quote-text.ts';
 import { viewsBlock } from './views-block.ts';
 
 /** The client's pages: the drawing to approve, the quote where there are prices, the card, what a wearer must know. */
 export function clientPages(input: PaperInput): FlowedPages {
-  const { spec, words, paper } = input;
+  const { words, paper } = input;
   return flowPages(
     [...approvalBlocks(input), ...quoteBlocks(input), ...cardBlocks(input), ...knowBlocks(input)],
     {
       paper,
-      headerLeft: gownLine(input),
       headerRight: words.client.title,
-      footerLeft: `format ${spec.format} · ${input.content}`,
+      ...pageEdges(input.gown),
     },
   );
 }
 
 function approvalBlocks(input: PaperInput): Block[] {
-  const { words, spec, paper } = input;
+  const { words, gown, paper } = input;
   const { client: text } = words;
   return [
-    { kind: 'heading', level: 1, text: spec.gown },
+    { kind: 'heading', level: 1, text: gown.name },
     { kind: 'heading', level: 2, text: text.approve },
     { kind: 'paragraph', text: text.approveText },
     viewsBlock(input, { width: paper.width - 30, height: input.views?.rows[1]?.length ? 150 : 105 }),
@@ -32,12 +32,12 @@ function approvalBlocks(input: PaperInput): Block[] {
   ];
 }
 
-function decidingRows({ words, workroom, spec }: PaperInput): string[][] {
+function decidingRows({ words, workroom, gown }: PaperInput): string[][] {
   const { client: text, length, closureRows } = words;
   const { skirt, closure } = workroom;
   const back = skirt.stations.find((station) => station.name === 'centre-back');
   const front = skirt.stations[0];
-  const onFloor = back?.floor === undefined ? spec.train?.onFloor : back.finished - back.floor.length;
+  const onFloor = back?.floor === undefined ? gown.train?.onFloor : back.finished - back.floor.length;
   return [
     [text.waist, length(skirt.waist)],
     ...(front === undefined ? [] : [[text.frontLength, length(front.finished)]]),
@@ -51,26 +51,20 @@ function decidingRows({ words, workroom, spec }: PaperInput): string[][] {
     [
       text.layers,
       words.list(
-        spec.layers.map((layer) =>
-          layer.name === layer.cloth ? layer.name : `${layer.name} (${layer.cloth})`,
-        ),
+        gown.layers.map(({ name, cloth }) => (name === cloth.name ? name : `${name} (${cloth.name})`)),
       ),
     ],
   ];
 }
 
 /** What the client pays and when: never what the maker pays, nor what she adds. */
-function quoteBlocks({ words, workroom, spec }: PaperInput): Block[] {
-  const { quote, materials, workCharged } = workroom.pricing;
+function quoteBlocks({ words, workroom, gown }: PaperInput): Block[] {
+  const { quote } = workroom.pricing;
   if (quote === undefined) return [];
   const { client: text } = words;
-  const { fittingsIncluded: fittings, expires } = spec.labour ?? {};
+  const { fittingsIncluded: fittings, expires } = gown.labour ?? {};
   const untaxed = quote.tax.minor === 0n;
-  const uncounted = [
-    ...materials.withoutPrice,
-    ...materials.withoutLength,
-    ...(workCharged ? [] : [words.costing.tasks.making!]),
-  ];
+  const uncounted = notInPrice(workroom.pricing, words);
   const price = [
     ...(untaxed
       ? []
@@ -83,7 +77,7 @@ function quoteBlocks({ words, workroom, spec }: PaperInput): Block[] {
   return [
     { kind: 'page-break' },
     { kind: 'heading', level: 2, text: text.quoteTitle },
-    { kind: 'paragraph', text: text.covers(spec.gown, fittings) },
+    { kind: 'paragraph', text: text.covers(gown.name, fittings) },
     {
       kind: 'table',
       heads: text.priceHeads,
@@ -117,10 +111,10 @@ function quoteBlocks({ words, workroom, spec }: PaperInput): Block[] {
   ];
 }
 
-function cardBlocks({ words, workroom, spec }: PaperInput): Block[] {
+function cardBlocks({ words, workroom, gown }: PaperInput): Block[] {
   const { client: text } = words;
   const { bustle } = workroom;
-  const cloths = [...new Set(spec.layers.map((layer) => layer.cloth))];
+  const cloths = [...new Set(gown.layers.map(({ cloth }) => cloth.name))];
   return [
     { kind: 'page-break' },
     { kind: 'heading', level: 2, text: text.cardTitle },
@@ -138,10 +132,10 @@ function cardBlocks({ words, workroom, spec }: PaperInput): Block[] {
 }
 
 /** Only what this gown calls for. */
-function knowBlocks({ words, workroom, spec }: PaperInput): Block[] {
+function knowBlocks({ words, workroom, gown }: PaperInput): Block[] {
   const { client: text, wearer } = words;
   const { weight, closure, bustle } = workroom;
-  const long = spec.train !== undefined || (workroom.skirt.offFloor ?? 0) < LONG_HEM;
+  const long = gown.train !== undefined || (workroom.skirt.offFloor ?? 0) < LONG_HEM;
   const cautions = [
     ...(long ? [wearer.stairs] : []),
     ...(bustle === undefined ? [] : [wearer.dancing]),
@@ -149,7 +143,7 @@ function knowBlocks({ words, workroom, spec }: PaperInput): Block[] {
     ...(weight.inAll === undefined ? [] : [wearer.weight(words.weight(weight.inAll))]),
     ...(closure === undefined && bustle?.kind !== 'over' ? [] : [wearer.hooks]),
     ...(closure?.kind === 'lacing' ? [wearer.lacing] : []),
-    ...(isForAChild(spec.notes) ? [wearer.child] : []),
+    ...(isForAChild(gown.notes) ? [wearer.child] : []),
     wearer.data,
   ];
   return [

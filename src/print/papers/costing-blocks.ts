@@ -79,13 +79,13 @@ function recordBlocks({ words, workroom }: PaperInput): Block[] {
       { kind: 'lines', count: 6 },
     ];
   const rows: string[][] = [];
-  const { planned, actual } = record.hours;
+  const { planned, actual, more } = record.hours;
   if (actual !== undefined) {
     rows.push([
       text.hours,
       planned === undefined ? '' : words.hours(planned),
       words.hours(actual),
-      planned === undefined ? '' : words.hours(words.minus(actual, planned)),
+      more === undefined ? '' : words.hours(more),
     ]);
   }
   for (const { cloth, bought, used } of record.cloths) {
@@ -96,12 +96,12 @@ function recordBlocks({ words, workroom }: PaperInput): Block[] {
     rows.push([text.cloth(cloth), ...cells]);
   }
   if (record.spent.actual !== undefined) {
-    const { planned: meant, actual: spent } = record.spent;
+    const { planned: meant, actual: spent, more: over } = record.spent;
     rows.push([
       text.spent,
       meant === undefined ? '' : words.amount(meant),
       words.amount(spent),
-      meant === undefined ? '' : words.amount(words.less(spent, meant)),
+      over === undefined ? '' : words.amount(over),
     ]);
   }
   return [
@@ -122,8 +122,7 @@ function balanceBlocks(
   if (record.revised !== undefined) rows.push([text.revised, words.money(record.revised.total)]);
   if (record.paid !== undefined) rows.push([text.paid, words.money(record.paid)]);
   if (record.balance !== undefined) rows.push([text.balance, words.money(record.balance)]);
-  if (record.revised !== undefined && record.paid !== undefined) {
-    rows.push([text.balanceRevised, words.money(words.less(record.revised.total, record.paid))]);
-  }
+  if (record.balanceRevised !== undefined)
+    rows.push([text.balanceRevised, words.money(record.balanceRevised)]);
   return rows.length === 0 ? [] : [{ kind: 'table', heads: ['', ''], align: ['start', 'end'], rows }];
 }

@@ -7,6 +7,7 @@ import { frontAndBack } from './gown-drawing.ts';
 import { joinBlocks } from './join-blocks.ts';
 import { measureBlocks } from './measure-blocks.ts';
 import { calendarBlocks, levellingBlocks, orderBlocks } from './order-blocks.ts';
+import { pageEdges } from './page-edges.ts';
 import type { PaperInput } from './paper-input.ts';
 import { seamBlocks } from './seam-blocks.ts';
 import { stockBlocks } from './stock-blocks.ts';
@@ -15,7 +16,7 @@ import { drawingCaption } from './views-block.ts';
 
 /** The workroom's papers, in the order in which the work meets them; the costing last, to be kept apart. */
 export function jobSheet(input: PaperInput): FlowedPages {
-  const { spec, words, paper } = input;
+  const { words, paper } = input;
   return flowPages(
     [
       ...openingBlocks(input),
@@ -32,26 +33,20 @@ export function jobSheet(input: PaperInput): FlowedPages {
     ],
     {
       paper,
-      headerLeft: gownLine(input),
       headerRight: words.jobSheet.title,
-      footerLeft: `format ${spec.format} · ${input.content}`,
+      ...pageEdges(input.gown),
     },
   );
 }
 
-/** `Lantern · LAN-07`. */
-export function gownLine({ spec }: Pick<PaperInput, 'spec'>): string {
-  return spec.client === undefined ? spec.gown : `${spec.gown} · ${spec.client}`;
-}
-
 function openingBlocks(input: PaperInput): Block[] {
-  const { spec, words, workroom, silhouette, diagnostics } = input;
+  const { gown, words, workroom, silhouette, diagnostics } = input;
   const { jobSheet: text } = words;
   const settle = diagnostics.filter((one) => one.level !== 'note');
   const width = input.paper.width - 30;
   return [
-    { kind: 'heading', level: 1, text: spec.gown },
-    ...notesOf(spec.notes).map((line): Block => ({ kind: 'paragraph', text: line })),
+    { kind: 'heading', level: 1, text: gown.name },
+    ...notesOf(gown.notes).map((line): Block => ({ kind: 'paragraph', text: line })),
     {
       kind: 'figure',
       drawing: frontAndBack(silhouette, { ...words.views, number: words.number }, width, 95),
@@ -70,7 +65,7 @@ function openingBlocks(input: PaperInput): Block[] {
     ...workroom.missing.map(
       (one): Block => ({ kind: 'item', text: words.missing[one.fact](one.names ?? []) }),
     ),
-    ...(isForAChild(spec.notes)
+    ...(isForAChild(gown.notes)
       ? [{ kind: 'caution', text: words.wearer.child, lead: text.caution } as const]
       : []),
     { kind: 'heading', level: 3, text: text.notes },

@@ -3,7 +3,7 @@ import type { PaperInput } from './paper-input.ts';
 
 /** What each layer is joined with, and the closure's figures. */
 export function joinBlocks(input: PaperInput): Block[] {
-  const { words, spec } = input;
+  const { words, gown } = input;
   const { jobSheet: text } = words;
   const closure = closureRows(input);
   return [
@@ -11,7 +11,7 @@ export function joinBlocks(input: PaperInput): Block[] {
     {
       kind: 'table',
       heads: text.joinHeads,
-      rows: [...spec.layers].reverse().map((layer) => joinRow(input, layer.name)),
+      rows: [...gown.layers].reverse().map((layer) => joinRow(input, layer.name)),
     },
     { kind: 'heading', level: 2, text: text.closure },
     { kind: 'table', heads: ['', ''], rows: closure, shares: [2, 5] },

@@ -6,11 +6,11 @@ import { viewsBlock } from './views-block.ts';
 
 /** Stations, gores, and how the train stands. */
 export function measureBlocks(input: PaperInput): Block[] {
-  const { words, workroom, silhouette, spec, paper } = input;
+  const { words, workroom, silhouette, gown, paper } = input;
   const { jobSheet: text } = words;
   const { skirt } = workroom;
   const train =
-    spec.train === undefined || input.views !== undefined
+    gown.train === undefined || input.views !== undefined
       ? undefined
       : sideAndAbove(silhouette, { ...words.views, number: words.number }, paper.width - 30, 75);
   return [
@@ -19,7 +19,7 @@ export function measureBlocks(input: PaperInput): Block[] {
     goreTable(input),
     {
       kind: 'paragraph',
-      text: `${text.waistLine(words.length(skirt.waist), words.length(spec.bodice.waistSeam))} ${text.hemLine(words.length(skirt.hem))}`,
+      text: `${text.waistLine(words.length(skirt.waist), words.length(gown.waistSeam))} ${text.hemLine(words.length(skirt.hem))}`,
     },
     ...(input.views === undefined ? [] : [viewsBlock(input, { width: paper.width - 30, height: 120 })]),
     ...(train === undefined ? [] : [{ kind: 'figure', drawing: train, caption: text.trainFigure } as const]),

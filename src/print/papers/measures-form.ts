@@ -1,13 +1,14 @@
-import type { Spec } from '../../gown-file/spec.ts';
+import type { Gown } from '../../gown/gown.ts';
 import type { Words } from '../../words/english.ts';
 import type { Drawing } from '../drawing.ts';
 import type { Block } from '../page/page-blocks.ts';
 import { type FlowedPages, flowPages } from '../page/page-flow.ts';
+import { gownLine } from './page-edges.ts';
 import { stationFigure } from './station-figure.ts';
 
-/** A blank form of what to measure for a spec's gores and stations. Nothing of the spec's own measures is printed. */
+/** A blank form of what to measure for a gown's gores and stations. Nothing of the gown's own measures is printed. */
 export function measuresForm(
-  spec: Pick<Spec, 'gown' | 'client' | 'gores' | 'format'>,
+  gown: Pick<Gown, 'name' | 'client' | 'gores' | 'format'>,
   stations: readonly string[],
   words: Words,
   paper: { readonly width: number; readonly height: number },
@@ -31,7 +32,11 @@ export function measuresForm(
     {
       kind: 'fields',
       columns: 2,
-      fields: [...spec.gores.map((gore) => text.panel(gore.name, gore.onFold)), text.waistSeam, text.bones],
+      fields: [
+        ...gown.gores.map(({ name, fold }) => text.panel(name, fold !== undefined)),
+        text.waistSeam,
+        text.bones,
+      ],
     },
     { kind: 'heading', level: 3, text: text.drop },
     { kind: 'paragraph', text: text.dropText },
@@ -45,14 +50,14 @@ export function measuresForm(
   ];
   return flowPages(blocks, {
     paper,
-    headerLeft: spec.client === undefined ? spec.gown : `${spec.gown} · ${spec.client}`,
+    headerLeft: gownLine(gown),
     headerRight: text.title,
-    footerLeft: `format ${spec.format}`,
+    footerLeft: `format ${gown.format}`,
   });
 }
 
 /** The same as lines of text, for a terminal. */
-export function measuresText(spec: Pick<Spec, 'gores'>, stations: readonly string[], words: Words): string {
+export function measuresText(gown: Pick<Gown, 'gores'>, stations: readonly string[], words: Words): string {
   const { measuresForm: text } = words;
   const names = [...new Set(stations)].map(words.station);
   const blank = (label: string): string => `  ${label}: ____________`;
@@ -64,7 +69,7 @@ export function measuresText(spec: Pick<Spec, 'gores'>, stations: readonly strin
     ...part(text.body, text.bodyFields),
     ...part(text.petticoat, text.petticoatFields),
     ...part(`${text.edge}. ${text.edgeText}`, [
-      ...spec.gores.map((gore) => text.panel(gore.name, gore.onFold)),
+      ...gown.gores.map(({ name, fold }) => text.panel(name, fold !== undefined)),
       text.waistSeam,
       text.bones,
     ]),

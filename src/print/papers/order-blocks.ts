@@ -31,10 +31,10 @@ const PIN_SPACING = { mm: 75, cm: 75, in: 76.2 } as const;
 const RECORD_COLUMNS = 3;
 
 /** A blank record of the levelled hem: every 7.5 cm from the centre front, on both sides of her. */
-export function levellingBlocks({ words, workroom, spec }: PaperInput): Block[] {
+export function levellingBlocks({ words, workroom, gown }: PaperInput): Block[] {
   const { jobSheet: text } = words;
   const half = workroom.skirt.hem / 2;
-  const spacing = PIN_SPACING[spec.units];
+  const spacing = PIN_SPACING[gown.units];
   const pins = Array.from({ length: Math.floor(half / spacing) + 1 }, (_, i) => i * spacing);
   const rows = Math.ceil(pins.length / RECORD_COLUMNS);
   const cell = (index: number): string[] => {

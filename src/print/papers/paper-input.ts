@@ -1,11 +1,11 @@
 import type { SharedChalk } from '../../chalk/shared-tables.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { CutPiece } from '../../draft/piece.ts';
-import type { Spec } from '../../gown-file/spec.ts';
+import type { Gown } from '../../gown/gown.ts';
 import type { Silhouette } from '../../making/train/silhouette.ts';
-import type { Workroom } from '../../making/workroom.ts';
 import type { GownMeasures } from '../../truing/measure-gown.ts';
 import type { Words } from '../../words/english.ts';
+import type { Workroom } from '../../workroom/workroom.ts';
 import type { Drawing } from '../drawing.ts';
 import type { DrawnViews } from './views-drawing.ts';
 
@@ -20,9 +20,7 @@ export interface LayFigure {
 
 /** All that the papers are made from: products of the stages and the words of one language. */
 export interface PaperInput {
-  readonly spec: Spec;
-  /** Names what the spec says; printed at every page's foot. */
-  readonly content: string;
+  readonly gown: Gown;
   readonly measures: GownMeasures;
   readonly cutPieces: readonly CutPiece[];
   readonly workroom: Workroom;

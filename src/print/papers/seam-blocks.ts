@@ -44,8 +44,8 @@ function layersOfOneLength(layers: PaperInput['workroom']['skirt']['layers']): L
   for (const layer of layers) {
     const seams = new Map(layer.seams.map((seam) => [seamKey(seam.name, seam.side), seam.length]));
     const alike = groups.find((group) => sameLengths(group.seams, seams));
-    if (alike === undefined) groups.push({ names: [layer.spec.name], seams });
-    else alike.names.push(layer.spec.name);
+    if (alike === undefined) groups.push({ names: [layer.layer.name], seams });
+    else alike.names.push(layer.layer.name);
   }
   return groups;
 }
@@ -58,12 +58,12 @@ function sameLengths(a: ReadonlyMap<string, number>, b: ReadonlyMap<string, numb
 }
 
 /** Of the gown's outermost layer that has the seam. */
-function notchesAt({ cutPieces, words, spec }: PaperInput, seam: string): string {
-  const layers = spec.layers.map((layer) => layer.name);
+function notchesAt({ cutPieces, words, gown }: PaperInput, seam: string): string {
+  const layers = gown.layers.map(({ name }) => name);
   const piece = cutPieces.findLast(
     (own) =>
       own.layers.some((layer) => layers.includes(layer)) &&
-      spec.gores.some((gore) => gore.name === own.gore) &&
+      gown.gores.some((gore) => gore.name === own.gore) &&
       own.notches.some((notch) => notch.edge === seam),
   );
   const distances =

@@ -9,7 +9,7 @@ export function stockBlocks(input: PaperInput): Block[] {
   return [
     { kind: 'heading', level: 2, text: text.weightAndThread },
     weightTable(input),
-    { kind: 'paragraph', text: text.threadNote(words.threadRatio) },
+    { kind: 'paragraph', text: text.threadNote(workroom.threadRatio.toFixed(1)) },
     { kind: 'heading', level: 2, text: text.notions },
     ...workroom.notions.map(
       (notion): Block => ({ kind: 'item', tick: true, text: notionText(notion, words) }),
@@ -56,6 +56,8 @@ function notionText(notion: Notion, words: PaperInput['words']): string {
       return text.zip(length(notion.stock), length(notion.shortenTo));
     case 'hook-above-zip':
       return text.hook;
+    case 'hooks':
+      return text.hooks(length(notion.opening));
     case 'petersham':
       return text.petersham(length(notion.length));
     case 'strip': {

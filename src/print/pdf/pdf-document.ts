@@ -12,9 +12,9 @@ import type { Drawing, Mark } from '../drawing.ts';
 import { plainText } from '../text/plain-text.ts';
 import { isWinAnsi } from '../text/win-ansi.ts';
 import { type PdfResources, POINTS_PER_MM, pdfContent } from './pdf-content.ts';
+import type { PdfFile, PdfOptions } from './pdf-file.ts';
 import { type Bookmark, outlineItems } from './pdf-outline.ts';
 import { type EmbeddedFont, FONT_NAMES, textEncoder } from './pdf-text.ts';
-import type { PdfFile, PdfOptions } from './write-pdf.ts';
 
 /** `writePdf`'s work: the one file that knows the PDF library. */
 export async function pdfDocument(pages: readonly Drawing[], options: PdfOptions): Promise<PdfFile> {

@@ -1,11 +1,12 @@
+import type { Gown } from '../gown/gown.ts';
+import type { BustleFacts } from '../making/bustle/bustle-facts.ts';
+import type { ClosureFacts } from '../making/closure/closure-facts.ts';
+import type { EdgingFacts } from '../making/edging/edging-facts.ts';
+import type { Bench } from '../making/findings.ts';
+import type { PetticoatFacts } from '../making/petticoat/petticoat-facts.ts';
+import type { WeightFacts } from '../making/supplies/weight-facts.ts';
+import type { WaistFacts } from '../making/waist/waist-facts.ts';
 import type { Pricing } from '../money/pricing.ts';
-import type { BustleFacts } from './bustle/bustle-facts.ts';
-import type { ClosureFacts } from './closure/closure-facts.ts';
-import type { EdgingFacts } from './edging/edging-facts.ts';
-import type { Bench } from './findings.ts';
-import type { PetticoatFacts } from './petticoat/petticoat-facts.ts';
-import type { WeightFacts } from './supplies/weight-facts.ts';
-import type { WaistFacts } from './waist/waist-facts.ts';
 
 /** Something that the spec does not say, so that a paper is without it or takes something else. */
 export interface MissingFact {
@@ -44,16 +45,16 @@ export interface FactsSoFar {
   readonly pricing: Pricing;
 }
 
-export function missingFacts({ spec, skirt }: Bench, facts: FactsSoFar): MissingFact[] {
+export function missingFacts({ gown, skirt }: Bench, facts: FactsSoFar): MissingFact[] {
   const missing: MissingFact[] = [];
   const add = (fact: MissingFact['fact'], when: boolean, names?: readonly string[]): void => {
     if (when) missing.push(names === undefined ? { fact } : { fact, names });
   };
-  const several = spec.layers.length > 1;
+  const several = gown.layers.length > 1;
   add('closure', facts.closure === undefined);
   add('girths', facts.closure?.passage !== undefined && facts.closure.passage.against.length === 0);
   add('waist-groups', !facts.waist.grouped && several);
-  add('closure-layers', facts.closure !== undefined && several && spec.sewnAsOne?.closure === undefined);
+  add('closure-layers', facts.closure !== undefined && several && gown.sewnAsOne?.closure === undefined);
   add(
     'bodice-plies',
     facts.waist.groups.some((group) => group.bodicePliesAssumed),
@@ -75,21 +76,21 @@ export function missingFacts({ spec, skirt }: Bench, facts: FactsSoFar): Missing
   add('cloth-weight', weightless.length > 0, [...new Set(weightless)]);
   return [
     ...missing,
-    ...missingForQuote(spec, facts.pricing),
-    ...(spec.dates?.event === undefined ? [{ fact: 'event' as const }] : []),
+    ...missingForQuote(gown, facts.pricing),
+    ...(gown.dates?.event === undefined ? [{ fact: 'event' as const }] : []),
   ];
 }
 
-function missingForQuote(spec: Bench['spec'], { materials, quote, hours }: Pricing): MissingFact[] {
+function missingForQuote({ labour }: Gown, { materials, quote, hours }: Pricing): MissingFact[] {
   if (quote === undefined) return [{ fact: 'no-prices' }];
   const missing: MissingFact[] = [];
   if (materials.withoutPrice.length > 0) missing.push({ fact: 'price', names: materials.withoutPrice });
   if (materials.withoutLength.length > 0) missing.push({ fact: 'lay', names: materials.withoutLength });
   const worked = hours !== undefined && hours.tasks.length > 0;
-  if (spec.labour?.rate === undefined) missing.push({ fact: 'rate' });
+  if (labour?.rate === undefined) missing.push({ fact: 'rate' });
   if (!worked) missing.push({ fact: 'hours' });
-  if (quote !== undefined && spec.labour?.fittingsIncluded === undefined)
+  if (quote !== undefined && labour?.fittingsIncluded === undefined)
     missing.push({ fact: 'fittings-included' });
-  if (quote !== undefined && spec.labour?.expires === undefined) missing.push({ fact: 'expires' });
+  if (quote !== undefined && labour?.expires === undefined) missing.push({ fact: 'expires' });
   return missing;
 }

@@ -10,31 +10,33 @@ import type { LayerDrafts } from '../draft/draft-layers.ts';
 import type { CutPiece } from '../draft/piece.ts';
 import type { Gown } from '../gown/gown.ts';
 import type { Layer } from '../gown/layer.ts';
-import { placeOf, type Spec } from '../gown-file/spec.ts';
 import type { BoughtCloth } from '../lay/plan/lay-facts.ts';
+import { type BustleFacts, bustleFacts } from '../making/bustle/bustle-facts.ts';
+import { type ClosureFacts, closureFacts } from '../making/closure/closure-facts.ts';
+import { type EdgingFacts, edgingFacts } from '../making/edging/edging-facts.ts';
+import { type Bench, benchOf, type Found } from '../making/findings.ts';
+import { type HemFacts, hemFacts } from '../making/hem/hem-facts.ts';
+import { orderOfMaking } from '../making/order/order-of-making.ts';
+import type { Step } from '../making/order/step.ts';
+import { type PetticoatFacts, petticoatFacts } from '../making/petticoat/petticoat-facts.ts';
+import * as problems from '../making/problems.ts';
+import { type Skirt, skirtOf } from '../making/skirt.ts';
+import { type Notion, notionsFor } from '../making/supplies/notions.ts';
+import { type StripFacts, stripFacts } from '../making/supplies/strip-facts.ts';
+import { threadRatio, USUAL_STITCH } from '../making/supplies/thread.ts';
+import { type LayerThread, threadFacts } from '../making/supplies/thread-facts.ts';
+import { type WeightFacts, weightFacts } from '../making/supplies/weight-facts.ts';
+import { type TrainFootprint, trainFootprint } from '../making/train/train-footprint.ts';
+import { type WaistFacts, waistFacts } from '../making/waist/waist-facts.ts';
 import { type Pricing, pricing } from '../money/pricing.ts';
-import { type BustleFacts, bustleFacts } from './bustle/bustle-facts.ts';
-import { type ClosureFacts, closureFacts } from './closure/closure-facts.ts';
-import { type EdgingFacts, edgingFacts } from './edging/edging-facts.ts';
-import { type Bench, benchOf, type Found } from './findings.ts';
-import { type HemFacts, hemFacts } from './hem/hem-facts.ts';
 import { type MissingFact, missingFacts } from './missing-facts.ts';
-import { orderOfMaking } from './order/order-of-making.ts';
-import type { Step } from './order/step.ts';
-import { type PetticoatFacts, petticoatFacts } from './petticoat/petticoat-facts.ts';
-import * as problems from './problems.ts';
-import { type Skirt, skirtOf } from './skirt.ts';
-import { type Notion, notionsFor } from './supplies/notions.ts';
-import { type StripFacts, stripFacts } from './supplies/strip-facts.ts';
-import { type LayerThread, threadFacts } from './supplies/thread-facts.ts';
-import { type WeightFacts, weightFacts } from './supplies/weight-facts.ts';
-import { type TrainFootprint, trainFootprint } from './train/train-footprint.ts';
-import { type WaistFacts, waistFacts } from './waist/waist-facts.ts';
 
 /** Every figure that the papers print: worked out here, drawn elsewhere. */
 export interface Workroom extends WorkroomParts {
   readonly weight: WeightFacts;
   readonly thread: readonly LayerThread[];
+  /** Thread drawn per length sewn at the usual stitch. */
+  readonly threadRatio: number;
   readonly notions: readonly Notion[];
   readonly order: readonly Step[];
   readonly missing: readonly MissingFact[];
@@ -58,7 +60,6 @@ interface WorkroomParts {
 /** A drafted gown as the workroom needs it. */
 export interface WorkroomInput {
   readonly gown: Gown;
-  readonly spec: Spec;
   readonly drafts: LayerDrafts;
   /** Every layer that has pieces: the gown's, those that stand for a flounce or strips, and the overskirts'. */
   readonly layers: readonly Layer[];
@@ -69,12 +70,13 @@ export interface WorkroomInput {
 export function workroom(gown: WorkroomInput, bought: readonly BoughtCloth[]): Found<Workroom> {
   const { bench, facts: parts, findings } = workroomParts(gown, bought);
   const weight = weightFacts(gown.layers, gown.cut.pieces);
-  const thread = threadFacts(bench, parts.waist, parts.strips, parts.edging);
+  const thread = threadFacts(bench, parts.waist, parts.strips, parts.edging, gown.cut.pieces);
   const order = orderOfMaking({ bench, ...parts, grams: weight.inAll });
   const facts: Workroom = {
     ...parts,
     weight,
     thread,
+    threadRatio: threadRatio(USUAL_STITCH),
     notions: notionsFor(bench, { ...parts, thread }),
     order: order.facts,
     missing: missingFacts(bench, { ...parts, weight }),
@@ -92,10 +94,10 @@ export function workroomFindings(
 }
 
 function workroomParts(
-  { gown, spec, drafts, layers }: Omit<WorkroomInput, 'cut'>,
+  { gown, drafts, layers }: Omit<WorkroomInput, 'cut'>,
   bought: readonly BoughtCloth[],
 ): Found<WorkroomParts> & { readonly bench: Bench } {
-  const bench = benchOf(gown, spec, skirtOf(gown, spec, drafts));
+  const bench = benchOf(gown, skirtOf(gown, drafts));
   const waist = waistFacts(bench);
   const closure = closureFacts(bench);
   const hems = hemFacts(bench);
@@ -104,7 +106,7 @@ function workroomParts(
   const petticoat = petticoatFacts(bench, drafts.gown);
   const bustle = bustleFacts(bench);
   const priced = pricing(bench, { layers, bought, edging: edging.facts, strips });
-  const dates = calendarOf(spec);
+  const dates = calendarOf(gown);
   const facts: WorkroomParts = {
     skirt: bench.skirt,
     waist: waist.facts,
@@ -122,17 +124,17 @@ function workroomParts(
   return { bench, facts, findings: found.flatMap((part) => part.findings) };
 }
 
-function calendarOf(spec: Spec): Found<readonly CalendarEntry[] | undefined> {
-  const event = spec.dates?.event;
-  const before = spec.dates?.before ?? {};
+function calendarOf({ dates }: Gown): Found<readonly CalendarEntry[] | undefined> {
+  if (dates === undefined) return { facts: undefined, findings: [] };
+  const { event, before = {} } = dates;
   const known = Object.keys(USUAL_DAYS_BEFORE).join(', ');
   const findings: Diagnostic[] = Object.keys(before)
     .filter((name) => !isMilestone(name))
-    .map((name) => problems.unknownMilestone(placeOf(spec, 'dates', 'before', name), name, known));
+    .map((name) => problems.unknownMilestone(dates.place('before', name), name, known));
   if (event === undefined) return { facts: undefined, findings };
   const entries = calendar(event, before);
   const clashes = clashesIn(entries).map(({ earlier, later }) =>
-    problems.calendarClash(placeOf(spec, 'dates', 'before'), earlier, later),
+    problems.calendarClash(dates.place('before'), earlier, later),
   );
   return { facts: entries, findings: [...findings, ...clashes] };
 }

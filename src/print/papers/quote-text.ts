@@ -1,13 +1,13 @@
-import type { Spec } from '../gown-file/spec.ts';
-import type { Words } from '../words/english.ts';
-import type { Pricing } from './pricing.ts';
+import type { Gown } from '../../gown/gown.ts';
+import type { Pricing } from '../../money/pricing.ts';
+import type { Words } from '../../words/english.ts';
 
 /** The client's price as lines of text for a terminal: what it covers, what falls due when, what counts as a change. */
-export function quoteText(spec: Spec, pricing: Pricing, words: Words): string {
+export function quoteText(gown: Gown, pricing: Pricing, words: Words): string {
   const { quote } = pricing;
   const { client: text } = words;
   if (quote === undefined) return text.noPrice;
-  const { fittingsIncluded: fittings, expires } = spec.labour ?? {};
+  const { fittingsIncluded: fittings, expires } = gown.labour ?? {};
   const taxed = quote.tax.minor !== 0n;
   const missing = notInPrice(pricing, words);
   const price: [string, string][] = [
@@ -24,7 +24,7 @@ export function quoteText(spec: Spec, pricing: Pricing, words: Words): string {
     words.money(stage.amount),
   ]);
   return [
-    text.covers(spec.gown, fittings),
+    text.covers(gown.name, fittings),
     '',
     ...columns(price),
     ...(missing.length === 0 ? [] : [text.incomplete(missing)]),

@@ -1,0 +1,24 @@
+import type { Cloth } from './cloth.ts';
+import type { Gown } from './gown.ts';
+import type { Layer } from './layer.ts';
+
+/** The same gown in other cloths: what its layers, parts, edging and overskirts are cut from, wherever it is named. */
+export function inOtherCloths(gown: Gown, other: (cloth: Cloth) => Cloth): Gown {
+  const cloths = new Map(gown.cloths.map((cloth) => [cloth.name, other(cloth)]));
+  const changed = (layer: Layer): Layer => ({ ...layer, cloth: cloths.get(layer.cloth.name)! });
+  const { edging } = gown;
+  return {
+    ...gown,
+    cloths: [...cloths.values()],
+    layers: gown.layers.map(changed),
+    flounces: gown.flounces.map((flounce) => ({
+      ...flounce,
+      sewnTo: changed(flounce.sewnTo),
+      layer: changed(flounce.layer),
+    })),
+    tiers: gown.tiers.map((tiers) => ({ ...tiers, layer: changed(tiers.layer) })),
+    trims: gown.trims.map((trim) => ({ ...trim, layer: changed(trim.layer) })),
+    ...(edging?.cloth && { edging: { ...edging, cloth: cloths.get(edging.cloth.name)! } }),
+    overskirts: gown.overskirts.map((one) => ({ ...one, gown: inOtherCloths(one.gown, other) })),
+  };
+}

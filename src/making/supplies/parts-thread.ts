@@ -1,0 +1,86 @@
+import type { CutPiece } from '../../draft/piece.ts';
+import { lengthOfRun } from '../../geometry/length.ts';
+import type { HemFinish } from '../../gown/cloth.ts';
+import type { Gown } from '../../gown/gown.ts';
+
+/** Rows of machine stitching in a flounce or a set of tiers, mm; `top` counts by its gathers and its seam together. */
+export interface PartRows {
+  readonly name: string;
+  readonly cloth: string;
+  /** Stitch length that the scrap test settled on, mm. */
+  readonly stitch: number | undefined;
+  readonly seams: number;
+  readonly top: number;
+  readonly hem: number;
+}
+
+/** Machine rows along a hem: a faced hem is seamed, understitched and neatened; a raw one has none of its own. */
+export const HEM_ROWS: Readonly<Record<HemFinish, number>> = {
+  turned: 1,
+  faced: 3,
+  bagged: 1,
+  rolled: 1,
+  raw: 0,
+};
+
+/** Gathers are drawn up on two rows (textbook), and the gathered edge is sewn on by one. */
+const GATHERING_ROWS = 2;
+
+/** Flounces and tiers: joined strip to strip, gathered, sewn to the edge above, hemmed. */
+export function rowsOfParts(
+  { flounces, tiers }: Pick<Gown, 'flounces' | 'tiers'>,
+  pieces: readonly CutPiece[],
+): PartRows[] {
+  return [
+    ...flounces.map((flounce) => rowsOfFlounce(flounce, pieces)),
+    ...tiers.map((own) => rowsOfTiers(own, pieces)),
+  ];
+}
+
+function rowsOfFlounce(flounce: Gown['flounces'][number], pieces: readonly CutPiece[]): PartRows {
+  const { layer, kind, fullness, depth } = flounce;
+  const run = runOf(layer.name, pieces);
+  // A circular flounce is as long as the edge at its top; a straight one is gathered to it.
+  const gathered = kind === 'straight' && fullness > 1;
+  const edge = gathered ? run.top / fullness : run.top;
+  return {
+    name: layer.name,
+    cloth: layer.cloth.name,
+    stitch: layer.cloth.stitch,
+    seams: run.copies * depth,
+    top: edge + (gathered ? GATHERING_ROWS * run.top : 0),
+    hem: HEM_ROWS[layer.hem] * run.hem,
+  };
+}
+
+function rowsOfTiers(
+  { layer, yoke, tiers, depths }: Gown['tiers'][number],
+  pieces: readonly CutPiece[],
+): PartRows {
+  const strips = pieces.filter((piece) => piece.layers.includes(layer.name));
+  const runs = new Set(strips.map(({ gore }) => gore)).size;
+  const joins = strips.reduce((sum, { piece }) => sum + (piece.copies ?? 1), 0);
+  const deep = depths.reduce((sum, depth) => sum + depth, 0) / depths.length;
+  const above = [yoke, ...tiers.slice(0, -1)];
+  return {
+    name: layer.name,
+    cloth: layer.cloth.name,
+    stitch: layer.cloth.stitch,
+    // Strips are joined into a run, the run is cut into tiers, and each of them is joined into a round.
+    seams: (joins - runs + tiers.length) * deep,
+    top: above.reduce((sum, edge, i) => sum + edge + GATHERING_ROWS * tiers[i]!, 0),
+    hem: 0,
+  };
+}
+
+/** All copies of a part end to end. */
+function runOf(name: string, pieces: readonly CutPiece[]) {
+  const own = pieces.filter((piece) => piece.layers.includes(name));
+  const sum = (of: (piece: CutPiece['piece'], copies: number) => number): number =>
+    own.reduce((all, { piece }) => all + of(piece, piece.copies ?? 1), 0);
+  return {
+    copies: sum((_, copies) => copies),
+    top: sum((piece, copies) => copies * lengthOfRun(piece.edges[0]!.curves)),
+    hem: sum((piece, copies) => copies * lengthOfRun(piece.edges[2]!.curves)),
+  };
+}
