@@ -1,8 +1,9 @@
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Gown } from '../gown/gown.ts';
 import { layersInWords } from '../lay/plan/lay-names.ts';
-import type { LayPlan } from '../lay/plan/lay-plan.ts';
+import type { LayPlan, PlacedPiece } from '../lay/plan/lay-plan.ts';
 import { drawLay, type LayTitle, layFigure } from '../print/lay/lay-drawing.ts';
+import { sideOf } from '../print/lay/lay-piece-drawing.ts';
 import type { LayFigure } from '../print/papers/paper-input.ts';
 import { writeSvg } from '../print/svg/write-svg.ts';
 import { ENGLISH_LAY, englishLay } from '../words/english-lay.ts';
@@ -26,8 +27,28 @@ export function layFigures(gown: Gown, lays: readonly LayPlan[], paperWidth: num
   return lays.map((lay) => ({
     name: lay.name,
     drawing: layFigure(lay, englishLay(gown.units), room),
-    caption: [captionOf(gown, lay), ...lay.remarks].join(' '),
+    caption: [captionOf(gown, lay), ...lay.remarks, ...cuttingOrder(lay)].join(' '),
   }));
+}
+
+/** Of several layers: the number of each piece, as the smaller ones have no room for their name. */
+function cuttingOrder({ layers, pieces }: LayPlan): string[] {
+  if (layers.length < 2) return [];
+  const order = layers.map((layer) => {
+    const cuts = new Map<number, PlacedPiece[]>();
+    for (const piece of pieces.filter((one) => one.layer === layer))
+      cuts.set(piece.number, [...(cuts.get(piece.number) ?? []), piece]);
+    return `${layer}: ${[...cuts].map(([number, plies]) => `${number} ${cutName(plies)}`).join(', ')}`;
+  });
+  return [`In cutting order, ${order.join('; ')}.`];
+}
+
+/** `side left`, or `side left and right` where both are cut at once. */
+function cutName(plies: readonly PlacedPiece[]): string {
+  const { gore, part } = plies[0]!;
+  const sides = plies.flatMap((ply) => sideOf(ply) ?? []);
+  const side = sides.length === 0 ? [] : [sides.join(' and ')];
+  return [gore, ...side, ...(part === undefined ? [] : [`(${part})`])].join(' ');
 }
 
 /** What a lay is called, and what it comes to. */

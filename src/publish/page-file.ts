@@ -50,9 +50,9 @@ export function pageFile(source: PageSource): string {
     ...(status !== undefined && { status }),
     views: viewsOf(source, words),
     ...patternOf(source),
-    lays: layFigures(gown, lays, WIDTH).flatMap(({ drawing }, i) => {
-      const { name, says } = layTitle(gown, lays[i]!);
-      return drawing === undefined ? [] : [{ title: name, svg: writeSvg(drawing), caption: says }];
+    lays: layFigures(gown, lays, WIDTH).flatMap(({ drawing, caption }, i) => {
+      const { name } = layTitle(gown, lays[i]!);
+      return drawing === undefined ? [] : [{ title: name, svg: writeSvg(drawing), caption }];
     }),
     ...(sheets && { sheets: { paper: sheets.paper, sheets: sheets.sheets } }),
     tables: [...buyTable(source, words), ...calendarTable(source, words)],

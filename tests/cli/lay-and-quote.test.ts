@@ -78,6 +78,38 @@ describe('lay', () => {
     expect(stdout).toMatch(/^in all +EUR \d+\.\d\d$/m);
   });
 
+  it('buys one length of a cloth that two layers are cut from, and says what that saves', async () => {
+    const text = priced.replace('cloth: lining', 'cloth: shell');
+    writeFileSync(join(folder, 'shared.yaml'), `${text}\ncurrency: EUR\n`);
+    const { lays } = JSON.parse((await outcome('lay', 'shared.yaml', '--json')).stdout);
+    expect(lays).toHaveLength(1);
+    const [{ cloth, layers, buy, cost, apart }] = lays;
+    expect([cloth, layers]).toEqual(['shell', ['lining', 'shell']]);
+    expect(cost).toBe(24.5 * (buy / 1000));
+    expect(apart.buy).toBe(apart.layers[0].buy + apart.layers[1].buy);
+    expect(buy).toBeLessThanOrEqual(apart.buy);
+    const { stdout } = await outcome('lay', 'shared.yaml');
+    expect(stdout).toMatch(/^lining and shell, from shell: /m);
+    const saved = apart.buy - buy;
+    expect(stdout).toMatch(
+      saved === 0 ? /buys as much\.$/m : new RegExp(`buys ${saved / 10} cm less\\.$`, 'm'),
+    );
+    // One row of the table of what to buy, at the one length.
+    expect(stdout.split('\n').filter((line) => line.startsWith('shell '))).toEqual([
+      expect.stringContaining(`${(buy / 1000).toFixed(2)} m`),
+    ]);
+  });
+
+  it('keeps the layers of a cloth apart where it is asked to', async () => {
+    const text = priced
+      .replace('cloth: lining', 'cloth: shell')
+      .replace(/^ {2}shell: *\{/m, '  shell: {apart: true, ');
+    writeFileSync(join(folder, 'apart.yaml'), `${text}\ncurrency: EUR\n`);
+    const { lays } = JSON.parse((await outcome('lay', 'apart.yaml', '--json')).stdout);
+    expect(lays.map((lay: { layers: string[] }) => lay.layers)).toEqual([['lining'], ['shell']]);
+    expect(lays.every((lay: object) => !('apart' in lay))).toBe(true);
+  });
+
   it('stops at Ctrl-C and keeps the best lays so far', async () => {
     const { child, ended } = started(
       ['lay', projectFile('examples/lantern.yaml'), '--effort', 'thorough', '--json'],

@@ -7,6 +7,8 @@ import type { LayPlan } from '../../src/lay/plan/lay-plan.ts';
 import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
 import { planLays } from '../../src/lay/plan/plan-lays.ts';
 import { draft } from '../../src/pipeline.ts';
+import type { Mark } from '../../src/print/drawing.ts';
+import { layFigures, layFiles } from '../../src/publish/lay-files.ts';
 import { layReport } from '../../src/report/lay-report.ts';
 import { level, plainGown, type Tree } from '../outside/plain-gown.ts';
 import { faultsOf, flatPiece, laid, laysOf, pairsMirror, ringOf } from './laid.ts';
@@ -263,6 +265,63 @@ describe('what a lay is called', () => {
     expect(names).toEqual(['net-lining-silk-2', 'net-lining-silk-3', 'net-lining-silk']);
   });
 });
+
+describe('the papers of a lay of two layers', () => {
+  const text = twoOfOne.replace('\n  crepe:\n', '\n  crepe:\n    fold: single\n');
+  const { gown } = draft({ name: 'gown.yaml', text });
+  const toLay = gownToLay(gown!);
+  let looks = 0;
+  const { lays } = planLays(toLay, {
+    say: (mm) => `${(mm / 10).toFixed(1)} cm`,
+    shouldStop: () => ++looks > 200,
+  });
+  const crepe = lays.find(({ cloth }) => cloth === 'crepe')!;
+  const [figure] = layFigures(gown!.gown, lays, 210);
+
+  it('list what each number is, layer by layer, as it lies on the cloth', () => {
+    const [, lining, shell] = /In cutting order, lining: ([^;]+); shell: ([^;]+)\.$/.exec(figure!.caption)!;
+    const numbers = [lining!, shell!].flatMap((list) => list.split(', '));
+    expect(numbers.map((text) => Number.parseInt(text, 10))).toEqual([...Array(18).keys()].map((i) => i + 1));
+    for (const { number, layer, gore, mirrored } of crepe.pieces) {
+      const side = gore === 'front' ? '' : mirrored ? ' right' : ' left';
+      expect((layer === 'lining' ? lining : shell)!.split(', ')).toContain(`${number} ${gore}${side}`);
+    }
+  });
+
+  it('say what it saves, beside its own length and what to buy', () => {
+    const apart = crepe.apart!.layers.map(({ layer, length }) => `${layer} ${(length / 10).toFixed(1)} cm`);
+    const saved = crepe.apart!.buy - crepe.buy;
+    expect(saved).toBeGreaterThanOrEqual(0);
+    expect(figure!.caption).toContain(
+      `Laid apart: ${apart.join(' and ')}, ${(crepe.apart!.buy / 10).toFixed(1)} cm to buy; this lay buys ${
+        saved === 0 ? 'as much' : `${(saved / 10).toFixed(1)} cm less`
+      }.`,
+    );
+    expect(figure!.caption).toContain(
+      `lay ${Number((crepe.length / 10).toFixed(1))} cm, buy ${Number((crepe.buy / 10).toFixed(1))} cm`,
+    );
+  });
+
+  it('print no name smaller than can be read: the number alone then stands for it', () => {
+    const texts = flat(figure!.drawing!.marks).filter((mark) => mark.kind === 'text');
+    const gores = texts.filter(({ text }) => /^(front|side|back)/.test(text));
+    // Common practice: nothing under 1.5 mm.
+    for (const { size } of gores) expect(size).toBeGreaterThanOrEqual(1.5);
+    for (const { number } of crepe.pieces)
+      expect(texts.some(({ text, size }) => text === String(number) && size > 1.5)).toBe(true);
+  });
+
+  it('lie in files named by their cloths', () => {
+    const files = layFiles(gown!.gown, lays);
+    expect([...files.keys()]).toEqual(['lay-crepe.svg', 'lay-organza.svg']);
+    const layers = [...files.get('lay-crepe.svg')!.matchAll(/class="placed"[^>]* data-layer="([^"]+)"/g)];
+    expect(layers.map(([, layer]) => layer)).toEqual(crepe.pieces.map(({ layer }) => layer));
+  });
+});
+
+function flat(marks: readonly Mark[]): Mark[] {
+  return marks.flatMap((mark) => (mark.kind === 'group' ? flat(mark.marks) : [mark]));
+}
 
 function ofLayers(piece: CutPiece, layers: readonly string[]): CutPiece {
   return { ...piece, layers, piece: { ...piece.piece, layers } };

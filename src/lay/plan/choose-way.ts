@@ -20,15 +20,22 @@ export interface TriedWay {
   readonly why: string | undefined;
 }
 
-/** The shortest of the ways that the cloth asks for; of ways alike the one with the fewest cuts. */
+/**
+ * The shortest of the ways that the cloth asks for; of ways alike the one with the fewest cuts.
+ *
+ * @param most a length that one of the ways is known to come to, mm: fewer cuts are not worth even a millimetre more
+ */
 export function chooseWay(
   tried: readonly TriedWay[],
   { spec, layers, facts, span, say }: LayToPlan,
+  most = Infinity,
 ): { readonly taken: TriedWay; readonly diagnostics: readonly Diagnostic[] } {
-  const shortestOf = (ways: readonly TriedWay[]): TriedWay =>
-    ways.reduce((a, b) =>
+  const shortestOf = (ways: readonly TriedWay[]): TriedWay => {
+    const within = ways.filter(({ length }) => length <= most);
+    return (within.length === 0 ? ways : within).reduce((a, b) =>
       b.length < a.length - ALIKE || (b.length < a.length + ALIKE && cutsOf(b) < cutsOf(a)) ? b : a,
     );
+  };
   const possible = tried.filter(({ packed }) => packed !== undefined);
   const { fold } = spec;
   if (fold === 'any') return { taken: shortestOf(possible), diagnostics: [] };

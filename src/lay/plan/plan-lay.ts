@@ -53,18 +53,19 @@ function planned(toLay: LayToPlan, effort: PackingEffort, onBetter: (length: num
     .filter((layer) => layer.items.length > 0);
   const apart =
     layers.length < 2 ? undefined : layers.map((layer) => laidByItself(layer, railroaded, packer, toLay));
+  const known = apart === undefined ? undefined : endToEnd(apart.map(({ taken }) => taken));
   const tried = tryWays(
     {
       items,
       use: 'cutting',
       singleOnly: railroaded.length > 0,
       onBetter,
-      ...(apart === undefined ? {} : { known: endToEnd(apart.map(({ taken }) => taken)) }),
+      ...(known === undefined ? {} : { known }),
     },
     packer,
     toLay,
   );
-  const { taken, diagnostics } = chooseWay(tried, toLay);
+  const { taken, diagnostics } = chooseWay(tried, toLay, known?.length);
   const plan = finishedLay(taken, tried, items, toLay, {
     joins,
     railroaded,

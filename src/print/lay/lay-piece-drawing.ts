@@ -34,7 +34,7 @@ export function drawPlacedPiece(
   };
   const run = outline.map(view.curve);
   const ring = flattenedRun(run, view.line);
-  const words = wordsIn(ring, linesOf(piece, view, said, ofSeveral));
+  const words = legibleIn(ring, linesOf(piece, view, said, ofSeveral), ofSeveral ? view.least : 0);
   return {
     kind: 'group',
     class: 'piece',
@@ -61,14 +61,15 @@ interface Words {
   readonly bold: boolean;
 }
 
+/** Which side of the wearer a piece is for, where it is for one. */
+export function sideOf({ source, mirrored }: PlacedPiece): string | undefined {
+  return source.piece.cut === 'pair' ? (mirrored ? 'right' : 'left') : source.piece.side;
+}
+
 /** Number, name, which of a pair, and how it faces: what is chalked on it before it is cut. */
-function linesOf(
-  { number, layer, gore, part, source, mirrored, turned, face }: PlacedPiece,
-  { text }: LayView,
-  said: LayWords,
-  ofSeveral: boolean,
-): Words[] {
-  const side = source.piece.cut === 'pair' ? (mirrored ? 'right' : 'left') : source.piece.side;
+function linesOf(piece: PlacedPiece, { text }: LayView, said: LayWords, ofSeveral: boolean): Words[] {
+  const { number, layer, gore, part, source, mirrored, turned, face } = piece;
+  const side = sideOf(piece);
   const lies = said.lies(face, mirrored, turned === 180);
   // Its layer tells a bodice's panel from the gore of its name, where it stands below.
   const isNamed = ofSeveral && layer !== gore;
@@ -82,6 +83,19 @@ function linesOf(
   ];
 }
 
+/** Of a piece too small for all of its lines its number and name, or its number alone. */
+function legibleIn(ring: readonly Point[], lines: readonly Words[], least: number): WordsIn {
+  const tried = [lines.length, 2, 1].map((count) => wordsIn(ring, lines.slice(0, count)));
+  return tried.find(({ smallest }) => smallest >= least) ?? tried[2]!;
+}
+
+interface WordsIn {
+  readonly marks: readonly Mark[];
+  readonly box: TextBox;
+  /** Em of the smallest line. */
+  readonly smallest: number;
+}
+
 interface TextBox {
   readonly left: number;
   readonly right: number;
@@ -90,10 +104,7 @@ interface TextBox {
 }
 
 /** The lines set where the piece has most room for them, made smaller where it has too little. */
-function wordsIn(
-  ring: readonly Point[],
-  lines: readonly Words[],
-): { readonly marks: Mark[]; readonly box: TextBox } {
+function wordsIn(ring: readonly Point[], lines: readonly Words[]): WordsIn {
   const widest = Math.max(...lines.map(({ text, size, bold }) => textWidth(text, size, bold)));
   const full = lines.reduce((sum, { size }) => sum + size * 1.2, 0);
   const place = roomiest(ring, widest, full);
@@ -117,7 +128,7 @@ function wordsIn(
     top: place.y - halfHeight,
     bottom: place.y + halfHeight,
   };
-  return { marks, box };
+  return { marks, box, smallest: Math.min(...lines.map(({ size }) => size)) * place.scale };
 }
 
 /** Of places on a coarse grid over the piece the one where a block of text can stand largest. */

@@ -10,6 +10,8 @@ export interface LayView {
   readonly point: (point: Point) => Point;
   /** Em of the names on pieces, mm of the drawing. */
   readonly text: number;
+  /** Smallest em that is worth printing, mm of the drawing; what would be smaller is left to the list beside it. */
+  readonly least: number;
   /** Width of a cut line, mm of the drawing. */
   readonly line: number;
   /** Angle of text that follows the length of the cloth, radians. */
@@ -22,11 +24,15 @@ const SCREEN_TEXT = 44;
 /** Em in the papers, mm: small print, read at the table (common practice: not under 2 mm). */
 const PAPER_TEXT = 2.6;
 
+/** Below this, mm, nobody reads a name on a piece (common practice: not under 1.5 mm). */
+const LEAST_TEXT = 1.5;
+
 export function screenView(): LayView {
   return {
     curve: (curve) => curve,
     point: (point) => point,
     text: SCREEN_TEXT,
+    least: 0,
     line: 2,
     alongCloth: -Math.PI / 2,
   };
@@ -42,6 +48,7 @@ export function pageView({ facts }: LayPlan, scale: number): LayView {
       return { x: x * scale, y: y * scale };
     },
     text: PAPER_TEXT,
+    least: LEAST_TEXT,
     line: 0.3,
     alongCloth: 0,
   };
