@@ -63,7 +63,7 @@ function sumOf(a: Sizes, b: Sizes): Sizes {
   return [a[0] + b[0], a[1] + b[1]];
 }
 
-const tooManySheets = error('too-many-sheets', (sheets: number, paper: string) => ({
+export const tooManySheets = error('too-many-sheets', (sheets: number, paper: string) => ({
   message: `The pattern would take about ${sheets} sheets of ${paper}.`,
   why: 'Nobody tapes a pattern of so many sheets, and errors add up along it; as a rule a measure is ten times too large.',
   hint: 'Look at the lengths, hems and layers in the table of `check`; if they are right, print on a roll: `paper: {size: roll:914}`.',

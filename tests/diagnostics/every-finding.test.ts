@@ -11,10 +11,12 @@ import { manyProblems } from '../../src/diagnostics/value-problems.ts';
 import { cannotDraft } from '../../src/draft/draft-problems.ts';
 import { fittingCannotBeDrawn } from '../../src/fittings/fitting-problems.ts';
 import { bustledHemOnFloor, hemHangsOtherwise } from '../../src/hanging/hang-problems.ts';
+import { layTooLong } from '../../src/lay/plan/lay-problems.ts';
 import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
 import { planLays } from '../../src/lay/plan/plan-lays.ts';
 import { orderImpossible } from '../../src/making/problems.ts';
 import { draft, draftOutputs } from '../../src/pipeline.ts';
+import { tooManySheets } from '../../src/publish/too-large.ts';
 import {
   layerMissesWaist,
   notSmooth,
@@ -58,6 +60,9 @@ const BY_HAND: readonly Diagnostic[] = [
   partMissesSeam(NOWHERE, 'wedge', 'net', '0.1 cm', '179.0°'),
   orderImpossible(NOWHERE, 'cut, then sew'),
   cannotDraft(NOWHERE, { reason: 'hem-does-not-settle' }, 'cm'),
+  cannotDraft(NOWHERE, { reason: 'at-no-place', gore: 'front' }, 'cm'),
+  layTooLong(NOWHERE, { layers: ['shell'], cloth: 'crepe', least: '300 m' }),
+  tooManySheets(NOWHERE, 2000, 'a4'),
   fittingCannotBeDrawn(NOWHERE, 'hem', NOWHERE),
   capeCannotBeLaid(NOWHERE, 'wing'),
   seamUntrue(NOWHERE, 'front/side', 'meet at an angle at the upper edge'),

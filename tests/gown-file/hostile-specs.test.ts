@@ -72,9 +72,9 @@ describe('text that grows or loops', () => {
       'too-many-values',
     ],
     ['a section that holds itself', `${PLAIN}notes: &n [*n]`, 'nested-too-deep'],
-    ['brackets without end', '['.repeat(LARGEST_SPEC - 10), 'not-yaml'],
-    ['braces without end', '{a: '.repeat(20_000), 'not-yaml'],
-    ['dashes without end', '- '.repeat(50_000), 'not-yaml'],
+    ['brackets without end', '['.repeat(LARGEST_SPEC - 10), 'nested-too-deep'],
+    ['braces without end', '{a: '.repeat(20_000), 'nested-too-deep'],
+    ['dashes without end', '- '.repeat(50_000), 'nested-too-deep'],
     [
       'steps without end',
       Array.from({ length: 400 }, (_, i) => `${' '.repeat(i)}a:`).join('\n'),
