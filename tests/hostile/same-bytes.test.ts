@@ -71,6 +71,7 @@ describe('the same spec', () => {
 
   it('leaves all its files', () => {
     expect([...plain.keys()].sort()).toEqual([
+      '.gorewright-kept',
       'chalk-a4.pdf',
       'chalk.csv',
       'check.json',
@@ -79,8 +80,8 @@ describe('the same spec', () => {
       'draft.txt',
       'gown.html',
       'job-sheet-a4.pdf',
+      'lay-crepe.svg',
       'lay-lining.svg',
-      'lay-shell.svg',
       'lay.json',
       'measures.pdf',
       'measures.txt',

@@ -13,7 +13,8 @@ import { underneath } from './underneath.ts';
 import { unusualFigures } from './unusual-figures.ts';
 
 /** Figures that can be read and are likely slips; each place is spoken of once, the surest finding first. */
-export function allSlips(page: Page): Diagnostic[] {
+export function allSlips(written: Page): Diagnostic[] {
+  const page = withoutDraftedEdge(written);
   // In a file read in the wrong unit everything else is off as well.
   const wrong = unitsSlipped(page);
   if (wrong.length > 0) return wrong;
@@ -36,6 +37,15 @@ export function allSlips(page: Page): Diagnostic[] {
     const place = `${span.source.name}:${span.start}:${span.end}`;
     return !places.has(place) && places.add(place);
   });
+}
+
+/** An edge that is drafted is not in the file: nothing can be held against it before it is. */
+function withoutDraftedEdge(page: Page): Page {
+  const { bodice } = page.sketch;
+  const root = page.sectionAt();
+  if (bodice?.draft === undefined || root === undefined) return page;
+  const { waistSeam: _, ...rest } = bodice;
+  return new Page({ ...page.sketch, bodice: rest }, root);
 }
 
 /** An overskirt as the skirt that it is drafted as. */
