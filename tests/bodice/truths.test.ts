@@ -12,7 +12,7 @@ import { cornersOf, walked, widthAbove } from './measured.ts';
 
 /** All that is promised of a bodice, asked of its outlines by a measurer that knows nothing else. */
 
-/** Few: a body takes seconds. `BODIES=40` asks more of them. */
+/** Few in the usual run: some bodies take minutes since stated widths are solved at once. `BODIES=40` asks more of them. */
 const RUNS = { numRuns: Number(process.env.BODIES ?? 3), seed: SEED };
 /** A tenth of a millimetre and a tenth of a degree: what specialists' seams and edges are trued to (design). */
 const MM = 0.1;
