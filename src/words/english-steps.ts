@@ -192,6 +192,14 @@ const WRITERS: Writers = {
       roughCut && 'The extra at the hem comes off now.',
     ]),
   strip: ({ strip }, basics) => stripStep(strip, basics),
+  facing: ({ facing, faces, depth }, { length }) =>
+    text(
+      `Join the pieces of the ${facing}, ${length(depth)} deep, as the gores of the ${faces} are joined; press the seams open.`,
+      [
+        'Neaten its inner edge.',
+        'Where it is cut over a seam the seam is marked on it: that mark meets the seam.',
+      ],
+    ),
   hem: (work, basics) => hemText(work, basics),
   'bag-hem': ({ inner, outer, length: round, allowance }, { length }) =>
     text(`Bag the hems: ${inner} and ${outer} right sides together, seam on seam, ${length(round)} round.`, [
@@ -273,7 +281,7 @@ function closeText(work: WorkOf<'close'>, { length, list, station }: Basics): St
 }
 
 function hemText(work: WorkOf<'hem'>, { length }: Basics): StepText {
-  const { layer, finish, allowance, toEase, edged } = work;
+  const { layer, finish, allowance, toEase, facing, edged } = work;
   const round = length(work.length);
   switch (finish) {
     case 'turned':
@@ -284,7 +292,9 @@ function hemText(work: WorkOf<'hem'>, { length }: Basics): StepText {
       ]);
     case 'faced':
       return text(`Face the ${layer}’s hem, ${round} round.`, [
-        'Cut the facing to the levelled edge; sew right sides together, clip, understitch, and roll the seam just inside.',
+        facing === undefined
+          ? 'Cut the facing to the levelled edge; sew right sides together, clip, understitch, and roll the seam just inside.'
+          : `Lay the ${facing} on right sides together, its seams on the gores’ seams, and trim it to the levelled edge; sew, clip, understitch, and roll the seam just inside. Catch its inner edge by hand.`,
       ]);
     case 'rolled':
       return text(`Roll the ${layer}’s hem, ${round} round, by hand or with the foot.`);

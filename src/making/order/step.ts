@@ -182,7 +182,15 @@ export type StepWork =
       readonly length: number;
       readonly allowance: number;
       readonly toEase: number | undefined;
+      /** The layer that its shaped facings are cut as. */
+      readonly facing: string | undefined;
       readonly edged: boolean;
+    }
+  | {
+      readonly kind: 'facing';
+      readonly facing: string;
+      readonly faces: string;
+      readonly depth: number;
     }
   | {
       readonly kind: 'bag-hem';

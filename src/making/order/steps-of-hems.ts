@@ -1,3 +1,4 @@
+import type { Layer } from '../../gown/layer.ts';
 import { goresOnce } from '../../gown/lines.ts';
 import type { HemFacts } from '../hem/hem-facts.ts';
 import type { MakingFacts, UnplacedStep } from '../making-facts.ts';
@@ -89,7 +90,7 @@ function stripSteps({ strips }: MakingFacts): UnplacedStep[] {
     });
 }
 
-function singleHems({ hems, edging, strips }: MakingFacts): UnplacedStep[] {
+function singleHems({ hems, edging, strips, bench: { gown } }: MakingFacts): UnplacedStep[] {
   return hems.flatMap((hem) => {
     if (hem.finish === 'bagged') return [];
     const edged = edging?.hems.some((own) => own.layer === hem.layer) ?? false;
@@ -102,10 +103,14 @@ function singleHems({ hems, edging, strips }: MakingFacts): UnplacedStep[] {
         }),
       ];
     }
+    const layer = gown.layers.find(({ name }) => name === hem.layer);
+    const facing = layer?.facing;
     return [
-      step(`hem:${hem.layer}`, ['trim', `strip:${hem.layer}`], {
+      ...facingStep(layer),
+      step(`hem:${hem.layer}`, ['trim', `strip:${hem.layer}`, `facing:${hem.layer}`], {
         kind: 'hem',
         layer: hem.layer,
+        facing: facing?.layer.name,
         finish: hem.finish,
         length: hem.length,
         allowance: hem.allowance,
@@ -114,6 +119,20 @@ function singleHems({ hems, edging, strips }: MakingFacts): UnplacedStep[] {
       }),
     ];
   });
+}
+
+/** A shaped facing is joined before the hem is levelled: it is then only laid on. */
+function facingStep(faces: Layer | undefined): UnplacedStep[] {
+  if (faces?.facing === undefined) return [];
+  const { layer, depth } = faces.facing;
+  return [
+    step(`facing:${faces.name}`, [`cut:${layer.name}`, 'mark'], {
+      kind: 'facing',
+      facing: layer.name,
+      faces: faces.name,
+      depth,
+    }),
+  ];
 }
 
 /** Each pair once: braid on both first, then the hems together, then through the gap. */

@@ -1,4 +1,5 @@
 import type { Cloth } from '../../gown/cloth.ts';
+import { finishingLayers } from '../../gown/finishing.ts';
 import type { Gown } from '../../gown/gown.ts';
 import type { Layer } from '../../gown/layer.ts';
 import type { MakingFacts, UnplacedStep } from '../making-facts.ts';
@@ -33,13 +34,15 @@ export function clothSteps(facts: MakingFacts): UnplacedStep[] {
 }
 
 /** Of its layers, its parts, what is drafted above its waist, and its overskirts, each once. */
-function clothsUsed({ layers, flounces, tiers, overskirts, askedBodice, straps, capes }: Gown): Cloth[] {
+function clothsUsed(gown: Gown): Cloth[] {
+  const { layers, flounces, tiers, overskirts, askedBodice, straps, capes } = gown;
   const all = [
     ...layers,
+    ...finishingLayers(gown),
     ...[...flounces, ...tiers, ...straps].map(({ layer }) => layer),
     ...(askedBodice?.layers ?? []),
     ...capes.flatMap((cape) => cape.layers),
-    ...overskirts.flatMap(({ gown }) => gown.layers),
+    ...overskirts.flatMap((overskirt) => [...overskirt.gown.layers, ...finishingLayers(overskirt.gown)]),
   ];
   return [...new Map(all.map(({ cloth }) => [cloth.name, cloth])).values()];
 }
@@ -68,11 +71,12 @@ function cutSteps({ bench: { gown }, hems, edging }: MakingFacts): UnplacedStep[
   });
 }
 
-/** Flounces, strips and godets with the layers that they are cut with. */
+/** Flounces, strips and finishing pieces; godets are cut with their layers. */
 function partCuts({ bench: { gown } }: MakingFacts): UnplacedStep[] {
   const parts = [
     ...gown.flounces.map(({ layer, kind }) => ({ layer, strips: kind === 'straight' })),
     ...gown.tiers.map(({ layer }) => ({ layer, strips: true })),
+    ...finishingLayers(gown).map((layer) => ({ layer, strips: false })),
   ];
   return parts.map(({ layer: { name, cloth }, strips }) =>
     step(`cut:${name}`, ['test-scraps', `shrink:${cloth.name}`], {
@@ -102,7 +106,9 @@ function markStep({ bench: { gown }, closure, bustle }: MakingFacts): UnplacedSt
       : { at: closure.at, starts: closure.starts, stops: closure.stops };
   return step(
     'mark',
-    [...gown.layers, ...gown.flounces, ...gown.tiers].map(({ name }) => `cut:${name}`),
+    [...gown.layers, ...gown.flounces, ...gown.tiers, ...finishingLayers(gown)].map(
+      ({ name }) => `cut:${name}`,
+    ),
     {
       kind: 'mark',
       layers,
