@@ -32,7 +32,7 @@ export function partRemarks(part: Part, units: Units): string[] {
 }
 
 /** Raw edges are laid level: what the facing is smaller by rolls the seam inside. */
-const FACING_SMALLER = 'cut smaller at the hem: keep raw edges level, the seam rolls inside';
+const FACING_SMALLER = 'cut smaller at the hem: lay raw edges level';
 
 function flounceRemark({ piece }: Part, { flounce }: PartKind & { kind: 'flounce' }, say: Say): string {
   const run = lengthOfRun(piece.edges[0]!.curves) * (piece.copies ?? 1);

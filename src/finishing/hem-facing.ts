@@ -100,8 +100,8 @@ function meetingSide(inner: readonly Curve[], down: readonly Curve[], depth: num
 /** Farthest along the inner edge that it gives way to meet its neighbour's, as a share of its length. */
 const GIVES_WAY = 0.25;
 
-/** Heights nearer than this meet, mm: a tenth of what a seam's sides may differ by. */
-const MEETS = 0.01;
+/** Heights, mm, and directions, radians, nearer than this meet: some hundredth of what a seam may miss by. */
+const MEETS = { height: 0.001, direction: 1e-4 };
 
 /**
  * The facing as a piece, its seams as high as agreed.
@@ -132,7 +132,10 @@ export interface Agreed {
 
 /** An inner edge that ends at a side, led to the height that is agreed there. */
 function toMeet(inner: readonly Curve[], side: FacingSide, agreed: Agreed): readonly Curve[] {
-  if (Math.abs(agreed.height - side.height) < MEETS) return inner;
+  const isMet =
+    Math.abs(agreed.height - side.height) < MEETS.height &&
+    Math.abs(agreed.atTop - side.atTop) < MEETS.direction;
+  if (isMet) return inner;
   const length = lengthOfRun(inner);
   const away = Math.min(length * GIVES_WAY, Math.max(20, 2 * Math.abs(agreed.height - side.height)));
   const kept = upTo(inner, length - away);

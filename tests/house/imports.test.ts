@@ -31,7 +31,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   money: ['making', ...BEFORE_PAPERS],
   workroom: ['making', 'money', 'dates', ...BEFORE_PAPERS],
   words: ['money', 'diagnostics'],
-  compare: ['gown-file', 'money', 'words', ...BEFORE_PAPERS],
+  compare: ['gown-file', 'money', ...BEFORE_PAPERS],
   print: ['geometry', 'diagnostics'],
   sheets: ['kept', 'geometry', 'diagnostics'],
   audit: ['geometry', 'diagnostics'],

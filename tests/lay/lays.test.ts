@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { pointAt } from '../../src/geometry/evaluate.ts';
 import type { LayPlan } from '../../src/lay/plan/lay-plan.ts';
+import { layRemarks } from '../../src/words/lay-remarks.ts';
 import { level, plainGown, type Tree } from '../outside/plain-gown.ts';
 import { faultsOf, flatPiece, laid, laysOf, pairsMirror, ringOf } from './laid.ts';
 import { rectangle } from './polygons.ts';
@@ -209,10 +210,10 @@ describe('every fold of a gown', () => {
     expect(directed.sections.filter(({ fold }) => fold === 'crosswise').every((s) => s.upperTurned)).toBe(
       true,
     );
-    expect(directed.remarks.join(' ')).toMatch(/turn the upper layer round in its own plane/);
+    expect(layRemarks(directed, 'cm').join(' ')).toMatch(/turn the upper layer round in its own plane/);
     const free = plans.find(({ fold, oneWay }) => fold === 'crosswise' && !oneWay)!.plan;
     expect(free.sections.some((s) => s.upperTurned)).toBe(false);
-    expect(free.remarks.join(' ')).not.toMatch(/turn the upper layer/);
+    expect(layRemarks(free, 'cm').join(' ')).not.toMatch(/turn the upper layer/);
   });
 
   it('a single lay is never longer than any fold, since every fold opens out to one', () => {
