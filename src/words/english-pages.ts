@@ -442,7 +442,7 @@ function MISSING(
   list: Basics['list'],
   station: Basics['station'],
 ): Readonly<Record<MissingFact['fact'], Sentence>> {
-  const stations: Sentence = (names) => list(names.map(station));
+  const stations: Sentence = (names) => list(names.map((name) => station(name)));
   return {
     closure: () => 'closure: nothing is said of how she gets in.',
     girths: () => 'closure.hip, closure.shoulders: whether she gets in was not checked.',
