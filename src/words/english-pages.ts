@@ -22,7 +22,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       drawn: (layer: string): string =>
         `The ${layer} as it hangs, worked out from the pattern; folds fall anew each time it is worn.`,
       edging: 'Dashed: the edging.',
-      figure: 'Bodice and figure are for proportion only.',
+      figure: (isBodiceDrafted: boolean): string =>
+        isBodiceDrafted ? 'The figure is for proportion only.' : 'Bodice and figure are for proportion only.',
       without: (parts: string): string => `Not drawn: ${parts}.`,
     },
     inFolds: 'Fuller than drawn: the fullness falls in folds.',
