@@ -4,6 +4,7 @@ import type { LayChange, LayFigures } from '../compare/lay-changes.ts';
 import type { PieceChange, Verdict } from '../compare/piece-change.ts';
 import type { SpecChange } from '../compare/spec-changes.ts';
 import { inWords } from '../diagnostics/in-words.ts';
+import { pieceCalled } from '../diagnostics/piece-name.ts';
 import { safeText } from '../diagnostics/safe-text.ts';
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Units } from '../diagnostics/units.ts';
@@ -145,7 +146,7 @@ function alikeTogether(changes: readonly PieceChange[], units: Units): { names: 
 }
 
 function pieceName({ gore, part, side }: Pick<PieceChange, 'gore' | 'part' | 'side'>): string {
-  const name = part === 'bodice' ? `bodice ${gore}` : gore;
+  const name = pieceCalled(gore, part);
   return side === undefined ? name : `${name} ${side}`;
 }
 

@@ -2,6 +2,7 @@ import type { StepWork } from '../making/order/step.ts';
 import type { Basics } from './english-basics.ts';
 import { BODICE_WRITERS } from './english-bodice.ts';
 import { CLOTH_WRITERS } from './english-cloth-steps.ts';
+import { FINISHING_WRITERS } from './english-finishing-steps.ts';
 import { HEM_WRITERS } from './english-hem-steps.ts';
 import { WAIST_WRITERS } from './english-waist-steps.ts';
 import type { StepText, StepWriters } from './step-text.ts';
@@ -11,6 +12,7 @@ const WRITERS: StepWriters<StepWork> = {
   ...CLOTH_WRITERS,
   ...WAIST_WRITERS,
   ...HEM_WRITERS,
+  ...FINISHING_WRITERS,
 };
 
 export function stepText(work: StepWork, basics: Basics): StepText {

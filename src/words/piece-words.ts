@@ -84,6 +84,7 @@ function placeWords({ from }: EdgeChange, at: number, { piece }: PieceChange, un
 
 /** What a piece's sides run down from. */
 function topName({ piece }: PieceChange['piece']): string {
+  if (piece.part === 'facing') return 'its inner edge';
   return piece.part === 'bodice' ? 'the upper edge' : piece.part === undefined ? 'the waist' : 'its top';
 }
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { pointAt } from '../../src/geometry/evaluate.ts';
 import type { LayPlan } from '../../src/lay/plan/lay-plan.ts';
 import { layRemarks } from '../../src/words/lay-remarks.ts';
-import { level, plainGown, type Tree } from '../outside/plain-gown.ts';
+import { level, plainGown, sevenGores } from '../outside/plain-gown.ts';
 import { faultsOf, flatPiece, laid, laysOf, pairsMirror, ringOf } from './laid.ts';
 import { rectangle } from './polygons.ts';
 
@@ -88,29 +88,12 @@ describe('H7: two gores, bottom twice the top (M. S. Woolman, A Sewing Course fo
   });
 });
 
-/** Front on the fold, two sides, and a back; inches. */
-function sevenGores(back: Tree, fields: Tree = {}): string {
-  return plainGown({
-    units: 'in',
-    bodice: { 'waist-seam': 28 },
-    gores: [
-      { name: 'front', 'on-fold': true, 'half-top': 2, 'half-hem': 6 },
-      { name: 'side', top: 4, hem: 10 },
-      { name: 'side-back', top: 4, hem: 11 },
-      back,
-    ],
-    lengths: level(38),
-    cloths: { calico: { width: 54 } },
-    ...fields,
-  });
-}
-
 describe('H6: the same pieces with the back on the fold or seamed (I. D. Conover, A Complete Course in Dressmaking, vol. 5, p. 17)', () => {
   it.each([
     [{ name: 'back', 'on-fold': true, 'half-top': 4, 'half-hem': 12 }, [1, 2, 2, 1]],
     [{ name: 'back', top: 4, hem: 12 }, [1, 2, 2, 2]],
   ])('%j', (back, copies) => {
-    const [plan] = laysOf(sevenGores(back)).lays;
+    const [plan] = laysOf(sevenGores(back, { cloths: { calico: { width: 54 } } })).lays;
     const counts = ['front', 'side', 'side-back', 'back'].map(
       (gore) => plan!.pieces.filter((piece) => piece.gore === gore).length,
     );

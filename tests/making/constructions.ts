@@ -8,6 +8,7 @@ export const CONSTRUCTIONS = {
     layer: `  - {name: underlay, cloth: cupro, hem: bagged, gap: {at: centre-back, from: 40, length: 30}}
   - {name: overlay, cloth: crepe, hem: bagged}`,
   },
+  facing: { layer: '  - {name: tunic, cloth: crepe, hem: faced, facing: {depth: 6, cloth: cupro}}' },
   net: { layer: '  - {name: veil, cloth: tulle, hem: raw, fullness: {ratio: 2, by: gathers}}' },
   scallops: {
     layer: '  - {name: lace-layer, cloth: organza, hem: raw, edging: galloon}',

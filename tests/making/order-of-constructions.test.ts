@@ -38,6 +38,11 @@ const RULES: readonly Rule[] = [
     order: [/^level$/, /^hem:shell$/],
   },
   {
+    why: 'a shaped facing is cut and joined before it is laid to the levelled edge',
+    of: ['facing'],
+    order: [/^cut:cupro$/, /^facing:tunic$/, /^hem:tunic$/],
+  },
+  {
     why: 'a flounce at the hem is on before its own hem is levelled and closed, and hangs a day first',
     of: ['hemFlounce'],
     order: [/^seams:shell$/, /^flounce:ring$/, /^hang$/, /^level$/, /^flounce-hem:ring$/],

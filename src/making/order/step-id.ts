@@ -25,6 +25,7 @@ export type StepId =
   | `tiers:${string}`
   | `flounce:${string}`
   | `overskirt:${string}`
+  | `facing:${string}`
   | 'finish-opening'
   | `baste:${string}`
   | 'close'

@@ -1,4 +1,5 @@
 import type { StepId } from './step-id.ts';
+import type { FinishingWork } from './work-of-finishing.ts';
 import type { BodiceWork } from './work-on-bodice.ts';
 import type { ClothWork } from './work-on-cloth.ts';
 import type { HemWork } from './work-on-hems.ts';
@@ -21,7 +22,7 @@ export type CautionKind =
   | 'tight-lacing';
 
 /** One step of the making: what it is, of which layers, with the figures that its sentence needs. */
-export type StepWork = BodiceWork | ClothWork | WaistWork | HemWork;
+export type StepWork = BodiceWork | ClothWork | WaistWork | HemWork | FinishingWork;
 export type StepKind = StepWork['kind'];
 
 /** A step as its construction asks for it: what has to be done before it, and what has to wait for it. */

@@ -96,7 +96,7 @@ function stripSteps({ strips, hems }: MakingFacts): UnplacedStep[] {
 }
 
 function singleHems(facts: MakingFacts): UnplacedStep[] {
-  const { hems, edging, strips } = facts;
+  const { hems, edging, strips, bench } = facts;
   return hems.flatMap((hem) => {
     const { layer, finish } = hem;
     const id: StepId = `hem:${layer}`;
@@ -116,6 +116,7 @@ function singleHems(facts: MakingFacts): UnplacedStep[] {
           length: hem.length,
           allowance: hem.allowance,
           toEase: hem.surplus?.toEase,
+          facing: bench.gown.layers.find(({ name }) => name === layer)?.facing?.layer.name,
           edged: edging?.hems.some((own) => own.layer === layer) ?? false,
         },
         { before: ['fit'] },
@@ -178,6 +179,7 @@ function lastSteps({ bench: { gown }, closure, bustle }: MakingFacts): UnplacedS
             kind: 'fell-lining',
             layers: closure.felled,
             at: closure.at,
+            side: closure.side,
           }),
         ];
   const finish = step(

@@ -1,4 +1,5 @@
 import type { Cloth } from '../../gown/cloth.ts';
+import { finishingLayers } from '../../gown/finishing.ts';
 import type { Gown } from '../../gown/gown.ts';
 import type { Layer } from '../../gown/layer.ts';
 import type { MakingFacts } from '../making-facts.ts';
@@ -37,13 +38,15 @@ export function clothSteps(facts: MakingFacts): UnplacedStep[] {
 }
 
 /** Whatever is cut of cloth, in the order in which it is cut: layers, parts, what is above the waist, overskirts. */
-function cutLayers({ layers, flounces, tiers, overskirts, askedBodice, straps, capes }: Gown): Layer[] {
+function cutLayers(gown: Gown): Layer[] {
+  const { layers, flounces, tiers, overskirts, askedBodice, straps, capes } = gown;
   return [
     ...(askedBodice?.layers ?? []),
     ...layers,
+    ...finishingLayers(gown),
     ...[...flounces, ...tiers, ...straps].map(({ layer }) => layer),
     ...capes.flatMap((cape) => cape.layers),
-    ...overskirts.flatMap(({ gown }) => gown.layers),
+    ...overskirts.flatMap((one) => [...one.gown.layers, ...finishingLayers(one.gown)]),
   ];
 }
 
@@ -113,7 +116,7 @@ function markStep({ bench: { gown }, closure, bustle }: MakingFacts, layers: rea
   const zipEnds =
     closure?.stops === undefined
       ? undefined
-      : { at: closure.at, starts: closure.starts, stops: closure.stops };
+      : { at: closure.at, side: closure.side, starts: closure.starts, stops: closure.stops };
   return step('mark', [...new Set(layers.map(cutId))], {
     kind: 'mark',
     layers: gown.layers.map(({ name }) => name),
