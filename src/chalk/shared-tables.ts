@@ -48,7 +48,7 @@ function ordinatesOf({ points }: ChalkStretch): ChalkOrdinate[] {
 const MOST_DIFFERENT = 3;
 
 function isLike(other: ChalkTable, table: ChalkTable): boolean {
-  const same = (['gore', 'part', 'side', 'cut', 'frontEdge', 'backEdge', 'every', 'step'] as const).every(
+  const same = (['gore', 'part', 'side', 'cut', 'copies', 'frontEdge', 'backEdge', 'every', 'step'] as const).every(
     (key) => other[key] === table[key],
   );
   if (!same) return false;
