@@ -48,9 +48,9 @@ function ordinatesOf({ points }: ChalkStretch): ChalkOrdinate[] {
 const MOST_DIFFERENT = 3;
 
 function isLike(other: ChalkTable, table: ChalkTable): boolean {
-  const same = (['gore', 'part', 'side', 'cut', 'copies', 'frontEdge', 'backEdge', 'every', 'step'] as const).every(
-    (key) => other[key] === table[key],
-  );
+  const same = (
+    ['gore', 'part', 'side', 'cut', 'copies', 'frontEdge', 'backEdge', 'every', 'step'] as const
+  ).every((key) => other[key] === table[key]);
   if (!same) return false;
   const [waist, own] = [waistOf(table), waistOf(other)];
   return sameText(waist, own) && differentLevels(other, table).length <= MOST_DIFFERENT;
@@ -74,13 +74,14 @@ function differentLevels(other: ChalkTable, table: ChalkTable): ChalkLevel[] {
 
 function differenceOf(other: ChalkTable, table: ChalkTable): ChalkDifference {
   const curves = (own: ChalkTable) => own.stretches.filter((stretch) => ordinatesOf(stretch).length > 0);
-  const knownCurves = curves(table).map(curveText);
-  const known = (own: ChalkLetteredCorner) => table.corners.some((corner) => sameText(corner, own));
+  // Sets of texts: a steep hem has thousands of corners, and each would be held against each.
+  const knownCurves = new Set(curves(table).map(curveText));
+  const knownCorners = new Set(table.corners.map((corner) => JSON.stringify(corner)));
   return {
     table: other,
     levels: differentLevels(other, table),
-    curves: curves(other).filter((stretch) => !knownCurves.includes(curveText(stretch))),
-    corners: other.corners.filter((own) => !known(own)),
+    curves: curves(other).filter((stretch) => !knownCurves.has(curveText(stretch))),
+    corners: other.corners.filter((own) => !knownCorners.has(JSON.stringify(own))),
   };
 }
 

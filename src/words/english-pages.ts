@@ -138,7 +138,6 @@ export function englishPages({ length, list, station, unit }: Basics) {
         pair: () => 'cut 2, the second mirrored',
         single: (copies: number) => `cut ${copies}`,
       },
-      ofBodice: (panel: string): string => `bodice ${panel}`,
     },
     finishes: {
       turned: 'turned up',
