@@ -16,7 +16,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'gown-file': ['dates', 'diagnostics', 'geometry'],
   gown: ['gown-file', 'diagnostics', 'geometry'],
   draft: BEFORE_DRAFT,
-  bodice: ['draft', ...BEFORE_DRAFT],
+  bodice: ['fittings', 'draft', ...BEFORE_DRAFT],
   fittings: ['draft', ...BEFORE_DRAFT],
   truing: ['draft', ...BEFORE_DRAFT],
   allowances: ['draft', ...BEFORE_DRAFT],
