@@ -32,6 +32,8 @@ import { partFindings } from './draft/part-findings.ts';
 import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
 import type { CutSet, DraftedGown } from './drafted-gown.ts';
+import { facingParts } from './finishing/facing-parts.ts';
+import { facingTooDeep } from './finishing/finishing-problems.ts';
 import { fitGown } from './fittings/fit-gown.ts';
 import { askedBodice, sewnToEdge, withHipOfBody } from './gown/above-waist-of-spec.ts';
 import type { Gown } from './gown/gown.ts';
@@ -130,7 +132,13 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...godetParts(gown, drafts),
     ...strapParts(gown.straps),
   ];
-  const parts = [...sewnOn, ...(bodice === undefined ? [] : bodiceParts(bodice)), ...capeParts(capes)];
+  const facings = facingParts(drafts, capes);
+  const parts = [
+    ...sewnOn,
+    ...(bodice === undefined ? [] : bodiceParts(bodice)),
+    ...capeParts(capes),
+    ...facings.parts,
+  ];
   const layerMeasures = measureLayers(drafts, measures);
   const partMeasures = sewnOn.map((part) => ({ part, measures: measurePart(drafts, part) }));
   const diagnostics = [
@@ -144,6 +152,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...trueParts(gown, partMeasures),
     ...trueOverPetticoat(gown, drafts.gown),
     ...partFindings(gown, drafts, parts),
+    ...facings.tooDeep.map((found) => facingTooDeep(found, gown.units)),
     ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),
     ...wideAllowances(drafts.layers).map((wide) => allowanceWiderThanGore(wide, gown.units)),
   ];

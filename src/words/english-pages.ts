@@ -134,7 +134,6 @@ export function englishPages({ length, list, station, unit }: Basics) {
       seam: 'Seam',
       diagonals: (pairs: readonly string[]): string => `Diagonals: ${pairs.join('; ')}.`,
       copies: { 'on-fold': 'cut 1 on the fold', pair: 'cut 2, the second mirrored', single: 'cut 1' },
-      ofBodice: (panel: string): string => `bodice ${panel}`,
     },
     finishes: {
       turned: 'turned up',

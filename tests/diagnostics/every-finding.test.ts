@@ -155,9 +155,15 @@ async function findings(source: Source, base?: Source): Promise<readonly Diagnos
   if (gown === undefined) return diagnostics;
   const text = `${base?.text}${source.text}`;
   const laid = /^cloths:/m.test(text)
-    ? planLays(gownToLay(gown), { say: (mm) => tapeText(mm, gown.gown.units) })
+    ? planLays(gownToLay(gown), { say: (mm) => tapeText(mm, gown.gown.units), shouldStop: fewLooks() })
     : { lays: [], diagnostics: [] };
   const all = [...diagnostics, ...laid.diagnostics, ...workroom(gown, laid.lays).findings];
   if (!/^gown: テスト/m.test(text)) return all;
   return [...all, ...(await draftOutputs(gown, diagnostics, { paper: 'a4', font })).diagnostics];
+}
+
+/** What is said of a lay hangs on its cloth and its pieces, not on how short it was found: a search of a few looks does. */
+function fewLooks(): () => boolean {
+  let asked = 0;
+  return () => ++asked > 20;
 }
