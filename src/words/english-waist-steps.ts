@@ -88,18 +88,18 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
           'Quick release: try it on her, in the time that the change allows; the production’s risk assessment decides.',
       ],
     ),
-  'finish-opening': ({ at, finish, beside, stops }, { length, station }) =>
+  'finish-opening': ({ at, side, finish, beside, stops }, { length, station }) =>
     text(
       finish === undefined
-        ? `Decide what finishes the skirt’s raw edges at ${station(at)}, below the ${beside} bodice edge: a placket, a facing, or a hook above the opening. Make it now.`
-        : `Finish the skirt’s raw edges at ${station(at)} with a ${finish}${stops === undefined ? '' : `, down to ${length(stops)} below the waist seam`}.`,
+        ? `Decide what finishes the skirt’s raw edges at ${station(at, side)}, below the ${beside} bodice edge: a placket, a facing, or a hook above the opening. Make it now.`
+        : `Finish the skirt’s raw edges at ${station(at, side)} with a ${finish}${stops === undefined ? '' : `, down to ${length(stops)} below the waist seam`}.`,
       [`The bodice edge above is ${beside}: nothing there will cover a raw edge.`],
       ['both edges clean before the waist is sewn.'],
     ),
-  'baste-as-one': ({ layers, at, stops }, { length, list, station }) =>
+  'baste-as-one': ({ layers, at, side, stops }, { length, list, station }) =>
     text(`Lay ${list(layers)} on each other, right sides up, and baste them as one along the waist edge.`, [
       at !== undefined &&
-        `Also along both edges of the opening at ${station(at)}${stops === undefined ? '' : `, down to ${length(stops)} below the waist seam`}; below it they hang free.`,
+        `Also along both edges of the opening at ${station(at, side)}${stops === undefined ? '' : `, down to ${length(stops)} below the waist seam`}; below it they hang free.`,
     ]),
   close: (work, basics) => closeText(work, basics),
   strip: ({ strip }, basics) => stripStep(strip, basics),
@@ -136,7 +136,7 @@ const PLEATS = {
 
 function closeText(work: WorkOf<'close'>, { length, list, station }: Basics): StepText {
   const { closure, at, side, layers, starts, stops, zip } = work;
-  const seam = `${side === undefined ? '' : `${side} `}${station(at)}`;
+  const seam = station(at, side);
   const through = layers.length > 1 ? `through ${list(layers)} as one` : `through the ${list(layers)}`;
   const span =
     stops === undefined
