@@ -17,7 +17,7 @@ import { foldedEdges } from './allowances/folded-edges.ts';
 import { wideAllowances } from './allowances/wide-allowances.ts';
 import { bodiceParts } from './bodice/bodice-parts.ts';
 import { capeParts, draftCapes } from './bodice/cape-parts.ts';
-import { draftAsked, panelEdges } from './bodice/draft-asked.ts';
+import { draftAsked, panelEdges, panelsApart } from './bodice/draft-asked.ts';
 import { strapParts, strapProblems } from './bodice/strap-parts.ts';
 import { fittedApart, trueBodice } from './bodice/true-bodice.ts';
 import type { Diagnostic, Source, Span } from './diagnostics/diagnostic.ts';
@@ -104,8 +104,9 @@ export function gownAsked(spec: Spec): {
   if (asked === undefined) return { gown: gownOfSpec(measured), diagnostics: [] };
   const { bodice, diagnostics } = draftAsked(asked);
   if (bodice === undefined) return { diagnostics };
-  const sewn = sewnToEdge(measured, panelEdges(bodice.figures), bodice.figures.lower);
-  return { gown: gownOfSpec(sewn), diagnostics };
+  const sewn = sewnToEdge(measured, panelEdges(bodice.drafted), bodice.drafted.lower);
+  const apart = panelsApart(bodice);
+  return { gown: { ...gownOfSpec(sewn), ...(apart && { panelsApart: apart }) }, diagnostics };
 }
 
 /**
@@ -142,7 +143,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
   const partMeasures = sewnOn.map((part) => ({ part, measures: measurePart(drafts, part) }));
   const diagnostics = [
     ...above.diagnostics,
-    ...(bodice === undefined ? [] : [...trueBodice(bodice), ...fittedApart(bodice, asked, gown)]),
+    ...(bodice === undefined ? [] : [...trueBodice(bodice), ...fittedApart(bodice, gown)]),
     ...strapProblems(gown, bodice),
     ...capesFound,
     ...fitted.diagnostics,
