@@ -1,5 +1,5 @@
 import type { Gown } from '../../gown/gown.ts';
-import { allowanceAt, type Layer } from '../../gown/layer.ts';
+import type { Layer } from '../../gown/layer.ts';
 import type { Block, TableBlock } from '../page/page-blocks.ts';
 import { joinRow } from './join-blocks.ts';
 import type { PaperInput } from './paper-input.ts';
@@ -55,7 +55,7 @@ function partRows({ words, gown }: PaperInput): string[][] {
 function allowances(layer: Layer, gown: Gown, words: PaperInput['words']): string {
   const { jobSheet, number, station } = words;
   const usual = [
-    jobSheet.allowance('waist', number(allowanceAt(layer, 'waist'))),
+    jobSheet.allowance('waist', number(layer.allowances.waist.width)),
     seamsAllowance(layer, words),
     hemAllowance(layer, words),
   ].join(', ');
@@ -73,7 +73,7 @@ function seamsAllowance({ allowances: { seam } }: Allowed, words: PaperInput['wo
 }
 
 function hemAllowance(layer: Allowed, words: PaperInput['words']): string {
-  return words.jobSheet.allowance('hem', words.number(allowanceAt(layer, 'hem')));
+  return words.jobSheet.allowance('hem', words.number(layer.allowances.hem.width));
 }
 
 /** What lies on the table: width, what to buy, and what to know before it is cut. */
