@@ -8,6 +8,7 @@ import { hasGore, type Layer } from '../gown/layer.ts';
 import { goresAt, halves, stationsOnce } from '../gown/lines.ts';
 import type { Side, Station } from '../gown/station.ts';
 import { type HemTurn, hemTurns } from './edging/hem-turns.ts';
+import { type PleatFacts, pleatFacts } from './pleats/pleat-facts.ts';
 import { type FloorLength, floorLengths } from './train/floor-lengths.ts';
 
 /** What the papers need to know of the drafted skirt, all measured on the draft. mm, mm², radians; all round. */
@@ -49,6 +50,8 @@ export interface SkirtLayer {
   /** How the hem of each gore bends. */
   readonly hemTurns: readonly HemTurn[];
   readonly seams: readonly LayerSeam[];
+  /** Pleats that have their place. */
+  readonly pleats: readonly PleatFacts[];
 }
 
 /** A wedge let into one of a layer's seams; where her sides differ, the longer one's figures stand for both. mm. */
@@ -132,6 +135,7 @@ function layerOf({ layer, draft }: LayerDraft, gown: Gown): SkirtLayer {
     godets: oncePerName(godets),
     hemTurns: hemTurns({ layer, draft }),
     seams,
+    pleats: pleatFacts(gown, { layer, draft }),
   };
 }
 

@@ -11,6 +11,7 @@ import { checkNames } from './names.ts';
 import type { Page } from './page.ts';
 import { checkParts } from './parts.ts';
 import { checkPetticoats } from './petticoats.ts';
+import { checkPleats } from './pleats.ts';
 import { checkReferences } from './references.ts';
 import { checkShares } from './shares.ts';
 import { checkStations } from './stations.ts';
@@ -33,6 +34,7 @@ export function allChecks(page: Page): Diagnostic[] {
     checkCloths,
     checkShares,
     checkFullness,
+    checkPleats,
     checkWorkroom,
     checkMoney,
     checkAssumed,

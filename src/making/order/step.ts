@@ -2,7 +2,7 @@ import type { Lacing } from '../../bodice/lacing.ts';
 import type { BodiceRules, BonesAsked, ClosingAsked } from '../../gown/above-waist.ts';
 import type { Cloth, Fullness, HemFinish } from '../../gown/cloth.ts';
 import type { Overskirt } from '../../gown/gown.ts';
-import type { Flounce, Tiers } from '../../gown/parts.ts';
+import type { Flounce, Pleat, Tiers } from '../../gown/parts.ts';
 import type { Trim } from '../../gown/sections.ts';
 import type { BustlePoint } from '../bustle/bustle.ts';
 
@@ -79,6 +79,14 @@ export type StepWork =
       readonly cloth: number;
       readonly edge: number;
     }
+  | {
+      readonly kind: 'pleat';
+      readonly layer: string;
+      readonly pleat: Pleat;
+      readonly places: number;
+      readonly folds: number;
+    }
+  | { readonly kind: 'press-pleats'; readonly layer: string; readonly pleats: readonly string[] }
   | { readonly kind: 'cut-part'; readonly name: string; readonly cloth: string; readonly strips: boolean }
   | { readonly kind: 'toile-bodice'; readonly laced: boolean }
   | { readonly kind: 'bodice-seams'; readonly layers: readonly string[] }

@@ -14,6 +14,7 @@ export function hemSteps(facts: MakingFacts): UnplacedStep[] {
     ...baggedHems(facts),
     ...flounceSteps(facts),
     ...edgingSteps(facts),
+    ...pressSteps(facts),
   ];
   const closed = hems.map(({ id }) => id);
   const overskirts = gown.overskirts.map(({ name }) => `overskirt:${name}`);
@@ -152,6 +153,22 @@ function baggedPairs(hems: readonly HemFacts[]): { inner: HemFacts; outer: HemFa
     paired.add(outer.layer);
   }
   return pairs;
+}
+
+/** Pleats whose hem comes first are pressed for good once it is sewn. */
+function pressSteps({ bench: { skirt }, hems }: MakingFacts): UnplacedStep[] {
+  const turned = baggedPairs(hems).map(({ inner, outer }) => `turn:${inner.layer}+${outer.layer}`);
+  return skirt.layers.flatMap(({ layer, pleats }) => {
+    const first = pleats.filter(({ pleat }) => pleat.hem === 'first').map(({ pleat }) => pleat.name);
+    if (first.length === 0) return [];
+    return [
+      step(`press-pleats:${layer.name}`, ['trim', `hem:${layer.name}`, ...turned], {
+        kind: 'press-pleats',
+        layer: layer.name,
+        pleats: first,
+      }),
+    ];
+  });
 }
 
 /** A flounce is sewn on once the layer that carries it has been levelled. */

@@ -13,6 +13,7 @@ export function bodySteps(facts: MakingFacts): UnplacedStep[] {
   return [
     ...seamSteps(facts),
     ...godetSteps(facts),
+    ...pleatSteps(facts),
     ...gatherSteps(facts),
     ...partSteps(facts),
     ...openingFinish(facts),
@@ -58,6 +59,27 @@ function godetSteps({ bench: { skirt } }: MakingFacts): UnplacedStep[] {
       }),
     ),
   );
+}
+
+/** Laid once the seams are sewn: half of them lie in a seam. */
+function pleatSteps({ bench: { skirt } }: MakingFacts): UnplacedStep[] {
+  return skirt.layers.flatMap(({ layer, pleats }) =>
+    pleats.map(({ pleat, places, folds }) =>
+      step(`pleat:${layer.name}:${pleat.name}`, [`seams:${layer.name}`], {
+        kind: 'pleat',
+        layer: layer.name,
+        pleat,
+        places,
+        folds,
+      }),
+    ),
+  );
+}
+
+/** What must be done to a layer before its waist edge is sewn. */
+function laidIds({ bench: { skirt } }: MakingFacts, name: string): string[] {
+  const own = skirt.layers.find(({ layer }) => layer.name === name);
+  return (own?.pleats ?? []).map(({ pleat }) => `pleat:${name}:${pleat.name}`);
 }
 
 /** Layers whose waist edge is longer than what it is sewn to. */
@@ -109,14 +131,15 @@ function openingFinish({ closure }: MakingFacts): UnplacedStep[] {
 }
 
 /** Layers that are handled as one are basted together along the waist, and along the opening where it takes them. */
-function basteSteps({ waist, closure }: MakingFacts): UnplacedStep[] {
+function basteSteps(facts: MakingFacts): UnplacedStep[] {
+  const { waist, closure } = facts;
   return waist.groups
     .filter((group) => group.layers.length > 1)
     .map((group) => {
       const takesAll = closure !== undefined && group.layers.every((name) => closure.takes.includes(name));
       return step(
         basteId(group),
-        group.layers.flatMap((name) => [`seams:${name}`, gatherId(name)]),
+        group.layers.flatMap((name) => [`seams:${name}`, gatherId(name), ...laidIds(facts, name)]),
         {
           kind: 'baste-as-one',
           layers: group.layers,
@@ -152,7 +175,11 @@ function closeStep({ waist, closure }: MakingFacts): UnplacedStep[] {
 }
 
 /** Outermost first; each next group is laid over the seam before it. */
-function waistSteps({ waist, bench: { gown } }: MakingFacts): UnplacedStep[] {
+function waistSteps(facts: MakingFacts): UnplacedStep[] {
+  const {
+    waist,
+    bench: { gown },
+  } = facts;
   const layerNamed = (name: string) => gown.layers.find((layer) => layer.name === name)!;
   const isGathered = (name: string): boolean =>
     layerNamed(name).fullness !== undefined || gown.gores.some((gore) => gore.fullness !== undefined);
@@ -168,7 +195,7 @@ function waistSteps({ waist, bench: { gown } }: MakingFacts): UnplacedStep[] {
       [
         ...group.layers.map((name) => `seams:${name}`),
         basteId(group),
-        ...group.layers.map(gatherId),
+        ...group.layers.flatMap((name) => [gatherId(name), ...laidIds(facts, name)]),
         'close',
         BODICE_READY,
         ...(before ? [waistId(before)] : []),
