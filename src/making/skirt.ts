@@ -1,3 +1,6 @@
+import { type PleatFacts, pleatFacts } from '../allowances/pleat-facts.ts';
+import { pleatsOf } from '../allowances/pleats.ts';
+import { topFullness } from '../allowances/top-fullness.ts';
 import { allRound, edgeAllRound } from '../draft/all-round.ts';
 import { draftGown, type GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
@@ -8,7 +11,6 @@ import { hasGore, type Layer } from '../gown/layer.ts';
 import { goresAt, halves, stationsOnce } from '../gown/lines.ts';
 import type { Side, Station } from '../gown/station.ts';
 import { type HemTurn, hemTurns } from './edging/hem-turns.ts';
-import { type PleatFacts, pleatFacts } from './pleats/pleat-facts.ts';
 import { type FloorLength, floorLengths } from './train/floor-lengths.ts';
 
 /** What the papers need to know of the drafted skirt, all measured on the draft. mm, mm², radians; all round. */
@@ -50,6 +52,8 @@ export interface SkirtLayer {
   /** How the hem of each gore bends. */
   readonly hemTurns: readonly HemTurn[];
   readonly seams: readonly LayerSeam[];
+  /** Tops that are pleated all along: how deep each fold comes out. */
+  readonly pleatedTops: readonly { readonly gore: string; readonly depth: number }[];
   /** Pleats that have their place. */
   readonly pleats: readonly PleatFacts[];
 }
@@ -135,8 +139,16 @@ function layerOf({ layer, draft }: LayerDraft, gown: Gown): SkirtLayer {
     godets: oncePerName(godets),
     hemTurns: hemTurns({ layer, draft }),
     seams,
+    pleatedTops: pleatedTops({ layer, draft }),
     pleats: pleatFacts(gown, { layer, draft }),
   };
+}
+
+function pleatedTops({ layer, draft }: LayerDraft): SkirtLayer['pleatedTops'] {
+  return draft.gown.gores.flatMap((gore, i) => {
+    const full = hasGore(layer, gore) ? topFullness(layer, draft, i) : undefined;
+    return full?.rule.by === 'pleats' ? [{ gore: gore.name, depth: pleatsOf(full).depth }] : [];
+  });
 }
 
 function godetsOf({ godets }: Gown, layer: Layer, seams: readonly LayerSeam[]): LayerGodet[] {

@@ -1,6 +1,6 @@
+import { pleatFacts } from '../allowances/pleat-facts.ts';
 import type { LayerDraft } from '../draft/draft-layers.ts';
 import type { Gown } from '../gown/gown.ts';
-import { pleatFacts } from '../making/pleats/pleat-facts.ts';
 
 /** A pleat that has its place, in one layer, as `report.json` holds it: mm, all round. */
 export interface PleatReport {

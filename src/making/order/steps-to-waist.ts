@@ -84,7 +84,7 @@ function laidIds({ bench: { skirt } }: MakingFacts, name: string): string[] {
 
 /** Layers whose waist edge is longer than what it is sewn to. */
 function gatherSteps({ bench: { gown, skirt } }: MakingFacts): UnplacedStep[] {
-  return skirt.layers.flatMap(({ layer, clothAtWaist, waist, gores }) => {
+  return skirt.layers.flatMap(({ layer, clothAtWaist, waist, gores, pleatedTops }) => {
     const ofGore = gown.gores.find((gore) => gores.includes(gore.name) && gore.fullness !== undefined);
     const fullness = layer.fullness ?? ofGore?.fullness;
     if (fullness === undefined) return [];
@@ -93,6 +93,7 @@ function gatherSteps({ bench: { gown, skirt } }: MakingFacts): UnplacedStep[] {
         kind: 'gather',
         layer: layer.name,
         fullness,
+        folds: pleatedTops,
         cloth: clothAtWaist,
         edge: waist,
       }),
