@@ -18,7 +18,7 @@ import { pleatFindings } from './allowances/pleat-findings.ts';
 import { wideAllowances } from './allowances/wide-allowances.ts';
 import { bodiceParts } from './bodice/bodice-parts.ts';
 import { capeParts, draftCapes } from './bodice/cape-parts.ts';
-import { draftAsked, panelEdges } from './bodice/draft-asked.ts';
+import { draftAsked, panelEdges, panelsApart } from './bodice/draft-asked.ts';
 import { strapParts, strapProblems } from './bodice/strap-parts.ts';
 import { fittedApart, trueBodice } from './bodice/true-bodice.ts';
 import type { Diagnostic, Source, Span } from './diagnostics/diagnostic.ts';
@@ -33,6 +33,8 @@ import { partFindings } from './draft/part-findings.ts';
 import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
 import type { CutSet, DraftedGown } from './drafted-gown.ts';
+import { facingParts } from './finishing/facing-parts.ts';
+import { facingTooDeep } from './finishing/finishing-problems.ts';
 import { fitGown } from './fittings/fit-gown.ts';
 import { askedBodice, sewnToEdge, withHipOfBody } from './gown/above-waist-of-spec.ts';
 import type { Gown } from './gown/gown.ts';
@@ -104,8 +106,9 @@ export function gownAsked(spec: Spec): {
   if (asked === undefined) return { gown: gownOfSpec(measured), diagnostics: [] };
   const { bodice, diagnostics } = draftAsked(asked);
   if (bodice === undefined) return { diagnostics };
-  const sewn = sewnToEdge(measured, panelEdges(bodice.figures), bodice.figures.lower);
-  return { gown: gownOfSpec(sewn), diagnostics };
+  const sewn = sewnToEdge(measured, panelEdges(bodice.drafted), bodice.drafted.lower);
+  const apart = panelsApart(bodice);
+  return { gown: { ...gownOfSpec(sewn), ...(apart && { panelsApart: apart }) }, diagnostics };
 }
 
 /**
@@ -131,12 +134,18 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...godetParts(gown, drafts),
     ...strapParts(gown.straps),
   ];
-  const parts = [...sewnOn, ...(bodice === undefined ? [] : bodiceParts(bodice)), ...capeParts(capes)];
+  const facings = facingParts(drafts, capes);
+  const parts = [
+    ...sewnOn,
+    ...(bodice === undefined ? [] : bodiceParts(bodice)),
+    ...capeParts(capes),
+    ...facings.parts,
+  ];
   const layerMeasures = measureLayers(drafts, measures);
   const partMeasures = sewnOn.map((part) => ({ part, measures: measurePart(drafts, part) }));
   const diagnostics = [
     ...above.diagnostics,
-    ...(bodice === undefined ? [] : [...trueBodice(bodice), ...fittedApart(bodice, asked, gown)]),
+    ...(bodice === undefined ? [] : [...trueBodice(bodice), ...fittedApart(bodice, gown)]),
     ...strapProblems(gown, bodice),
     ...capesFound,
     ...fitted.diagnostics,
@@ -145,6 +154,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...trueParts(gown, partMeasures),
     ...trueOverPetticoat(gown, drafts.gown),
     ...partFindings(gown, drafts, parts),
+    ...facings.tooDeep.map((found) => facingTooDeep(found, gown.units)),
     ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),
     ...pleatFindings(gown, drafts.layers),
     ...wideAllowances(drafts.layers).map((wide) => allowanceWiderThanGore(wide, gown.units)),

@@ -26,8 +26,13 @@ export function partRemarks(part: Part, units: Units): string[] {
       ];
     case 'cape':
       return [capeRemark(part.of, say)];
+    case 'hem-facing':
+      return [`faces the hem of ${part.of.faces}, ${say(part.of.depth)} deep`, FACING_SMALLER];
   }
 }
+
+/** Raw edges are laid level: what the facing is smaller by rolls the seam inside. */
+const FACING_SMALLER = 'cut smaller at the hem: lay raw edges level';
 
 function flounceRemark({ piece }: Part, { flounce }: PartKind & { kind: 'flounce' }, say: Say): string {
   const run = lengthOfRun(piece.edges[0]!.curves) * (piece.copies ?? 1);

@@ -1,4 +1,4 @@
-import type { CutPiece } from '../draft/piece.ts';
+import type { CutPiece, PartOfGown } from '../draft/piece.ts';
 import type { Point } from '../geometry/curve.ts';
 
 /** A corner to chalk: `down` from the top, `across` from the grain line, to the right positive. mm, rounded. */
@@ -77,7 +77,7 @@ export interface ChalkLevel {
 export interface ChalkTable {
   readonly gore: string;
   /** What it belongs to, where it is no part of the skirt. */
-  readonly part?: 'bodice' | 'strap' | 'cape';
+  readonly part?: PartOfGown;
   readonly layers: readonly string[];
   readonly cut: CutPiece['piece']['cut'];
   /** Names of the edges at the left and at the right. */

@@ -74,13 +74,14 @@ function differentLevels(other: ChalkTable, table: ChalkTable): ChalkLevel[] {
 
 function differenceOf(other: ChalkTable, table: ChalkTable): ChalkDifference {
   const curves = (own: ChalkTable) => own.stretches.filter((stretch) => ordinatesOf(stretch).length > 0);
-  const knownCurves = curves(table).map(curveText);
-  const known = (own: ChalkLetteredCorner) => table.corners.some((corner) => sameText(corner, own));
+  // Sets of texts: a steep hem has thousands of corners, and each would be held against each.
+  const knownCurves = new Set(curves(table).map(curveText));
+  const knownCorners = new Set(table.corners.map((corner) => JSON.stringify(corner)));
   return {
     table: other,
     levels: differentLevels(other, table),
-    curves: curves(other).filter((stretch) => !knownCurves.includes(curveText(stretch))),
-    corners: other.corners.filter((own) => !known(own)),
+    curves: curves(other).filter((stretch) => !knownCurves.has(curveText(stretch))),
+    corners: other.corners.filter((own) => !knownCorners.has(JSON.stringify(own))),
   };
 }
 

@@ -8,6 +8,7 @@ import type { LayPlan } from '../lay/plan/lay-plan.ts';
 import type { LayEffort } from '../lay/plan/plan-lays.ts';
 import { type DraftedGown, draftWhole } from '../pipeline.ts';
 import { layReport } from '../report/lay-report.ts';
+import { layRemarks } from '../words/lay-remarks.ts';
 import { askedLength } from './asked-length.ts';
 import { type ExitStatus, statusOf } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
@@ -113,7 +114,7 @@ function json(variants: readonly Variant[], diagnostics: readonly Diagnostic[]):
       ...(supposed === '' ? {} : { supposed }),
       ...lay,
       ways: own[i]?.ways ?? [],
-      remarks: own[i]?.remarks ?? [],
+      remarks: own[i] === undefined ? [] : layRemarks(own[i], gown.units),
     })),
   );
   return { lays, findings: findingsJson(diagnostics) };

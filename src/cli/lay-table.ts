@@ -1,10 +1,11 @@
+import { inWords } from '../diagnostics/in-words.ts';
 import { safeText } from '../diagnostics/safe-text.ts';
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Gown } from '../gown/gown.ts';
-import { layersInWords } from '../lay/plan/lay-names.ts';
 import type { LayPlan, LayWay } from '../lay/plan/lay-plan.ts';
 import { type Amount, moneyText, sumOf } from '../money/money.ts';
 import { layCost } from '../report/lay-report.ts';
+import { layRemarks } from '../words/lay-remarks.ts';
 import { textTable } from './text-table.ts';
 
 /** One lay: every way that was looked at, and what to know before cutting. */
@@ -17,14 +18,14 @@ export function layTable(lay: LayPlan, gown: Gown): string {
   const unable = lay.ways.filter((way) => way.length === undefined);
   const direction = facts.oneWay ? ', all tops one way' : '';
   return [
-    `${layersInWords(lay.layers)}, from ${lay.cloth}: ${say(facts.width)} wide, ${say(facts.usable)} of it to use${direction}`,
+    `${inWords(lay.layers)}, from ${lay.cloth}: ${say(facts.width)} wide, ${say(facts.usable)} of it to use${direction}`,
     textTable([
       ['  way', 'length', 'used', 'buy', 'cost', ''],
       ...able.map((way) => [`  ${way.name}`, ...wayFigures(way, lay, gown), way.taken ? '  taken' : '']),
     ]).trimEnd(),
     ...unable.map((way) => `  ${way.name}: cannot be, ${safeText(way.why ?? '')}`),
     ...handlingOf(lay),
-    ...lay.remarks.map((remark) => `  ${remark}`),
+    ...layRemarks(lay, gown.units).map((remark) => `  ${remark}`),
     ...lay.spare.slice(0, 2).map(({ width, height }) => `  Spare: ${say(width)} × ${say(height)}`),
     '',
   ].join('\n');

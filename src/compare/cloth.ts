@@ -1,6 +1,5 @@
 import type { CutPiece } from '../draft/piece.ts';
-import { runAcross, unfolded } from '../draft/unfolded.ts';
-import type { Edge } from '../geometry/edge.ts';
+import { outlineAcross, unfolded } from '../draft/unfolded.ts';
 import { type Region, regionOf } from '../geometry/region.ts';
 
 /** What lies on the table once a piece is cut, or what of it a new piece may use. */
@@ -29,20 +28,12 @@ export function mirroredPiece(cutPiece: CutPiece): CutPiece {
   const { piece } = cutPiece;
   return {
     ...cutPiece,
-    cutEdges: mirroredEdges(cutPiece.cutEdges),
+    cutEdges: outlineAcross(cutPiece.cutEdges, 0),
     piece: {
       ...piece,
-      edges: mirroredEdges(piece.edges),
+      edges: outlineAcross(piece.edges, 0),
       frontEdge: piece.backEdge,
       backEdge: piece.frontEdge,
     },
   };
-}
-
-function mirroredEdges(edges: readonly Edge[]): Edge[] {
-  const [waist, right, hem, left] = edges.map(({ name, curves }) => ({
-    name,
-    curves: runAcross(curves, 0),
-  }));
-  return [waist!, left!, hem!, right!];
 }

@@ -77,7 +77,12 @@ function leastSewn({ piece, allowances }: CutPiece, seams: readonly OutlineSampl
   return [...seams, ...beyond];
 }
 
-function withoutLeft({ left: _left, corner: _corner, ...edge }: EdgeChange): EdgeChange[] {
+function withoutLeft({
+  left: _left,
+  tooLittle: _tooLittle,
+  corner: _corner,
+  ...edge
+}: EdgeChange): EdgeChange[] {
   return edge.comesOff === undefined ? [] : [edge];
 }
 

@@ -1,11 +1,11 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Scalar, SpecValue } from '../diagnostics/value-words.ts';
 import { amountText } from '../money/money.ts';
 import type { ClothState } from './cloth-state.ts';
 import type { Comparison } from './compare.ts';
 import type { GownVersion } from './gown-version.ts';
 import type { LayFigures } from './lay-changes.ts';
 import type { EdgeChange, PieceChange } from './piece-change.ts';
-import type { Scalar, SpecValue } from './spec-values.ts';
 
 /** A comparison as a script reads it: lengths in mm, angles in degrees, shares as fractions, money as text. */
 export function comparisonJson(comparison: Comparison): object {

@@ -4,6 +4,7 @@ import { lengthOfRun } from '../geometry/length.ts';
 import { add } from '../geometry/point.ts';
 import { type Depth, depthIn, type Exit, exitFrom, ON_OUTLINE, type Region } from '../geometry/region.ts';
 import { CLOTH_HOLDS, LINE_STAYS } from '../geometry/tolerances.ts';
+import { leastSewable } from './least-sewable.ts';
 import { HEM, LEFT, type OutlineSample, WAIST } from './outline-samples.ts';
 import type { EdgeChange } from './piece-change.ts';
 
@@ -33,6 +34,7 @@ export function edgeChanges(laid: LaidPiece): EdgeChange[] {
         edge: name,
         ...(comesOff === undefined ? {} : { comesOff }),
         ...(left === undefined ? {} : { left }),
+        ...(left !== undefined && left.least < leastSewable(left.wanted) ? { tooLittle: true as const } : {}),
         ...(lefts[index] === undefined && left !== undefined ? { corner: true as const } : {}),
         ...(index === WAIST || index === HEM ? { from: frontEdge } : {}),
       },

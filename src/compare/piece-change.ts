@@ -23,6 +23,8 @@ export interface EdgeChange {
    * along waist and hem from `from`.
    */
   readonly left?: { readonly wanted: number; readonly least: number; readonly at: number };
+  /** What is left is too little to be sewn. */
+  readonly tooLittle?: true;
   /** The allowance is wide enough, and only a corner of it is missing; `left` is for that corner. */
   readonly corner?: true;
   /** The edge from which `at` counts along waist and hem. */

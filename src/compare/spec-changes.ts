@@ -1,5 +1,6 @@
+import type { Scalar, SpecValue } from '../diagnostics/value-words.ts';
 import type { Spec } from '../gown-file/spec.ts';
-import { type Scalar, type SpecValue, specValues } from './spec-values.ts';
+import { specValues } from './spec-values.ts';
 
 /** A value that the two specs give differently; absent where one does not give it. */
 export interface SpecChange {

@@ -1,6 +1,6 @@
+import { type SpecValue, valueWords } from '../diagnostics/value-words.ts';
 import type { Spec } from '../gown-file/spec.ts';
-import { type SpecValue, specValues } from './spec-values.ts';
-import { valueWords } from './value-words.ts';
+import { specValues } from './spec-values.ts';
 
 /**
  * A spec read aloud, a line a value: paths in the order of their sections, lengths in millimetres whatever they were

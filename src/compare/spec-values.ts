@@ -1,15 +1,6 @@
-import type { ValueKind } from '../diagnostics/value-text.ts';
+import type { Scalar, SpecValue } from '../diagnostics/value-words.ts';
 import { type Form, formBelow, hasFreeNames, kindOfForm, WHOLE } from '../gown-file/shape/form.ts';
 import type { Spec } from '../gown-file/spec.ts';
-
-/** One value of a spec, or a list of values of one kind: mm, radians, fractions, g/m²; money as written. */
-export interface SpecValue {
-  /** `order`: the names of a list's items, in their order. */
-  readonly kind: ValueKind | 'order';
-  readonly value: Scalar | readonly Scalar[];
-}
-
-export type Scalar = string | number | boolean;
 
 /**
  * Every value of a spec by its path, as its keys are written: `gores.side.hem`, `lengths.at.centre-back`. What stands

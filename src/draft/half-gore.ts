@@ -1,7 +1,7 @@
 import type { Cubic, Curve, Point } from '../geometry/curve.ts';
 import { pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { fitCubics } from '../geometry/fit-cubics.ts';
-import { FIT } from '../geometry/tolerances.ts';
+import { FIT, SEAM_FIT } from '../geometry/tolerances.ts';
 import { type Level, levelAngle, levelPoint, levelTo } from './gore-level.ts';
 import { type Axis, type SeamPlace, seamPlaces } from './seam-places.ts';
 import type { WidthDown } from './width-down.ts';
@@ -124,5 +124,5 @@ function partOfSeam(place: (s: number) => Place, from: number, to: number): Curv
       return tangentAt(piece, t);
     },
   };
-  return fitCubics(curve, from, to, FIT);
+  return fitCubics(curve, from, to, SEAM_FIT);
 }

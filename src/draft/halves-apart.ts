@@ -1,13 +1,9 @@
 import type { Point } from '../geometry/curve.ts';
-import type { Edge } from '../geometry/edge.ts';
 import { endOf, startOf } from '../geometry/evaluate.ts';
-import { reversedRun } from '../geometry/split.ts';
-import { reflected, translated } from '../geometry/transform.ts';
+import { translated } from '../geometry/transform.ts';
 import type { Piece } from './piece.ts';
 import { isSameOutline } from './same-outline.ts';
-
-const ORIGIN: Point = { x: 0, y: 0 };
-const DOWN: Point = { x: 0, y: 1 };
+import { outlineAcross } from './unfolded.ts';
 
 /**
  * What is cut for a piece of the left half and its like on the right, both drawn as the left: the pair that they are
@@ -29,7 +25,7 @@ export function mirroredPiece(piece: Piece): Piece {
   return sided(
     {
       ...piece,
-      edges: mirroredEdges(piece, ORIGIN),
+      edges: outlineAcross(piece.edges, 0),
       frontEdge: piece.backEdge,
       backEdge: piece.frontEdge,
       grain: { kind: 'line', from: { x: -from.x, y: from.y }, to: { x: -to.x, y: to.y } },
@@ -38,20 +34,11 @@ export function mirroredPiece(piece: Piece): Piece {
   );
 }
 
-/** Still waist, right side, hem, left side, clockwise as drawn. */
-function mirroredEdges({ edges }: Piece, about: Point): Edge[] {
-  const [waist, right, hem, left] = edges.map(({ name, curves }) => ({
-    name,
-    curves: reversedRun(curves.map((curve) => reflected(curve, about, DOWN))),
-  }));
-  return [waist!, left!, hem!, right!];
-}
-
 /** Two halves that differ, joined along the fold that they would have had; the left one stays where it was. */
 function unfolded(left: Piece, right: Piece): Piece {
   const [to, from] = [foldTop(left), foldTop(right)];
   const shift = { x: to.x - from.x, y: to.y - from.y };
-  const other = mirroredEdges(right, from).map(({ name, curves }) => ({
+  const other = outlineAcross(right.edges, from.x).map(({ name, curves }) => ({
     name,
     curves: curves.map((curve) => translated(curve, shift)),
   }));

@@ -2,7 +2,7 @@ import type { Curve, Line, Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 
 /** What a piece belongs to, where it is no part of the skirt. */
-export type PartOfGown = 'bodice' | 'strap' | 'cape';
+export type PartOfGown = 'bodice' | 'strap' | 'cape' | 'facing';
 
 /**
  * One gore's seam-line outline, flat, right side up, its grain along y: the exact shape that is sewn.

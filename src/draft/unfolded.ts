@@ -22,6 +22,12 @@ export function unfolded(edges: readonly Edge[]): Unfolded | undefined {
   return { half, other, foldAt };
 }
 
+/** A piece's outline mirrored in a line along the grain: the first edge stays first, still clockwise as drawn. */
+export function outlineAcross(edges: readonly Edge[], x: number): Edge[] {
+  const [top, ...others] = edges.map(({ name, curves }) => ({ name, curves: runAcross(curves, x) }));
+  return top === undefined ? [] : [top, ...others.reverse()];
+}
+
 /** A run's mirror image in a line along the grain, run the other way: still clockwise as drawn. */
 export function runAcross(curves: readonly Curve[], x: number): Curve[] {
   return reversedRun(curves.map((curve) => across(curve, x)));

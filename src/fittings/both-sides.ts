@@ -3,13 +3,9 @@ import type { EdgeProfile } from '../draft/edge-profiles.ts';
 import type { GoreFrame } from '../draft/gore-frame.ts';
 import { cutOfHalves, mirroredPiece, sided } from '../draft/halves-apart.ts';
 import type { Piece } from '../draft/piece.ts';
+import { across, runAcross } from '../draft/unfolded.ts';
 import type { Curve, Point } from '../geometry/curve.ts';
-import { reversedRun } from '../geometry/split.ts';
-import { reflected } from '../geometry/transform.ts';
 import { twoHalves } from '../gown/two-halves.ts';
-
-const ORIGIN: Point = { x: 0, y: 0 };
-const DOWN: Point = { x: 0, y: 1 };
 
 /**
  * A mirrored gown whose sides were altered differently, as a ring: the left half from the centre front to the centre
@@ -46,13 +42,13 @@ function ringProfile(left: EdgeProfile, right: EdgeProfile): EdgeProfile {
 
 function mirroredFrame(frame: GoreFrame): GoreFrame {
   const mirror = ({ x, y }: Point): Point => ({ x: -x, y });
-  const curves = (run: readonly Curve[]) => run.map((curve) => reflected(curve, ORIGIN, DOWN));
+  const curves = (run: readonly Curve[]) => run.map((curve) => across(curve, 0));
   return {
     widthAt: frame.widthAt,
     pointAt: (s, f) => mirror(frame.pointAt(s, 1 - f)),
     downAt: (s, f) => -frame.downAt(s, 1 - f),
     bySlant: (s, f) => mirror(frame.bySlant(s, 1 - f)),
-    levelAt: (s) => reversedRun(curves(frame.levelAt(s))),
+    levelAt: (s) => runAcross(frame.levelAt(s), 0),
     sideFrom: (side, from, to) => curves(frame.sideFrom(side === 'front' ? 'back' : 'front', from, to)),
   };
 }

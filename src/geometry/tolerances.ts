@@ -3,6 +3,9 @@
 /** Farthest that a fitted cubic may lie from its true line. Larger eats into the 0.05 mm that allowances promise; smaller only adds pieces. */
 export const FIT = 0.004;
 
+/** The same of a shaped seam: a girth is measured square to its seams, and at FIT they lean by thousandths, by which a wide panel that turns misses it by tenths of a millimetre. Larger does so; smaller only adds pieces. */
+export const SEAM_FIT = 0.001;
+
 /** Curves nearer than this at a join are one. Larger would hide a gap that shears follow; smaller trips over rounding. */
 export const JOIN = 1e-6;
 

@@ -114,7 +114,7 @@ function plainSections(spec: Spec, at: At) {
   const { format, client, units, notes, bodice, lengths, currency, cut } = spec;
   const { petticoat, sewnAsOne, labour, dates, paper } = spec;
   const { at: _at, toFloor: _toFloor, ...measuring } = lengths;
-  const { waistSeam: _w, draft: _dr, panels: _p, dropBelowWaist: _d, point: _pt, ...rest } = bodice;
+  const { waistSeam: _w, draft: _dr, panels, dropBelowWaist: _d, point: _pt, ...rest } = bodice;
   return {
     format,
     units,
@@ -122,7 +122,7 @@ function plainSections(spec: Spec, at: At) {
     ...(notes === undefined ? {} : { notes }),
     ...(currency === undefined ? {} : { currency }),
     ...(spec.body && { body: { ...spec.body, place: at('body') } }),
-    bodice: { ...rest, place: at('bodice') },
+    bodice: { ...rest, panelled: Object.keys(panels).length > 0, place: at('bodice') },
     measuring: { ...measuring, place: at('lengths') },
     fittings: (spec.fittings ?? []).map((fitting, i) => ({ ...fitting, place: at('fittings', i) })),
     notions: (spec.notions ?? []).map((notion, i) => ({ ...notion, place: at('notions', i) })),

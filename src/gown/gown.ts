@@ -1,6 +1,6 @@
 import type { Units } from '../diagnostics/units.ts';
 import type { OverskirtSpec } from '../gown-file/spec.ts';
-import type { AskedBodice, Body, Cape, Strap } from './above-waist.ts';
+import type { AskedBodice, Body, Cape, PanelsApart, Strap } from './above-waist.ts';
 import type { Cloth } from './cloth.ts';
 import type { Layer } from './layer.ts';
 import type { GownLines } from './lines.ts';
@@ -35,6 +35,8 @@ export interface Gown extends GownLines, Placed<[]> {
   readonly bodice: Bodice;
   /** Where the bodice is drafted over her body. */
   readonly askedBodice?: AskedBodice;
+  /** Where the panels of her two sides differ. */
+  readonly panelsApart?: PanelsApart;
   readonly straps: readonly Strap[];
   readonly capes: readonly Cape[];
   readonly measuring: Measuring;

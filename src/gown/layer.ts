@@ -19,6 +19,15 @@ export interface Layer extends Placed<['layers', number]> {
   /** A stretch of seam left open to turn a bagged hem through, its upper end `from` below the waist seam. */
   readonly gap?: { readonly at: string; readonly length: number; readonly from?: number };
   readonly notes?: string;
+  /** Shaped to its hem and turned inside it. */
+  readonly facing?: Facing;
+}
+
+/** A facing is cut as a layer of its own. mm. */
+export interface Facing {
+  readonly depth: number;
+  readonly layer: Layer;
+  readonly place: () => Span;
 }
 
 /** How one layer's seam lines differ from the gown's. */

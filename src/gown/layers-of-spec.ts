@@ -1,6 +1,6 @@
 import type { Allowances, LayerSpec } from '../gown-file/spec.ts';
 import type { Cloth, HemFinish } from './cloth.ts';
-import type { Allowance, Layer, LayerAllowances } from './layer.ts';
+import { type Allowance, type Facing, type Layer, type LayerAllowances, PLAIN } from './layer.ts';
 import type { PlaceIn } from './placed.ts';
 
 /** What the layers of a gown or an overskirt begin from. */
@@ -26,11 +26,11 @@ export function gownAllowances(given: Allowances, place: PlaceIn<['allowances']>
 }
 
 export function layerOf(spec: LayerSpec, asked: LayersAsked, place: PlaceIn<['layers', number]>): Layer {
-  const { name, hem, fullness, seams, edging, gap, notes } = spec;
+  const { name, hem, facing, fullness, seams, edging, gap, notes } = spec;
   const allowances = layerAllowances(spec.allowances, hem, asked.allowances, (...path) =>
     place('allowances', ...path),
   );
-  return {
+  const layer: Layer = {
     name,
     cloth: asked.clothNamed(spec.cloth),
     hem,
@@ -49,6 +49,34 @@ export function layerOf(spec: LayerSpec, asked: LayersAsked, place: PlaceIn<['la
     ...(notes === undefined ? {} : { notes }),
     place,
   };
+  return facing === undefined ? layer : { ...layer, facing: facingOf(layer, facing, asked, place) };
+}
+
+/** A facing is cut so much smaller at the edge where it turns inside, mm: the seam then rolls inwards (common practice). */
+export const TURNS_INSIDE = 2;
+
+/** The inner edge of a facing is neatened or turned under once, mm (textbook: 1/4 in). */
+export const NEATENED = 6;
+
+function facingOf(
+  layer: Layer,
+  { depth, cloth }: NonNullable<LayerSpec['facing']>,
+  asked: LayersAsked,
+  place: PlaceIn<['layers', number]>,
+): Facing {
+  const { allowances } = layer;
+  const here = place('facing');
+  const hem = { ...allowances.hem, width: Math.max(0, allowances.hem.width - TURNS_INSIDE) };
+  const inner = { width: NEATENED, place: here };
+  const own: Layer = {
+    ...layer,
+    name: `${layer.name}-facing`,
+    cloth: cloth === undefined ? layer.cloth : asked.clothNamed(cloth),
+    shape: PLAIN,
+    allowances: { ...allowances, hem, named: { ...allowances.named, 'inner-edge': inner } },
+    place: () => here,
+  };
+  return { depth, layer: own, place: () => here };
 }
 
 /** Of a cut length this layer turns in more, or less, than the gown's lines count on: its own allowances lie in it. */

@@ -5,7 +5,11 @@ import type { Layer } from './layer.ts';
 /** The same gown in other cloths: what its layers, parts, edging and overskirts are cut from, wherever it is named. */
 export function inOtherCloths(gown: Gown, other: (cloth: Cloth) => Cloth): Gown {
   const cloths = new Map(gown.cloths.map((cloth) => [cloth.name, other(cloth)]));
-  const changed = (layer: Layer): Layer => ({ ...layer, cloth: cloths.get(layer.cloth.name)! });
+  const changed = (layer: Layer): Layer => ({
+    ...layer,
+    cloth: cloths.get(layer.cloth.name)!,
+    ...(layer.facing && { facing: { ...layer.facing, layer: changed(layer.facing.layer) } }),
+  });
   const { edging } = gown;
   return {
     ...gown,

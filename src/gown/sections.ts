@@ -23,7 +23,10 @@ export { USUAL_OFF_FLOOR } from '../gown-file/shape/usual.ts';
 /** What the papers say of the bodice; its sewn edge is in the stations and the gores. */
 export interface Bodice
   extends Pick<BodiceSpec, 'bonesEnd' | 'secondRow' | 'plies' | 'notes'>,
-    Placed<['bodice']> {}
+    Placed<['bodice']> {
+  /** It has panels below which the gores lie, and their seams meet. */
+  readonly panelled: boolean;
+}
 
 /** How the lengths were taken. */
 export interface Measuring

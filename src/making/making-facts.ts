@@ -4,7 +4,6 @@ import type { ClosureFacts } from './closure/closure-facts.ts';
 import type { EdgingFacts } from './edging/edging-facts.ts';
 import type { Bench } from './findings.ts';
 import type { HemFacts } from './hem/hem-facts.ts';
-import type { Step } from './order/step.ts';
 import type { StripFacts } from './supplies/strip-facts.ts';
 import type { WaistFacts } from './waist/waist-facts.ts';
 
@@ -22,5 +21,3 @@ export interface MakingFacts {
   /** Grams with allowances, where every cloth's weight is given. */
   readonly grams: number | undefined;
 }
-
-export type UnplacedStep = Omit<Step, 'number'>;

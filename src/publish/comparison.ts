@@ -1,7 +1,6 @@
 import { type Comparison, compare } from '../compare/compare.ts';
 import type { GownVersion } from '../compare/gown-version.ts';
 import type { PieceChange } from '../compare/piece-change.ts';
-import { pieceWords } from '../compare/piece-words.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { CutPiece } from '../draft/piece.ts';
 import { runAcross, unfolded } from '../draft/unfolded.ts';
@@ -13,6 +12,7 @@ import { type Overlay, overlayDrawing } from '../print/pattern/overlay-drawing.t
 import { writeSvg } from '../print/svg/write-svg.ts';
 import { layCost } from '../report/lay-report.ts';
 import { ENGLISH_PATTERN } from '../words/english-pattern.ts';
+import { pieceWords } from '../words/piece-words.ts';
 import { workroom } from '../workroom/workroom.ts';
 import { paperOf } from './pattern-sheets.ts';
 import { sheetsSince } from './sheets-since.ts';

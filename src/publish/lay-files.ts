@@ -1,12 +1,13 @@
+import { inWords } from '../diagnostics/in-words.ts';
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Gown } from '../gown/gown.ts';
-import { layersInWords } from '../lay/plan/lay-names.ts';
 import type { LayPlan, PlacedPiece } from '../lay/plan/lay-plan.ts';
 import { drawLay, type LayTitle, layFigure } from '../print/lay/lay-drawing.ts';
 import { sideOf } from '../print/lay/lay-piece-drawing.ts';
 import type { LayFigure } from '../print/papers/paper-input.ts';
 import { writeSvg } from '../print/svg/write-svg.ts';
 import { ENGLISH_LAY, englishLay } from '../words/english-lay.ts';
+import { layRemarks } from '../words/lay-remarks.ts';
 
 /** `lay-<cloth>.svg` for every cloth, or `lay-<cloth>-<layer>.svg` where its layers are kept apart. */
 export function layFiles(gown: Gown, lays: readonly LayPlan[]): Map<string, string> {
@@ -27,7 +28,7 @@ export function layFigures(gown: Gown, lays: readonly LayPlan[], paperWidth: num
   return lays.map((lay) => ({
     name: lay.name,
     drawing: layFigure(lay, englishLay(gown.units), room),
-    caption: [captionOf(gown, lay), ...lay.remarks, ...cuttingOrder(lay)].join(' '),
+    caption: [captionOf(gown, lay), ...layRemarks(lay, gown.units), ...cuttingOrder(lay)].join(' '),
   }));
 }
 
@@ -47,7 +48,7 @@ function cuttingOrder({ layers, pieces }: LayPlan): string[] {
 function cutName(plies: readonly PlacedPiece[]): string {
   const { gore, part } = plies[0]!;
   const sides = plies.flatMap((ply) => sideOf(ply) ?? []);
-  const side = sides.length === 0 ? [] : [sides.join(' and ')];
+  const side = sides.length === 0 ? [] : [inWords(sides)];
   return [gore, ...side, ...(part === undefined ? [] : [`(${part})`])].join(' ');
 }
 
@@ -62,7 +63,7 @@ function captionOf(
 ): string {
   const say = (mm: number): string => tapeText(mm, units);
   return ENGLISH_LAY.caption(
-    layersInWords(layers),
+    inWords(layers),
     cloth,
     say(facts.width),
     way,

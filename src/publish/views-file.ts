@@ -36,6 +36,7 @@ export function drawnViews({ gown }: Pick<DraftedGown, 'gown'>, { task, hung }: 
   return {
     layer: task.layer,
     notHung: task.notHung,
+    isBodiceDrafted: task.isBodiceDrafted,
     rows: [
       hung.views.map((view) => ({ view, name: names[view.side] })),
       (hung.bustled?.views ?? []).map((view) => ({ view, name: names.bustled(names[view.side]) })),

@@ -72,6 +72,8 @@ export interface GownReport {
 /** mm. `length` is finished, from the sewn edge of the bodice to the hem. */
 export interface StationReport {
   readonly name: string;
+  /** Where both sides of her have a station of this name, and they differ. */
+  readonly side?: 'left' | 'right';
   readonly length: number;
   readonly drop: number;
   /** As the spec gives it; null where it is filled in. */
@@ -120,8 +122,9 @@ export function gownReport(
       tightestRadius: Number.isFinite(gore.tightest) ? mm(gore.tightest) : null,
       edges: Object.fromEntries(Object.entries(gore.edges).map(([name, length]) => [name, mm(length)])),
     })),
-    stations: stationsOnce(lines).map(({ name, drop, given, asWorn }, i) => ({
+    stations: stationsOnce(lines).map(({ name, side, drop, given, asWorn }, i) => ({
       name,
+      ...(side === undefined ? {} : { side }),
       length: mm(lengths[i]!),
       drop: mm(drop),
       given: ifKnown(given),

@@ -1,23 +1,8 @@
-import type { StepKind, StepWork } from '../making/order/step.ts';
+import type { BodiceWork } from '../making/order/work-on-bodice.ts';
 import type { Basics } from './english-basics.ts';
-import { type StepText, text } from './step-text.ts';
+import { type StepText, type StepWriters, sentenceStart, text } from './step-text.ts';
 
-type BodiceKind = Extract<
-  StepKind,
-  | 'toile-bodice'
-  | 'bodice-seams'
-  | 'casings'
-  | 'bodice-layers'
-  | 'bodice-close'
-  | 'fit-bodice'
-  | 'bones'
-  | 'upper-edge'
-  | 'bodice-lining'
-  | 'strap'
-  | 'cape'
->;
-type WorkOf<K extends StepKind> = Extract<StepWork, { kind: K }>;
-type Writers = { readonly [K in BodiceKind]: (work: WorkOf<K>, basics: Basics) => StepText };
+type WorkOf<Kind extends BodiceWork['kind']> = Extract<BodiceWork, { kind: Kind }>;
 
 const MATERIALS = {
   'spiral-steel': 'spiral steels',
@@ -26,7 +11,7 @@ const MATERIALS = {
 } as const;
 
 /** Steps of a drafted bodice, of straps and of capes, in words. */
-export const BODICE_WRITERS: Writers = {
+export const BODICE_WRITERS: StepWriters<BodiceWork> = {
   'toile-bodice': ({ laced }) =>
     text(
       `Sew the bodice in calico first, with its bones taped on, and fit it on her${laced ? ', laced' : ''}.`,
@@ -42,7 +27,7 @@ export const BODICE_WRITERS: Writers = {
     ]),
   casings: ({ layer, width, bones }, { list, length, station }) =>
     text(`Sew the casings to the ${layer}, over its open seams, for bones ${length(width)} wide.`, [
-      `${sentence(list(bones.map(({ along, side, casing, count }) => `${sideOf(side)}${station(along)} ${length(casing)}${count > 1 ? ` (${count})` : ''}`)))}, from edge to edge.`,
+      `${sentenceStart(list(bones.map(({ along, side, casing, count }) => `${sideOf(side)}${station(along)} ${length(casing)}${count > 1 ? ` (${count})` : ''}`)))}, from edge to edge.`,
       'Close their lower ends clear of the waist seam; the upper ends stay open.',
     ]),
   'bodice-layers': ({ layers, tape, lining }, { list, length }) =>
@@ -66,7 +51,7 @@ export const BODICE_WRITERS: Writers = {
     text(
       `Push the ${MATERIALS[material]} into their casings from the upper edge, their ends rounded or tipped.`,
       [
-        `${sentence(list(bones.map(({ along, side, length: own, count }) => `${sideOf(side)}${station(along)} ${count} × ${length(own)}`)))}.`,
+        `${sentenceStart(list(bones.map(({ along, side, length: own, count }) => `${sideOf(side)}${station(along)} ${count} × ${length(own)}`)))}.`,
         `Each ends ${length(clear)} or more clear of the waist seam and of the upper edge.`,
       ],
     ),
@@ -117,8 +102,4 @@ function closeText({ closing, lacing }: WorkOf<'bodice-close'>, { length, statio
 
 function sideOf(side: 'left' | 'right' | undefined): string {
   return side === undefined ? '' : `${side} `;
-}
-
-function sentence(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -1,5 +1,7 @@
 import { tapeNumber } from '../diagnostics/tape-text.ts';
 import type { Units } from '../diagnostics/units.ts';
+import type { LayPlan } from '../lay/plan/lay-plan.ts';
+import { layRemarks } from './lay-remarks.ts';
 
 /** What a lay says, bound to the units of its spec. */
 export function englishLay(units: Units) {
@@ -7,6 +9,7 @@ export function englishLay(units: Units) {
     /** A length as the maker reads it, without its unit: `38`. */
     number: (mm: number): string => tapeNumber(mm, units).replace(/\.0$/, ''),
     unit: units as string,
+    remarks: (plan: LayPlan): string[] => layRemarks(plan, units),
     ...ENGLISH_LAY,
   };
 }

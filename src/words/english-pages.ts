@@ -22,7 +22,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       drawn: (layer: string): string =>
         `The ${layer} as it hangs, worked out from the pattern; folds fall anew each time it is worn.`,
       edging: 'Dashed: the edging.',
-      figure: 'Bodice and figure are for proportion only.',
+      figure: (isBodiceDrafted: boolean): string =>
+        isBodiceDrafted ? 'The figure is for proportion only.' : 'Bodice and figure are for proportion only.',
       without: (parts: string): string => `Not drawn: ${parts}.`,
     },
     inFolds: 'Fuller than drawn: the fullness falls in folds.',
@@ -139,7 +140,6 @@ export function englishPages({ length, list, station, unit }: Basics) {
       seam: 'Seam',
       diagonals: (pairs: readonly string[]): string => `Diagonals: ${pairs.join('; ')}.`,
       copies: { 'on-fold': 'cut 1 on the fold', pair: 'cut 2, the second mirrored', single: 'cut 1' },
-      ofBodice: (panel: string): string => `bodice ${panel}`,
     },
     finishes: {
       turned: 'turned up',
@@ -448,7 +448,7 @@ function MISSING(
   list: Basics['list'],
   station: Basics['station'],
 ): Readonly<Record<MissingFact['fact'], Sentence>> {
-  const stations: Sentence = (names) => list(names.map(station));
+  const stations: Sentence = (names) => list(names.map((name) => station(name)));
   return {
     closure: () => 'closure: nothing is said of how she gets in.',
     girths: () => 'closure.hip, closure.shoulders: whether she gets in was not checked.',

@@ -267,15 +267,15 @@ describe('the order of making', () => {
 
   it('toile first; bones after the waist seam and the fitting; the lining last', () => {
     const order = orderOf(LACED);
-    comesBefore(order, 'toile', 'cut:strength', 'bodice-seams', 'casings', 'bodice-layers', 'bodice-close');
+    comesBefore(order, 'toile', 'cut:coutil', 'bodice-seams', 'casings', 'bodice-layers', 'bodice-close');
     comesBefore(order, 'bodice-close', 'waist:', 'fit-bodice', 'bones', 'upper-edge', 'fit', 'bodice-lining');
     expect(order[0]).toBe('toile');
   });
 
   it('straps and capes are pinned at the fitting before they are caught in the upper edge', () => {
     const order = orderOf(CAPELET);
-    comesBefore(order, 'cut:capelet-net', 'fit-bodice', 'beside:capelet', 'upper-edge');
-    comesBefore(order, 'cut:strap', 'fit-bodice', 'beside:strap', 'upper-edge');
+    comesBefore(order, 'cut:net', 'fit-bodice', 'beside:capelet', 'upper-edge');
+    comesBefore(order, 'cut:shell', 'fit-bodice', 'beside:strap', 'upper-edge');
   });
 
   it('a needle at the waist seam keeps clear of the bones by what the draft says, not by what is asked', () => {

@@ -59,7 +59,7 @@ export function squareAcross(
     }
     return { x, y };
   };
-  let [low, high] = [-2, 2];
+  let [low, high] = [-6, 6];
   for (let halving = 0; halving < 50; halving++) {
     const bulge = (low + high) / 2;
     const { x, y } = reach(bulge);

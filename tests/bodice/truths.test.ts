@@ -12,11 +12,8 @@ import { cornersOf, walked, widthAbove } from './measured.ts';
 
 /** All that is promised of a bodice, asked of its outlines by a measurer that knows nothing else. */
 
-/**
- * The nineteenth of these bodies misses a truth by 0.1 mm (0.197 where 0.1 is promised): a fault that is known and not yet
- * mended. `BODIES=40` asks for it.
- */
-const RUNS = { numRuns: Number(process.env.BODIES ?? 18), seed: SEED };
+/** Shrinking a body takes minutes and makes it no plainer: the first that misses is shown as it was drawn. */
+const RUNS = { numRuns: Number(process.env.BODIES ?? 40), seed: SEED, endOnFailure: true };
 /** A tenth of a millimetre and a tenth of a degree: what specialists' seams and edges are trued to (design). */
 const MM = 0.1;
 const ANGLE = (0.1 * Math.PI) / 180;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { stringify } from 'yaml';
-import { comparisonText } from '../../src/compare/comparison-text.ts';
+import { comparisonText } from '../../src/words/comparison-text.ts';
 import { GOWN } from '../fittings/fitted.ts';
 import type { Tree } from '../outside/plain-gown.ts';
 import { changeOf, compared } from './versions.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { comparisonJson } from '../../src/compare/comparison-json.ts';
-import { comparisonText } from '../../src/compare/comparison-text.ts';
 import { specChanges } from '../../src/compare/spec-changes.ts';
+import { comparisonText } from '../../src/words/comparison-text.ts';
 import { gowns, specText } from '../properties/gowns.ts';
 import { compared, cone, drafted, draftedWithSpec } from './versions.ts';
 

@@ -5,6 +5,7 @@ import { lineAndColumn } from '../../src/diagnostics/place.ts';
 import { readSpec } from '../../src/gown-file/read-spec.ts';
 import { resolvedText } from '../../src/gown-file/resolved-text.ts';
 import { placeOf, type Spec } from '../../src/gown-file/spec.ts';
+import { PLAIN } from './plain-spec.ts';
 
 const lantern = readFileSync(new URL('../../examples/lantern.yaml', import.meta.url), 'utf8');
 const puffin = readFileSync(new URL('../../examples/puffin.yaml', import.meta.url), 'utf8');
@@ -279,16 +280,3 @@ describe('the whole spec as text', () => {
     );
   });
 });
-
-const PLAIN = `format: 1
-gown: Plain
-units: cm
-bodice: {waist-seam: 72, panels: {front: 20, back: 26}}
-gores:
-  - {name: front, on-fold: true, half-hem: 40}
-  - {name: back, hem: 60}
-lengths: {hem-width-at: 100, at: {centre-front: 104, centre-back: 106}}
-allowances: {seam: 1.5, waist: 1.5, hem: 3}
-layers: [{name: shell, cloth: crepe, hem: faced}]
-cloths: {crepe: {width: 140, selvedge: 1}}
-`;

@@ -3,23 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { formatDiagnostics } from '../../src/diagnostics/format-diagnostic.ts';
 import { decodeSpec, LARGEST_SPEC } from '../../src/gown-file/decode-spec.ts';
 import { readSpec } from '../../src/gown-file/read-spec.ts';
+import { PLAIN } from './plain-spec.ts';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 const decode = (given: Uint8Array) => decodeSpec(given, 'gown.yaml');
 const codesOf = (text: string) => readSpec({ name: 'gown.yaml', text }).diagnostics.map(({ code }) => code);
-
-const PLAIN = `format: 1
-gown: Plain
-units: cm
-bodice: {waist-seam: 72, panels: {front: 20, back: 26}}
-gores:
-  - {name: front, on-fold: true, half-hem: 40}
-  - {name: back, hem: 60}
-lengths: {hem-width-at: 100, at: {centre-front: 104, centre-back: 106}}
-allowances: {seam: 1.5, waist: 1.5, hem: 3}
-layers: [{name: shell, cloth: crepe, hem: faced}]
-cloths: {crepe: {width: 140, selvedge: 1}}
-`;
 
 describe('bytes that are no spec', () => {
   it.each([

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { lengthOf } from '../../src/geometry/length.ts';
 import { buyLength } from '../../src/lay/plan/buy-length.ts';
+import { layRemarks } from '../../src/words/lay-remarks.ts';
 import { level, plainGown } from '../outside/plain-gown.ts';
 import { clothOf, faultsOf, flatPiece, laid, laysOf, ringOf } from './laid.ts';
 import { rectangle } from './polygons.ts';
@@ -176,7 +177,7 @@ it('edging from a cloth that is its own source is cut off both sides before the 
       expect(x).toBeLessThan(1220 + 0.05);
     }
   }
-  expect(own!.remarks.join(' ')).toMatch(/First cut 8.0 cm of edging/);
+  expect(layRemarks(own!, 'cm').join(' ')).toMatch(/First cut 8 cm of edging/);
 });
 
 function areaOf(ring: readonly { x: number; y: number }[]): number {

@@ -6,11 +6,11 @@ import type { Drawing, Mark, PathMark, TextMark } from '../../src/print/drawing.
 import { drawLay, layFigure } from '../../src/print/lay/lay-drawing.ts';
 import { writeSvg } from '../../src/print/svg/write-svg.ts';
 import { textWidth } from '../../src/print/text/text-width.ts';
-import { ENGLISH_LAY } from '../../src/words/english-lay.ts';
+import { englishLay } from '../../src/words/english-lay.ts';
 import { laysOf } from './laid.ts';
 
 const lantern = readFileSync(join(import.meta.dirname, '../../examples/lantern.yaml'), 'utf8');
-const words = { number: (mm: number) => String(Math.round(mm / 10)), unit: 'cm', ...ENGLISH_LAY };
+const words = englishLay('cm');
 const title = { name: 'Lantern, shell', says: 'crepe, 140 cm wide.' };
 
 describe.each(['single', 'lengthwise', 'crosswise'] as const)('a lay drawn, cloth %s', (fold) => {

@@ -3,7 +3,8 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { pointAt } from '../../src/geometry/evaluate.ts';
 import type { LayPlan } from '../../src/lay/plan/lay-plan.ts';
-import { level, plainGown, type Tree } from '../outside/plain-gown.ts';
+import { layRemarks } from '../../src/words/lay-remarks.ts';
+import { level, plainGown, sevenGores } from '../outside/plain-gown.ts';
 import { faultsOf, flatPiece, laid, laysOf, pairsMirror, ringOf } from './laid.ts';
 import { rectangle } from './polygons.ts';
 
@@ -87,29 +88,12 @@ describe('H7: two gores, bottom twice the top (M. S. Woolman, A Sewing Course fo
   });
 });
 
-/** Front on the fold, two sides, and a back; inches. */
-function sevenGores(back: Tree, fields: Tree = {}): string {
-  return plainGown({
-    units: 'in',
-    bodice: { 'waist-seam': 28 },
-    gores: [
-      { name: 'front', 'on-fold': true, 'half-top': 2, 'half-hem': 6 },
-      { name: 'side', top: 4, hem: 10 },
-      { name: 'side-back', top: 4, hem: 11 },
-      back,
-    ],
-    lengths: level(38),
-    cloths: { calico: { width: 54 } },
-    ...fields,
-  });
-}
-
 describe('H6: the same pieces with the back on the fold or seamed (I. D. Conover, A Complete Course in Dressmaking, vol. 5, p. 17)', () => {
   it.each([
     [{ name: 'back', 'on-fold': true, 'half-top': 4, 'half-hem': 12 }, [1, 2, 2, 1]],
     [{ name: 'back', top: 4, hem: 12 }, [1, 2, 2, 2]],
   ])('%j', (back, copies) => {
-    const [plan] = laysOf(sevenGores(back)).lays;
+    const [plan] = laysOf(sevenGores(back, { cloths: { calico: { width: 54 } } })).lays;
     const counts = ['front', 'side', 'side-back', 'back'].map(
       (gore) => plan!.pieces.filter((piece) => piece.gore === gore).length,
     );
@@ -209,10 +193,10 @@ describe('every fold of a gown', () => {
     expect(directed.sections.filter(({ fold }) => fold === 'crosswise').every((s) => s.upperTurned)).toBe(
       true,
     );
-    expect(directed.remarks.join(' ')).toMatch(/turn the upper layer round in its own plane/);
+    expect(layRemarks(directed, 'cm').join(' ')).toMatch(/turn the upper layer round in its own plane/);
     const free = plans.find(({ fold, oneWay }) => fold === 'crosswise' && !oneWay)!.plan;
     expect(free.sections.some((s) => s.upperTurned)).toBe(false);
-    expect(free.remarks.join(' ')).not.toMatch(/turn the upper layer/);
+    expect(layRemarks(free, 'cm').join(' ')).not.toMatch(/turn the upper layer/);
   });
 
   it('a single lay is never longer than any fold, since every fold opens out to one', () => {

@@ -10,6 +10,7 @@ import { draft } from '../../src/pipeline.ts';
 import type { Mark } from '../../src/print/drawing.ts';
 import { layFigures, layFiles } from '../../src/publish/lay-files.ts';
 import { layReport } from '../../src/report/lay-report.ts';
+import { layRemarks } from '../../src/words/lay-remarks.ts';
 import { level, plainGown, type Tree } from '../outside/plain-gown.ts';
 import { faultsOf, flatPiece, laid, laysOf, pairsMirror, ringOf } from './laid.ts';
 import { rectangle } from './polygons.ts';
@@ -38,7 +39,7 @@ describe('rectangles of two layers whose best lay is known', () => {
       ['shell', 900, 900],
     ]);
     expect([Math.round(plan!.apart!.length), plan!.apart!.buy, plan!.buy]).toEqual([1350, 1400, 900]);
-    expect(plan!.remarks[0]).toBe(
+    expect(layRemarks(plan!, 'mm')[0]).toBe(
       'Laid apart: lining 450 mm and shell 900 mm, 1400 mm to buy; this lay buys 500 mm less.',
     );
   });
@@ -47,7 +48,7 @@ describe('rectangles of two layers whose best lay is known', () => {
     const all = [shell, ofLayers(shell, ['lining'])];
     const { plan } = laid(all, { width: 1000, soldBy: 100 }, 3e5, LAYERS);
     expect([Math.round(plan!.length), plan!.apart!.buy, plan!.buy]).toEqual([1800, 1800, 1800]);
-    expect(plan!.remarks[0]).toBe(
+    expect(layRemarks(plan!, 'mm')[0]).toBe(
       'Laid apart: lining 900 mm and shell 900 mm, 1800 mm to buy; this lay buys as much.',
     );
   });
@@ -55,7 +56,7 @@ describe('rectangles of two layers whose best lay is known', () => {
   it('a length of one layer alone is compared with nothing', () => {
     const { plan } = laid([shell], { width: 1400 }, 3e5, ['shell']);
     expect(plan!.apart).toBeUndefined();
-    expect(plan!.remarks.join()).not.toMatch(/apart/);
+    expect(layRemarks(plan!, 'cm').join()).not.toMatch(/apart/);
   });
 
   it('a piece that two layers have alike is cut for both', () => {
@@ -83,7 +84,7 @@ describe('rectangles of two layers whose best lay is known', () => {
     const { plan, diagnostics } = laid([lining, wide], { width: 1000 }, 3e5, LAYERS);
     expect(diagnostics.map(({ code }) => code)).toEqual(['railroaded-to-fit']);
     expect(plan!.railroaded).toEqual(['shell']);
-    expect(plan!.remarks).toContain('The grain of the shell runs across this cloth.');
+    expect(layRemarks(plan!, 'cm')).toContain('The grain of the shell runs across this cloth.');
     expect(plan!.pieces.map(({ layer, turned }) => `${layer} ${turned % 180}`).sort()).toEqual([
       'lining 0',
       'lining 0',
@@ -96,7 +97,7 @@ describe('rectangles of two layers whose best lay is known', () => {
     const wide = ofLayers(flatPiece('back', rectangle(1200, 600), 'single'), ['shell']);
     const { plan } = laid([lining, wide], { width: 1000, oneWay: true }, 3e5, LAYERS);
     expect(plan!.joins).toEqual([{ gore: 'back', layer: 'shell', parts: 2 }]);
-    expect(plan!.remarks.join(' ')).toMatch(/back of the shell is cut in 2 parts/);
+    expect(layRemarks(plan!, 'cm').join(' ')).toMatch(/back of the shell is cut in 2 parts/);
     expect(countsOf(plan!)).toEqual({ 'lining front': 2, 'shell back': 2 });
     expect(faultsOf(plan!)).toEqual([]);
   });
@@ -289,17 +290,15 @@ describe('the papers of a lay of two layers', () => {
   });
 
   it('say what it saves, beside its own length and what to buy', () => {
-    const apart = crepe.apart!.layers.map(({ layer, length }) => `${layer} ${(length / 10).toFixed(1)} cm`);
+    const apart = crepe.apart!.layers.map(({ layer, length }) => `${layer} ${inCm(length)}`);
     const saved = crepe.apart!.buy - crepe.buy;
     expect(saved).toBeGreaterThanOrEqual(0);
     expect(figure!.caption).toContain(
-      `Laid apart: ${apart.join(' and ')}, ${(crepe.apart!.buy / 10).toFixed(1)} cm to buy; this lay buys ${
-        saved === 0 ? 'as much' : `${(saved / 10).toFixed(1)} cm less`
+      `Laid apart: ${apart.join(' and ')}, ${inCm(crepe.apart!.buy)} to buy; this lay buys ${
+        saved === 0 ? 'as much' : `${inCm(saved)} less`
       }.`,
     );
-    expect(figure!.caption).toContain(
-      `lay ${Number((crepe.length / 10).toFixed(1))} cm, buy ${Number((crepe.buy / 10).toFixed(1))} cm`,
-    );
+    expect(figure!.caption).toContain(`lay ${inCm(crepe.length)}, buy ${inCm(crepe.buy)}`);
   });
 
   it('print no name smaller than can be read: the number alone then stands for it', () => {
@@ -364,3 +363,6 @@ function lace(fields: Tree): string {
     ...fields,
   });
 }
+
+/** As read off a tape, to a millimetre. */
+const inCm = (mm: number): string => `${Number((mm / 10).toFixed(1))} cm`;

@@ -86,7 +86,7 @@ describe('the order that is often got wrong', () => {
 
   it('tests scraps before anything is cut, and shrinks a cloth before it is laid', () => {
     expect(ids(lantern)[0]).toBe('test-scraps');
-    inOrder(lantern, 'test-scraps', 'shrink:cupro', 'cut:lining');
+    inOrder(lantern, 'test-scraps', 'shrink:cupro', 'cut:cupro');
     inOrder(lantern, 'test-scraps', 'shrink:organza', 'cut:organza');
   });
 
@@ -164,7 +164,7 @@ describe('a bagged hem', () => {
       }),
       [{ cloth: 'lace', layers: ['shell'], length: 2000, buy: 2000 }],
     );
-    inOrder(scalloped, 'cut-own-edges', 'cut:shell', 'turn:lining+shell', 'edging:shell');
+    inOrder(scalloped, 'cut-own-edges', 'cut:lace', 'turn:lining+shell', 'edging:shell');
     // Two edges of 2 m are 4 m; the hem is longer than that.
     expect(scalloped.facts.edging?.own?.supply).toBe(4000);
     expect(scalloped.facts.skirt.hem).toBeGreaterThan(2400);
@@ -229,7 +229,7 @@ describe('other gowns', () => {
     expect(ids(plain)).toEqual(
       expect.arrayContaining([
         'test-scraps',
-        'cut:shell',
+        'cut:crepe',
         'seams:shell',
         'waist:shell',
         'hem:shell',

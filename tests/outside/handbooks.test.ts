@@ -5,7 +5,7 @@ import { type Gore, ringOf, sectorOf } from './measure/gore.ts';
 import { measuredGown } from './measure/gown.ts';
 import { samplesOf } from './measure/path.ts';
 import { cross, distance, dot, minus, unitOf } from './measure/segment.ts';
-import { level, plainGown } from './plain-gown.ts';
+import { level, plainGown, sevenGores } from './plain-gown.ts';
 import { expectTrue } from './truth/untruths.ts';
 
 const INCH = 25.4;
@@ -101,17 +101,7 @@ describe('gored skirts from dressmaking handbooks', () => {
       const back = backFold
         ? { name: 'back', 'on-fold': true, 'half-top': 4, 'half-hem': 12 }
         : { name: 'back', top: 4, hem: 12 };
-      const yaml = plainGown({
-        units: 'in',
-        bodice: { 'waist-seam': 28 },
-        gores: [
-          { name: 'front', 'on-fold': true, 'half-top': 2, 'half-hem': 6 },
-          { name: 'side', top: 4, hem: 10 },
-          { name: 'side-back', top: 4, hem: 11 },
-          back,
-        ],
-        lengths: level(38),
-      });
+      const yaml = sevenGores(back);
       const { svg, report } = await draftedTrue(yaml);
       expectTrue(svg, report, yaml);
       expect(report.gores.map((gore) => gore.copies)).toEqual(copies);

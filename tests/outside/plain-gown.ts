@@ -22,3 +22,27 @@ export function level(length: number | string, hemWidthAt: number | string = len
     at: { 'centre-front': length, 'centre-back': length },
   };
 }
+
+/** Waist 28 in, 38 in long: a front on the fold, two sides and a back; in inches. */
+export function sevenGores(back: Tree, fields: Tree = {}): string {
+  return plainGown({
+    units: 'in',
+    bodice: { 'waist-seam': 28 },
+    gores: [
+      { name: 'front', 'on-fold': true, 'half-top': 2, 'half-hem': 6 },
+      { name: 'side', top: 4, hem: 10 },
+      { name: 'side-back', top: 4, hem: 11 },
+      back,
+    ],
+    lengths: level(38),
+    ...fields,
+  });
+}
+
+/** Circles' shares of a whole turn at a waist of 26 in: radius = W ÷ 2πf. */
+export const CIRCLES_OF_26 = [
+  { circle: 'full', part: 1, radius: 4.138 },
+  { circle: 'half', part: 1 / 2, radius: 8.276 },
+  { circle: 'third', part: 1 / 3, radius: 12.414 },
+  { circle: 'quarter', part: 1 / 4, radius: 16.552 },
+];

@@ -5,7 +5,7 @@ import { type Gore, ringOf, sectorOf } from './measure/gore.ts';
 import { measuredGown } from './measure/gown.ts';
 import { areaOf, samplesOf } from './measure/path.ts';
 import { distance } from './measure/segment.ts';
-import { level, plainGown, type Tree } from './plain-gown.ts';
+import { CIRCLES_OF_26, level, plainGown, type Tree } from './plain-gown.ts';
 import { expectTrue } from './truth/untruths.ts';
 
 const INCH = 25.4;
@@ -112,13 +112,7 @@ describe('rings and frusta from books', () => {
     });
   }
 
-  const s8 = [
-    { circle: 'full', part: 1, radius: 4.138 },
-    { circle: 'half', part: 1 / 2, radius: 8.276 },
-    { circle: 'third', part: 1 / 3, radius: 12.414 },
-    { circle: 'quarter', part: 1 / 4, radius: 16.552 },
-  ];
-  for (const { circle, part, radius } of s8) {
+  for (const { circle, part, radius } of CIRCLES_OF_26) {
     it(`S8: a ${circle} circle skirt, waist 26 in: r = W/2πf, hem = W + 2πfL`, async () => {
       const length = 30;
       const yaml = plainGown({

@@ -43,6 +43,8 @@ export interface RandomLayer {
   readonly hem: 'turned' | 'faced' | 'bagged' | 'rolled' | 'raw';
   readonly shorter: number;
   readonly hemAllowance?: number;
+  /** Depth of its shaped facings. */
+  readonly facing?: number;
 }
 
 const share = evenly(0, 1);
@@ -178,6 +180,7 @@ function gownFrom(raw: Raw): RandomGown {
       hem,
       shorter,
       ...(hemAllowance === undefined || hem === 'raw' ? {} : { hemAllowance }),
+      ...(hem === 'faced' ? { facing: half(20 + 60 * raw.reach) } : {}),
     })),
   };
 }
@@ -314,6 +317,7 @@ function specTree(gown: RandomGown, size: number, units: string): Tree {
       name: `layer-${i + 1}`,
       cloth: 'calico',
       hem: layer.hem,
+      ...(layer.facing === undefined ? {} : { facing: { depth: unit(layer.facing) } }),
       ...(layer.shorter === 0 ? {} : { shorter: unit(layer.shorter) }),
       ...(layer.hemAllowance === undefined ? {} : { allowances: { hem: unit(layer.hemAllowance) } }),
     })),
@@ -374,6 +378,7 @@ export function scaled(gown: RandomGown, factor: number): RandomGown {
       ...layer,
       shorter: by(layer.shorter),
       ...(layer.hemAllowance === undefined ? {} : { hemAllowance: by(layer.hemAllowance) }),
+      ...(layer.facing === undefined ? {} : { facing: by(layer.facing) }),
     })),
   };
 }

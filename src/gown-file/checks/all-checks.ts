@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { checkAboveWaist } from './above-waist.ts';
 import { checkAssumed } from './assumed.ts';
-import { checkCloths } from './cloths.ts';
+import { checkCloths, checkFacings } from './cloths.ts';
 import { checkFullness } from './fullness.ts';
 import { checkGores } from './gores.ts';
 import { checkJoins } from './joins.ts';
@@ -32,6 +32,7 @@ export function allChecks(page: Page): Diagnostic[] {
     checkParts,
     checkPetticoats,
     checkCloths,
+    checkFacings,
     checkShares,
     checkFullness,
     checkPleats,

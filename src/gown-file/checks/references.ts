@@ -2,6 +2,7 @@ import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/material-problems.ts';
 import { nearest } from '../nearest.ts';
 import type { FilePath, PathOf } from '../spec.ts';
+import { layersOf } from './layers-of.ts';
 import type { Page } from './page.ts';
 
 /** A name and where it is used. */
@@ -29,20 +30,6 @@ function unknown(
   return used
     .filter(({ name }) => !known.includes(name))
     .map(({ name, span }) => problems.unknownName(span, kind, name, known, nearest(name, known)));
-}
-
-/** Layers of the gown and of its overskirts, with the path of each. */
-function layersOf(page: Page) {
-  const { layers = [], overskirts = [], capes = [] } = page.sketch;
-  return [
-    ...layers.map((layer, i) => ({ layer, path: ['layers', i] as const })),
-    ...capes.flatMap((cape, i) =>
-      (cape.layers ?? []).map((layer, j) => ({ layer, path: ['capes', i, 'layers', j] as const })),
-    ),
-    ...overskirts.flatMap((overskirt, i) =>
-      (overskirt.layers ?? []).map((layer, j) => ({ layer, path: ['overskirts', i, 'layers', j] as const })),
-    ),
-  ];
 }
 
 function checkGoresNamed(page: Page): Diagnostic[] {
@@ -138,7 +125,10 @@ function checkClothsNamed(page: Page): Diagnostic[] {
   const used = [
     ...above.flatMap(({ cloth }, i) => one(page, cloth, 'bodice', 'draft', 'layers', i, 'cloth')),
     ...straps.flatMap(({ cloth }, i) => one(page, cloth, 'straps', i, 'cloth')),
-    ...layers.flatMap(({ layer, path }) => one(page, layer.cloth, ...path, 'cloth')),
+    ...layers.flatMap(({ layer, path }) => [
+      ...one(page, layer.cloth, ...path, 'cloth'),
+      ...one(page, layer.facing?.cloth, ...path, 'facing', 'cloth'),
+    ]),
     ...flounces.flatMap(({ cloth }, i) => one(page, cloth, 'flounces', i, 'cloth')),
     ...tiers.flatMap(({ cloth }, i) => one(page, cloth, 'tiers', i, 'cloth')),
     ...one(page, edging?.cloth, 'edging', 'cloth'),

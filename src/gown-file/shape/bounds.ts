@@ -49,6 +49,7 @@ export const BOUNDS = {
   fullness: { least: 1, most: 10, of: 'fullness' },
   pleat: { least: 2, most: 500, of: "a pleat's depth" },
   flounce: { least: 5, most: 3000, of: 'the depth of a flounce or tier' },
+  facing: { least: 5, most: 3000, of: 'the depth of a facing' },
   clothWidth: { least: 100, most: 6000, of: "a cloth's width" },
   selvedge: { least: 0, most: 300, of: 'a selvedge' },
   clothWeight: { least: 1, most: 3000, of: "a cloth's weight in g/m²" },

@@ -43,11 +43,19 @@ function sold<T extends Sold>({ price, soldBy, pricedPer, ...rest }: T) {
 
 export const hemFinish = () => oneOf('turned', 'faced', 'bagged', 'rolled', 'raw');
 
+/** Cut to the shape of an edge and turned inside it. */
+export const facing = section({
+  depth: described(length(BOUNDS.facing), 'From the edge that it faces to its own inner edge, as sewn'),
+  cloth: optional(name(), "The layer's own when absent"),
+  notes: optional(notes()),
+});
+
 export const layer = section(
   {
     name: name(),
     cloth: name(),
     hem: hemFinish(),
+    facing: optional(facing, 'Shaped facings of a faced hem'),
     shorter: optional(length(BOUNDS.shorter), 'Hem higher than the gown by this'),
     'cut-smaller-across': optional(share(BOUNDS.cutSmaller)),
     'cut-smaller-along': optional(share(BOUNDS.cutSmaller)),

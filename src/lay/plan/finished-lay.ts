@@ -4,7 +4,6 @@ import { handlingOf, type TriedWay } from './choose-way.ts';
 import { inCuttingOrder } from './cutting-order.ts';
 import type { LayItem } from './lay-items.ts';
 import type { ClothFacts, LayPlan, LaySection, LayWay } from './lay-plan.ts';
-import { layRemarks } from './lay-remarks.ts';
 import type { LayToPlan } from './lay-to-plan.ts';
 import type { PackedSection } from './pack-section.ts';
 import { spareAreas } from './spare-areas.ts';
@@ -26,7 +25,7 @@ export function finishedLay(
   const faults = checkLay(pieces, facts, length);
   if (faults.length > 0) throw new Error(`the lay of ${name} fails its check: ${faults.join('; ')}`);
   const sections = sectionsOf(taken.packed!, facts);
-  const plan = {
+  return {
     name,
     cloth,
     layers,
@@ -42,7 +41,6 @@ export function finishedLay(
     ways: tried.map((one) => rowOf(one, one === taken, area, toLay)),
     ...known,
   };
-  return { ...plan, remarks: layRemarks(plan, toLay.say) };
 }
 
 function rowOf(tried: TriedWay, taken: boolean, area: number, { facts, spec }: LayToPlan): LayWay {

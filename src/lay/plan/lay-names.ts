@@ -16,9 +16,3 @@ export function layNames(lays: readonly LayOf[]): string[] {
     return name;
   });
 }
-
-/** `lining`, `lining and shell`, `lining, shell and facing`. */
-export function layersInWords(layers: readonly string[]): string {
-  if (layers.length < 2) return layers.join('');
-  return `${layers.slice(0, -1).join(', ')} and ${layers[layers.length - 1]}`;
-}

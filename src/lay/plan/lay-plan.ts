@@ -29,8 +29,6 @@ export interface LayPlan {
   readonly spare: readonly Rectangle[];
   /** Every way that was looked at. */
   readonly ways: readonly LayWay[];
-  /** What the maker must know before cutting, in whole sentences. */
-  readonly remarks: readonly string[];
   /** Joins made in pieces that are wider than the cloth. */
   readonly joins: readonly LayJoin[];
   /** Layers whose grain runs across the cloth. */

@@ -1,6 +1,6 @@
 import { error, note, warning } from '../../diagnostics/finding.ts';
+import { inWords } from '../../diagnostics/in-words.ts';
 import { quoted } from '../../diagnostics/safe-text.ts';
-import { layersInWords } from './lay-names.ts';
 
 /** What can stand against laying layers on their cloth. Lengths come as text in the maker's units. */
 
@@ -81,7 +81,7 @@ export const repeatAssumed = note('repeat-placed', (says: { layers: readonly str
 export const LAY_CUT_SHORT = 'lay-cut-short';
 
 export const layCutShort = warning(LAY_CUT_SHORT, (layers: readonly string[]) => ({
-  message: `The lay of ${layers.length === 1 ? 'layer' : 'layers'} ${layersInWords(layers.map(quoted))} was cut short by Ctrl-C, while a shorter one was being looked for.`,
+  message: `The lay of ${layers.length === 1 ? 'layer' : 'layers'} ${inWords(layers.map(quoted))} was cut short by Ctrl-C, while a shorter one was being looked for.`,
   why: 'What it says to buy may be metres more than is needed.',
   hint: 'Draft again and let it finish before you buy or quote.',
 }));
@@ -96,5 +96,5 @@ export const layTooLong = error(
 );
 
 function layerWords(layers: readonly string[]): string {
-  return `${layers.length === 1 ? 'Layer' : 'Layers'} ${layersInWords(layers.map(quoted))}`;
+  return `${layers.length === 1 ? 'Layer' : 'Layers'} ${inWords(layers.map(quoted))}`;
 }

@@ -1,10 +1,10 @@
 import type { DraftedBodice } from '../../bodice/draft-asked.ts';
-import type { MakingFacts, UnplacedStep } from '../making-facts.ts';
-import type { CautionKind } from './step.ts';
-import { step } from './steps-on-cloth.ts';
+import type { MakingFacts } from '../making-facts.ts';
+import { type CautionKind, step, type UnplacedStep } from './step.ts';
+import { cutId, type StepId, togetherId } from './step-id.ts';
 
 /** The last step of a drafted bodice before its waist seam; nothing where the bodice is made elsewhere. */
-export const BODICE_READY = 'bodice-close';
+export const BODICE_READY = 'bodice-close' satisfies StepId;
 
 /**
  * A drafted bodice, from its toile to its upper edge. It is fitted before anything is cut; its bones go in after the
@@ -21,21 +21,12 @@ function stepsOf(bodice: DraftedBodice, facts: MakingFacts): UnplacedStep[] {
   const lining = layers.find(({ name }) => /lining/i.test(name));
   const outer = layers.filter((layer) => layer !== lining);
   const carrier = (outer[0] ?? layers[0]!).name;
-  const cuts = layers.map(({ name }) => `cut:${name}`);
   const isLaced = (bodice.lacing?.eyelets ?? 0) > 0;
   const tight: CautionKind[] = isLaced ? ['tight-lacing'] : [];
-  const afterWaist = facts.waist.groups.map(({ layers: names }) => `waist:${names.join('+')}`);
+  const afterWaist = facts.waist.groups.map(({ layers: names }) => togetherId('waist', names));
   return [
-    step('toile', [], { kind: 'toile-bodice', laced: isLaced }, tight, true),
-    ...layers.map(({ name, cloth }) =>
-      step(`cut:${name}`, ['toile', 'test-scraps', `shrink:${cloth.name}`], {
-        kind: 'cut-part',
-        name,
-        cloth: cloth.name,
-        strips: false,
-      }),
-    ),
-    step('bodice-seams', cuts, { kind: 'bodice-seams', layers: layers.map(({ name }) => name) }),
+    step('toile', [], { kind: 'toile-bodice', laced: isLaced }, { cautions: tight, hold: true }),
+    step('bodice-seams', ['mark'], { kind: 'bodice-seams', layers: layers.map(({ name }) => name) }),
     ...(bones === undefined
       ? []
       : [
@@ -56,30 +47,34 @@ function stepsOf(bodice: DraftedBodice, facts: MakingFacts): UnplacedStep[] {
       BODICE_READY,
       ['bodice-layers'],
       { kind: 'bodice-close', closing, lacing: bodice.lacing },
-      closing?.kind === 'zip' ? ['needle-zip'] : closing?.kind === 'hooks' ? ['nickel'] : [],
+      { cautions: closing?.kind === 'zip' ? ['needle-zip'] : closing?.kind === 'hooks' ? ['nickel'] : [] },
     ),
     step(
       'fit-bodice',
       [...afterWaist, BODICE_READY],
       { kind: 'fit-bodice', beside: besideNames(facts) },
-      tight,
-      true,
+      { cautions: tight, hold: true },
     ),
     ...(bones === undefined
       ? []
       : [
-          step('bones', ['fit-bodice'], {
-            kind: 'bones',
-            material: bones.kind,
-            clear: bones.clear,
-            bones: bodice.bones.map(({ along, side, length, count }) => ({ along, side, length, count })),
-          }),
+          step(
+            'bones',
+            ['fit-bodice', 'casings'],
+            {
+              kind: 'bones',
+              material: bones.kind,
+              clear: bones.clear,
+              bones: bodice.bones.map(({ along, side, length, count }) => ({ along, side, length, count })),
+            },
+            { before: ['level'] },
+          ),
         ]),
     step(
       'upper-edge',
-      ['fit-bodice', 'bones', ...besideNames(facts).map((name) => `beside:${name}`)],
+      ['fit-bodice', 'bones', ...besideNames(facts).map((name): StepId => `beside:${name}`)],
       { kind: 'upper-edge', finish: upperFinish, length: bodice.figures.upper },
-      bones === undefined ? [] : ['needle-bone'],
+      { cautions: bones === undefined ? [] : ['needle-bone'], before: ['fit'] },
     ),
     ...(lining === undefined
       ? []
@@ -98,33 +93,29 @@ function besideNames({ bench: { gown } }: MakingFacts): string[] {
 
 /** Straps and capes: made by themselves, pinned on at a fitting, caught in the upper edge. */
 function besideSteps({ bench: { gown }, bodice }: MakingFacts): UnplacedStep[] {
-  const fitted = bodice === undefined ? [] : ['fit-bodice'];
-  const straps = gown.straps.flatMap(({ name, layer: { cloth }, from, to, length, width }) => [
-    step(`cut:${name}`, ['test-scraps', `shrink:${cloth.name}`], {
-      kind: 'cut-part',
-      name,
-      cloth: cloth.name,
-      strips: true,
-    }),
-    step(`beside:${name}`, [`cut:${name}`, ...fitted], { kind: 'strap', name, from, to, length, width }),
-  ]);
-  const capes = gown.capes.flatMap(({ name, from, to, fullness, layers }) => [
-    ...layers.map((layer) =>
-      step(`cut:${layer.name}`, ['test-scraps', `shrink:${layer.cloth.name}`], {
-        kind: 'cut-part',
-        name: layer.name,
-        cloth: layer.cloth.name,
-        strips: false,
-      }),
+  const fitted: StepId[] = bodice === undefined ? [] : ['fit-bodice'];
+  const straps = gown.straps.map(({ name, layer, from, to, length, width }) =>
+    step(
+      `beside:${name}`,
+      [cutId(layer), 'mark', ...fitted],
+      { kind: 'strap', name, from, to, length, width },
+      { before: ['fit'] },
     ),
-    step(`beside:${name}`, [...layers.map((layer) => `cut:${layer.name}`), ...fitted], {
-      kind: 'cape',
-      name,
-      from,
-      to,
-      gathered: fullness !== undefined,
-      hems: layers.map((layer) => ({ layer: layer.name, finish: layer.hem })),
-    }),
-  ]);
+  );
+  const capes = gown.capes.map(({ name, from, to, fullness, layers }) =>
+    step(
+      `beside:${name}`,
+      [...layers.map(cutId), 'mark', ...fitted],
+      {
+        kind: 'cape',
+        name,
+        from,
+        to,
+        gathered: fullness !== undefined,
+        hems: layers.map((layer) => ({ layer: layer.name, finish: layer.hem })),
+      },
+      { before: ['fit'] },
+    ),
+  );
   return [...straps, ...capes];
 }

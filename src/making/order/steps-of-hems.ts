@@ -1,38 +1,176 @@
+import { allowanceAt } from '../../gown/layer.ts';
 import { goresOnce } from '../../gown/lines.ts';
-import type { HemFacts } from '../hem/hem-facts.ts';
-import type { MakingFacts, UnplacedStep } from '../making-facts.ts';
-import type { CautionKind } from './step.ts';
-import { gapOf, isNet, step, stepStrip } from './steps-on-cloth.ts';
+import { type BaggedPair, baggedPairs } from '../hem/bagged-pairs.ts';
+import type { MakingFacts } from '../making-facts.ts';
+import { type CautionKind, step, type UnplacedStep } from './step.ts';
+import { type StepId, togetherId } from './step-id.ts';
+import { edgingSteps, isCutBehind } from './steps-of-edging.ts';
+import { hasFlounceAtHem } from './steps-of-parts.ts';
+import { gapOf, isNet, stepStrip } from './steps-on-cloth.ts';
 
 /** From hanging to the hand-over. */
 export function hemSteps(facts: MakingFacts): UnplacedStep[] {
-  const { bench, closure, bustle } = facts;
-  const { gown } = bench;
-  const hems = [
+  return [
+    hangStep(facts),
+    levelStep(facts),
+    trimStep(facts),
     ...stripSteps(facts),
     ...singleHems(facts),
     ...baggedHems(facts),
-    ...flounceSteps(facts),
     ...edgingSteps(facts),
-    ...pressSteps(facts),
+    ...lastSteps(facts),
   ];
-  const closed = hems.map(({ id }) => id);
-  const overskirts = gown.overskirts.map(({ name }) => `overskirt:${name}`);
+}
+
+function hangStep(facts: MakingFacts): UnplacedStep {
+  const { gown } = facts.bench;
+  const roughCut = [...new Set(facts.hems.flatMap((hem) => hem.roughCut.map((cut) => cut.gore)))];
+  const offFold = goresOnce(gown).filter(({ fold }) => fold === undefined);
+  return step(
+    'hang',
+    ['waist-stay'],
+    {
+      kind: 'hang',
+      bias: roughCut.length > 0 ? roughCut : offFold.map(({ name }) => name),
+      flounces: gown.flounces.map(({ name }) => name),
+      petticoat: hasPetticoat(facts),
+    },
+    { hold: true },
+  );
+}
+
+function levelStep(facts: MakingFacts): UnplacedStep {
+  const { gown, skirt } = facts.bench;
+  return step(
+    'level',
+    ['hang'],
+    {
+      kind: 'level',
+      offFloor: skirt.offFloor,
+      train: gown.train !== undefined,
+      petticoat: hasPetticoat(facts),
+      flounces: gown.flounces.map(({ name }) => name),
+      atHem: gown.flounces.filter(({ aboveHem }) => aboveHem === 0).map(({ name }) => name),
+      overskirts: gown.overskirts.map(({ name }) => name),
+    },
+    { hold: true },
+  );
+}
+
+function hasPetticoat({ bench: { gown } }: MakingFacts): boolean {
+  return gown.petticoat !== undefined || gown.tiers.length > 0;
+}
+
+function trimStep(facts: MakingFacts): UnplacedStep {
+  const { hems, bench } = facts;
+  const own = hems.filter(({ layer }) => !hasFlounceAtHem(facts, layer));
+  return step('trim', ['level'], {
+    kind: 'trim',
+    layers: [
+      ...own.map(({ layer, allowance, shorter }) => ({ name: layer, below: allowance, shorter })),
+      ...bench.gown.flounces.map(({ name, layer }) => ({
+        name,
+        below: allowanceAt(layer, 'hem'),
+        shorter: 0,
+      })),
+    ],
+    roughCut: hems.some((hem) => hem.roughCut.length > 0),
+  });
+}
+
+/** Braid and tape along hems; a layer's steps are told apart by number where it has more than one. */
+function stripSteps({ strips, hems }: MakingFacts): UnplacedStep[] {
+  const pairs = baggedPairs(hems);
+  const along = strips.filter((strip) => strip.along === 'hem' && strip.kind !== 'binding');
+  return along.map((strip, i) => {
+    const cautions: CautionKind[] = strip.kind === 'horsehair' ? ['braid-heat'] : [];
+    const earlier = along.slice(0, i).filter(({ layer }) => layer === strip.layer).length;
+    const id: StepId = earlier === 0 ? `strip:${strip.layer}` : `strip:${strip.layer}/${earlier + 1}`;
+    const before: StepId[] = [
+      `hem:${strip.layer}`,
+      ...pairs.filter((pair) => has(pair, strip.layer)).map(bagId),
+      'fit',
+    ];
+    return step(id, ['trim'], { kind: 'strip', strip: stepStrip(strip) }, { cautions, before });
+  });
+}
+
+function singleHems(facts: MakingFacts): UnplacedStep[] {
+  const { hems, edging, strips, bench } = facts;
+  return hems.flatMap((hem) => {
+    const { layer, finish } = hem;
+    const id: StepId = `hem:${layer}`;
+    if (finish === 'bagged') return [];
+    const binding = strips.find((s) => s.layer === layer && s.along === 'hem' && s.kind === 'binding');
+    if (binding !== undefined)
+      return [step(id, ['trim'], { kind: 'strip', strip: stepStrip(binding) }, { before: ['fit'] })];
+    if (hasFlounceAtHem(facts, layer) || isCutBehind(facts, hem)) return [];
+    return [
+      step(
+        id,
+        ['trim'],
+        {
+          kind: 'hem',
+          layer,
+          finish,
+          length: hem.length,
+          allowance: hem.allowance,
+          toEase: hem.surplus?.toEase,
+          facing: bench.gown.layers.find(({ name }) => name === layer)?.facing?.layer.name,
+          edged: edging?.hems.some((own) => own.layer === layer) ?? false,
+        },
+        { before: ['fit'] },
+      ),
+    ];
+  });
+}
+
+/** Each pair once: braid on both first, then the hems together, then through the gap. */
+function baggedHems({ hems, bench: { gown } }: MakingFacts): UnplacedStep[] {
+  return baggedPairs(hems).flatMap((pair) => {
+    const [inner, outer] = [pair.inner.layer, pair.outer.layer];
+    const gap = gown.layers.flatMap((layer) => (has(pair, layer.name) ? (gapOf(layer) ?? []) : []))[0];
+    const { length, allowance } = pair.outer;
+    return [
+      step(bagId(pair), ['trim'], { kind: 'bag-hem', inner, outer, length, allowance }),
+      step(
+        togetherId('turn', [inner, outer]),
+        [bagId(pair)],
+        { kind: 'turn-through', inner, outer, gap },
+        { before: ['fit'] },
+      ),
+    ];
+  });
+}
+
+function bagId({ inner, outer }: BaggedPair): StepId {
+  return togetherId('bag', [inner.layer, outer.layer]);
+}
+
+function has({ inner, outer }: BaggedPair, layer: string): boolean {
+  return inner.layer === layer || outer.layer === layer;
+}
+
+/** From the last fitting to the hand-over. */
+function lastSteps({ bench: { gown }, closure, bustle }: MakingFacts): UnplacedStep[] {
+  const net = gown.layers.some(({ cloth }) => isNet(cloth));
+  const pinnedUp = bustle !== undefined;
   const fitted = step(
     'fit',
-    ['trim', ...closed, ...overskirts, 'upper-edge'],
-    { kind: 'fit', bustle: bustle !== undefined },
-    ['long-hem'],
-    true,
+    ['trim'],
+    { kind: 'fit', bustle: pinnedUp },
+    { cautions: ['long-hem'], hold: true },
   );
-  const bustled =
-    bustle === undefined
-      ? []
-      : [
-          step('bustle', ['fit'], { kind: 'bustle', over: bustle.kind === 'over', number: bustle.number }, [
-            ...(bustle.kind === 'over' ? (['nickel'] as const) : []),
-          ]),
-        ];
+  const bustled = !pinnedUp
+    ? []
+    : [
+        step(
+          'bustle',
+          ['fit'],
+          { kind: 'bustle', over: bustle.kind === 'over', number: bustle.number },
+          { cautions: bustle.kind === 'over' ? ['nickel'] : [] },
+        ),
+      ];
   const felled =
     closure === undefined || closure.felled.length === 0
       ? []
@@ -41,165 +179,14 @@ export function hemSteps(facts: MakingFacts): UnplacedStep[] {
             kind: 'fell-lining',
             layers: closure.felled,
             at: closure.at,
+            side: closure.side,
           }),
         ];
-  const net = gown.layers.some(({ cloth }) => isNet(cloth));
-  const last: CautionKind[] = ['pins', ...(net ? (['net-flame'] as const) : [])];
-  const finish = step('finish', ['fit', 'bustle', 'fell-lining', 'bodice-lining'], { kind: 'finish' }, last);
-  return [hangStep(facts), levelStep(facts), trimStep(facts), ...hems, fitted, ...bustled, ...felled, finish];
-}
-
-function hangStep({ bench: { gown }, hems }: MakingFacts): UnplacedStep {
-  const roughCut = [...new Set(hems.flatMap((hem) => hem.roughCut.map((cut) => cut.gore)))];
-  const offFold = goresOnce(gown).filter(({ fold }) => fold === undefined);
-  const bias = roughCut.length > 0 ? roughCut : offFold.map(({ name }) => name);
-  const petticoats = gown.tiers.map(({ name }) => `tiers:${name}`);
-  return step('hang', ['waist-stay', ...petticoats], { kind: 'hang', bias }, [], true);
-}
-
-function levelStep({ bench: { gown, skirt }, edging }: MakingFacts): UnplacedStep {
-  return step(
-    'level',
-    ['hang'],
-    {
-      kind: 'level',
-      offFloor: skirt.offFloor,
-      train: gown.train !== undefined,
-      scallops: edging?.scallops !== undefined,
-    },
-    [],
-    true,
+  const finish = step(
+    'finish',
+    ['fit', 'bustle', 'fell-lining', 'bodice-lining'],
+    { kind: 'finish' },
+    { cautions: ['pins', ...(net ? (['net-flame'] as const) : [])] },
   );
-}
-
-function trimStep({ hems }: MakingFacts): UnplacedStep {
-  return step('trim', ['level'], {
-    kind: 'trim',
-    layers: hems.map(({ layer, allowance, shorter }) => ({ name: layer, below: allowance, shorter })),
-    roughCut: hems.some((hem) => hem.roughCut.length > 0),
-  });
-}
-
-/** Braid, binding and tape along hems. */
-function stripSteps({ strips }: MakingFacts): UnplacedStep[] {
-  return strips
-    .filter((strip) => strip.along === 'hem' && strip.kind !== 'binding')
-    .map((strip) => {
-      const cautions: CautionKind[] = strip.kind === 'horsehair' ? ['braid-heat'] : [];
-      return step(`strip:${strip.layer}`, ['trim'], { kind: 'strip', strip: stepStrip(strip) }, cautions);
-    });
-}
-
-function singleHems({ hems, edging, strips }: MakingFacts): UnplacedStep[] {
-  return hems.flatMap((hem) => {
-    if (hem.finish === 'bagged') return [];
-    const edged = edging?.hems.some((own) => own.layer === hem.layer) ?? false;
-    const binding = strips.find((s) => s.layer === hem.layer && s.along === 'hem' && s.kind === 'binding');
-    if (binding !== undefined) {
-      return [
-        step(`hem:${hem.layer}`, ['trim', `strip:${hem.layer}`], {
-          kind: 'strip',
-          strip: stepStrip(binding),
-        }),
-      ];
-    }
-    return [
-      step(`hem:${hem.layer}`, ['trim', `strip:${hem.layer}`], {
-        kind: 'hem',
-        layer: hem.layer,
-        finish: hem.finish,
-        length: hem.length,
-        allowance: hem.allowance,
-        toEase: hem.surplus?.toEase,
-        edged,
-      }),
-    ];
-  });
-}
-
-/** Each pair once: braid on both first, then the hems together, then through the gap. */
-function baggedHems({ hems, bench: { gown } }: MakingFacts): UnplacedStep[] {
-  return baggedPairs(hems).flatMap(({ inner, outer }) => {
-    const gap = gown.layers.flatMap((layer) =>
-      [inner.layer, outer.layer].includes(layer.name) ? (gapOf(layer) ?? []) : [],
-    )[0];
-    const id = `bag:${inner.layer}+${outer.layer}`;
-    return [
-      step(id, ['trim', `strip:${inner.layer}`, `strip:${outer.layer}`], {
-        kind: 'bag-hem',
-        inner: inner.layer,
-        outer: outer.layer,
-        length: outer.length,
-        allowance: outer.allowance,
-      }),
-      step(`turn:${inner.layer}+${outer.layer}`, [id], {
-        kind: 'turn-through',
-        inner: inner.layer,
-        outer: outer.layer,
-        gap,
-      }),
-    ];
-  });
-}
-
-function baggedPairs(hems: readonly HemFacts[]): { inner: HemFacts; outer: HemFacts }[] {
-  const pairs: { inner: HemFacts; outer: HemFacts }[] = [];
-  const paired = new Set<string>();
-  for (const inner of hems) {
-    const outer = hems.find((hem) => hem.layer === inner.partner);
-    if (outer === undefined || paired.has(inner.layer) || paired.has(outer.layer)) continue;
-    pairs.push({ inner, outer });
-    paired.add(inner.layer);
-    paired.add(outer.layer);
-  }
-  return pairs;
-}
-
-/** Pleats whose hem comes first are pressed for good once it is sewn. */
-function pressSteps({ bench: { skirt }, hems }: MakingFacts): UnplacedStep[] {
-  const turned = baggedPairs(hems).map(({ inner, outer }) => `turn:${inner.layer}+${outer.layer}`);
-  return skirt.layers.flatMap(({ layer, pleats }) => {
-    const first = pleats.filter(({ pleat }) => pleat.hem === 'first').map(({ pleat }) => pleat.name);
-    if (first.length === 0) return [];
-    return [
-      step(`press-pleats:${layer.name}`, ['trim', `hem:${layer.name}`, ...turned], {
-        kind: 'press-pleats',
-        layer: layer.name,
-        pleats: first,
-      }),
-    ];
-  });
-}
-
-/** A flounce is sewn on once the layer that carries it has been levelled. */
-function flounceSteps({ bench: { gown } }: MakingFacts): UnplacedStep[] {
-  return gown.flounces.map((flounce) =>
-    step(
-      `flounce:${flounce.name}`,
-      ['trim', `cut:${flounce.name}`, ...(flounce.aboveHem > 0 ? [`hem:${flounce.sewnTo.name}`] : [])],
-      { kind: 'flounce', flounce },
-    ),
-  );
-}
-
-/** Less is eased in without a thought, mm. */
-const WORTH_SAYING = 1;
-
-function edgingSteps({ edging, hems }: MakingFacts): UnplacedStep[] {
-  const turned = baggedPairs(hems).map(({ inner, outer }) => `turn:${inner.layer}+${outer.layer}`);
-  return (edging?.hems ?? []).map(({ layer, plan, byGore }) =>
-    step(`edging:${layer}`, ['trim', `hem:${layer}`, ...turned], {
-      kind: 'edging',
-      name: edging!.name,
-      layer,
-      start: edging!.start,
-      repeats: plan?.repeats,
-      ease: plan?.ease,
-      curved: byGore.some(({ lap }) => lap >= WORTH_SAYING),
-      hollow: [
-        ...new Set(byGore.filter(({ easeOuter }) => easeOuter >= WORTH_SAYING).map(({ gore }) => gore)),
-      ],
-      own: edging!.from === 'own-edges',
-    }),
-  );
+  return [fitted, ...bustled, ...felled, finish];
 }

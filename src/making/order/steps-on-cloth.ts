@@ -1,13 +1,18 @@
 import type { Cloth } from '../../gown/cloth.ts';
+import { finishingLayers } from '../../gown/finishing.ts';
 import type { Gown } from '../../gown/gown.ts';
 import type { Layer } from '../../gown/layer.ts';
-import type { MakingFacts, UnplacedStep } from '../making-facts.ts';
+import type { MakingFacts } from '../making-facts.ts';
 import type { StripFacts } from '../supplies/strip-facts.ts';
-import type { CautionKind, GapMark, StepStrip } from './step.ts';
+import { type CautionKind, step, type UnplacedStep } from './step.ts';
+import { cutId } from './step-id.ts';
+import type { RoughCut } from './work-on-cloth.ts';
+import type { GapMark, StepStrip } from './work-parts.ts';
 
 /** From the scraps to the marked pieces. */
 export function clothSteps(facts: MakingFacts): UnplacedStep[] {
-  const cloths = clothsUsed(facts.bench.gown);
+  const cut = cutLayers(facts.bench.gown);
+  const cloths = [...new Map(cut.map(({ cloth }) => [cloth.name, cloth])).values()];
   const steps: UnplacedStep[] = [
     step('test-scraps', [], {
       kind: 'test-scraps',
@@ -29,98 +34,107 @@ export function clothSteps(facts: MakingFacts): UnplacedStep[] {
       }),
     );
   }
-  return [...steps, ...cutSteps(facts), ...partCuts(facts), markStep(facts), stayStep(facts)];
+  return [...steps, ...cutSteps(facts, cut), markStep(facts, cut), stayStep(facts)];
 }
 
-/** Of its layers, its parts, what is drafted above its waist, and its overskirts, each once. */
-function clothsUsed({ layers, flounces, tiers, overskirts, askedBodice, straps, capes }: Gown): Cloth[] {
-  const all = [
-    ...layers,
-    ...[...flounces, ...tiers, ...straps].map(({ layer }) => layer),
+/** Whatever is cut of cloth, in the order in which it is cut: layers, parts, what is above the waist, overskirts. */
+function cutLayers(gown: Gown): Layer[] {
+  const { layers, flounces, tiers, overskirts, askedBodice, straps, capes } = gown;
+  return [
     ...(askedBodice?.layers ?? []),
+    ...layers,
+    ...finishingLayers(gown),
+    ...[...flounces, ...tiers, ...straps].map(({ layer }) => layer),
     ...capes.flatMap((cape) => cape.layers),
-    ...overskirts.flatMap(({ gown }) => gown.layers),
+    ...overskirts.flatMap((one) => [...one.gown.layers, ...finishingLayers(one.gown)]),
   ];
-  return [...new Map(all.map(({ cloth }) => [cloth.name, cloth])).values()];
 }
 
-function cutSteps({ bench: { gown }, hems, edging }: MakingFacts): UnplacedStep[] {
-  return gown.layers.map(({ name, cloth, shape }, index) => {
-    const fromOwnEdges = edging?.own?.cloth === cloth.name ? ['cut-own-edges'] : [];
+/** One for each lay: all that is cut from a cloth is cut together. */
+function cutSteps(facts: MakingFacts, layers: readonly Layer[]): UnplacedStep[] {
+  const { gown } = facts.bench;
+  const stripped = [
+    ...gown.flounces.filter(({ kind }) => kind === 'straight'),
+    ...gown.tiers,
+    ...gown.straps,
+  ];
+  const strips = new Set(stripped.map(({ layer }) => layer.name));
+  return [...new Set(layers.map(cutId))].map((id, index) => {
+    const own = layers.filter((layer) => cutId(layer) === id);
+    const { cloth } = own[0]!;
     const cautions: CautionKind[] = [
       ...(index === 0 ? (['floor-cutting', 'blades'] as const) : []),
       ...(isSequinned(cloth) ? (['sequins'] as const) : []),
     ];
     return step(
-      `cut:${name}`,
-      ['test-scraps', `shrink:${cloth.name}`, ...fromOwnEdges],
+      id,
+      // A toile that does not fit changes the gores as well: they are sewn to its edge.
+      ['toile', 'test-scraps', `shrink:${cloth.name}`, ...ownEdgesFirst(facts, cloth)],
       {
         kind: 'cut',
-        layer: name,
         cloth: cloth.name,
+        layers: own.map(({ name }) => name),
+        strips: own.flatMap(({ name }) => (strips.has(name) ? name : [])),
         oneWay: cloth.oneWay,
-        stretch: (cloth.stretch ?? false) || shape.smallerAcross > 0 || shape.smallerAlong > 0,
+        stretch: (cloth.stretch ?? false) || own.some(isCutSmaller),
         slippery: isSheer(cloth),
-        roughCut: byDepth(hems[index]!.roughCut),
+        roughCut: roughCuts(facts, own),
       },
-      cautions,
+      { cautions },
     );
   });
 }
 
-/** Flounces, strips and godets with the layers that they are cut with. */
-function partCuts({ bench: { gown } }: MakingFacts): UnplacedStep[] {
-  const parts = [
-    ...gown.flounces.map(({ layer, kind }) => ({ layer, strips: kind === 'straight' })),
-    ...gown.tiers.map(({ layer }) => ({ layer, strips: true })),
-  ];
-  return parts.map(({ layer: { name, cloth }, strips }) =>
-    step(`cut:${name}`, ['test-scraps', `shrink:${cloth.name}`], {
-      kind: 'cut-part',
-      name,
-      cloth: cloth.name,
-      strips,
-    }),
-  );
+function ownEdgesFirst({ edging }: MakingFacts, cloth: Cloth): readonly 'cut-own-edges'[] {
+  return edging?.own?.cloth === cloth.name ? ['cut-own-edges'] : [];
 }
 
-function byDepth(
-  cuts: readonly { readonly gore: string; readonly depth: number }[],
-): { gores: string[]; depth: number }[] {
-  const depths = [...new Set(cuts.map((cut) => cut.depth))];
-  return depths.map((depth) => ({
-    depth,
-    gores: cuts.filter((cut) => cut.depth === depth).map((cut) => cut.gore),
-  }));
+function isCutSmaller({ shape }: Layer): boolean {
+  return shape.smallerAcross > 0 || shape.smallerAlong > 0;
 }
 
-function markStep({ bench: { gown }, closure, bustle }: MakingFacts): UnplacedStep {
-  const layers = gown.layers.map(({ name }) => name);
+/** Gores of one depth together, and layers that have the same of them. */
+function roughCuts({ hems }: MakingFacts, layers: readonly Layer[]): RoughCut[] {
+  const cuts = layers.flatMap(({ name }) => {
+    const own = hems.find(({ layer }) => layer === name)?.roughCut ?? [];
+    const depths = [...new Set(own.map(({ depth }) => depth))];
+    return depths.map((depth) => ({
+      depth,
+      layers: [name],
+      gores: own.filter((cut) => cut.depth === depth).map(({ gore }) => gore),
+    }));
+  });
+  const alike = new Map<string, RoughCut>();
+  for (const cut of cuts) {
+    const key = `${cut.depth} ${cut.gores.join('/')}`;
+    alike.set(key, { ...cut, layers: [...(alike.get(key)?.layers ?? []), ...cut.layers] });
+  }
+  return [...alike.values()];
+}
+
+function markStep({ bench: { gown }, closure, bustle }: MakingFacts, layers: readonly Layer[]): UnplacedStep {
   const zipEnds =
     closure?.stops === undefined
       ? undefined
-      : { at: closure.at, starts: closure.starts, stops: closure.stops };
-  return step(
-    'mark',
-    [...gown.layers, ...gown.flounces, ...gown.tiers].map(({ name }) => `cut:${name}`),
-    {
-      kind: 'mark',
-      layers,
-      sheers: gown.layers.filter(({ cloth }) => isSheer(cloth)).map(({ name }) => name),
-      zipEnds,
-      gaps: gown.layers.flatMap((layer) => gapOf(layer) ?? []),
-      bustle: bustle?.points ?? [],
-    },
-  );
+      : { at: closure.at, side: closure.side, starts: closure.starts, stops: closure.stops };
+  return step('mark', [...new Set(layers.map(cutId))], {
+    kind: 'mark',
+    layers: gown.layers.map(({ name }) => name),
+    sheers: gown.layers.filter(({ cloth }) => isSheer(cloth)).map(({ name }) => name),
+    zipEnds,
+    gaps: gown.layers.flatMap((layer) => gapOf(layer) ?? []),
+    bustle: bustle?.points ?? [],
+  });
 }
 
-function stayStep({ bench: { gown }, strips }: MakingFacts): UnplacedStep {
-  const tapes = strips.filter((strip) => strip.kind === 'stay-tape' && strip.along !== 'hem').map(stepStrip);
-  return step('stay-edges', ['mark'], {
-    kind: 'stay-edges',
-    layers: gown.layers.map(({ name }) => name),
-    tapes,
-  });
+function stayStep({ strips }: MakingFacts): UnplacedStep {
+  const tapes = strips.filter(isStayOfEdge).map(stepStrip);
+  return step('stay-edges', ['mark'], { kind: 'stay-edges', tapes });
+}
+
+/** Stays an edge before it is sewn. */
+export function isStayOfEdge({ kind, along }: StripFacts): boolean {
+  return kind === 'stay-tape' && along !== 'hem';
 }
 
 export function gapOf({ name, gap }: Layer): GapMark | undefined {
@@ -142,14 +156,4 @@ export function isNet({ name, weave = '' }: Pick<Cloth, 'name' | 'weave'>): bool
 
 function isSequinned({ name, weave = '' }: Pick<Cloth, 'name' | 'weave'>): boolean {
   return /sequin|bead|paillette/i.test(`${weave} ${name}`);
-}
-
-export function step(
-  id: string,
-  after: readonly string[],
-  work: UnplacedStep['work'],
-  cautions: readonly CautionKind[] = [],
-  hold = false,
-): UnplacedStep {
-  return { id, after, work, cautions, hold };
 }

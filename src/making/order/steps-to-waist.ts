@@ -1,115 +1,21 @@
-import type { MakingFacts, UnplacedStep } from '../making-facts.ts';
-import { seamsByName } from '../skirt.ts';
+import type { MakingFacts } from '../making-facts.ts';
 import type { WaistGroup } from '../waist/waist-facts.ts';
-import type { CautionKind, OpenSeam } from './step.ts';
+import { type CautionKind, step, type UnplacedStep } from './step.ts';
+import { type StepId, togetherId } from './step-id.ts';
 import { BODICE_READY } from './steps-of-bodice.ts';
-import { gapOf, step } from './steps-on-cloth.ts';
+import { gatherId } from './steps-of-seams.ts';
 
 /** Plies from which common practice counts a seam as bulky. */
 const MANY_PLIES = 6;
 
-/** From the first seam to the waist stay. */
-export function bodySteps(facts: MakingFacts): UnplacedStep[] {
+/** From the opening to the waist stay. */
+export function waistSteps(facts: MakingFacts): UnplacedStep[] {
   return [
-    ...seamSteps(facts),
-    ...godetSteps(facts),
-    ...pleatSteps(facts),
-    ...gatherSteps(facts),
-    ...partSteps(facts),
     ...openingFinish(facts),
     ...basteSteps(facts),
     ...closeStep(facts),
-    ...waistSteps(facts),
+    ...joinSteps(facts),
     stayStep(facts),
-  ];
-}
-
-function seamSteps({ bench: { skirt }, closure }: MakingFacts): UnplacedStep[] {
-  return skirt.layers.flatMap(({ layer, seams, godets }) => {
-    if (seams.length === 0) return [];
-    const own = seams.some((seam) => seam.name === closure?.at);
-    const openAbove: OpenSeam | undefined =
-      closure !== undefined && own ? { at: closure.at, side: closure.side, stops: closure.stops } : undefined;
-    const neighbours = seams.flatMap((seam) => seam.withLayer ?? []);
-    return [
-      step(`seams:${layer.name}`, ['stay-edges', ...neighbours.map((name) => `seams:${name}`)], {
-        kind: 'sew-seams',
-        layer: layer.name,
-        french: layer.seams === 'french',
-        stretch: (layer.cloth.stretch ?? false) || layer.shape.smallerAcross > 0,
-        seams: seamsByName(seams),
-        openAbove,
-        gap: gapOf(layer),
-        godets: godets.map(({ name, seam, from }) => ({ name, seam, from })),
-      }),
-    ];
-  });
-}
-
-function godetSteps({ bench: { skirt } }: MakingFacts): UnplacedStep[] {
-  return skirt.layers.flatMap(({ layer, godets }) =>
-    godets.map(({ name, seam, copies, side }) =>
-      step(`godet:${layer.name}:${name}`, [`seams:${layer.name}`], {
-        kind: 'godet',
-        layer: layer.name,
-        name,
-        seam,
-        copies,
-        side,
-      }),
-    ),
-  );
-}
-
-/** Laid once the seams are sewn: half of them lie in a seam. */
-function pleatSteps({ bench: { skirt } }: MakingFacts): UnplacedStep[] {
-  return skirt.layers.flatMap(({ layer, pleats }) =>
-    pleats.map(({ pleat, places, folds }) =>
-      step(`pleat:${layer.name}:${pleat.name}`, [`seams:${layer.name}`], {
-        kind: 'pleat',
-        layer: layer.name,
-        pleat,
-        places,
-        folds,
-      }),
-    ),
-  );
-}
-
-/** What must be done to a layer before its waist edge is sewn. */
-function laidIds({ bench: { skirt } }: MakingFacts, name: string): string[] {
-  const own = skirt.layers.find(({ layer }) => layer.name === name);
-  return (own?.pleats ?? []).map(({ pleat }) => `pleat:${name}:${pleat.name}`);
-}
-
-/** Layers whose waist edge is longer than what it is sewn to. */
-function gatherSteps({ bench: { gown, skirt } }: MakingFacts): UnplacedStep[] {
-  return skirt.layers.flatMap(({ layer, clothAtWaist, waist, gores, pleatedTops }) => {
-    const ofGore = gown.gores.find((gore) => gores.includes(gore.name) && gore.fullness !== undefined);
-    const fullness = layer.fullness ?? ofGore?.fullness;
-    if (fullness === undefined) return [];
-    return [
-      step(gatherId(layer.name), [`seams:${layer.name}`], {
-        kind: 'gather',
-        layer: layer.name,
-        fullness,
-        folds: pleatedTops,
-        cloth: clothAtWaist,
-        edge: waist,
-      }),
-    ];
-  });
-}
-
-/** Tiers are a petticoat of their own; an overskirt is made by itself and comes to the last fitting. */
-function partSteps({ bench: { gown } }: MakingFacts): UnplacedStep[] {
-  return [
-    ...gown.tiers.map((tiers) =>
-      step(`tiers:${tiers.name}`, [`cut:${tiers.name}`, 'mark'], { kind: 'tiers', tiers }),
-    ),
-    ...gown.overskirts.map((overskirt) =>
-      step(`overskirt:${overskirt.name}`, ['mark'], { kind: 'overskirt', overskirt }),
-    ),
   ];
 }
 
@@ -119,10 +25,11 @@ function openingFinish({ closure }: MakingFacts): UnplacedStep[] {
   return [
     step(
       'finish-opening',
-      closure.takes.map((name) => `seams:${name}`),
+      closure.takes.map((name): StepId => `seams:${name}`),
       {
         kind: 'finish-opening',
         at: closure.at,
+        side: closure.side,
         finish: closure.finish,
         beside: closure.beside,
         stops: closure.stops,
@@ -132,19 +39,19 @@ function openingFinish({ closure }: MakingFacts): UnplacedStep[] {
 }
 
 /** Layers that are handled as one are basted together along the waist, and along the opening where it takes them. */
-function basteSteps(facts: MakingFacts): UnplacedStep[] {
-  const { waist, closure } = facts;
+function basteSteps({ waist, closure }: MakingFacts): UnplacedStep[] {
   return waist.groups
     .filter((group) => group.layers.length > 1)
     .map((group) => {
       const takesAll = closure !== undefined && group.layers.every((name) => closure.takes.includes(name));
       return step(
-        basteId(group),
-        group.layers.flatMap((name) => [`seams:${name}`, gatherId(name), ...laidIds(facts, name)]),
+        togetherId('baste', group.layers),
+        group.layers.flatMap((name): StepId[] => [`seams:${name}`, gatherId(name)]),
         {
           kind: 'baste-as-one',
           layers: group.layers,
           at: takesAll ? closure.at : undefined,
+          side: takesAll ? closure.side : undefined,
           stops: takesAll ? closure.stops : undefined,
         },
       );
@@ -159,7 +66,11 @@ function closeStep({ waist, closure }: MakingFacts): UnplacedStep[] {
   return [
     step(
       'close',
-      [...closure.takes.map((name) => `seams:${name}`), ...basted.map(basteId), 'finish-opening'],
+      [
+        ...closure.takes.map((name): StepId => `seams:${name}`),
+        ...basted.map((group) => togetherId('baste', group.layers)),
+        'finish-opening',
+      ],
       {
         kind: 'close',
         closure: closure.kind,
@@ -170,17 +81,13 @@ function closeStep({ waist, closure }: MakingFacts): UnplacedStep[] {
         stops: closure.stops,
         zip: closure.zip,
       },
-      cautions,
+      { cautions },
     ),
   ];
 }
 
 /** Outermost first; each next group is laid over the seam before it. */
-function waistSteps(facts: MakingFacts): UnplacedStep[] {
-  const {
-    waist,
-    bench: { gown },
-  } = facts;
+function joinSteps({ waist, bench: { gown } }: MakingFacts): UnplacedStep[] {
   const layerNamed = (name: string) => gown.layers.find((layer) => layer.name === name)!;
   const isGathered = (name: string): boolean =>
     layerNamed(name).fullness !== undefined || gown.gores.some((gore) => gore.fullness !== undefined);
@@ -194,9 +101,9 @@ function waistSteps(facts: MakingFacts): UnplacedStep[] {
     return step(
       waistId(group),
       [
-        ...group.layers.map((name) => `seams:${name}`),
-        basteId(group),
-        ...group.layers.flatMap((name) => [gatherId(name), ...laidIds(facts, name)]),
+        ...group.layers.map((name): StepId => `seams:${name}`),
+        togetherId('baste', group.layers),
+        ...group.layers.map(gatherId),
         'close',
         BODICE_READY,
         ...(before ? [waistId(before)] : []),
@@ -208,28 +115,24 @@ function waistSteps(facts: MakingFacts): UnplacedStep[] {
         crossing: group.plies.atCrossings,
         clearance: waist.clearance,
         secondRow: waist.secondRow,
+        panelled: gown.bodice.panelled,
         gathered: group.layers.filter((name) => isGathered(name)),
         stretched: group.layers.filter((name) => isCutSmaller(name)),
       },
-      cautions,
+      { cautions },
     );
   });
 }
 
-function stayStep({ bench: { skirt }, waist, grams }: MakingFacts): UnplacedStep {
-  return step('waist-stay', waist.groups.map(waistId), { kind: 'waist-stay', length: skirt.waist, grams }, [
-    'weight',
-  ]);
+function stayStep({ bench: { skirt }, waist, grams, closure }: MakingFacts): UnplacedStep {
+  return step(
+    'waist-stay',
+    waist.groups.map(waistId),
+    { kind: 'waist-stay', length: skirt.waist, grams, closes: closure !== undefined },
+    { cautions: ['weight'] },
+  );
 }
 
-function gatherId(layer: string): string {
-  return `gather:${layer}`;
-}
-
-function basteId(group: WaistGroup): string {
-  return `baste:${group.layers.join('+')}`;
-}
-
-export function waistId(group: WaistGroup): string {
-  return `waist:${group.layers.join('+')}`;
+function waistId(group: WaistGroup): StepId {
+  return togetherId('waist', group.layers);
 }

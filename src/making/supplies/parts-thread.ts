@@ -1,7 +1,9 @@
 import type { CutPiece } from '../../draft/piece.ts';
 import { lengthOfRun } from '../../geometry/length.ts';
 import type { HemFinish } from '../../gown/cloth.ts';
+import { finishingLayers } from '../../gown/finishing.ts';
 import type { Gown } from '../../gown/gown.ts';
+import type { Layer } from '../../gown/layer.ts';
 
 /** Rows of machine stitching in a flounce or a set of tiers, mm; `top` counts by its gathers and its seam together. */
 export interface PartRows {
@@ -28,12 +30,13 @@ const GATHERING_ROWS = 2;
 
 /** Flounces and tiers: joined strip to strip, gathered, sewn to the edge above, hemmed. */
 export function rowsOfParts(
-  { flounces, tiers }: Pick<Gown, 'flounces' | 'tiers'>,
+  { flounces, tiers, layers, capes }: Pick<Gown, 'flounces' | 'tiers' | 'layers' | 'capes'>,
   pieces: readonly CutPiece[],
 ): PartRows[] {
   return [
     ...flounces.map((flounce) => rowsOfFlounce(flounce, pieces)),
     ...tiers.map((own) => rowsOfTiers(own, pieces)),
+    ...finishingLayers({ layers, capes }).map((layer) => rowsOfFacing(layer, pieces)),
   ];
 }
 
@@ -71,6 +74,22 @@ function rowsOfTiers(
     top: above.reduce((sum, edge, i) => sum + edge + GATHERING_ROWS * tiers[i]!, 0),
     hem: 0,
   };
+}
+
+/** Its seams alone: the rows along the hem, understitching and neatening among them, are the hem's that it faces. */
+function rowsOfFacing({ name, cloth }: Layer, pieces: readonly CutPiece[]): PartRows {
+  const own = pieces.filter((piece) => piece.layers.includes(name));
+  const sides = own.flatMap(({ piece: { edges, cut } }) =>
+    [edges[1]!, edges[3]!]
+      .filter((edge) => edge.name !== 'fold')
+      .map(
+        ({ curves }) =>
+          (cut === 'pair' || edges.some((edge) => edge.name === 'fold') ? 2 : 1) * lengthOfRun(curves),
+      ),
+  );
+  // Every seam has two sides.
+  const seams = sides.reduce((sum, length) => sum + length, 0) / 2;
+  return { name, cloth: cloth.name, stitch: cloth.stitch, seams, top: 0, hem: 0 };
 }
 
 /** All copies of a part end to end. */

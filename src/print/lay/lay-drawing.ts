@@ -37,7 +37,7 @@ const OTHER_FONTS = 1.2;
 export function drawLay(plan: LayPlan, title: LayTitle, words: LayWords): Drawing {
   const view = screenView();
   const width = plan.facts.width + (LEFT + RIGHT) * view.text;
-  const head = headLines(title, plan.remarks, (width - view.text) / OTHER_FONTS, view.text);
+  const head = headLines(title, words.remarks(plan), (width - view.text) / OTHER_FONTS, view.text);
   const top = head.height + 1.6 * view.text;
   const corner = { x: (0.5 - LEFT) * view.text, y: -top };
   return {

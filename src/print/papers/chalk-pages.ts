@@ -1,5 +1,6 @@
 import type { ChalkLetteredCorner, ChalkLevel, ChalkStretch, ChalkTable } from '../../chalk/chalk.ts';
 import type { ChalkDifference, SharedChalk } from '../../chalk/shared-tables.ts';
+import { pieceCalled } from '../../diagnostics/piece-name.ts';
 import type { Block } from '../page/page-blocks.ts';
 import { type FlowedPages, flowPages } from '../page/page-flow.ts';
 import { chalkFigure } from './chalk-figure.ts';
@@ -30,7 +31,7 @@ export function chalkPages(input: PaperInput): FlowedPages {
 function pieceBlocks({ table, others }: SharedChalk, words: Words): Block[] {
   const { chalk: text } = words;
   const layers = [table, ...others.map((other) => other.table)].flatMap((own) => own.layers);
-  const piece = table.part === 'bodice' ? text.ofBodice(table.gore) : table.gore;
+  const piece = pieceCalled(table.gore, table.part);
   const name = table.side === undefined ? piece : text.onSide(piece, table.side);
   const figure = chalkFigure(table, table.lines, { width: 70, height: 64 });
   return [

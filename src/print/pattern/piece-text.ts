@@ -1,3 +1,4 @@
+import { pieceCalled } from '../../diagnostics/piece-name.ts';
 import type { CutPiece } from '../../draft/piece.ts';
 import type { PatternWords } from '../../words/english-pattern.ts';
 import { NO_BREAK } from '../text/plain-text.ts';
@@ -53,7 +54,7 @@ export function pieceName(cutPiece: CutPiece, words: PatternWords): string {
 
 /** A bodice's panel has the name of the gore below it, and is told apart from it. */
 export function pieceTitle({ gore, piece }: Pick<CutPiece, 'gore' | 'piece'>): string {
-  return piece.part === 'bodice' ? `bodice ${gore}` : gore;
+  return pieceCalled(gore, piece.part);
 }
 
 function cutText({ piece }: CutPiece, words: PieceWords): string {

@@ -75,8 +75,10 @@ export function pointsOf(piece: PatternPiece, line: 'cut' | 'sew', step = 8): Po
   return paths.flatMap((path) => samplesOf(path, step).map(({ point }) => point));
 }
 
-/** Turns points of a piece so that its waist lies above its hem: a sheet may hold it head down. */
+/** Turns points of a piece so that its waist lies above its hem: a sheet may hold it in any quarter turn. */
 export function uprightOf(piece: PatternPiece): (point: Point) => Point {
-  const isHeadDown = piece.sew.get('waist')!.from.y > piece.sew.get('hem')!.from.y;
-  return ({ x, y }) => (isHeadDown ? { x: -x, y: -y } : { x, y });
+  const middle = ({ from, to }: CurvePath): Point => ({ x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 });
+  const down = minus(middle(piece.sew.get('hem')!), middle(piece.sew.get('waist')!));
+  if (Math.abs(down.y) > Math.abs(down.x)) return ({ x, y }) => (down.y < 0 ? { x: -x, y: -y } : { x, y });
+  return ({ x, y }) => (down.x < 0 ? { x: y, y: -x } : { x: -y, y: x });
 }

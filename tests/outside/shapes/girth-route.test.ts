@@ -5,7 +5,7 @@ import { type Gore, ringOf } from '../measure/gore.ts';
 import { measuredGown } from '../measure/gown.ts';
 import { samplesOf } from '../measure/path.ts';
 import { distance } from '../measure/segment.ts';
-import { plainGown, type Tree } from '../plain-gown.ts';
+import { CIRCLES_OF_26, plainGown, type Tree } from '../plain-gown.ts';
 import { expectTrue } from '../truth/untruths.ts';
 
 const INCH = 25.4;
@@ -70,13 +70,7 @@ describe('the girth route makes the same sectors as the direct one', () => {
     expectSector(gores, 24.452 * CM, 129.452 * CM, 360 * CM, (292 / 105) * (180 / Math.PI));
   });
 
-  const s8 = [
-    { circle: 'full', part: 1, radius: 4.138 },
-    { circle: 'half', part: 1 / 2, radius: 8.276 },
-    { circle: 'third', part: 1 / 3, radius: 12.414 },
-    { circle: 'quarter', part: 1 / 4, radius: 16.552 },
-  ];
-  for (const { circle, part, radius } of s8) {
+  for (const { circle, part, radius } of CIRCLES_OF_26) {
     it(`S8: a ${circle} circle skirt, waist 26 in: r = W/2πf, hem = W + 2πfL`, async () => {
       const girthAt = (down: number) => ({ down, girth: 26 + 2 * Math.PI * part * down });
       const gores = await byGirths('in', 26, [girthAt(0), girthAt(12), girthAt(30)], 30, 2, {

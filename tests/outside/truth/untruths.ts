@@ -4,6 +4,7 @@ import { factsOf, type GownFacts } from '../facts.ts';
 import { measuredGown, type Report } from '../measure/gown.ts';
 import { readPattern } from '../measure/pattern.ts';
 import { allowanceUntruths } from './allowances.ts';
+import { facingUntruths } from './facings.ts';
 import { figureUntruths } from './figures.ts';
 import { measureUntruths } from './measures.ts';
 import { notchUntruths } from './notches.ts';
@@ -19,6 +20,7 @@ export function untruths(svg: string, report: Report, facts: GownFacts): string[
     ...measureUntruths(gown),
     ...allowanceUntruths(gown),
     ...notchUntruths(gown),
+    ...facingUntruths(gown),
     ...figureUntruths(gown),
   ];
 }

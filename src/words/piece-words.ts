@@ -1,8 +1,7 @@
+import type { EdgeChange, NewCloth, PieceChange } from '../compare/piece-change.ts';
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Units } from '../diagnostics/units.ts';
-import { leastSewable } from './least-sewable.ts';
-import type { EdgeChange, NewCloth, PieceChange } from './piece-change.ts';
-import { edgeWords } from './value-words.ts';
+import { edgeWords } from '../diagnostics/value-words.ts';
 
 /** What happens to one piece, edge by edge: short sentences without a full stop. */
 export function pieceWords(change: PieceChange, units: Units): string[] {
@@ -42,19 +41,15 @@ function wordsOfEdge(edge: EdgeChange, change: PieceChange, units: Units): strin
   const { verdict } = change;
   const { left, comesOff } = edge;
   const words: string[] = [];
+  // Of a piece that is cut again only what it is cut again for matters.
   if (
     left !== undefined &&
-    (verdict === 're-cut' ? isTooLittle(left) : left.wanted - left.least >= WORTH_SAYING)
+    (verdict === 're-cut' ? edge.tooLittle === true : left.wanted - left.least >= WORTH_SAYING)
   )
     words.push(`${edge.edge}: ${leftWords(edge, left, change, units)}`);
   if (comesOff !== undefined && comesOff.most >= WORTH_SAYING && verdict !== 're-cut')
     words.push(`${edge.edge}: ${comesOffWords(edge, comesOff, change, units)}`);
   return words;
-}
-
-/** What a piece is cut again for; what else is short does not matter then. */
-function isTooLittle({ wanted, least }: NonNullable<EdgeChange['left']>): boolean {
-  return least < leastSewable(wanted);
 }
 
 function leftWords(
@@ -89,6 +84,7 @@ function placeWords({ from }: EdgeChange, at: number, { piece }: PieceChange, un
 
 /** What a piece's sides run down from. */
 function topName({ piece }: PieceChange['piece']): string {
+  if (piece.part === 'facing') return 'its inner edge';
   return piece.part === 'bodice' ? 'the upper edge' : piece.part === undefined ? 'the waist' : 'its top';
 }
 

@@ -1,8 +1,11 @@
-import { layersInWords } from './lay-names.ts';
-import type { LayPlan } from './lay-plan.ts';
+import { inWords } from '../diagnostics/in-words.ts';
+import { tapeText } from '../diagnostics/tape-text.ts';
+import type { Units } from '../diagnostics/units.ts';
+import type { LayPlan } from '../lay/plan/lay-plan.ts';
 
 /** What must be known at the table before the first cut, in whole sentences. */
-export function layRemarks(plan: Omit<LayPlan, 'remarks'>, say: (mm: number) => string): string[] {
+export function layRemarks(plan: LayPlan, units: Units): string[] {
+  const say = (mm: number) => tapeText(mm, units);
   const { facts, sections, joins, railroaded, layers } = plan;
   const folds = new Set(sections.map(({ fold }) => fold));
   const remarks = [...savingRemark(plan, say)];
@@ -21,10 +24,10 @@ export function layRemarks(plan: Omit<LayPlan, 'remarks'>, say: (mm: number) => 
   }
   if (sections.length > 1) {
     const cuts = sections.slice(1).map(({ from }) => say(from));
-    remarks.push(`Cut the cloth straight across at ${cuts.join(' and ')} before folding.`);
+    remarks.push(`Cut the cloth straight across at ${inWords(cuts)} before folding.`);
   }
   if (railroaded.length > 0) {
-    const whose = railroaded.length === layers.length ? 'the pieces' : `the ${layersInWords(railroaded)}`;
+    const whose = railroaded.length === layers.length ? 'the pieces' : `the ${inWords(railroaded)}`;
     remarks.push(`The grain of ${whose} runs across this cloth.`);
   }
   for (const { gore, layer, parts } of joins) {
@@ -40,10 +43,10 @@ export function layRemarks(plan: Omit<LayPlan, 'remarks'>, say: (mm: number) => 
 }
 
 /** What a length of its own for each layer would take, and what is saved by cutting them from one. */
-function savingRemark({ apart, buy }: Omit<LayPlan, 'remarks'>, say: (mm: number) => string): string[] {
+function savingRemark({ apart, buy }: LayPlan, say: (mm: number) => string): string[] {
   if (apart === undefined) return [];
   const each = apart.layers.map(({ layer, length }) => `${layer} ${say(length)}`);
   const saved = apart.buy - buy;
   const less = saved > 0.05 ? `this lay buys ${say(saved)} less` : 'this lay buys as much';
-  return [`Laid apart: ${layersInWords(each)}, ${say(apart.buy)} to buy; ${less}.`];
+  return [`Laid apart: ${inWords(each)}, ${say(apart.buy)} to buy; ${less}.`];
 }

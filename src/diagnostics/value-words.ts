@@ -1,7 +1,15 @@
-import { tapeText } from '../diagnostics/tape-text.ts';
-import { valueText } from '../diagnostics/value-text.ts';
-import type { Units } from '../gown-file/spec.ts';
-import type { Scalar, SpecValue } from './spec-values.ts';
+import { tapeText } from './tape-text.ts';
+import type { Units } from './units.ts';
+import { type ValueKind, valueText } from './value-text.ts';
+
+/** One value of a spec, or a list of values of one kind: mm, radians, fractions, g/m²; money as written. */
+export interface SpecValue {
+  /** `order`: the names of a list's items, in their order. */
+  readonly kind: ValueKind | 'order';
+  readonly value: Scalar | readonly Scalar[];
+}
+
+export type Scalar = string | number | boolean;
 
 /** A value of a spec as the maker would write it, in her units. */
 export function valueWords({ kind, value }: SpecValue, units: Units): string {

@@ -1,15 +1,16 @@
+import type { ClothState } from '../compare/cloth-state.ts';
+import type { Comparison } from '../compare/compare.ts';
+import type { LayChange, LayFigures } from '../compare/lay-changes.ts';
+import type { PieceChange, Verdict } from '../compare/piece-change.ts';
+import type { SpecChange } from '../compare/spec-changes.ts';
+import { inWords } from '../diagnostics/in-words.ts';
+import { pieceCalled } from '../diagnostics/piece-name.ts';
 import { safeText } from '../diagnostics/safe-text.ts';
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Units } from '../diagnostics/units.ts';
-import { layersInWords } from '../lay/plan/lay-names.ts';
+import { differenceWords, valueWords } from '../diagnostics/value-words.ts';
 import { moneyText } from '../money/money.ts';
-import type { ClothState } from './cloth-state.ts';
-import type { Comparison } from './compare.ts';
-import type { LayChange, LayFigures } from './lay-changes.ts';
-import type { PieceChange, Verdict } from './piece-change.ts';
 import { pieceWords } from './piece-words.ts';
-import type { SpecChange } from './spec-changes.ts';
-import { differenceWords, valueWords } from './value-words.ts';
 
 /** A comparison as the maker reads it: what changed, then what to do, piece by piece. */
 export function comparisonText(comparison: Comparison): string {
@@ -145,19 +146,19 @@ function alikeTogether(changes: readonly PieceChange[], units: Units): { names: 
 }
 
 function pieceName({ gore, part, side }: Pick<PieceChange, 'gore' | 'part' | 'side'>): string {
-  const name = part === 'bodice' ? `bodice ${gore}` : gore;
+  const name = pieceCalled(gore, part);
   return side === undefined ? name : `${name} ${side}`;
 }
 
 function layLine({ old, now }: LayChange, units: Units): string {
-  const layers = layersInWords((now ?? old)!.layers);
+  const layers = inWords((now ?? old)!.layers);
   const figure = (lay: LayFigures): string => {
     const cost = lay.cost === undefined ? '' : `, ${moneyText(lay.cost)}`;
     return `lay ${tapeText(lay.length, units)}, buy ${tapeText(lay.buy, units)} of ${lay.cloth}${cost}`;
   };
   if (old === undefined) return `${layers}: ${figure(now!)}, new`;
   if (now === undefined) return `${layers}: no lay any more (was ${figure(old)})`;
-  const before = layersInWords(old.layers);
+  const before = inWords(old.layers);
   return `${layers}: ${figure(old)}${before === layers ? '' : ` for ${before}`} → ${figure(now)}`;
 }
 

@@ -1,0 +1,80 @@
+import type { DraftedCape } from '../bodice/cape-parts.ts';
+import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
+import type { Part } from '../draft/part.ts';
+import type { Piece } from '../draft/piece.ts';
+import { lengthOfRun } from '../geometry/length.ts';
+import { hasGore, type Layer } from '../gown/layer.ts';
+import { cutFacings, facingsOfHem, type TooDeep } from './facings-of-hem.ts';
+import { facingPiece, facingSides } from './hem-facing.ts';
+import { type JoinedFacing, joinedFacings } from './joined-facings.ts';
+
+/** A layer whose facing has no room on one of its gores. */
+export interface FacingTooDeep extends TooDeep {
+  readonly layer: Layer;
+}
+
+/** The facings of every faced hem that asks for them, each as a layer of its own; or what is too deep. */
+export function facingParts(
+  { layers }: LayerDrafts,
+  capes: readonly DraftedCape[],
+): {
+  readonly parts: readonly Part[];
+  readonly tooDeep: readonly FacingTooDeep[];
+} {
+  const made = [
+    ...layers.map((own) => ({ own, facings: facingsOf(own) })),
+    ...capes.flatMap(({ cape, piece }) =>
+      cape.layers.map((layer) => ({ own: { layer }, facings: facingAlone(layer, piece) })),
+    ),
+  ];
+  return {
+    parts: made.flatMap(({ own, facings }) => ('gore' in facings ? [] : partsOf(own.layer, facings))),
+    tooDeep: made.flatMap(({ own: { layer }, facings }) =>
+      'gore' in facings ? [{ ...facings, layer }] : [],
+    ),
+  };
+}
+
+function facingsOf({ layer, draft }: LayerDraft): readonly JoinedFacing[] | TooDeep {
+  if (layer.facing === undefined) return [];
+  const facings = facingsOfHem(draft, layer.facing.depth);
+  if ('gore' in facings) return facings;
+  const cut = cutFacings(draft, facings).filter(({ gore }) => hasGore(layer, { name: gore }));
+  return joinedFacings(cut, layer.facing.layer);
+}
+
+/** Of a piece that has no neighbours. */
+function facingAlone({ facing }: Layer, piece: Piece): readonly JoinedFacing[] | TooDeep {
+  if (facing === undefined) return [];
+  const sides = facingSides(piece, facing.depth);
+  if (sides === undefined) return { gore: piece.gore };
+  return [{ piece: facingPiece(sides, sides), seams: [] }];
+}
+
+function partsOf(faces: Layer, facings: readonly JoinedFacing[]): Part[] {
+  if (faces.facing === undefined) return [];
+  const { layer, place, depth } = faces.facing;
+  return facings.map(
+    ({ piece, seams }): Part => ({
+      of: { kind: 'hem-facing', faces: faces.name, depth },
+      layer,
+      piece: { ...piece, layers: [layer.name] },
+      allowances: {},
+      notches: notchesOf(piece),
+      quartered: false,
+      marks: seams,
+      roughCut: 0,
+      place,
+    }),
+  );
+}
+
+/** One balance mark half way up each seam; which seam it is says its name, as so short a seam has no room for more. */
+function notchesOf({ edges, frontEdge, backEdge }: Piece): Map<string, readonly number[]> {
+  const sides = [edges[1]!, edges[3]!].filter(({ name }) => name !== 'fold');
+  return new Map(
+    sides
+      .filter(({ name }) => name === frontEdge || name === backEdge)
+      .map(({ name, curves }) => [name, [lengthOfRun(curves) / 2]]),
+  );
+}

@@ -1,0 +1,50 @@
+import type { GownDraft } from '../draft/draft-gown.ts';
+import { cutOfHalves, mirroredPiece } from '../draft/halves-apart.ts';
+import type { Piece } from '../draft/piece.ts';
+import { type Agreed, type FacingSide, type FacingSides, facingPiece, facingSides } from './hem-facing.ts';
+
+/** A facing that has no room on its gore. */
+export interface TooDeep {
+  readonly gore: string;
+}
+
+/**
+ * The facing of every gore's hem, in their order. At each seam both are equally high and the inner edge runs straight
+ * through: the gore whose inner edge meets the seam by itself decides for both.
+ * @param depth mm
+ */
+export function facingsOfHem({ pieces, gown }: GownDraft, depth: number): readonly Piece[] | TooDeep {
+  const all = pieces.map((piece) => facingSides(piece, depth));
+  const lacking = all.indexOf(undefined);
+  if (lacking >= 0) return { gore: pieces[lacking]!.gore };
+  const sides = all as FacingSides[];
+  const isRing = gown.round !== 'mirrored';
+  const beside = (i: number): FacingSides | undefined =>
+    sides[isRing ? (i + sides.length) % sides.length : i];
+  return sides.map((own, i) =>
+    facingPiece(own, {
+      left: agreed(own.left, beside(i - 1)?.right),
+      right: agreed(own.right, beside(i + 1)?.left),
+    }),
+  );
+}
+
+function agreed(own: FacingSide, other: FacingSide | undefined): Agreed {
+  if (other === undefined || own.atHem <= other.atHem) return own;
+  return { height: other.height, atTop: Math.PI - other.atTop };
+}
+
+/** What is cut: as the gores are, left and right apart where her sides differ. @param facings one a gore, in their order */
+export function cutFacings({ gown, cutAs }: GownDraft, facings: readonly Piece[]): readonly Piece[] {
+  if (cutAs === undefined || gown.round !== 'two-halves') return facings;
+  const half = facings.length / 2;
+  return facings.slice(0, half).flatMap((left, i) => {
+    const right = facings[facings.length - 1 - i]!;
+    return cutOfHalves(asHalf(left), asHalf(mirroredPiece(right)));
+  });
+}
+
+/** One of the left half, before it was known that her sides differ. */
+function asHalf({ side: _, ...piece }: Piece): Piece {
+  return { ...piece, cut: piece.frontEdge === 'fold' || piece.backEdge === 'fold' ? 'on-fold' : 'pair' };
+}

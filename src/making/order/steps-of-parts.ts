@@ -1,0 +1,69 @@
+import type { Overskirt } from '../../gown/gown.ts';
+import type { Flounce } from '../../gown/parts.ts';
+import type { MakingFacts } from '../making-facts.ts';
+import { step, type UnplacedStep } from './step.ts';
+import { cutId } from './step-id.ts';
+
+/**
+ * What is sewn to the skirt or worn with it. It all hangs with the gown, because its weight draws the skirt down; its
+ * own hem is levelled, cut and closed only after that.
+ */
+export function partSteps({ bench: { gown } }: MakingFacts): UnplacedStep[] {
+  return [
+    ...gown.tiers.map((tiers) =>
+      step(
+        `tiers:${tiers.name}`,
+        [cutId(tiers.layer), 'mark'],
+        { kind: 'tiers', tiers },
+        { before: ['hang'] },
+      ),
+    ),
+    ...gown.flounces.flatMap(flounceSteps),
+    ...gown.overskirts.flatMap(overskirtSteps),
+  ];
+}
+
+function flounceSteps(flounce: Flounce): UnplacedStep[] {
+  const { name, layer, sewnTo } = flounce;
+  return [
+    step(
+      `flounce:${name}`,
+      [cutId(layer), 'mark', `seams:${sewnTo.name}`],
+      { kind: 'flounce', flounce },
+      { before: ['hang'] },
+    ),
+    step(
+      `flounce-hem:${name}`,
+      ['trim', `flounce:${name}`],
+      { kind: 'part-hem', name, layers: [{ name, finish: layer.hem }] },
+      { before: ['fit'] },
+    ),
+  ];
+}
+
+function overskirtSteps(overskirt: Overskirt): UnplacedStep[] {
+  const { name, gown } = overskirt;
+  return [
+    step(
+      `overskirt:${name}`,
+      [...gown.layers.map(cutId), 'mark'],
+      { kind: 'overskirt', overskirt },
+      { before: ['hang'] },
+    ),
+    step(
+      `overskirt-hem:${name}`,
+      ['trim', `overskirt:${name}`],
+      {
+        kind: 'part-hem',
+        name,
+        layers: gown.layers.map((layer) => ({ name: layer.name, finish: layer.hem })),
+      },
+      { before: ['fit'] },
+    ),
+  ];
+}
+
+/** A layer with a flounce sewn to its hem has no hem of its own to close. */
+export function hasFlounceAtHem({ bench: { gown } }: MakingFacts, layer: string): boolean {
+  return gown.flounces.some(({ sewnTo, aboveHem }) => sewnTo.name === layer && aboveHem === 0);
+}
