@@ -42,6 +42,7 @@ export function chalkTable(cutPiece: CutPiece, options: ChalkOptions = {}): Chal
     ...(piece.part === undefined ? {} : { part: piece.part }),
     layers: cutPiece.layers,
     cut: piece.cut,
+    ...(piece.copies === undefined ? {} : { copies: piece.copies }),
     frontEdge: piece.frontEdge,
     backEdge: piece.backEdge,
     ...(piece.side === undefined ? {} : { side: piece.side }),

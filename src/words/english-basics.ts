@@ -5,7 +5,7 @@ import { decimalText, type Fraction } from '../money/fraction.ts';
 
 /** The small words that every sentence is made with, bound to the spec's units. */
 export interface Basics {
-  readonly unit: string;
+  readonly unit: Units;
   readonly length: (mm: number) => string;
   /** Without its unit. */
   readonly number: (mm: number) => string;

@@ -139,7 +139,11 @@ export function englishPages({ length, list, station, unit }: Basics) {
       cut: 'Cut',
       seam: 'Seam',
       diagonals: (pairs: readonly string[]): string => `Diagonals: ${pairs.join('; ')}.`,
-      copies: { 'on-fold': 'cut 1 on the fold', pair: 'cut 2, the second mirrored', single: 'cut 1' },
+      copies: {
+        'on-fold': () => 'cut 1 on the fold',
+        pair: () => 'cut 2, the second mirrored',
+        single: (copies: number) => `cut ${copies}`,
+      },
     },
     finishes: {
       turned: 'turned up',
