@@ -130,6 +130,11 @@ export function englishPages({ length, list, station, unit }: Basics) {
       drop: 'Drop: how far the bodice’s edge lies below the level waist.',
     },
     chalk: {
+      inner: {
+        caption: 'Straight lines inside: fold, and the line that a fold is brought to',
+        heads: ['line', 'from: down', 'across', 'to: down', 'across'],
+        names: { 'fold-line': 'fold', 'placement-line': 'bring the outer fold here' },
+      },
       title: 'Chalk tables',
       intro: [
         'Chalk the grain line down the cloth. “Down” is measured along it from the top of the cut line, “across” square from it: + to the right, - to the left.',
