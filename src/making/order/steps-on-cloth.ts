@@ -76,6 +76,7 @@ function cutSteps(facts: MakingFacts, layers: readonly Layer[]): UnplacedStep[] 
         layers: own.map(({ name }) => name),
         strips: own.flatMap(({ name }) => (strips.has(name) ? name : [])),
         oneWay: cloth.oneWay,
+        bias: own.flatMap(({ name, grain }) => (grain === 'bias' ? name : [])),
         stretch: (cloth.stretch ?? false) || own.some(isCutSmaller),
         slippery: isSheer(cloth),
         roughCut: roughCuts(facts, own),
