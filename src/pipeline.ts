@@ -54,6 +54,7 @@ import { findingsOf, gownReport } from './report/gown-report.ts';
 import { partReport } from './report/part-report.ts';
 import { measureGown } from './truing/measure-gown.ts';
 import { measurePart } from './truing/measure-parts.ts';
+import { trueOverBody } from './truing/over-body.ts';
 import { trueOverPetticoat } from './truing/over-petticoat.ts';
 import { trueGown } from './truing/true-gown.ts';
 import { measureLayers, trueLayers } from './truing/true-layers.ts';
@@ -151,6 +152,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...trueLayers(gown, drafts, layerMeasures),
     ...trueParts(gown, partMeasures),
     ...trueOverPetticoat(gown, drafts.gown),
+    ...trueOverBody(gown, drafts.gown),
     ...partFindings(gown, drafts, parts),
     ...facings.tooDeep.map((found) => facingTooDeep(found, gown.units)),
     ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),
