@@ -5,7 +5,7 @@ import { decimalText, type Fraction } from '../money/fraction.ts';
 
 /** The small words that every sentence is made with, bound to the spec's units. */
 export interface Basics {
-  readonly unit: string;
+  readonly unit: Units;
   readonly length: (mm: number) => string;
   /** Without its unit. */
   readonly number: (mm: number) => string;
@@ -28,12 +28,15 @@ export interface Basics {
     readonly roll: string;
   };
   readonly list: (names: readonly string[]) => string;
-  readonly station: (name: string) => string;
+  /** With the wearer's side where there are two of that name: `left side-front/side`. */
+  readonly station: (name: string, side?: 'left' | 'right') => string;
   readonly seamsOf: (name: string, copies: number) => string;
   readonly edge: (along: string) => string;
   readonly stripName: (kind: StripFacts['kind']) => string;
   /** `Saturday 12 June 2027`. */
   readonly date: (iso: string, weekday?: number) => string;
+  /** `Sat 12 Jun 2027`. */
+  readonly shortDate: (iso: string, weekday: number) => string;
 }
 
 const WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
@@ -58,7 +61,7 @@ const STRIPS: Readonly<Record<StripFacts['kind'], string>> = {
 };
 
 export function englishBasics(units: Units): Basics {
-  const station = (name: string): string =>
+  const plain = (name: string): string =>
     name
       .replace(/^centre-(front|back)$/, 'centre $1')
       .replace(/^(upper|inner|front|back|long|other-long)-(edge|end)$/, '$1 $2');
@@ -81,16 +84,25 @@ export function englishBasics(units: Units): Basics {
         : { swatch: '20 cm', pins: '7.5 cm', lap: '1.3 cm', roll: '2 to 3 mm' },
     list: (names) =>
       names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`,
-    station,
-    seamsOf: (name, copies) => (copies === 1 ? station(name) : `${station(name)} (${copies})`),
-    edge: (along) => (along === 'hem' || along === 'waist' ? along : `${station(along)} seam`),
+    station: (name, side) => (side === undefined ? plain(name) : `${side} ${plain(name)}`),
+    seamsOf: (name, copies) => (copies === 1 ? plain(name) : `${plain(name)} (${copies})`),
+    edge: (along) => (along === 'hem' || along === 'waist' ? along : `${plain(along)} seam`),
     stripName: (kind) => STRIPS[kind],
     date: (iso, weekday) => {
       const [year, month, day] = iso.split('-').map(Number) as [number, number, number];
       const text = `${day} ${MONTHS[month - 1]} ${year}`;
       return weekday === undefined ? text : `${WEEKDAYS[weekday]} ${text}`;
     },
+    shortDate: (iso, weekday) => {
+      const [year, month, day] = iso.split('-').map(Number) as [number, number, number];
+      return `${short(WEEKDAYS[weekday])} ${day} ${short(MONTHS[month - 1])} ${year}`;
+    },
   };
+}
+
+/** Enough of a day's or a month's name to know it by. */
+function short(name: string | undefined): string {
+  return (name ?? '').slice(0, 3);
 }
 
 function trimmed(decimal: string): string {

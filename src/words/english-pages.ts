@@ -35,10 +35,11 @@ export function englishPages({ length, list, station, unit }: Basics) {
       unsaid: 'Not in the spec',
       notes: 'Notes',
       lengthsCaption: `Lengths from the sewn edge of the bodice, along the cloth, ${unit}`,
-      measures: 'Measures',
-      stationHeads: ['station', 'below level waist', 'finished', 'to floor', 'on floor'],
+      train: 'The train',
+      stationsCaption: `Lengths from the bodice’s sewn edge, ${unit}`,
+      stationHeads: ['station', 'drop', 'finished', 'to floor', 'on floor'],
       about: (length: string): string => `about ${length}`,
-      goreHeads: ['gore', 'cut', 'sewn top', 'bodice edge', 'hem', 'flare'],
+      goreHeads: ['gore', 'top', 'bodice', 'hem', 'flare'],
       goresCaption: `Gores as sewn, ${unit}; a gore on the fold by its half`,
       onFold: (name: string): string => `${name} (half)`,
       waistLine: (sewn: string, bodice: string): string =>
@@ -100,11 +101,40 @@ export function englishPages({ length, list, station, unit }: Basics) {
       levellingText:
         'Distances along the hem from the centre front, on her left and on her right; up is +, down is -.',
       levellingHeads: ['along', 'left', 'right'],
-      calendar: 'Calendar',
-      calendarHeads: ['by', 'what', 'days before'],
       fittingNote: (date: string): string => `Fitting of ${date}`,
     },
+    bench: {
+      settle: (count: number): string =>
+        `${count === 1 ? 'One thing' : `${count} things`} to settle before cutting: see the next page.`,
+      noOpening: 'How it opens is not said.',
+      opens: (kind: string, where: string): string => `Opens by ${kind} at ${where}.`,
+      opensTo: (kind: string, where: string, from: string | undefined, to: string): string =>
+        `Opens by ${kind} at ${where}, ${from === undefined ? `down to ${to}` : `from ${from} to ${to}`} below the waist seam.`,
+      layersCaption: `Layers and parts, the outermost first: what is joined where, and allowances in ${unit === 'in' ? 'inches' : unit}`,
+      layerHeads: ['layer', 'cloth', 'waist', 'closure', 'hem', 'allowances'],
+      shorter: (hem: string, by: string): string => `${hem}, ${by} shorter`,
+      seams: 'seams',
+      atHem: (layer: string): string => `at the ${layer}’s hem`,
+      above: (layer: string, height: string): string => `on the ${layer}, ${height} above its hem`,
+      byItself: 'by itself',
+      fastened: (how: string, from: string, to: string): string => `${how}, ${from} to ${to}`,
+      ofBodice: 'bodice',
+      atUpperEdge: 'upper edge',
+      clothsCaption: 'Cloths',
+      clothHeads: ['cloth', 'wide', 'to buy', 'for', 'to know'],
+      oneWay: 'one way',
+      shrinks: (share: string): string => `shrinks ${share}`,
+      stretches: 'stretches',
+      dateHeads: ['by', 'what', 'days'],
+      datesCaption: 'Dates, and days before the event',
+      drop: 'Drop: how far the bodice’s edge lies below the level waist.',
+    },
     chalk: {
+      inner: {
+        caption: 'Straight lines inside: fold, and the line that a fold is brought to',
+        heads: ['line', 'from: down', 'across', 'to: down', 'across'],
+        names: { 'fold-line': 'fold', 'placement-line': 'bring the outer fold here' },
+      },
       title: 'Chalk tables',
       intro: [
         'Chalk the grain line down the cloth. “Down” is measured along it from the top of the cut line, “across” square from it: + to the right, - to the left.',
@@ -134,7 +164,11 @@ export function englishPages({ length, list, station, unit }: Basics) {
       cut: 'Cut',
       seam: 'Seam',
       diagonals: (pairs: readonly string[]): string => `Diagonals: ${pairs.join('; ')}.`,
-      copies: { 'on-fold': 'cut 1 on the fold', pair: 'cut 2, the second mirrored', single: 'cut 1' },
+      copies: {
+        'on-fold': () => 'cut 1 on the fold',
+        pair: () => 'cut 2, the second mirrored',
+        single: (copies: number) => `cut ${copies}`,
+      },
     },
     finishes: {
       turned: 'turned up',
@@ -443,7 +477,7 @@ function MISSING(
   list: Basics['list'],
   station: Basics['station'],
 ): Readonly<Record<MissingFact['fact'], Sentence>> {
-  const stations: Sentence = (names) => list(names.map(station));
+  const stations: Sentence = (names) => list(names.map((name) => station(name)));
   return {
     closure: () => 'closure: nothing is said of how she gets in.',
     girths: () => 'closure.hip, closure.shoulders: whether she gets in was not checked.',

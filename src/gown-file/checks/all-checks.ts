@@ -11,6 +11,7 @@ import { checkNames } from './names.ts';
 import type { Page } from './page.ts';
 import { checkParts } from './parts.ts';
 import { checkPetticoats } from './petticoats.ts';
+import { checkPleats } from './pleats.ts';
 import { checkReferences } from './references.ts';
 import { checkShares } from './shares.ts';
 import { checkStations } from './stations.ts';
@@ -34,6 +35,7 @@ export function allChecks(page: Page): Diagnostic[] {
     checkFacings,
     checkShares,
     checkFullness,
+    checkPleats,
     checkWorkroom,
     checkMoney,
     checkAssumed,

@@ -13,7 +13,7 @@ import {
   USUAL_ALLOWANCES,
 } from './gown-sections.ts';
 import { leaf } from './leaf.ts';
-import { flounce, godet, overskirt, tiers } from './part-sections.ts';
+import { flounce, godet, overskirt, pleats, tiers } from './part-sections.ts';
 import { described, list, listOf, optional, section } from './section.ts';
 import { length } from './values.ts';
 import { matching, notes, oneOf, text } from './words.ts';
@@ -49,6 +49,7 @@ export const specShape = section(
     flounces: optional(list(flounce, MOST.parts)),
     tiers: optional(list(tiers, MOST.parts)),
     godets: optional(list(godet, MOST.parts)),
+    pleats: optional(pleats),
     overskirts: optional(list(overskirt, MOST.parts)),
     straps: optional(straps),
     capes: optional(list(cape, MOST.parts)),
