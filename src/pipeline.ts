@@ -246,7 +246,7 @@ export interface DraftOutputs {
 /** Stages that take their time, each in threads of its own; what is left out is neither written nor drawn. */
 export interface LaterStages {
   readonly lays?: Promise<LaysPlanned>;
-  readonly hanging?: Promise<Hanging | undefined>;
+  readonly hanging?: Promise<Hanging>;
 }
 
 /** Every output of a drafted gown. The report comes last, with the findings of all stages. */
