@@ -3,7 +3,7 @@ import type { Curve, Line } from '../../geometry/curve.ts';
 import type { Edge } from '../../geometry/edge.ts';
 import { rotated } from '../../geometry/transform.ts';
 
-/** A piece on the bias turned until its thread runs along the cloth: all of it, so that it is laid as any other. */
+/** A piece on the bias turned until its thread runs along the cloth: all of it, and then laid like the rest. */
 export function toThread(cut: CutPiece): CutPiece {
   const turn = turnToThread(cut);
   const turned = <Own extends Curve>(curve: Own): Own => rotated(curve, turn) as Own;
