@@ -56,6 +56,7 @@ import { partReport } from './report/part-report.ts';
 import { pleatReport } from './report/pleat-report.ts';
 import { measureGown } from './truing/measure-gown.ts';
 import { measurePart } from './truing/measure-parts.ts';
+import { trueOverBody } from './truing/over-body.ts';
 import { trueOverPetticoat } from './truing/over-petticoat.ts';
 import { trueGown } from './truing/true-gown.ts';
 import { measureLayers, trueLayers } from './truing/true-layers.ts';
@@ -153,6 +154,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...trueLayers(gown, drafts, layerMeasures),
     ...trueParts(gown, partMeasures),
     ...trueOverPetticoat(gown, drafts.gown),
+    ...trueOverBody(gown, drafts.gown),
     ...partFindings(gown, drafts, parts),
     ...facings.tooDeep.map((found) => facingTooDeep(found, gown.units)),
     ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),

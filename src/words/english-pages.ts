@@ -418,6 +418,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       title: 'Measures for a fitting',
       intro:
         'Over the petticoat, in the shoes, standing straight; along the cloth’s way, not through the air. Write the unit down.',
+      introOverBody:
+        'Over what she will wear under the gown, in the shoes, standing straight; along the cloth’s way, not through the air. Write the unit down.',
       who: ['code', 'date', 'unit', 'measured by'],
       body: 'Body',
       bodyFields: [
@@ -428,6 +430,9 @@ export function englishPages({ length, list, station, unit }: Basics) {
         'height of the shoes’ heel',
       ],
       girths: 'Girths for the bodice',
+      girthsBelow: 'Girths for the skirt',
+      girthsBelowText:
+        'Over what she will wear under the gown, tape level, in ease; how far below the waist along the body, from a tape tied round it.',
       girthsText:
         'Over what she will wear under the gown, tape level, in ease; heights along the body from a tape tied round the natural waist. The front goes from side seam to side seam.',
       girth: (level: string): string => `${level}, all round`,

@@ -2,6 +2,7 @@ import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { checkAboveWaist } from './above-waist.ts';
 import { checkAssumed } from './assumed.ts';
 import { checkCloths, checkFacings } from './cloths.ts';
+import { checkFittedTo } from './fitted-to.ts';
 import { checkFullness } from './fullness.ts';
 import { checkGores } from './gores.ts';
 import { checkJoins } from './joins.ts';
@@ -31,6 +32,7 @@ export function allChecks(page: Page): Diagnostic[] {
     checkJoins,
     checkParts,
     checkPetticoats,
+    checkFittedTo,
     checkCloths,
     checkFacings,
     checkShares,
