@@ -14,6 +14,7 @@ import { allowanceWiderThanGore, outlineCrosses, tooDeepForCurve } from './allow
 import { crossedOutlines } from './allowances/crossed-outlines.ts';
 import { cutPieces } from './allowances/cut-pieces.ts';
 import { foldedEdges } from './allowances/folded-edges.ts';
+import { pleatFindings } from './allowances/pleat-findings.ts';
 import { wideAllowances } from './allowances/wide-allowances.ts';
 import { bodiceParts } from './bodice/bodice-parts.ts';
 import { capeParts, draftCapes } from './bodice/cape-parts.ts';
@@ -52,8 +53,10 @@ import { bodiceReport, capeReport } from './report/bodice-report.ts';
 import { fittingReport } from './report/fitting-report.ts';
 import { findingsOf, gownReport } from './report/gown-report.ts';
 import { partReport } from './report/part-report.ts';
+import { pleatReport } from './report/pleat-report.ts';
 import { measureGown } from './truing/measure-gown.ts';
 import { measurePart } from './truing/measure-parts.ts';
+import { trueOverBody } from './truing/over-body.ts';
 import { trueOverPetticoat } from './truing/over-petticoat.ts';
 import { trueGown } from './truing/true-gown.ts';
 import { measureLayers, trueLayers } from './truing/true-layers.ts';
@@ -151,9 +154,11 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...trueLayers(gown, drafts, layerMeasures),
     ...trueParts(gown, partMeasures),
     ...trueOverPetticoat(gown, drafts.gown),
+    ...trueOverBody(gown, drafts.gown),
     ...partFindings(gown, drafts, parts),
     ...facings.tooDeep.map((found) => facingTooDeep(found, gown.units)),
     ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),
+    ...pleatFindings(gown, drafts.layers),
     ...wideAllowances(drafts.layers).map((wide) => allowanceWiderThanGore(wide, gown.units)),
   ];
 
@@ -191,6 +196,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
       ...(bodice === undefined ? {} : { bodice: bodiceReport(bodice) }),
       ...(capes.length === 0 ? {} : { capes: capes.map(capeReport) }),
       parts: partMeasures.map(partReport),
+      ...(gown.pleats.length === 0 ? {} : { pleats: pleatReport(gown, drafts.layers) }),
       overskirts: overskirts.map((overskirt) => overskirt.report),
       fittings: fitted.traces.map(fittingReport),
     },
@@ -240,7 +246,7 @@ export interface DraftOutputs {
 /** Stages that take their time, each in threads of its own; what is left out is neither written nor drawn. */
 export interface LaterStages {
   readonly lays?: Promise<LaysPlanned>;
-  readonly hanging?: Promise<Hanging | undefined>;
+  readonly hanging?: Promise<Hanging>;
 }
 
 /** Every output of a drafted gown. The report comes last, with the findings of all stages. */

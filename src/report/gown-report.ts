@@ -10,6 +10,7 @@ import type { LayerMeasures } from '../truing/true-layers.ts';
 import type { BodiceReport, CapeReport } from './bodice-report.ts';
 import type { FittingReport } from './fitting-report.ts';
 import type { PartReport } from './part-report.ts';
+import type { PleatReport } from './pleat-report.ts';
 
 /** Every figure of the draft as `report.json` holds it: mm, mm², degrees. A gore on the fold is given as its half. */
 export interface GownReport {
@@ -61,6 +62,8 @@ export interface GownReport {
   readonly capes?: readonly CapeReport[];
   /** Flounces, strips, godets, straps and capes. */
   readonly parts: readonly PartReport[];
+  /** Pleats that have their place, by layer. */
+  readonly pleats?: readonly PleatReport[];
   readonly overskirts: readonly GownReport[];
   /** What each fitting did, in their order. */
   readonly fittings: readonly FittingReport[];
@@ -97,7 +100,7 @@ export interface Finding {
 export function gownReport(
   gown: Gown,
   { drafts, measures, layers }: MeasuredDrafts,
-  beside: Pick<GownReport, 'bodice' | 'capes' | 'parts' | 'overskirts' | 'fittings'>,
+  beside: Pick<GownReport, 'bodice' | 'capes' | 'parts' | 'pleats' | 'overskirts' | 'fittings'>,
 ): GownReport {
   const { gown: lines, lengths } = drafts.gown;
   const ifKnown = (length: number | undefined): number | null => (length === undefined ? null : mm(length));

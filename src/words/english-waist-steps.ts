@@ -42,10 +42,10 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
       `Let the ${name} into the ${layer}’s ${station(seam)}${copies > 1 ? ` (${copies})` : ''}: from the point down, first one side, then the other, ${length(side)} each.`,
       ['Pivot exactly at the point; a scrap of stay tape under it keeps it from fraying.'],
     ),
-  gather: ({ layer, fullness, cloth, edge }, { length }) =>
+  gather: ({ layer, fullness, folds, cloth, edge }, { length, list }) =>
     fullness.by === 'pleats'
       ? text(
-          `Lay the pleats of the ${layer}’s waist edge${fullness.depth === undefined ? '' : `, ${length(fullness.depth)} deep`}${PLEATS[fullness.towards ?? 'none']}, from ${length(cloth)} to ${length(edge)}; baste across the top.`,
+          `Lay the pleats of the ${layer}’s waist edge${foldsText(folds, length, list)}${PLEATS[fullness.towards ?? 'none']}, from ${length(cloth)} to ${length(edge)}; baste across the top.`,
           ['Measure the pleated edge against the waist seam before it is sewn.'],
         )
       : text(
@@ -126,6 +126,18 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
       `It carries the skirt${grams === undefined ? '' : `, ${weight(grams)} without edging and petticoat`}${closes ? ', and fastens before the closure' : ''}.`,
     ]),
 };
+
+/** As the pattern says: one depth for all, or gore by gore where they come out otherwise. */
+function foldsText(
+  folds: Extract<WaistWork, { kind: 'gather' }>['folds'],
+  length: Basics['length'],
+  list: Basics['list'],
+): string {
+  const depths = [...new Set(folds.map(({ depth }) => length(depth)))];
+  if (depths.length === 1) return `, each fold ${depths[0]} deep`;
+  const gores = folds.filter(({ gore }, i) => folds.findIndex((own) => own.gore === gore) === i);
+  return `, each fold ${list(gores.map(({ gore, depth }) => `${length(depth)} deep on the ${gore}`))}`;
+}
 
 const PLEATS = {
   front: ', towards the front',

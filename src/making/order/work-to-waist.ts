@@ -32,6 +32,8 @@ export type WaistWork =
       readonly kind: 'gather';
       readonly layer: string;
       readonly fullness: Fullness;
+      /** Where it is pleated: how deep each fold comes out, gore by gore. */
+      readonly folds: readonly { readonly gore: string; readonly depth: number }[];
       readonly cloth: number;
       readonly edge: number;
     }
