@@ -24,6 +24,8 @@ export type ClothWork =
       readonly bias: readonly string[];
       readonly stretch: boolean;
       readonly slippery: boolean;
+      /** Sequins or beads fly off the needle. */
+      readonly beaded: boolean;
       readonly roughCut: readonly RoughCut[];
     }
   | {
