@@ -391,7 +391,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
             ? []
             : [`more than the ${fittings} ${fittings === 1 ? 'fitting' : 'fittings'} included`]),
         ]),
-      changesText: 'Changes are priced before they are made. This page is no legal or tax advice.',
+      changesText:
+        'Changes are priced before they are made. This page is no legal or tax advice: an accountant or a lawyer gives that.',
       cardTitle: 'Care and bustle card',
       care: [
         'Fasten the waist stay first, then the closure; undo them the other way round.',

@@ -73,7 +73,7 @@ function seamStrips({ strips }: MakingFacts): UnplacedStep[] {
         `strip-along:${strip.layer}/${i + 1}`,
         [`seams:${strip.layer}`, gatherId(strip.layer)],
         { kind: 'strip', strip: stepStrip(strip) },
-        { before: ['hang'], cautions: strip.kind === 'horsehair' ? ['braid-heat'] : [] },
+        { before: ['hang'] },
       ),
     );
 }

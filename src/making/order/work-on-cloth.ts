@@ -23,6 +23,8 @@ export type ClothWork =
       readonly oneWay: boolean;
       readonly stretch: boolean;
       readonly slippery: boolean;
+      /** Sequins or beads fly off the needle. */
+      readonly beaded: boolean;
       readonly roughCut: readonly RoughCut[];
     }
   | {
