@@ -146,6 +146,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       shared: (layers: string): string => `Of the ${layers}; what differs in the others stands below.`,
       differs: (layers: string): string => `Different in the ${layers}`,
       onSide: (gore: string, side: 'left' | 'right'): string => `${gore}, her ${side}`,
+      biasIntro:
+        'On the bias: chalk the line to measure along at 45° to the selvedge, as a corner of the cloth folded over to it shows, and use it as the grain line. Of a pair turn the second over.',
       onFoldIntro: 'On the fold: the fold is the grain line.',
       corners: 'Corners',
       cornerHeads: ['', 'down', 'across'],

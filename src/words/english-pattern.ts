@@ -44,6 +44,7 @@ export const ENGLISH_PATTERN = {
     layers: (layers: readonly string[]): string =>
       `${layers.length === 1 ? 'layer' : 'layers'}: ${layers.join(', ')}`,
     grain: 'grain: along the arrows',
+    bias: 'on the bias: the arrows along the straight thread, single cloth; of a pair one is the other turned over',
     besideFold: 'on the fold',
     allowances: (parts: readonly string[]): string => `allowances included: ${parts.join(', ')}`,
     none: (edge: string): string => `${edge} none`,

@@ -32,6 +32,9 @@ function hangStep(facts: MakingFacts): UnplacedStep {
     {
       kind: 'hang',
       bias: roughCut.length > 0 ? roughCut : offFold.map(({ name }) => name),
+      onBias: facts.bench.skirt.layers.flatMap(({ layer, bias }) =>
+        bias === undefined ? [] : [{ layer: layer.name, drop: bias.drop }],
+      ),
       flounces: gown.flounces.map(({ name }) => name),
       petticoat: hasPetticoat(facts),
     },

@@ -22,6 +22,7 @@ function seamSteps({ bench: { skirt }, closure }: MakingFacts): UnplacedStep[] {
         kind: 'sew-seams',
         layer: layer.name,
         french: layer.seams === 'french',
+        bias: layer.grain === 'bias',
         stretch: (layer.cloth.stretch ?? false) || layer.shape.smallerAcross > 0,
         seams: seamsByName(seams),
         openAbove,

@@ -59,6 +59,7 @@ function cutSteps(facts: MakingFacts, layers: readonly Layer[]): UnplacedStep[] 
         layers: own.map(({ name }) => name),
         strips: own.flatMap(({ name }) => (strips.has(name) ? name : [])),
         oneWay: cloth.oneWay,
+        bias: own.flatMap(({ name, grain }) => (grain === 'bias' ? name : [])),
         stretch: (cloth.stretch ?? false) || own.some(isCutSmaller),
         slippery: isSheer(cloth),
         beaded: isSequinned(cloth),

@@ -21,6 +21,7 @@ export type ClothWork =
       /** Of these, what is strips cut as one run. */
       readonly strips: readonly string[];
       readonly oneWay: boolean;
+      readonly bias: readonly string[];
       readonly stretch: boolean;
       readonly slippery: boolean;
       /** Sequins or beads fly off the needle. */
