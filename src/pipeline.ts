@@ -34,7 +34,8 @@ import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
 import type { CutSet, DraftedGown } from './drafted-gown.ts';
 import { facingParts } from './finishing/facing-parts.ts';
-import { facingTooDeep } from './finishing/finishing-problems.ts';
+import { facingTooDeep, upperFacingTooDeep } from './finishing/finishing-problems.ts';
+import { upperFacings } from './finishing/upper-facings.ts';
 import { fitGown } from './fittings/fit-gown.ts';
 import { askedBodice, sewnToEdge, withHipOfBody } from './gown/above-waist-of-spec.ts';
 import type { Gown } from './gown/gown.ts';
@@ -136,11 +137,13 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...strapParts(gown.straps),
   ];
   const facings = facingParts(drafts, capes);
+  const upper = upperFacings(bodice);
   const parts = [
     ...sewnOn,
     ...(bodice === undefined ? [] : bodiceParts(bodice)),
     ...capeParts(capes),
     ...facings.parts,
+    ...('gore' in upper ? [] : upper),
   ];
   const layerMeasures = measureLayers(drafts, measures);
   const partMeasures = sewnOn.map((part) => ({ part, measures: measurePart(drafts, part) }));
@@ -157,6 +160,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...trueOverBody(gown, drafts.gown),
     ...partFindings(gown, drafts, parts),
     ...facings.tooDeep.map((found) => facingTooDeep(found, gown.units)),
+    ...('gore' in upper ? [upperFacingTooDeep(gown.askedBodice!.facing!, upper.gore, gown.units)] : []),
     ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),
     ...pleatFindings(gown, drafts.layers),
     ...wideAllowances(drafts.layers).map((wide) => allowanceWiderThanGore(wide, gown.units)),
