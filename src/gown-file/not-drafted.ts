@@ -43,7 +43,7 @@ const INSTEAD: Readonly<Record<string, string>> = {
     'It is not drafted yet: rule a strip, its waist seam and overlap long, and put its cloth into `notions`.',
   pocket: 'It is not drafted yet: cut a bag by hand and mark its place on the seam when the skirt is fitted.',
   slit: 'It is not drafted yet: leave the seam open when it is sewn, and face it by hand.',
-  dart: 'It is not drafted yet: shape the gores over the hips with `petticoat.girths` instead.',
+  dart: 'Write it under `darts`, as one of a list.',
 };
 
 /** What to do about a word that is no key here; undefined where nobody would expect it. */
