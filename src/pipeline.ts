@@ -14,6 +14,7 @@ import { allowanceWiderThanGore, outlineCrosses, tooDeepForCurve } from './allow
 import { crossedOutlines } from './allowances/crossed-outlines.ts';
 import { cutPieces } from './allowances/cut-pieces.ts';
 import { foldedEdges } from './allowances/folded-edges.ts';
+import { pleatFindings } from './allowances/pleat-findings.ts';
 import { wideAllowances } from './allowances/wide-allowances.ts';
 import { bodiceParts } from './bodice/bodice-parts.ts';
 import { capeParts, draftCapes } from './bodice/cape-parts.ts';
@@ -33,7 +34,8 @@ import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
 import type { CutSet, DraftedGown } from './drafted-gown.ts';
 import { facingParts } from './finishing/facing-parts.ts';
-import { facingTooDeep } from './finishing/finishing-problems.ts';
+import { facingTooDeep, upperFacingTooDeep } from './finishing/finishing-problems.ts';
+import { upperFacings } from './finishing/upper-facings.ts';
 import { fitGown } from './fittings/fit-gown.ts';
 import { askedBodice, sewnToEdge, withHipOfBody } from './gown/above-waist-of-spec.ts';
 import type { Gown } from './gown/gown.ts';
@@ -52,8 +54,10 @@ import { bodiceReport, capeReport } from './report/bodice-report.ts';
 import { fittingReport } from './report/fitting-report.ts';
 import { findingsOf, gownReport } from './report/gown-report.ts';
 import { partReport } from './report/part-report.ts';
+import { pleatReport } from './report/pleat-report.ts';
 import { measureGown } from './truing/measure-gown.ts';
 import { measurePart } from './truing/measure-parts.ts';
+import { trueOverBody } from './truing/over-body.ts';
 import { trueOverPetticoat } from './truing/over-petticoat.ts';
 import { trueGown } from './truing/true-gown.ts';
 import { measureLayers, trueLayers } from './truing/true-layers.ts';
@@ -133,11 +137,13 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...strapParts(gown.straps),
   ];
   const facings = facingParts(drafts, capes);
+  const upper = upperFacings(bodice);
   const parts = [
     ...sewnOn,
     ...(bodice === undefined ? [] : bodiceParts(bodice)),
     ...capeParts(capes),
     ...facings.parts,
+    ...('gore' in upper ? [] : upper),
   ];
   const layerMeasures = measureLayers(drafts, measures);
   const partMeasures = sewnOn.map((part) => ({ part, measures: measurePart(drafts, part) }));
@@ -151,9 +157,12 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...trueLayers(gown, drafts, layerMeasures),
     ...trueParts(gown, partMeasures),
     ...trueOverPetticoat(gown, drafts.gown),
+    ...trueOverBody(gown, drafts.gown),
     ...partFindings(gown, drafts, parts),
     ...facings.tooDeep.map((found) => facingTooDeep(found, gown.units)),
+    ...('gore' in upper ? [upperFacingTooDeep(gown.askedBodice!.facing!, upper.gore, gown.units)] : []),
     ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),
+    ...pleatFindings(gown, drafts.layers),
     ...wideAllowances(drafts.layers).map((wide) => allowanceWiderThanGore(wide, gown.units)),
   ];
 
@@ -191,6 +200,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
       ...(bodice === undefined ? {} : { bodice: bodiceReport(bodice) }),
       ...(capes.length === 0 ? {} : { capes: capes.map(capeReport) }),
       parts: partMeasures.map(partReport),
+      ...(gown.pleats.length === 0 ? {} : { pleats: pleatReport(gown, drafts.layers) }),
       overskirts: overskirts.map((overskirt) => overskirt.report),
       fittings: fitted.traces.map(fittingReport),
     },
@@ -240,7 +250,7 @@ export interface DraftOutputs {
 /** Stages that take their time, each in threads of its own; what is left out is neither written nor drawn. */
 export interface LaterStages {
   readonly lays?: Promise<LaysPlanned>;
-  readonly hanging?: Promise<Hanging | undefined>;
+  readonly hanging?: Promise<Hanging>;
 }
 
 /** Every output of a drafted gown. The report comes last, with the findings of all stages. */

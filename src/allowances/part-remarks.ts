@@ -28,11 +28,15 @@ export function partRemarks(part: Part, units: Units): string[] {
       return [capeRemark(part.of, say)];
     case 'hem-facing':
       return [`faces the hem of ${part.of.faces}, ${say(part.of.depth)} deep`, FACING_SMALLER];
+    case 'upper-facing':
+      return [`faces the upper edge, ${say(part.of.depth)} deep`, UPPER_FACING_SMALLER];
   }
 }
 
 /** Raw edges are laid level: what the facing is smaller by rolls the seam inside. */
 const FACING_SMALLER = 'cut smaller at the hem: lay raw edges level';
+
+const UPPER_FACING_SMALLER = 'cut smaller at the upper edge: lay raw edges level';
 
 function flounceRemark({ piece }: Part, { flounce }: PartKind & { kind: 'flounce' }, say: Say): string {
   const run = lengthOfRun(piece.edges[0]!.curves) * (piece.copies ?? 1);

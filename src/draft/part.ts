@@ -38,7 +38,8 @@ export type PartKind =
   | { readonly kind: 'panel' | 'modesty-panel' }
   | { readonly kind: 'strap'; readonly strap: Strap }
   | { readonly kind: 'cape'; readonly cape: Cape; readonly inner: number }
-  | { readonly kind: 'hem-facing'; readonly faces: string; readonly depth: number };
+  | { readonly kind: 'hem-facing'; readonly faces: string; readonly depth: number }
+  | { readonly kind: 'upper-facing'; readonly depth: number };
 
 /** One run of strips: all tiers of one depth, cut together and not tier by tier. */
 export interface TierRun {

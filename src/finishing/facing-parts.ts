@@ -60,7 +60,7 @@ function partsOf(faces: Layer, facings: readonly JoinedFacing[]): Part[] {
       layer,
       piece: { ...piece, layers: [layer.name] },
       allowances: {},
-      notches: notchesOf(piece),
+      notches: notchesOfFacing(piece),
       quartered: false,
       marks: seams,
       roughCut: 0,
@@ -70,7 +70,7 @@ function partsOf(faces: Layer, facings: readonly JoinedFacing[]): Part[] {
 }
 
 /** One balance mark half way up each seam; which seam it is says its name, as so short a seam has no room for more. */
-function notchesOf({ edges, frontEdge, backEdge }: Piece): Map<string, readonly number[]> {
+export function notchesOfFacing({ edges, frontEdge, backEdge }: Piece): Map<string, readonly number[]> {
   const sides = [edges[1]!, edges[3]!].filter(({ name }) => name !== 'fold');
   return new Map(
     sides

@@ -13,7 +13,10 @@ export interface TooDeep {
  * through: the gore whose inner edge meets the seam by itself decides for both.
  * @param depth mm
  */
-export function facingsOfHem({ pieces, gown }: GownDraft, depth: number): readonly Piece[] | TooDeep {
+export function facingsOfHem(
+  { pieces, gown }: Pick<GownDraft, 'pieces'> & { readonly gown: Pick<GownDraft['gown'], 'round'> },
+  depth: number,
+): readonly Piece[] | TooDeep {
   const all = pieces.map((piece) => facingSides(piece, depth));
   const lacking = all.indexOf(undefined);
   if (lacking >= 0) return { gore: pieces[lacking]!.gore };

@@ -36,7 +36,8 @@ const INSTEAD: Readonly<Record<string, string>> = {
   zip: 'Write it under `closure`, `kind: zip`.',
   zipper: 'Write it under `closure`, `kind: zip`.',
   button: 'Put the buttons into `notions`; the opening is written under `closure`.',
-  pleat: 'Write it under `fullness`, `by: pleats`, of the gore or the layer.',
+  pleat:
+    'Write it under `pleats`, as one of a list; a whole top of pleats is `fullness`, `by: pleats`, of its gore or layer.',
   gather: 'Write it under `fullness` of the gore or the layer.',
   waistband:
     'It is not drafted yet: rule a strip, its waist seam and overlap long, and put its cloth into `notions`.',

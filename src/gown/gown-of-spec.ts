@@ -9,7 +9,7 @@ import type { GownLines } from './lines.ts';
 import { stationNamed, stationsNamed, stationsOnce } from './lines.ts';
 import { type LinesAsked, linesOf, namesOfStations } from './lines-of-spec.ts';
 import { linesOfOverskirt, overskirtAllowances } from './overskirts-of-spec.ts';
-import { flounceOf, godetOf, tiersOf } from './parts-of-spec.ts';
+import { flounceOf, godetOf, pleatOf, tiersOf } from './parts-of-spec.ts';
 import type { PathBelow, PlaceIn } from './placed.ts';
 import type { Bustle, Closure, Edging, Trim } from './sections.ts';
 import { petticoatAsWorn, type Tape } from './worn-lengths.ts';
@@ -44,6 +44,7 @@ export function gownOfSpec(spec: Spec): Gown {
     godets: (spec.godets ?? []).map((godet, i) =>
       godetOf(godet, lines, layers, spec.roughCut, at('godets', i)),
     ),
+    pleats: (spec.pleats ?? []).map((pleat, i) => pleatOf(pleat, lines, layers, at('pleats', i))),
     ...(closure && { closure }),
     ...(spec.edging && { edging: edgingOf(spec, lines, closure, layers, asked, at('edging')) }),
     trims: (spec.trims ?? []).map((trim, i) => trimOf(trim, lines, layers, at('trims', i))),
@@ -83,6 +84,7 @@ function linesAsked(spec: Spec, at: At): LinesAsked {
     ...(train === undefined ? {} : { train }),
     ...(sweep === undefined ? {} : { sweep }),
     ...(petticoat === undefined ? {} : { petticoat: { ...petticoat, place: at('petticoat') } }),
+    ...fittedOf(spec),
     waistSeam: bodice.waistSeam,
     panels: bodice.panels,
     drops: bodice.dropBelowWaist,
@@ -94,6 +96,23 @@ function linesAsked(spec: Spec, at: At): LinesAsked {
     tape: tapeOf(spec),
     place: at(),
   };
+}
+
+/** Her girths from the waist down to the level that the gores are fitted to; a front has its part of the ease. */
+function fittedOf({ fittedTo, body, bodice }: Spec): Pick<LinesAsked, 'fitted'> {
+  const lowest = body?.girths.find(({ at }) => at === fittedTo?.level)?.below;
+  if (fittedTo === undefined || body === undefined || lowest === undefined) return {};
+  const levels = body.girths
+    .flatMap(({ below = 0, girth, front }) => {
+      if (!(below > 0) || below > lowest) return [];
+      const eased = (girth + fittedTo.ease) / girth;
+      return [
+        { down: below, girth: girth * eased, ...(front === undefined ? {} : { front: front * eased }) },
+      ];
+    })
+    .sort((a, b) => a.down - b.down);
+  const sideSeam = bodice.draft?.sideSeam;
+  return { fitted: { levels, ...(sideSeam === undefined ? {} : { sideSeam }) } };
 }
 
 /** What the gown's lengths were measured over. */
@@ -121,6 +140,7 @@ function plainSections(spec: Spec, at: At) {
     ...(notes === undefined ? {} : { notes }),
     ...(currency === undefined ? {} : { currency }),
     ...(spec.body && { body: { ...spec.body, place: at('body') } }),
+    ...(spec.fittedTo && { fittedTo: spec.fittedTo.level }),
     bodice: { ...rest, panelled: Object.keys(panels).length > 0, place: at('bodice') },
     measuring: { ...measuring, place: at('lengths') },
     fittings: (spec.fittings ?? []).map((fitting, i) => ({ ...fitting, place: at('fittings', i) })),
@@ -238,6 +258,7 @@ function overskirtsOf(spec: Spec, gown: Omit<Gown, 'overskirts'>, asked: LayersA
         flounces: [],
         tiers: [],
         godets: [],
+        pleats: [],
         overskirts: [],
         fittings: [],
         straps: [],

@@ -10,7 +10,7 @@ export function inOtherCloths(gown: Gown, other: (cloth: Cloth) => Cloth): Gown 
     cloth: cloths.get(layer.cloth.name)!,
     ...(layer.facing && { facing: { ...layer.facing, layer: changed(layer.facing.layer) } }),
   });
-  const { edging } = gown;
+  const { edging, askedBodice } = gown;
   return {
     ...gown,
     cloths: [...cloths.values()],
@@ -23,6 +23,17 @@ export function inOtherCloths(gown: Gown, other: (cloth: Cloth) => Cloth): Gown 
     tiers: gown.tiers.map((tiers) => ({ ...tiers, layer: changed(tiers.layer) })),
     trims: gown.trims.map((trim) => ({ ...trim, layer: changed(trim.layer) })),
     ...(edging?.cloth && { edging: { ...edging, cloth: cloths.get(edging.cloth.name)! } }),
+    ...(askedBodice && {
+      askedBodice: {
+        ...askedBodice,
+        layers: askedBodice.layers.map(changed),
+        ...(askedBodice.facing && {
+          facing: { ...askedBodice.facing, layer: changed(askedBodice.facing.layer) },
+        }),
+      },
+    }),
+    straps: gown.straps.map((strap) => ({ ...strap, layer: changed(strap.layer) })),
+    capes: gown.capes.map((cape) => ({ ...cape, layers: cape.layers.map(changed) })),
     overskirts: gown.overskirts.map((one) => ({ ...one, gown: inOtherCloths(one.gown, other) })),
   };
 }

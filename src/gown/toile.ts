@@ -40,6 +40,7 @@ export function toileOf(gown: Gown): Gown {
     flounces: [],
     tiers: [],
     godets: gown.godets.map((godet) => ({ ...godet, layers: [layer.name], roughCut: 0 })),
+    pleats: gown.pleats.map((pleat) => ({ ...pleat, layers: [layer.name] })),
     overskirts: gown.overskirts.map((overskirt) => ({
       ...overskirt,
       gown: overskirtToile(overskirt, calico),
@@ -71,8 +72,9 @@ function overskirtToile({ gown, edges }: Overskirt, calico: Cloth): Gown {
 /** A drafted bodice in calico, with cloth left above its upper edge to draw on. */
 function bodiceToile(asked: AskedBodice, layer: Layer): AskedBodice {
   const panels = asked.draft.panels.map(({ name }) => name);
+  const { facing: _, ...plain } = asked;
   return {
-    ...asked,
+    ...plain,
     draft: { ...asked.draft, upperFinish: 'turned' },
     layers: [{ ...layer, gores: panels }],
   };

@@ -1,3 +1,6 @@
+import { type PleatFacts, pleatFacts } from '../allowances/pleat-facts.ts';
+import { pleatsOf } from '../allowances/pleats.ts';
+import { topFullness } from '../allowances/top-fullness.ts';
 import { allRound, edgeAllRound } from '../draft/all-round.ts';
 import { draftGown, type GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
@@ -7,6 +10,7 @@ import type { Gown } from '../gown/gown.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
 import { goresAt, halves, stationsOnce } from '../gown/lines.ts';
 import type { Side, Station } from '../gown/station.ts';
+import { type BiasFacts, biasFacts } from './bias/bias-facts.ts';
 import { type HemTurn, hemTurns } from './edging/hem-turns.ts';
 import { type FloorLength, floorLengths } from './train/floor-lengths.ts';
 
@@ -49,6 +53,12 @@ export interface SkirtLayer {
   /** How the hem of each gore bends. */
   readonly hemTurns: readonly HemTurn[];
   readonly seams: readonly LayerSeam[];
+  /** Tops that are pleated all along: how deep each fold comes out. */
+  readonly pleatedTops: readonly { readonly gore: string; readonly depth: number }[];
+  /** Of a layer on the bias. */
+  readonly bias?: BiasFacts;
+  /** Pleats that have their place. */
+  readonly pleats: readonly PleatFacts[];
 }
 
 /** A wedge let into one of a layer's seams; where her sides differ, the longer one's figures stand for both. mm. */
@@ -118,6 +128,7 @@ function withoutTrain(draft: GownDraft): readonly number[] | undefined {
 }
 
 function layerOf({ layer, draft }: LayerDraft, gown: Gown): SkirtLayer {
+  const bias = biasFacts({ layer, draft });
   const seams = seamsOf(draft, layer, gown.layers);
   const godets = godetsOf(gown, layer, seams);
   const isOwn = (gore: { readonly name: string }): boolean => hasGore(layer, gore);
@@ -132,7 +143,17 @@ function layerOf({ layer, draft }: LayerDraft, gown: Gown): SkirtLayer {
     godets: oncePerName(godets),
     hemTurns: hemTurns({ layer, draft }),
     seams,
+    ...(bias === undefined ? {} : { bias }),
+    pleatedTops: pleatedTops({ layer, draft }),
+    pleats: pleatFacts(gown, { layer, draft }),
   };
+}
+
+function pleatedTops({ layer, draft }: LayerDraft): SkirtLayer['pleatedTops'] {
+  return draft.gown.gores.flatMap((gore, i) => {
+    const full = hasGore(layer, gore) ? topFullness(layer, draft, i) : undefined;
+    return full?.rule.by === 'pleats' ? [{ gore: gore.name, depth: pleatsOf(full).depth }] : [];
+  });
 }
 
 function godetsOf({ godets }: Gown, layer: Layer, seams: readonly LayerSeam[]): LayerGodet[] {

@@ -10,6 +10,7 @@ import type { LayerMeasures } from '../truing/true-layers.ts';
 import type { BodiceReport, CapeReport } from './bodice-report.ts';
 import type { FittingReport } from './fitting-report.ts';
 import type { PartReport } from './part-report.ts';
+import type { PleatReport } from './pleat-report.ts';
 
 /** Every figure of the draft as `report.json` holds it: mm, mm², degrees. A gore on the fold is given as its half. */
 export interface GownReport {
@@ -50,6 +51,8 @@ export interface GownReport {
     readonly name: string;
     readonly cloth: string;
     readonly hem: string;
+    /** Cut on the bias: 45° on the thread. */
+    readonly grain?: 'bias';
     readonly sewnHem: number;
     /** Of this layer's own seam lines, at worst: sides apart, and the sums of two angles farthest from 180°. */
     readonly seams: { readonly difference: number; readonly hemAngle: number; readonly waistAngle: number };
@@ -61,6 +64,8 @@ export interface GownReport {
   readonly capes?: readonly CapeReport[];
   /** Flounces, strips, godets, straps and capes. */
   readonly parts: readonly PartReport[];
+  /** Pleats that have their place, by layer. */
+  readonly pleats?: readonly PleatReport[];
   readonly overskirts: readonly GownReport[];
   /** What each fitting did, in their order. */
   readonly fittings: readonly FittingReport[];
@@ -97,7 +102,7 @@ export interface Finding {
 export function gownReport(
   gown: Gown,
   { drafts, measures, layers }: MeasuredDrafts,
-  beside: Pick<GownReport, 'bodice' | 'capes' | 'parts' | 'overskirts' | 'fittings'>,
+  beside: Pick<GownReport, 'bodice' | 'capes' | 'parts' | 'pleats' | 'overskirts' | 'fittings'>,
 ): GownReport {
   const { gown: lines, lengths } = drafts.gown;
   const ifKnown = (length: number | undefined): number | null => (length === undefined ? null : mm(length));
@@ -146,6 +151,7 @@ export function gownReport(
       name: layer.name,
       cloth: layer.cloth.name,
       hem: layer.hem,
+      ...(layer.grain === undefined ? {} : { grain: layer.grain }),
       sewnHem: mm(hemRound({ layer, draft }, gown.godets)),
       seams: worstOf(worstSeams(draft, own, layer)),
       sewnWaist: mm(sewnWaist({ layer, draft, measures: own })),

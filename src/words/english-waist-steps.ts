@@ -8,7 +8,7 @@ type WorkOf<Kind extends WaistWork['kind']> = Extract<WaistWork, { kind: Kind }>
 /** From the first seam to the waist stay, in words. */
 export const WAIST_WRITERS: StepWriters<WaistWork> = {
   'sew-seams': (
-    { layer, french, stretch, seams, openAbove, gap, godets },
+    { layer, french, stretch, bias, seams, openAbove, gap, godets },
     { length, list, station, seamsOf },
   ) =>
     text(
@@ -20,6 +20,8 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
           : 'Press each seam as sewn, then open.',
         stretch &&
           'It gives: pin flat, sew with a stitch that gives too, and check each seam’s length on the seam table.',
+        bias &&
+          'On the bias: pin it flat on the table, sew with a small zigzag and never pull; let each seam hang for a day before it is pressed.',
         ...seams.flatMap(({ name, withLayer }) =>
           withLayer === undefined ? [] : [`At ${station(name)} it is sewn to the ${withLayer}.`],
         ),
@@ -42,10 +44,10 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
       `Let the ${name} into the ${layer}’s ${station(seam)}${copies > 1 ? ` (${copies})` : ''}: from the point down, first one side, then the other, ${length(side)} each.`,
       ['Pivot exactly at the point; a scrap of stay tape under it keeps it from fraying.'],
     ),
-  gather: ({ layer, fullness, cloth, edge }, { length }) =>
+  gather: ({ layer, fullness, folds, cloth, edge }, { length, list }) =>
     fullness.by === 'pleats'
       ? text(
-          `Lay the pleats of the ${layer}’s waist edge${fullness.depth === undefined ? '' : `, ${length(fullness.depth)} deep`}${PLEATS[fullness.towards ?? 'none']}, from ${length(cloth)} to ${length(edge)}; baste across the top.`,
+          `Lay the pleats of the ${layer}’s waist edge${foldsText(folds, length, list)}${PLEATS[fullness.towards ?? 'none']}, from ${length(cloth)} to ${length(edge)}; baste across the top.`,
           ['Measure the pleated edge against the waist seam before it is sewn.'],
         )
       : text(
@@ -126,6 +128,18 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
       `It carries the skirt${grams === undefined ? '' : `, ${weight(grams)} without edging and petticoat`}${closes ? ', and fastens before the closure' : ''}.`,
     ]),
 };
+
+/** As the pattern says: one depth for all, or gore by gore where they come out otherwise. */
+function foldsText(
+  folds: Extract<WaistWork, { kind: 'gather' }>['folds'],
+  length: Basics['length'],
+  list: Basics['list'],
+): string {
+  const depths = [...new Set(folds.map(({ depth }) => length(depth)))];
+  if (depths.length === 1) return `, each fold ${depths[0]} deep`;
+  const gores = folds.filter(({ gore }, i) => folds.findIndex((own) => own.gore === gore) === i);
+  return `, each fold ${list(gores.map(({ gore, depth }) => `${length(depth)} deep on the ${gore}`))}`;
+}
 
 const PLEATS = {
   front: ', towards the front',

@@ -2,6 +2,7 @@ import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { checkAboveWaist } from './above-waist.ts';
 import { checkAssumed } from './assumed.ts';
 import { checkCloths, checkFacings } from './cloths.ts';
+import { checkFittedTo } from './fitted-to.ts';
 import { checkFullness } from './fullness.ts';
 import { checkGores } from './gores.ts';
 import { checkJoins } from './joins.ts';
@@ -11,6 +12,7 @@ import { checkNames } from './names.ts';
 import type { Page } from './page.ts';
 import { checkParts } from './parts.ts';
 import { checkPetticoats } from './petticoats.ts';
+import { checkPleats } from './pleats.ts';
 import { checkReferences } from './references.ts';
 import { checkShares } from './shares.ts';
 import { checkStations } from './stations.ts';
@@ -30,10 +32,12 @@ export function allChecks(page: Page): Diagnostic[] {
     checkJoins,
     checkParts,
     checkPetticoats,
+    checkFittedTo,
     checkCloths,
     checkFacings,
     checkShares,
     checkFullness,
+    checkPleats,
     checkWorkroom,
     checkMoney,
     checkAssumed,

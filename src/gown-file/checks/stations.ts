@@ -77,13 +77,14 @@ function allowanceOnFold(page: Page, { name, span }: Named): Diagnostic[] {
 }
 
 function namedElsewhere(page: Page): Named[] {
-  const { train, edging, fittings = [], overskirts = [] } = page.sketch;
+  const { train, edging, fittings = [], overskirts = [], pleats = [] } = page.sketch;
   const places: Named[] = [];
   const add = (name: string | undefined, ...path: FilePath) => {
     if (name !== undefined) places.push({ name, span: page.at(...path) });
   };
   for (const key of ['begins', 'full', 'ends'] as const) add(train?.[key], 'train', key);
   add(edging?.start, 'edging', 'start');
+  for (const [i, pleat] of pleats.entries()) add(pleat.at, 'pleats', i, 'at');
   for (const [i, overskirt] of overskirts.entries()) {
     add(overskirt.from, 'overskirts', i, 'from');
     add(overskirt.to, 'overskirts', i, 'to');

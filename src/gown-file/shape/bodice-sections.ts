@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { BOUNDS, MOST } from './bounds.ts';
-import { layer } from './cloth-sections.ts';
+import { facing, layer } from './cloth-sections.ts';
 import { allowances } from './gown-sections.ts';
 import { described, list, listOf, named, optional, section } from './section.ts';
 import { USUAL_BONES, USUAL_EYELETS, USUAL_TAILS } from './usual.ts';
@@ -29,6 +29,17 @@ export const body = section(
     notes: optional(notes()),
   },
   { wearer: 'adult' },
+);
+
+/** The level to which gores without widths of their own follow her girths; from there on they run by `sweep`. */
+export const fittedTo = z.pipe(
+  z.union([
+    name(),
+    section({ level: name(), ease: optional(length(BOUNDS.ease), 'All round, below the waist') }),
+  ]),
+  z.transform((given): { readonly level: string; readonly ease: number } =>
+    typeof given === 'string' ? { level: given, ease: 0 } : { level: given.level, ease: given.ease ?? 0 },
+  ),
 );
 
 const panel = section(
@@ -102,6 +113,7 @@ export const bodiceDraft = section(
       'Where it may come to a point',
     ),
     'upper-finish': optional(oneOf('bound', 'faced', 'turned')),
+    facing: optional(facing, 'Shaped facings of a faced upper edge'),
     closing: optional(closing),
     bones: optional(bones),
     layers: described(list(bodiceLayer, MOST.layers), 'The first carries the bones'),

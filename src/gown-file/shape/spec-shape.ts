@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import { notOneOf } from '../../diagnostics/value-problems.ts';
-import { bodice, body, cape, straps } from './bodice-sections.ts';
+import { bodice, body, cape, fittedTo, straps } from './bodice-sections.ts';
 import { BOUNDS, MOST } from './bounds.ts';
 import { cloths, edging, layer, notion, sewnAsOne, trim } from './cloth-sections.ts';
 import {
@@ -13,7 +13,7 @@ import {
   USUAL_ALLOWANCES,
 } from './gown-sections.ts';
 import { leaf } from './leaf.ts';
-import { flounce, godet, overskirt, tiers } from './part-sections.ts';
+import { flounce, godet, overskirt, pleats, tiers } from './part-sections.ts';
 import { described, list, listOf, optional, section } from './section.ts';
 import { length } from './values.ts';
 import { matching, notes, oneOf, text } from './words.ts';
@@ -38,6 +38,10 @@ export const specShape = section(
     bodice,
     gores: described(list(gore, MOST.gores), 'From the centre front round to the centre back'),
     sweep: optional(length(BOUNDS.sweep), 'Full hem all round at lengths.hem-width-at'),
+    'fitted-to': optional(
+      fittedTo,
+      'The gores follow the girths of body as far as this level, and then run on by sweep',
+    ),
     lengths,
     train: optional(train),
     allowances: optional(gownAllowances),
@@ -49,6 +53,7 @@ export const specShape = section(
     flounces: optional(list(flounce, MOST.parts)),
     tiers: optional(list(tiers, MOST.parts)),
     godets: optional(list(godet, MOST.parts)),
+    pleats: optional(pleats),
     overskirts: optional(list(overskirt, MOST.parts)),
     straps: optional(straps),
     capes: optional(list(cape, MOST.parts)),

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { Cloth, HemFinish } from '../../gown/cloth.ts';
 import { allowanceAt, type Layer } from '../../gown/layer.ts';
+import { biasFindings } from '../bias/bias-findings.ts';
 import { type Bench, type Found, percentText } from '../findings.ts';
 import * as problems from '../problems.ts';
 import { type HemSurplus, hemSurplus, MOST_SURPLUS, MOST_SURPLUS_ON_SATIN } from './hem-surplus.ts';
@@ -9,6 +10,7 @@ import { type HemSurplus, hemSurplus, MOST_SURPLUS, MOST_SURPLUS_ON_SATIN } from
 export interface HemFacts {
   readonly layer: string;
   readonly finish: HemFinish;
+  /** All that is finished: sewn hem and, opened out, what its pleats add to it. */
   readonly length: number;
   readonly allowance: number;
   readonly shorter: number;
@@ -22,7 +24,7 @@ export interface HemFacts {
 export function hemFacts(bench: Bench): Found<readonly HemFacts[]> {
   const { gown, skirt, say } = bench;
   const findings: Diagnostic[] = [];
-  const facts = skirt.layers.map(({ layer, hem, flare, gores }): HemFacts => {
+  const facts = skirt.layers.map(({ layer, hem, flare, gores, pleats }): HemFacts => {
     const allowance = allowanceAt(layer, 'hem');
     const surplus = layer.hem === 'turned' && allowance > 0 ? hemSurplus(hem, flare, allowance) : undefined;
     const satin = isSatin(layer.cloth);
@@ -42,7 +44,7 @@ export function hemFacts(bench: Bench): Found<readonly HemFacts[]> {
     return {
       layer: layer.name,
       finish: layer.hem,
-      length: hem,
+      length: hem + pleats.reduce((sum, { atHem }) => sum + atHem, 0),
       allowance,
       shorter: layer.shape.shorter,
       surplus,
@@ -53,7 +55,7 @@ export function hemFacts(bench: Bench): Found<readonly HemFacts[]> {
       }),
     };
   });
-  return { facts, findings: [...findings, ...baggedFindings(bench, facts)] };
+  return { facts, findings: [...findings, ...biasFindings(bench), ...baggedFindings(bench, facts)] };
 }
 
 /** Satin by its weave where the spec names it, else by the cloth's name. */

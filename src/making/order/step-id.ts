@@ -16,12 +16,15 @@ export type StepId =
   | 'bodice-close'
   | 'fit-bodice'
   | 'bones'
+  | 'upper-facing'
   | 'upper-edge'
   | 'bodice-lining'
   | `beside:${string}`
   | `seams:${string}`
   | `godet:${string}`
   | `gather:${string}`
+  | `pleat:${string}`
+  | `press-pleats:${string}`
   | `tiers:${string}`
   | `flounce:${string}`
   | `overskirt:${string}`

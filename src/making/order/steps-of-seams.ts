@@ -22,6 +22,7 @@ function seamSteps({ bench: { skirt }, closure }: MakingFacts): UnplacedStep[] {
         kind: 'sew-seams',
         layer: layer.name,
         french: layer.seams === 'french',
+        bias: layer.grain === 'bias',
         stretch: (layer.cloth.stretch ?? false) || layer.shape.smallerAcross > 0,
         seams: seamsByName(seams),
         openAbove,
@@ -47,7 +48,7 @@ function godetSteps({ bench: { skirt } }: MakingFacts): UnplacedStep[] {
 
 /** Layers whose waist edge is longer than what it is sewn to. */
 function gatherSteps({ bench: { gown, skirt } }: MakingFacts): UnplacedStep[] {
-  return skirt.layers.flatMap(({ layer, clothAtWaist, waist, gores }) => {
+  return skirt.layers.flatMap(({ layer, clothAtWaist, waist, gores, pleatedTops }) => {
     const ofGore = gown.gores.find((gore) => gores.includes(gore.name) && gore.fullness !== undefined);
     const fullness = layer.fullness ?? ofGore?.fullness;
     if (fullness === undefined) return [];
@@ -56,6 +57,7 @@ function gatherSteps({ bench: { gown, skirt } }: MakingFacts): UnplacedStep[] {
         kind: 'gather',
         layer: layer.name,
         fullness,
+        folds: pleatedTops,
         cloth: clothAtWaist,
         edge: waist,
       }),
@@ -72,7 +74,7 @@ function seamStrips({ strips }: MakingFacts): UnplacedStep[] {
         `strip-along:${strip.layer}/${i + 1}`,
         [`seams:${strip.layer}`, gatherId(strip.layer)],
         { kind: 'strip', strip: stepStrip(strip) },
-        { before: ['hang'], cautions: strip.kind === 'horsehair' ? ['braid-heat'] : [] },
+        { before: ['hang'] },
       ),
     );
 }

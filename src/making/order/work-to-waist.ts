@@ -11,6 +11,7 @@ export type WaistWork =
       readonly layer: string;
       readonly french: boolean;
       readonly stretch: boolean;
+      readonly bias: boolean;
       readonly seams: readonly {
         readonly name: string;
         readonly copies: number;
@@ -32,6 +33,8 @@ export type WaistWork =
       readonly kind: 'gather';
       readonly layer: string;
       readonly fullness: Fullness;
+      /** Where it is pleated: how deep each fold comes out, gore by gore. */
+      readonly folds: readonly { readonly gore: string; readonly depth: number }[];
       readonly cloth: number;
       readonly edge: number;
     }

@@ -30,13 +30,13 @@ const GATHERING_ROWS = 2;
 
 /** Flounces and tiers: joined strip to strip, gathered, sewn to the edge above, hemmed. */
 export function rowsOfParts(
-  { flounces, tiers, layers, capes }: Pick<Gown, 'flounces' | 'tiers' | 'layers' | 'capes'>,
+  gown: Pick<Gown, 'flounces' | 'tiers' | 'layers' | 'capes' | 'askedBodice'>,
   pieces: readonly CutPiece[],
 ): PartRows[] {
   return [
-    ...flounces.map((flounce) => rowsOfFlounce(flounce, pieces)),
-    ...tiers.map((own) => rowsOfTiers(own, pieces)),
-    ...finishingLayers({ layers, capes }).map((layer) => rowsOfFacing(layer, pieces)),
+    ...gown.flounces.map((flounce) => rowsOfFlounce(flounce, pieces)),
+    ...gown.tiers.map((own) => rowsOfTiers(own, pieces)),
+    ...finishingLayers(gown).map((layer) => rowsOfFacing(layer, pieces)),
   ];
 }
 

@@ -48,6 +48,7 @@ function pieceBlocks({ table, others }: SharedChalk, words: Words): Block[] {
           ...(others.length === 0
             ? []
             : [{ kind: 'paragraph', text: text.shared(words.list(table.layers)) } as const]),
+          ...(table.bias === undefined ? [] : [{ kind: 'paragraph', text: text.biasIntro } as const]),
           ...(table.cut === 'on-fold' ? [{ kind: 'paragraph', text: text.onFoldIntro } as const] : []),
           { kind: 'figure', drawing: figure },
           cornerTable(table.corners, words),
@@ -58,8 +59,24 @@ function pieceBlocks({ table, others }: SharedChalk, words: Words): Block[] {
     },
     ...inPairs(table.stretches.map((stretch) => curveTables(stretch, words))),
     ...table.swings.map((swing): Block => ({ kind: 'item', text: swingText(swing, words) })),
+    ...(table.inner.length === 0 ? [] : [innerTable(table, words)]),
     ...inPairs(others.map((other) => differenceBlocks(other, words))),
   ];
+}
+
+/** Folds and what they are brought to, from the left. */
+function innerTable({ inner }: ChalkTable, { chalk: text, chalkNumber }: Words): Block {
+  const across = [...inner].sort((a, b) => a.from.across - b.from.across);
+  return {
+    kind: 'table',
+    caption: text.inner.caption,
+    heads: text.inner.heads,
+    align: ['start', 'end', 'end', 'end', 'end'],
+    rows: across.map(({ name, from, to }) => [
+      text.inner.names[name as keyof typeof text.inner.names] ?? name,
+      ...[from, to].flatMap((end) => [chalkNumber(end.down), chalkNumber(end.across)]),
+    ]),
+  };
 }
 
 /** What of a layer is not as in the table above. */

@@ -21,12 +21,16 @@ export function measuresForm(
   const figure: Drawing = stationFigure(levels, names, paper.width - 30);
   const blocks: Block[] = [
     { kind: 'heading', level: 1, text: text.title },
-    { kind: 'paragraph', text: text.intro },
+    { kind: 'paragraph', text: introOf(gown, text) },
     { kind: 'fields', fields: text.who, columns: 2 },
     { kind: 'heading', level: 2, text: text.body },
     { kind: 'fields', fields: text.bodyFields, columns: 2 },
-    { kind: 'heading', level: 2, text: text.petticoat },
-    { kind: 'fields', fields: text.petticoatFields, columns: 2 },
+    ...(isOverBody(gown)
+      ? []
+      : [
+          { kind: 'heading', level: 2, text: text.petticoat } as const,
+          { kind: 'fields', fields: text.petticoatFields, columns: 2 } as const,
+        ]),
     { kind: 'heading', level: 2, text: text.figure },
     { kind: 'figure', drawing: figure },
     { kind: 'page-break' },
@@ -65,10 +69,10 @@ export function measuresText(
   const part = (title: string, lines: readonly string[]): string[] => ['', title, ...lines.map(blank)];
   return [
     text.title,
-    text.intro,
+    introOf(gown, text),
     ...part(text.notes, text.who).slice(2),
     ...part(text.body, text.bodyFields),
-    ...part(text.petticoat, text.petticoatFields),
+    ...(isOverBody(gown) ? [] : part(text.petticoat, text.petticoatFields)),
     ...partsAbove(gown, names, words).flatMap(({ title, intro, fields }) =>
       part(intro === undefined ? title : `${title}. ${intro}`, fields),
     ),
@@ -81,7 +85,16 @@ export function measuresText(
 }
 
 /** What says how a gown's bodice is come by. */
-type MeasuredAbove = Pick<Gown, 'askedBodice' | 'straps' | 'capes'>;
+type MeasuredAbove = Pick<Gown, 'askedBodice' | 'straps' | 'capes' | 'body' | 'fittedTo' | 'petticoat'>;
+
+/** Gores that follow her own girths hang over no petticoat, unless one is named all the same. */
+function isOverBody({ fittedTo, petticoat }: MeasuredAbove): boolean {
+  return fittedTo !== undefined && petticoat === undefined;
+}
+
+function introOf(gown: MeasuredAbove, text: Words['measuresForm']): string {
+  return isOverBody(gown) ? text.introOverBody : text.intro;
+}
 
 interface FormPart {
   readonly title: string;
@@ -97,7 +110,11 @@ function partsAbove(
 ): FormPart[] {
   if (gown.askedBodice === undefined) {
     const panels = gown.gores.map(({ name, fold }) => text.panel(name, fold !== undefined));
-    return [{ title: text.edge, intro: text.edgeText, fields: [...panels, text.waistSeam, text.bones] }];
+    const edge = { title: text.edge, intro: text.edgeText, fields: [...panels, text.waistSeam, text.bones] };
+    if (gown.fittedTo === undefined) return [edge];
+    const below = (gown.body?.girths ?? []).filter((level) => (level.below ?? 0) > 0);
+    const fields = below.flatMap(({ at }) => [text.girth(at), text.girthHeight(at)]);
+    return [edge, { title: text.girthsBelow, intro: text.girthsBelowText, fields }];
   }
   const girths = gown.askedBodice.body.girths.flatMap(({ at, above, below }) => [
     text.girth(at),
