@@ -33,7 +33,8 @@ import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
 import type { CutSet, DraftedGown } from './drafted-gown.ts';
 import { facingParts } from './finishing/facing-parts.ts';
-import { facingTooDeep } from './finishing/finishing-problems.ts';
+import { facingTooDeep, waistFacingTooDeep } from './finishing/finishing-problems.ts';
+import { waistParts } from './finishing/waist-parts.ts';
 import { fitGown } from './fittings/fit-gown.ts';
 import { askedBodice, sewnToEdge, withHipOfBody } from './gown/above-waist-of-spec.ts';
 import type { Gown } from './gown/gown.ts';
@@ -49,6 +50,7 @@ import type { PaperOptions } from './publish/paper-files.ts';
 import type { PatternReport } from './publish/pattern-files.ts';
 import type { PatternOptions } from './publish/pattern-sheets.ts';
 import { bodiceReport, capeReport } from './report/bodice-report.ts';
+import { finishingReport } from './report/finishing-report.ts';
 import { fittingReport } from './report/fitting-report.ts';
 import { findingsOf, gownReport } from './report/gown-report.ts';
 import { partReport } from './report/part-report.ts';
@@ -132,11 +134,13 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...strapParts(gown.straps),
   ];
   const facings = facingParts(drafts, capes);
+  const ofWaist = waistParts(gown, drafts.layers);
+  const finishing = [...facings.parts, ...('gore' in ofWaist ? [] : ofWaist)];
   const parts = [
     ...sewnOn,
     ...(bodice === undefined ? [] : bodiceParts(bodice)),
     ...capeParts(capes),
-    ...facings.parts,
+    ...finishing,
   ];
   const layerMeasures = measureLayers(drafts, measures);
   const partMeasures = sewnOn.map((part) => ({ part, measures: measurePart(drafts, part) }));
@@ -152,6 +156,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...trueOverPetticoat(gown, drafts.gown),
     ...partFindings(gown, drafts, parts),
     ...facings.tooDeep.map((found) => facingTooDeep(found, gown.units)),
+    ...('gore' in ofWaist ? [waistFacingTooDeep(gown.waist!, ofWaist, gown.units)] : []),
     ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),
     ...wideAllowances(drafts.layers).map((wide) => allowanceWiderThanGore(wide, gown.units)),
   ];
@@ -190,6 +195,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
       ...(bodice === undefined ? {} : { bodice: bodiceReport(bodice) }),
       ...(capes.length === 0 ? {} : { capes: capes.map(capeReport) }),
       parts: partMeasures.map(partReport),
+      finishing: finishing.map(finishingReport),
       overskirts: overskirts.map((overskirt) => overskirt.report),
       fittings: fitted.traces.map(fittingReport),
     },

@@ -28,7 +28,22 @@ export function partRemarks(part: Part, units: Units): string[] {
       return [capeRemark(part.of, say)];
     case 'hem-facing':
       return [`faces the hem of ${part.of.faces}, ${say(part.of.depth)} deep`, FACING_SMALLER];
+    case 'waist-facing':
+      return [`faces the waist, ${say(part.of.depth)} deep`, 'cut smaller at the waist: lay raw edges level'];
+    case 'waistband':
+      return bandRemarks(part.of, say);
   }
+}
+
+function bandRemarks(
+  { width, sewn, overlap, shaped, places }: PartKind & { kind: 'waistband' },
+  say: Say,
+): string[] {
+  const sum = overlap > 0 ? `${say(sewn)} and ${say(overlap)} to overlap` : say(sewn);
+  return [
+    shaped ? `${sum}; outside and inside` : `${sum} long; fold it lengthwise: ${say(width)} wide`,
+    `from its end: ${places.map(({ name, at }) => `${name} ${say(at)}`).join(', ')}`,
+  ];
 }
 
 /** Raw edges are laid level: what the facing is smaller by rolls the seam inside. */

@@ -38,7 +38,17 @@ export type PartKind =
   | { readonly kind: 'panel' | 'modesty-panel' }
   | { readonly kind: 'strap'; readonly strap: Strap }
   | { readonly kind: 'cape'; readonly cape: Cape; readonly inner: number }
-  | { readonly kind: 'hem-facing'; readonly faces: string; readonly depth: number };
+  | { readonly kind: 'hem-facing'; readonly faces: string; readonly depth: number }
+  | { readonly kind: 'waist-facing'; readonly depth: number }
+  | {
+      readonly kind: 'waistband';
+      readonly width: number;
+      readonly sewn: number;
+      readonly overlap: number;
+      readonly shaped: boolean;
+      /** Where the skirt's seams meet it, from its end. */
+      readonly places: readonly { readonly name: string; readonly at: number }[];
+    };
 
 /** One run of strips: all tiers of one depth, cut together and not tier by tier. */
 export interface TierRun {

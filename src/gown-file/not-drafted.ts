@@ -38,8 +38,7 @@ const INSTEAD: Readonly<Record<string, string>> = {
   button: 'Put the buttons into `notions`; the opening is written under `closure`.',
   pleat: 'Write it under `fullness`, `by: pleats`, of the gore or the layer.',
   gather: 'Write it under `fullness` of the gore or the layer.',
-  waistband:
-    'It is not drafted yet: rule a strip, its waist seam and overlap long, and put its cloth into `notions`.',
+  waistband: 'Write it under `waist`, `finish: band`.',
   pocket: 'It is not drafted yet: cut a bag by hand and mark its place on the seam when the skirt is fitted.',
   slit: 'It is not drafted yet: leave the seam open when it is sewn, and face it by hand.',
   dart: 'It is not drafted yet: shape the gores over the hips with `petticoat.girths` instead.',

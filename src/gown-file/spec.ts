@@ -30,6 +30,7 @@ export type { Units } from '../diagnostics/units.ts';
 export type Money = string;
 export type Allowances = ShapedSpec['allowances'];
 export type BodiceSpec = ShapedSpec['bodice'];
+export type WaistSpec = Given<'waist'>;
 export type BodySpec = Given<'body'>;
 export type BodiceDraftSpec = NonNullable<BodiceSpec['draft']>;
 export type BodiceLayerSpec = BodiceDraftSpec['layers'][number];

@@ -12,6 +12,7 @@ import { linesOfOverskirt, overskirtAllowances } from './overskirts-of-spec.ts';
 import { flounceOf, godetOf, tiersOf } from './parts-of-spec.ts';
 import type { PathBelow, PlaceIn } from './placed.ts';
 import type { Bustle, Closure, Edging, Trim } from './sections.ts';
+import { waistFinishOf } from './waist.ts';
 import { petticoatAsWorn, type Tape } from './worn-lengths.ts';
 
 /** A spec that has read without errors as a gown, every name in it resolved to what it names. */
@@ -51,6 +52,7 @@ export function gownOfSpec(spec: Spec): Gown {
     straps: (spec.straps ?? []).map((strap, i) => strapOf(strap, layers, asked, at('straps', i))),
     capes: (spec.capes ?? []).map((cape, i) => capeOf(cape, asked, at('capes', i))),
     ...(bodice && { askedBodice: bodice }),
+    ...(spec.waist && { waist: waistFinishOf(spec.waist, layers, asked, at('waist')) }),
     place: at(),
   };
   return { ...gown, overskirts: overskirtsOf(spec, gown, asked, at) };

@@ -22,6 +22,7 @@ import type {
   SewnAsOne,
   Trim,
 } from './sections.ts';
+import type { WaistFinish } from './waist.ts';
 
 /** The whole gown as the file has it, with nothing left to look up. */
 export interface Gown extends GownLines, Placed<[]> {
@@ -35,6 +36,8 @@ export interface Gown extends GownLines, Placed<[]> {
   readonly bodice: Bodice;
   /** Where the bodice is drafted over her body. */
   readonly askedBodice?: AskedBodice;
+  /** Of a skirt that is sewn to no bodice. */
+  readonly waist?: WaistFinish;
   readonly straps: readonly Strap[];
   readonly capes: readonly Cape[];
   readonly measuring: Measuring;

@@ -21,6 +21,7 @@ export function inOtherCloths(gown: Gown, other: (cloth: Cloth) => Cloth): Gown 
       layer: changed(flounce.layer),
     })),
     tiers: gown.tiers.map((tiers) => ({ ...tiers, layer: changed(tiers.layer) })),
+    ...(gown.waist?.layer && { waist: { ...gown.waist, layer: changed(gown.waist.layer) } }),
     trims: gown.trims.map((trim) => ({ ...trim, layer: changed(trim.layer) })),
     ...(edging?.cloth && { edging: { ...edging, cloth: cloths.get(edging.cloth.name)! } }),
     overskirts: gown.overskirts.map((one) => ({ ...one, gown: inOtherCloths(one.gown, other) })),

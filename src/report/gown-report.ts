@@ -8,6 +8,7 @@ import { halves, stationsOnce } from '../gown/lines.ts';
 import { type GownMeasures, type WorstSeams, worstSeams } from '../truing/measure-gown.ts';
 import type { LayerMeasures } from '../truing/true-layers.ts';
 import type { BodiceReport, CapeReport } from './bodice-report.ts';
+import type { FinishingReport } from './finishing-report.ts';
 import type { FittingReport } from './fitting-report.ts';
 import type { PartReport } from './part-report.ts';
 
@@ -61,6 +62,8 @@ export interface GownReport {
   readonly capes?: readonly CapeReport[];
   /** Flounces, strips, godets, straps and capes. */
   readonly parts: readonly PartReport[];
+  /** Facings, bands and what lies in openings. */
+  readonly finishing: readonly FinishingReport[];
   readonly overskirts: readonly GownReport[];
   /** What each fitting did, in their order. */
   readonly fittings: readonly FittingReport[];
@@ -95,7 +98,7 @@ export interface Finding {
 export function gownReport(
   gown: Gown,
   { drafts, measures, layers }: MeasuredDrafts,
-  beside: Pick<GownReport, 'bodice' | 'capes' | 'parts' | 'overskirts' | 'fittings'>,
+  beside: Pick<GownReport, 'bodice' | 'capes' | 'parts' | 'finishing' | 'overskirts' | 'fittings'>,
 ): GownReport {
   const { gown: lines, lengths } = drafts.gown;
   const ifKnown = (length: number | undefined): number | null => (length === undefined ? null : mm(length));

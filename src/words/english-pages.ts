@@ -22,7 +22,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       drawn: (layer: string): string =>
         `The ${layer} as it hangs, worked out from the pattern; folds fall anew each time it is worn.`,
       edging: 'Dashed: the edging.',
-      figure: 'Bodice and figure are for proportion only.',
+      figure: (bodice: boolean): string =>
+        bodice ? 'Bodice and figure are for proportion only.' : 'The figure is for proportion only.',
       without: (parts: string): string => `Not drawn: ${parts}.`,
     },
     inFolds: 'Fuller than drawn: the fullness falls in folds.',
@@ -33,15 +34,16 @@ export function englishPages({ length, list, station, unit }: Basics) {
       settle: 'To settle before cutting',
       unsaid: 'Not in the spec',
       notes: 'Notes',
-      lengthsCaption: `Lengths from the sewn edge of the bodice, along the cloth, ${unit}`,
+      lengthsCaption: (ownWaist: boolean): string =>
+        `Lengths from the ${ownWaist ? 'sewn waist edge' : 'sewn edge of the bodice'}, along the cloth, ${unit}`,
       measures: 'Measures',
       stationHeads: ['station', 'below level waist', 'finished', 'to floor', 'on floor'],
       about: (length: string): string => `about ${length}`,
       goreHeads: ['gore', 'cut', 'sewn top', 'bodice edge', 'hem', 'flare'],
       goresCaption: `Gores as sewn, ${unit}; a gore on the fold by its half`,
       onFold: (name: string): string => `${name} (half)`,
-      waistLine: (sewn: string, bodice: string): string =>
-        `The gores’ tops are ${sewn} all round, the bodice edge ${bodice}.`,
+      waistLine: (sewn: string, bodice: string | undefined): string =>
+        `The gores’ tops are ${sewn} all round${bodice === undefined ? '' : `, the bodice edge ${bodice}`}.`,
       hemLine: (hem: string): string => `The hem is ${hem} round.`,
       skirtOnFloor: 'the skirt, on the floor',
       footprint: (length: string, width: string): string =>
@@ -319,8 +321,10 @@ export function englishPages({ length, list, station, unit }: Basics) {
         'At true proportion, from the measures below. Say so now if anything differs from what you want: the cloth is cut by it.',
       decides: ['', ''],
       waist: 'waist seam, all round',
-      frontLength: 'front, from the bodice’s edge to the hem',
-      backLength: 'back, from the bodice’s edge to the hem',
+      frontLength: (ownWaist: boolean): string =>
+        `front, from the ${ownWaist ? 'waist' : 'bodice’s edge'} to the hem`,
+      backLength: (ownWaist: boolean): string =>
+        `back, from the ${ownWaist ? 'waist' : 'bodice’s edge'} to the hem`,
       train: 'train on the floor at the centre back',
       offFloor: 'hem off the floor in front',
       hem: 'hem, all round',
@@ -384,6 +388,7 @@ export function englishPages({ length, list, station, unit }: Basics) {
         'Over the petticoat, in the shoes, standing straight; along the cloth’s way, not through the air. Write the unit down.',
       who: ['code', 'date', 'unit', 'measured by'],
       body: 'Body',
+      ownWaist: 'waist, where the skirt sits',
       bodyFields: [
         'waist, where the bodice ends',
         'hip, at the fullest',
@@ -415,8 +420,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       drop: 'How far the edge lies below the level waist',
       dropText: 'Tie a tape round the natural waist, level; measure down from it.',
       lengths: 'Lengths',
-      lengthsText:
-        'From the bodice’s edge to the floor at each station; the hem’s height off the floor apart.',
+      lengthsText: (ownWaist: boolean): string =>
+        `From the ${ownWaist ? 'waist' : 'bodice’s edge'} to the floor at each station; the hem’s height off the floor apart.`,
       offFloor: 'hem off the floor in front',
       train: 'train on the floor at the centre back',
       data: 'A code, never a name: measures are personal data. The data-protection authority of your country says how long they may be kept.',

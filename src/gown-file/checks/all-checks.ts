@@ -1,7 +1,8 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { checkAboveWaist } from './above-waist.ts';
 import { checkAssumed } from './assumed.ts';
-import { checkCloths, checkFacings } from './cloths.ts';
+import { checkCloths } from './cloths.ts';
+import { checkFinishing } from './finishing.ts';
 import { checkFullness } from './fullness.ts';
 import { checkGores } from './gores.ts';
 import { checkJoins } from './joins.ts';
@@ -31,7 +32,7 @@ export function allChecks(page: Page): Diagnostic[] {
     checkParts,
     checkPetticoats,
     checkCloths,
-    checkFacings,
+    checkFinishing,
     checkShares,
     checkFullness,
     checkWorkroom,

@@ -121,6 +121,7 @@ function checkClothsNamed(page: Page): Diagnostic[] {
     ...flounces.flatMap(({ cloth }, i) => one(page, cloth, 'flounces', i, 'cloth')),
     ...tiers.flatMap(({ cloth }, i) => one(page, cloth, 'tiers', i, 'cloth')),
     ...one(page, edging?.cloth, 'edging', 'cloth'),
+    ...one(page, page.sketch.waist?.cloth, 'waist', 'cloth'),
   ];
   const cloths = page.keysOf('cloths');
   const faults = unknown('cloth', used, cloths);

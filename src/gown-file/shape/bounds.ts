@@ -49,6 +49,8 @@ export const BOUNDS = {
   fullness: { least: 1, most: 10, of: 'fullness' },
   pleat: { least: 2, most: 500, of: "a pleat's depth" },
   flounce: { least: 5, most: 3000, of: 'the depth of a flounce or tier' },
+  band: { least: 5, most: 400, of: 'the width of a waistband or its facing' },
+  overlap: { least: 0, most: 400, of: 'the overlap of a waistband' },
   facing: { least: 5, most: 3000, of: 'the depth of a facing' },
   clothWidth: { least: 100, most: 6000, of: "a cloth's width" },
   selvedge: { least: 0, most: 300, of: 'a selvedge' },

@@ -1,11 +1,43 @@
 import type { Layer } from '../../gown/layer.ts';
 import type { MakingFacts } from '../making-facts.ts';
 import { step, type UnplacedStep } from './step.ts';
-import { cutId } from './step-id.ts';
+import { cutId, type StepId, togetherId } from './step-id.ts';
+import { gatherId } from './steps-of-seams.ts';
 
 /** Pieces that finish an edge or an opening are made up before they are sewn on. */
-export function finishingSteps({ bench: { gown } }: MakingFacts): UnplacedStep[] {
-  return gown.layers.flatMap(facingSteps);
+export function finishingSteps(facts: MakingFacts): UnplacedStep[] {
+  return [...facts.bench.gown.layers.flatMap(facingSteps), ...ownWaistSteps(facts)];
+}
+
+/** A skirt that is sewn to no bodice: its layers, basted as one, and what finishes them. */
+function ownWaistSteps({ bench: { gown, skirt }, grams }: MakingFacts): UnplacedStep[] {
+  const { waist, layers } = gown;
+  if (waist === undefined) return [];
+  const names = layers.map(({ name }) => name);
+  return [
+    step(
+      togetherId('waist', names),
+      [
+        ...names.map((name): StepId => `seams:${name}`),
+        ...names.map(gatherId),
+        togetherId('baste', names),
+        'finish-opening',
+        'close',
+        ...(waist.layer === undefined ? [] : [cutId(waist.layer)]),
+      ],
+      {
+        kind: 'own-waist',
+        layers: names,
+        finish: waist.finish,
+        shaped: waist.upper !== undefined,
+        width: waist.width,
+        overlap: waist.overlap,
+        sewn: skirt.waist,
+        grams,
+      },
+      { before: ['hang'], cautions: ['weight'] },
+    ),
+  ];
 }
 
 function facingSteps({ name, facing }: Layer): UnplacedStep[] {

@@ -15,7 +15,7 @@ export function waistSteps(facts: MakingFacts): UnplacedStep[] {
     ...basteSteps(facts),
     ...closeStep(facts),
     ...joinSteps(facts),
-    stayStep(facts),
+    ...stayStep(facts),
   ];
 }
 
@@ -86,6 +86,7 @@ function closeStep({ waist, closure }: MakingFacts): UnplacedStep[] {
 
 /** Outermost first; each next group is laid over the seam before it. */
 function joinSteps({ waist, bench: { gown } }: MakingFacts): UnplacedStep[] {
+  if (gown.waist !== undefined) return [];
   const layerNamed = (name: string) => gown.layers.find((layer) => layer.name === name)!;
   const isGathered = (name: string): boolean =>
     layerNamed(name).fullness !== undefined || gown.gores.some((gore) => gore.fullness !== undefined);
@@ -122,13 +123,16 @@ function joinSteps({ waist, bench: { gown } }: MakingFacts): UnplacedStep[] {
   });
 }
 
-function stayStep({ bench: { skirt }, waist, grams, closure }: MakingFacts): UnplacedStep {
-  return step(
-    'waist-stay',
-    waist.groups.map(waistId),
-    { kind: 'waist-stay', length: skirt.waist, grams, closes: closure !== undefined },
-    { cautions: ['weight'] },
-  );
+function stayStep({ bench: { skirt, gown }, waist, grams, closure }: MakingFacts): UnplacedStep[] {
+  if (gown.waist !== undefined) return [];
+  return [
+    step(
+      'waist-stay',
+      waist.groups.map(waistId),
+      { kind: 'waist-stay', length: skirt.waist, grams, closes: closure !== undefined },
+      { cautions: ['weight'] },
+    ),
+  ];
 }
 
 function waistId(group: WaistGroup): StepId {

@@ -49,7 +49,8 @@ export function notionsFor(
   }
   if (closure?.kind === 'hooks' && closure.opening !== undefined && !closesWithHooks(given))
     derived.push({ kind: 'hooks', opening: closure.opening });
-  if (!listed(/petersham|waist ?(stay|tape)/i))
+  const isStayed = gown.waist === undefined || gown.waist.finish === 'stay';
+  if (isStayed && !listed(/petersham|waist ?(stay|tape)/i))
     derived.push({ kind: 'petersham', length: skirt.waist + STAY_ENDS });
   if (parts.bodice !== undefined) derived.push(...bodiceNotions(parts.bodice, closure, listed));
   for (const strip of parts.strips) derived.push({ kind: 'strip', strip });

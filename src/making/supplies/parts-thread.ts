@@ -1,7 +1,7 @@
 import type { CutPiece } from '../../draft/piece.ts';
 import { lengthOfRun } from '../../geometry/length.ts';
 import type { HemFinish } from '../../gown/cloth.ts';
-import { finishingLayers } from '../../gown/finishing.ts';
+import { facingLayers } from '../../gown/finishing.ts';
 import type { Gown } from '../../gown/gown.ts';
 import type { Layer } from '../../gown/layer.ts';
 
@@ -30,13 +30,14 @@ const GATHERING_ROWS = 2;
 
 /** Flounces and tiers: joined strip to strip, gathered, sewn to the edge above, hemmed. */
 export function rowsOfParts(
-  { flounces, tiers, layers, capes }: Pick<Gown, 'flounces' | 'tiers' | 'layers' | 'capes'>,
+  { flounces, tiers, layers, capes, waist }: Pick<Gown, 'flounces' | 'tiers' | 'layers' | 'capes' | 'waist'>,
   pieces: readonly CutPiece[],
 ): PartRows[] {
   return [
     ...flounces.map((flounce) => rowsOfFlounce(flounce, pieces)),
     ...tiers.map((own) => rowsOfTiers(own, pieces)),
-    ...finishingLayers({ layers, capes }).map((layer) => rowsOfFacing(layer, pieces)),
+    ...facingLayers({ layers, capes }).map((layer) => rowsOfFacing(layer, pieces)),
+    ...rowsOfWaist(waist, pieces),
   ];
 }
 
@@ -74,6 +75,31 @@ function rowsOfTiers(
     top: above.reduce((sum, edge, i) => sum + edge + GATHERING_ROWS * tiers[i]!, 0),
     hem: 0,
   };
+}
+
+/** Seams and neatening of a facing; of a band its ends and the edge that is felled or stitched down inside. */
+function rowsOfWaist(waist: Gown['waist'], pieces: readonly CutPiece[]): PartRows[] {
+  if (waist?.layer === undefined) return [];
+  const { layer, finish, width } = waist;
+  if (finish === 'facing') {
+    const inner = runOf(layer.name, pieces);
+    return [{ ...rowsOfFacing(layer, pieces), top: 2 * 2 * inner.hem }];
+  }
+  const long = Math.max(
+    ...pieces
+      .filter((piece) => piece.layers.includes(layer.name))
+      .flatMap(({ piece }) => piece.edges.map(({ curves }) => lengthOfRun(curves))),
+  );
+  return [
+    {
+      name: layer.name,
+      cloth: layer.cloth.name,
+      stitch: layer.cloth.stitch,
+      seams: 2 * width,
+      top: long,
+      hem: 0,
+    },
+  ];
 }
 
 /** Its seams alone: the rows along the hem, understitching and neatening among them, are the hem's that it faces. */

@@ -19,7 +19,7 @@ export function measureBlocks(input: PaperInput): Block[] {
     goreTable(input),
     {
       kind: 'paragraph',
-      text: `${text.waistLine(words.length(skirt.waist), words.length(gown.waistSeam))} ${text.hemLine(words.length(skirt.hem))}`,
+      text: `${text.waistLine(words.length(skirt.waist), gown.waist === undefined ? words.length(gown.waistSeam) : undefined)} ${text.hemLine(words.length(skirt.hem))}`,
     },
     ...(input.views === undefined ? [] : [viewsBlock(input, { width: paper.width - 30, height: 120 })]),
     ...(train === undefined ? [] : [{ kind: 'figure', drawing: train, caption: text.trainFigure } as const]),
@@ -42,11 +42,11 @@ function footprintBlock({ words, workroom, paper }: PaperInput): Block[] {
   ];
 }
 
-function stationTable({ words, workroom }: PaperInput): Block {
+function stationTable({ words, workroom, gown }: PaperInput): Block {
   const { jobSheet: text, number } = words;
   return {
     kind: 'table',
-    caption: text.lengthsCaption,
+    caption: text.lengthsCaption(gown.waist !== undefined),
     heads: text.stationHeads,
     align: ['start', 'end', 'end', 'end', 'end'],
     rows: workroom.skirt.stations.map(({ name, side, drop, finished, floor }) => {
@@ -64,13 +64,15 @@ function stationTable({ words, workroom }: PaperInput): Block {
   };
 }
 
-function goreTable({ words, measures, cutPieces }: PaperInput): Block {
+function goreTable({ words, measures, cutPieces, gown }: PaperInput): Block {
   const { jobSheet: text, number } = words;
+  // A skirt of its own waist has no edge above to meet.
+  const isKept = (_: unknown, column: number): boolean => gown.waist === undefined || column !== PANEL;
   return {
     kind: 'table',
     caption: text.goresCaption,
-    heads: text.goreHeads,
-    align: ['start', 'start', 'end', 'end', 'end', 'end'],
+    heads: text.goreHeads.filter(isKept),
+    align: ['start', 'start', 'end', 'end', 'end', 'end'].filter(isKept) as ('start' | 'end')[],
     rows: measures.gores.flatMap((gore) => {
       const own = cutPieces
         .map(({ piece }) => piece)
@@ -87,10 +89,13 @@ function goreTable({ words, measures, cutPieces }: PaperInput): Block {
         number(gore.hem),
         `${((gore.flare * 180) / Math.PI).toFixed(1)}°`,
       ];
-      return [cells];
+      return [cells.filter(isKept)];
     }),
   };
 }
+
+/** Column of the bodice's edge in the gores' table. */
+const PANEL = 3;
 
 /** How many and how: on the fold, as a mirrored pair, single. */
 export function howCut(piece: PaperInput['cutPieces'][number]['piece'], words: PaperInput['words']): string {

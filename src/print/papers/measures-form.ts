@@ -17,14 +17,16 @@ export function measuresForm(
   const names = [...new Set(stations)].map(words.station);
   const { bust, underbust, ...others } = text.levels;
   const isDrafted = gown.askedBodice !== undefined;
-  const levels = isDrafted ? { bust, underbust, ...others } : others;
+  const hasOwnWaist = gown.waist !== undefined;
+  const { edge: _, ...plain } = others;
+  const levels = isDrafted ? { bust, underbust, ...others } : hasOwnWaist ? plain : others;
   const figure: Drawing = stationFigure(levels, names, paper.width - 30);
   const blocks: Block[] = [
     { kind: 'heading', level: 1, text: text.title },
     { kind: 'paragraph', text: text.intro },
     { kind: 'fields', fields: text.who, columns: 2 },
     { kind: 'heading', level: 2, text: text.body },
-    { kind: 'fields', fields: text.bodyFields, columns: 2 },
+    { kind: 'fields', fields: bodyFields(gown, words), columns: 2 },
     { kind: 'heading', level: 2, text: text.petticoat },
     { kind: 'fields', fields: text.petticoatFields, columns: 2 },
     { kind: 'heading', level: 2, text: text.figure },
@@ -39,7 +41,7 @@ export function measuresForm(
     { kind: 'paragraph', text: text.dropText },
     { kind: 'fields', fields: names, columns: 2 },
     { kind: 'heading', level: 2, text: text.lengths },
-    { kind: 'paragraph', text: text.lengthsText },
+    { kind: 'paragraph', text: text.lengthsText(hasOwnWaist) },
     { kind: 'fields', fields: [...names, text.offFloor, text.train], columns: 2 },
     { kind: 'caution', text: text.data, lead: words.client.remember },
     { kind: 'heading', level: 3, text: text.notes },
@@ -67,13 +69,17 @@ export function measuresText(
     text.title,
     text.intro,
     ...part(text.notes, text.who).slice(2),
-    ...part(text.body, text.bodyFields),
+    ...part(text.body, bodyFields(gown, words)),
     ...part(text.petticoat, text.petticoatFields),
     ...partsAbove(gown, names, words).flatMap(({ title, intro, fields }) =>
       part(intro === undefined ? title : `${title}. ${intro}`, fields),
     ),
     ...part(`${text.drop}. ${text.dropText}`, names),
-    ...part(`${text.lengths}. ${text.lengthsText}`, [...names, text.offFloor, text.train]),
+    ...part(`${text.lengths}. ${text.lengthsText(gown.waist !== undefined)}`, [
+      ...names,
+      text.offFloor,
+      text.train,
+    ]),
     '',
     text.data,
     '',
@@ -81,12 +87,17 @@ export function measuresText(
 }
 
 /** What says how a gown's bodice is come by. */
-type MeasuredAbove = Pick<Gown, 'askedBodice' | 'straps' | 'capes'>;
+type MeasuredAbove = Pick<Gown, 'askedBodice' | 'straps' | 'capes' | 'waist'>;
 
 interface FormPart {
   readonly title: string;
   readonly intro?: string;
   readonly fields: readonly string[];
+}
+
+/** A skirt that is sewn to no bodice has its own waist measured. */
+function bodyFields({ waist }: MeasuredAbove, { measuresForm: text }: Words): string[] {
+  return waist === undefined ? text.bodyFields : [text.ownWaist, ...text.bodyFields.slice(1)];
 }
 
 /** What is measured above the skirt: a bodice's sewn edge, or the body that one is drafted over. */
@@ -95,6 +106,7 @@ function partsAbove(
   stations: readonly string[],
   { measuresForm: text }: Words,
 ): FormPart[] {
+  if (gown.waist !== undefined) return [];
   if (gown.askedBodice === undefined) {
     const panels = gown.gores.map(({ name, fold }) => text.panel(name, fold !== undefined));
     return [{ title: text.edge, intro: text.edgeText, fields: [...panels, text.waistSeam, text.bones] }];

@@ -26,16 +26,16 @@ export function viewsCaption({ rows, layer, notHung }: DrawnViews, words: PaperI
     hung.drawn(layer),
     ...(shown.some((view) => view.opening.length > 0) ? [words.bold] : []),
     ...(shown.some((view) => view.edging.length > 0) ? [hung.edging] : []),
-    hung.figure,
+    hung.figure(shown.some((view) => view.bodice.length > 0)),
     ...(notHung.length === 0 ? [] : [hung.without(words.list(notHung))]),
   ].join(' ');
 }
 
 /** What the drawing's figures are, and how its lines are to be read. */
-export function drawingCaption({ words, silhouette }: PaperInput): string {
+export function drawingCaption({ words, silhouette, gown }: PaperInput): string {
   const opens = [silhouette.front, silhouette.back].some((view) => view.opening !== undefined);
   const sentences = [
-    `${words.jobSheet.lengthsCaption}.`,
+    `${words.jobSheet.lengthsCaption(gown.waist !== undefined)}.`,
     ...(opens ? [words.bold] : []),
     ...(silhouette.inFolds ? [words.inFolds] : []),
   ];
