@@ -14,10 +14,11 @@ import { allowanceWiderThanGore, outlineCrosses, tooDeepForCurve } from './allow
 import { crossedOutlines } from './allowances/crossed-outlines.ts';
 import { cutPieces } from './allowances/cut-pieces.ts';
 import { foldedEdges } from './allowances/folded-edges.ts';
+import { pleatFindings } from './allowances/pleat-findings.ts';
 import { wideAllowances } from './allowances/wide-allowances.ts';
 import { bodiceParts } from './bodice/bodice-parts.ts';
 import { capeParts, draftCapes } from './bodice/cape-parts.ts';
-import { draftAsked, panelEdges } from './bodice/draft-asked.ts';
+import { draftAsked, panelEdges, panelsApart } from './bodice/draft-asked.ts';
 import { strapParts, strapProblems } from './bodice/strap-parts.ts';
 import { fittedApart, trueBodice } from './bodice/true-bodice.ts';
 import type { Diagnostic, Source, Span } from './diagnostics/diagnostic.ts';
@@ -54,6 +55,7 @@ import { finishingReport } from './report/finishing-report.ts';
 import { fittingReport } from './report/fitting-report.ts';
 import { findingsOf, gownReport } from './report/gown-report.ts';
 import { partReport } from './report/part-report.ts';
+import { pleatReport } from './report/pleat-report.ts';
 import { measureGown } from './truing/measure-gown.ts';
 import { measurePart } from './truing/measure-parts.ts';
 import { trueOverPetticoat } from './truing/over-petticoat.ts';
@@ -106,8 +108,9 @@ export function gownAsked(spec: Spec): {
   if (asked === undefined) return { gown: gownOfSpec(measured), diagnostics: [] };
   const { bodice, diagnostics } = draftAsked(asked);
   if (bodice === undefined) return { diagnostics };
-  const sewn = sewnToEdge(measured, panelEdges(bodice.figures), bodice.figures.lower);
-  return { gown: gownOfSpec(sewn), diagnostics };
+  const sewn = sewnToEdge(measured, panelEdges(bodice.drafted), bodice.drafted.lower);
+  const apart = panelsApart(bodice);
+  return { gown: { ...gownOfSpec(sewn), ...(apart && { panelsApart: apart }) }, diagnostics };
 }
 
 /**
@@ -146,7 +149,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
   const partMeasures = sewnOn.map((part) => ({ part, measures: measurePart(drafts, part) }));
   const diagnostics = [
     ...above.diagnostics,
-    ...(bodice === undefined ? [] : [...trueBodice(bodice), ...fittedApart(bodice, asked, gown)]),
+    ...(bodice === undefined ? [] : [...trueBodice(bodice), ...fittedApart(bodice, gown)]),
     ...strapProblems(gown, bodice),
     ...capesFound,
     ...fitted.diagnostics,
@@ -158,6 +161,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...facings.tooDeep.map((found) => facingTooDeep(found, gown.units)),
     ...('gore' in ofWaist ? [waistFacingTooDeep(gown.waist!, ofWaist, gown.units)] : []),
     ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),
+    ...pleatFindings(gown, drafts.layers),
     ...wideAllowances(drafts.layers).map((wide) => allowanceWiderThanGore(wide, gown.units)),
   ];
 
@@ -196,6 +200,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
       ...(capes.length === 0 ? {} : { capes: capes.map(capeReport) }),
       parts: partMeasures.map(partReport),
       finishing: finishing.map(finishingReport),
+      ...(gown.pleats.length === 0 ? {} : { pleats: pleatReport(gown, drafts.layers) }),
       overskirts: overskirts.map((overskirt) => overskirt.report),
       fittings: fitted.traces.map(fittingReport),
     },

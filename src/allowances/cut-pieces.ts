@@ -16,8 +16,12 @@ import type { Godet } from '../gown/parts.ts';
 import { type AllowancePlan, allowancePlan, partPlan } from './allowance-plan.ts';
 import { cutOutline } from './cut-outline.ts';
 import { fullnessRemark, quarterNotches } from './fullness-marks.ts';
+import { withKicks } from './kick-extension.ts';
 import { APART, notchDistances, notchesOf } from './notches.ts';
+import { withPleats } from './open-pleats.ts';
 import { partRemarks } from './part-remarks.ts';
+import { type PleatFold, pleatFolds, pleatsOfLayer } from './pleat-folds.ts';
+import { pleatRemarks } from './pleat-remarks.ts';
 import { pleatMarks } from './pleats.ts';
 import { type TopFullness, topFullness } from './top-fullness.ts';
 
@@ -49,7 +53,7 @@ function drawable(cut: CutPiece): CutPiece {
 }
 
 /** What of the gown its pieces need beside their outlines. */
-export type GownToCut = GownLines & Pick<Gown, 'units' | 'godets'>;
+export type GownToCut = GownLines & Pick<Gown, 'units' | 'godets' | 'pleats'>;
 
 /** A piece of one layer before its allowances are drawn. */
 interface Blank {
@@ -61,20 +65,24 @@ interface Blank {
   readonly quartered: boolean;
   readonly remarks: readonly string[];
   readonly marks?: CutPiece['marks'];
+  readonly folds: readonly PleatFold[];
   /** Pieces of the same key have the same outline. */
   readonly key: string;
 }
 
 /** Every gore of every layer, gore by gore from the centre front round. */
 function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
-  const { units, godets } = gown;
+  const { units, godets, pleats } = gown;
   const drafts = [...new Set(layers.map(({ draft }) => draft))];
   const notches = new Map(layers.map(({ draft }) => [draft, distancesBySeam(godets, draft)]));
   return goresOnce(gown).flatMap((gore, index) =>
     layers
       .filter(({ layer }) => hasGore(layer, gore))
       .flatMap(({ layer, draft }) =>
-        cutsOf(draft, index).map(({ piece, gore: own }): Blank => {
+        cutsOf(draft, index).map(({ piece: plain, gore: own }): Blank => {
+          const placed = pleatsOfLayer(pleats, layer);
+          const { piece, marks } = withKicks(plain, placed, allCuts(draft));
+          const folds = pleatFolds(placed, plain);
           const plan = allowancePlan(layer, piece, gore.roughCut);
           const full = topFullness(layer, draft, own);
           return {
@@ -84,8 +92,13 @@ function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
             notches: notches.get(draft)!,
             ...(full === undefined ? {} : { full }),
             quartered: full !== undefined && full.rule.by === 'gathers',
-            remarks: full === undefined ? [] : [fullnessRemark(full, units)],
-            key: JSON.stringify([index, drafts.indexOf(draft), piece.side, plan, full?.rule]),
+            remarks: [
+              ...(full === undefined ? [] : [fullnessRemark(full, units)]),
+              ...pleatRemarks(placed, plain, units),
+            ],
+            marks,
+            folds,
+            key: JSON.stringify([index, drafts.indexOf(draft), piece.side, plan, full?.rule, placed]),
           };
         }),
       ),
@@ -99,6 +112,10 @@ function cutsOf(draft: GownDraft, gore: number): NonNullable<GownDraft['cutAs']>
   return draft.cutAs.filter(({ piece }) => piece.gore === name);
 }
 
+function allCuts({ cutAs, pieces }: GownDraft): readonly Piece[] {
+  return cutAs === undefined ? pieces : cutAs.map(({ piece }) => piece);
+}
+
 function partBlank({ units }: GownToCut, part: Part): Blank {
   const own = partPlan(part);
   return {
@@ -109,6 +126,7 @@ function partBlank({ units }: GownToCut, part: Part): Blank {
     quartered: part.quartered,
     remarks: partRemarks(part, units),
     marks: part.marks ?? [],
+    folds: [],
     key: JSON.stringify([part.piece.part, part.piece.gore, part.piece.edges, own]),
   };
 }
@@ -117,7 +135,7 @@ function cutPiece(blank: Blank, layers: readonly string[]): CutPiece {
   const { plan, full } = blank;
   const piece: Piece = { ...blank.piece, layers };
   const top = piece.edges[0]!.name;
-  return {
+  const flat: CutPiece = {
     piece,
     gore: piece.gore,
     layers,
@@ -136,6 +154,7 @@ function cutPiece(blank: Blank, layers: readonly string[]): CutPiece {
     labelAt: labelPlace(piece),
     ...(blank.remarks.length === 0 ? {} : { remarks: blank.remarks }),
   };
+  return withPleats(flat, blank.folds);
 }
 
 /** Under a rough cut: where the hem's allowance will be cut once the gown has hung and been levelled. */

@@ -41,5 +41,5 @@ export function fullnessRemark(full: TopFullness, units: Units): string {
     full.rule.towards === undefined || full.rule.towards === 'box'
       ? ''
       : `, towards the ${full.rule.towards}`;
-  return `pleat the top from ${from} to ${to}: ${count} ${count === 1 ? kind : `${kind}s`} ${tapeText(depth, units)} deep${lie}`;
+  return `pleat the top from ${from} to ${to}: ${count} ${count === 1 ? kind : `${kind}s`}, each fold ${tapeText(depth, units)} deep${lie}`;
 }

@@ -1,7 +1,10 @@
 import type { CutPiece, Piece } from '../draft/piece.ts';
+import type { Point } from '../geometry/curve.ts';
 import { pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { placeOnRun } from '../geometry/length.ts';
 import { along, leftOf } from '../geometry/point.ts';
+import { isFrontLeft } from './pleat-folds.ts';
+import { arrowFrom, PLEAT_MARKS } from './pleat-lines.ts';
 import type { TopFullness } from './top-fullness.ts';
 
 /** How far down from the top edge a pleat's folds are marked, mm. */
@@ -22,12 +25,44 @@ export function pleatsOf({ rule, cut, sewn }: TopFullness): {
 /** The folds of each pleat, marked down from the top edge. */
 export function pleatMarks(piece: Piece, full: TopFullness): CutPiece['marks'] {
   const { curves } = piece.edges[0]!;
-  return foldPlaces(full).map((distance) => {
+  const places = foldPlaces(full).map((distance) => {
     const place = placeOnRun(curves, distance);
-    const point = pointAt(place.curve, place.t);
-    const down = leftOf(tangentAt(place.curve, place.t));
-    return { name: 'pleat', curves: [{ kind: 'line', from: point, to: along(point, down, -MARK) }] };
+    const from = pointAt(place.curve, place.t);
+    const up = leftOf(tangentAt(place.curve, place.t));
+    return { from, up, at: (below: number): Point => along(from, up, -below) };
   });
+  const folds = places.map(({ from, at }) => ({
+    name: 'pleat',
+    curves: [{ kind: 'line', from, to: at(MARK) } as const],
+  }));
+  const each = full.rule.towards === 'box' ? 6 : 3;
+  const arrows = places.flatMap((_, first) =>
+    first % each === 0
+      ? arrowsOf(full.rule.towards, isFrontLeft(piece)).map(([outer, line]) => ({
+          name: PLEAT_MARKS.arrow,
+          curves: arrowFrom(
+            places[first + outer]!.at(MARK / 2),
+            places[first + line]!.at(MARK / 2),
+            places[first + outer]!.up,
+          ),
+        }))
+      : [],
+  );
+  return [...folds, ...arrows];
+}
+
+/** From which line of a pleat to which: an outer fold to where it is brought. None where nothing says which way. */
+function arrowsOf(
+  towards: TopFullness['rule']['towards'],
+  frontIsLeft: boolean,
+): readonly (readonly [number, number])[] {
+  if (towards === 'box')
+    return [
+      [2, 0],
+      [3, 5],
+    ];
+  if (towards !== 'front' && towards !== 'back') return [];
+  return [(towards === 'front') === frontIsLeft ? [2, 0] : [0, 2]];
 }
 
 /**

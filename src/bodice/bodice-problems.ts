@@ -1,5 +1,5 @@
 import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
-import { error, finding, listed, type Words, warning } from '../diagnostics/finding.ts';
+import { error, finding, listed, note, type Words } from '../diagnostics/finding.ts';
 import { quoted } from '../diagnostics/safe-text.ts';
 import type { BodiceFault, PanelWidth } from './bodice-fault.ts';
 
@@ -180,12 +180,18 @@ export const panelMissesTop = error(
   }),
 );
 
-export const halvesUnderOneSkirt = warning(
-  'halves-under-one-skirt',
-  (panel: string, left: string, right: string) => ({
-    message: `The panel ${quoted(panel)} is ${left} at the waist seam on her left and ${right} on her right.`,
-    why: 'The gores of the two sides are alike, and take the middle of the two.',
-    hint: 'Ease the one and stretch the other at the waist seam, or give the gores all the way round (`symmetry: none`) and measure the edge.',
+export const goresOfEachSide = note('gores-of-each-side', (panels: readonly string[], below: string) => ({
+  message: `The lower edge of the bodice differs between her two sides at ${listed(panels)}: the gores there are cut for each side, with the difference run out ${below} below the waist seam.`,
+  why: 'Each gore meets the panel of its own side.',
+  hint: 'Mark left and right on every piece as it is cut; nothing else is needed.',
+}));
+
+export const goresTakenIn = note(
+  'fitting-reaches-gores',
+  (words: 'in' | 'out', by: string, below: string) => ({
+    message: `As it was pinned, the lower edge of the bodice is ${words === 'in' ? 'taken in' : 'let out'} by ${by} all round; the tops of the gores follow.`,
+    why: 'Skirt and bodice meet at one seam.',
+    hint: `The gores are ${words === 'in' ? 'taken in' : 'let out'} beside their seams, run out ${below} below; pin the skirt under \`seams\` where it should be otherwise.`,
   }),
 );
 

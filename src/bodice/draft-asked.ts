@@ -1,12 +1,14 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { tapeText } from '../diagnostics/tape-text.ts';
+import { WAIST_TAKE_REACHES } from '../fittings/waist-takes.ts';
 import { WAIST_AGREES } from '../geometry/tolerances.ts';
-import type { AskedBodice } from '../gown/above-waist.ts';
+import type { AskedBodice, FittedPanels, PanelsApart } from '../gown/above-waist.ts';
 import { askedMeasures, boningOf, closingsOf } from './asked-measures.ts';
 import type { BodiceFault } from './bodice-fault.ts';
-import { bodiceProblem, halvesUnderOneSkirt, panelMissesTop } from './bodice-problems.ts';
+import { bodiceProblem, goresOfEachSide, goresTakenIn, panelMissesTop } from './bodice-problems.ts';
 import type { Bones } from './bones.ts';
 import { type BodiceDraft, draftBodice } from './draft-bodice.ts';
+import { type BodiceTrace, fitBodice } from './fit-bodice.ts';
 import type { Lacing } from './lacing.ts';
 import { type BodiceFigures, measureBodice } from './measure-bodice.ts';
 import { bonesOf, lacingAt, type WaistTape, waistTape } from './supplies.ts';
@@ -14,11 +16,18 @@ import { bonesOf, lacingAt, type WaistTape, waistTape } from './supplies.ts';
 /** A bodice as it is drafted and made up. */
 export interface DraftedBodice {
   readonly asked: AskedBodice;
+  /** As it was fitted. */
   readonly draft: BodiceDraft;
   readonly figures: BodiceFigures;
+  /** Before anything was pinned: the gores are drafted for it. */
+  readonly drafted: BodiceFigures;
   readonly bones: readonly Bones[];
   readonly lacing?: Lacing;
   readonly tape: WaistTape;
+  /** What each of its fittings did. */
+  readonly fittings: readonly BodiceTrace[];
+  /** By side: the seams that were pinned as far as the waist seam. */
+  readonly pinned: Readonly<Record<'left' | 'right', readonly string[]>>;
 }
 
 /** Drafts the bodice that is asked for; nothing where it cannot be drafted. */
@@ -26,8 +35,9 @@ export function draftAsked(asked: AskedBodice): {
   readonly bodice?: DraftedBodice;
   readonly diagnostics: readonly Diagnostic[];
 } {
-  const draft = draftBodice(askedMeasures(asked));
-  if ('faults' in draft) return { diagnostics: told(asked, draft.faults) };
+  const drafted = draftBodice(askedMeasures(asked));
+  if ('faults' in drafted) return { diagnostics: told(asked, drafted.faults) };
+  const { draft, traces, pinned, diagnostics } = fitBodice(drafted, asked);
   const rule = boningOf(asked);
   const closings = closingsOf(asked.draft);
   const boned = rule === undefined ? { bones: [], faults: [] } : bonesOf(draft, rule, closings);
@@ -35,16 +45,25 @@ export function draftAsked(asked: AskedBodice): {
   const faults = [...boned.faults, ...laced.flatMap((found) => ('faults' in found ? found.faults : []))];
   const lacing = laced.flatMap((found) => ('lacing' in found ? [found.lacing] : []))[0];
   const figures = measureBodice(draft);
+  const bodice: DraftedBodice = {
+    asked,
+    draft,
+    drafted: draft === drafted ? figures : measureBodice(drafted),
+    figures,
+    bones: boned.bones,
+    ...(lacing === undefined ? {} : { lacing }),
+    tape: waistTape(draft),
+    fittings: traces,
+    pinned,
+  };
   return {
-    bodice: {
-      asked,
-      draft,
-      figures,
-      bones: boned.bones,
-      ...(lacing === undefined ? {} : { lacing }),
-      tape: waistTape(draft),
-    },
-    diagnostics: [...told(asked, faults), ...topsApart(asked, figures), ...halvesApart(asked, figures)],
+    bodice,
+    diagnostics: [
+      ...diagnostics,
+      ...told(asked, faults),
+      ...topsApart(asked, bodice.drafted),
+      ...goresFollow(asked, bodice),
+    ],
   };
 }
 
@@ -57,7 +76,7 @@ function sayIn({ units }: AskedBodice): (length: number) => string {
 }
 
 /** Sewn lower edges of the panels, of one side of her; where her halves differ, the middle of the two. */
-export function panelEdges({ panels }: BodiceFigures): Readonly<Record<string, number>> {
+export function panelEdges({ panels }: Pick<BodiceFigures, 'panels'>): Readonly<Record<string, number>> {
   const names = [...new Set(panels.map(({ name }) => name))];
   return Object.fromEntries(
     names.map((name) => {
@@ -65,6 +84,23 @@ export function panelEdges({ panels }: BodiceFigures): Readonly<Record<string, n
       return [name, own.reduce((sum, { lower }) => sum + lower, 0) / own.length];
     }),
   );
+}
+
+/** What her two sides, and what was pinned in them, make of the panels' lower edges; nothing where that is nothing. */
+export function panelsApart({ drafted, figures, pinned }: DraftedBodice): PanelsApart | undefined {
+  const middle = panelEdges(drafted);
+  const of = (side: 'left' | 'right'): FittedPanels => ({
+    less: Object.fromEntries(
+      figures.panels
+        .filter((panel) => panel.side === undefined || panel.side === side)
+        .map(({ name, lower }) => [name, middle[name]! - lower] as const)
+        .filter(([, by]) => Math.abs(by) > PANELS_AGREE),
+    ),
+    seams: pinned[side],
+  });
+  const apart = { left: of('left'), right: of('right') };
+  const isNothing = [apart.left, apart.right].every(({ less }) => Object.keys(less).length === 0);
+  return isNothing ? undefined : apart;
 }
 
 /** A gore that says its own top meets its panel all the same. */
@@ -78,16 +114,29 @@ function topsApart(asked: AskedBodice, figures: BodiceFigures): Diagnostic[] {
   });
 }
 
-/** Lower edges of the two sides that differ by more are said, mm: what a waist seam eases without a thought. */
-const SIDES_AGREE = 1.5;
+/** Lower edges that differ by less are alike, mm. */
+const PANELS_AGREE = 0.005;
 
-function halvesApart(asked: AskedBodice, { panels }: BodiceFigures): Diagnostic[] {
+/** What the gores have to follow. */
+function goresFollow(asked: AskedBodice, bodice: DraftedBodice): Diagnostic[] {
+  const apart = panelsApart(bodice);
+  if (apart === undefined) return [];
+  const { left, right } = apart;
   const say = sayIn(asked);
-  return asked.draft.panels.flatMap(({ name }, i) => {
-    const [left, right] = panels.filter((panel) => panel.name === name);
-    if (left === undefined || right === undefined || Math.abs(left.lower - right.lower) <= SIDES_AGREE)
-      return [];
-    const span = asked.placeAt(['bodice', 'draft', 'panels', i]);
-    return [halvesUnderOneSkirt(span, name, say(left.lower), say(right.lower))];
-  });
+  const below = say(WAIST_TAKE_REACHES);
+  const names = asked.draft.panels.map(({ name }) => name);
+  const differ = names.filter(
+    (name) => Math.abs((left.less[name] ?? 0) - (right.less[name] ?? 0)) > PANELS_AGREE,
+  );
+  const by = bodice.drafted.lower - bodice.figures.lower;
+  const last = asked.fittings.at(-1);
+  return [
+    ...(differ.length === 0 ? [] : [goresOfEachSide(asked.placeAt(['bodice', 'draft']), differ, below)]),
+    ...(last === undefined || Math.abs(by) <= SAID_FROM
+      ? []
+      : [goresTakenIn(last.place(), by > 0 ? 'in' : 'out', say(Math.abs(by)), below)]),
+  ];
 }
+
+/** Less than this of a waist is not worth a word, mm. */
+const SAID_FROM = 0.05;

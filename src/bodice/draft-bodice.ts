@@ -21,8 +21,11 @@ export function draftBodice(measures: BodiceMeasures): BodiceDrafted {
   if ('faults' in left) return left;
   const right = halvesDiffer(measures) ? draftHalf(measures, 'right') : left;
   if ('faults' in right) return right;
-  const pieces = left.pieces.flatMap((piece, i) => cutOfHalves(piece, right.pieces[i]!));
-  return { measures, left, right, pieces };
+  return { measures, left, right, pieces: piecesOf(left, right) };
+}
+
+export function piecesOf(left: HalfBodice, right: HalfBodice): readonly Piece[] {
+  return left.pieces.flatMap((piece, i) => cutOfHalves(piece, right.pieces[i]!));
 }
 
 function halvesDiffer({ girths, lacings }: BodiceMeasures): boolean {

@@ -5,7 +5,7 @@ import { type BoneRule, type Bones, bonesAlong } from './bones.ts';
 import type { BodiceDraft } from './draft-bodice.ts';
 import type { HalfBodice } from './draft-half.ts';
 import { type Lacing, lacingOf } from './lacing.ts';
-import { gapAt } from './sewn-levels.ts';
+import { gapAt, gapRound } from './sewn-levels.ts';
 
 /** What closes the bodice; mm. */
 export type BodiceClosing =
@@ -43,9 +43,10 @@ export interface WaistTape {
 /** A tape's two ends are turned under and take a hook and an eye, mm each: common practice. */
 const TAPE_END = 25;
 
-export function waistTape({ measures }: BodiceDraft): WaistTape {
-  const waist = measures.girths.find(({ above }) => above === 0)!;
-  const round = waist.girth - (measures.reduce[waist.at] ?? 0);
+export function waistTape({ measures, left, right }: BodiceDraft): WaistTape {
+  const waist = measures.girths.findIndex(({ above }) => above === 0);
+  const round =
+    left.levels[waist]!.half + right.levels[waist]!.half + gapRound(measures, measures.girths[waist]!.at);
   return { round, length: round + 2 * TAPE_END };
 }
 

@@ -80,17 +80,16 @@ function tightLacing({ draft, asked }: DraftedBodice): Diagnostic[] {
 }
 
 /** Waists that differ by less are one, mm. */
-const SAME_WAIST = 0.01;
+const SAME_WAIST = 0.05;
 
-/** A fitting that takes in the waist takes in the gores; a drafted panel follows her girths alone. */
+/** A fitting that takes in the skirt's waist takes in the gores alone, unless it was pinned in the bodice too. */
 export function fittedApart(
-  { asked }: DraftedBodice,
-  before: Pick<Gown, 'waistSeam' | 'fittings'>,
-  after: Pick<Gown, 'waistSeam'>,
+  { asked, figures }: DraftedBodice,
+  { waistSeam, fittings }: Pick<Gown, 'waistSeam' | 'fittings'>,
 ): Diagnostic[] {
-  const taken = before.waistSeam - after.waistSeam;
+  const taken = figures.lower - waistSeam;
   if (Math.abs(taken) < SAME_WAIST) return [];
   const say = (length: number): string => tapeText(length, asked.units);
-  const span = before.fittings.at(-1)?.place() ?? asked.placeAt(['bodice', 'draft']);
+  const span = fittings.at(-1)?.place() ?? asked.placeAt(['bodice', 'draft']);
   return [fittingBesideDraft(span, taken > 0, say(Math.abs(taken)))];
 }

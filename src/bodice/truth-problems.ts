@@ -39,5 +39,5 @@ export const lacedTightly = warning(
 export const fittingBesideDraft = warning('fitting-beside-draft', (isTakenIn: boolean, by: string) => ({
   message: `The fittings ${isTakenIn ? 'take in' : 'let out'} the waist seam by ${by} all round, and the drafted panels above it stay as they are.`,
   why: 'Skirt and bodice would not meet at the waist seam.',
-  hint: 'Take the same out of her girth, of `reduce` or of the `widths` of those panels, and draft again.',
+  hint: 'Write what was pinned above the waist seam under `bodice` of the same fitting, from below the waist up.',
 }));

@@ -18,6 +18,10 @@ export function chalkCsv(tables: readonly ChalkTable[]): string {
         length: swing.radius,
       }),
     ),
+    ...table.inner.flatMap(({ name, from, to }) => [
+      row(table, { line: name, edge: '', kind: 'from', place: pointOf(from) }),
+      row(table, { line: name, edge: '', kind: 'to', place: pointOf(to) }),
+    ]),
     ...table.diagonals.map(({ from, to, length }) =>
       row(table, { line: 'seam', edge: '', kind: 'diagonal', from, to, length }),
     ),

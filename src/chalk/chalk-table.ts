@@ -42,6 +42,7 @@ export function chalkTable(cutPiece: CutPiece, options: ChalkOptions = {}): Chal
     ...(piece.part === undefined ? {} : { part: piece.part }),
     layers: cutPiece.layers,
     cut: piece.cut,
+    ...(piece.copies === undefined ? {} : { copies: piece.copies }),
     frontEdge: piece.frontEdge,
     backEdge: piece.backEdge,
     ...(piece.side === undefined ? {} : { side: piece.side }),
@@ -54,6 +55,7 @@ export function chalkTable(cutPiece: CutPiece, options: ChalkOptions = {}): Chal
     lines: { cut: plotted(cut), seam: plotted(seam) },
     swings: [...swingsOf(cutPiece.cutEdges, axes, 'cut'), ...swingsOf(piece.edges, axes, 'seam')],
     diagonals: diagonalsOf(piece.edges, seam, axes),
+    inner: innerLines(cutPiece, axes),
   };
 }
 
@@ -73,6 +75,21 @@ export function grainOf({ piece }: CutPiece): number {
 /** Down is measured from the top of the cut line. */
 function topOf({ cutEdges }: CutPiece): number {
   return boundsOfCurves(cutEdges.flatMap((edge) => edge.curves)).top;
+}
+
+/** Straight lines that are folded or sewn to, from end to end. */
+function innerLines({ marks }: CutPiece, { x, y, step }: ChalkAxes): ChalkTable['inner'] {
+  const place = (point: Point): { down: number; across: number } => ({
+    down: Math.round((point.y - y) / step) * step,
+    across: Math.round((point.x - x) / step) * step,
+  });
+  return marks.flatMap(({ name, curves }) => {
+    const [line] = curves;
+    if (!/-line$/.test(name) || curves.length !== 1 || line?.kind !== 'line') return [];
+    const upright = line.from.y <= line.to.y;
+    const [from, to] = upright ? [line.from, line.to] : [line.to, line.from];
+    return [{ name, from: place(from), to: place(to) }];
+  });
 }
 
 /** The two diagonals between the ends of waist and hem, measured between the true corners. */

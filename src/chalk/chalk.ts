@@ -59,6 +59,13 @@ export interface ChalkDiagonal {
   readonly length: number;
 }
 
+/** A straight line to mark inside the piece, such as a fold. mm. */
+export interface ChalkInner {
+  readonly name: string;
+  readonly from: Omit<ChalkCorner, 'letter'>;
+  readonly to: Omit<ChalkCorner, 'letter'>;
+}
+
 /** One level of a table: distances from the grain line at cut left, seam left, seam right, cut right. mm. */
 export interface ChalkLevel {
   readonly down: number;
@@ -73,6 +80,8 @@ export interface ChalkTable {
   readonly part?: PartOfGown;
   readonly layers: readonly string[];
   readonly cut: CutPiece['piece']['cut'];
+  /** Of a piece that is cut singly; 1 where it is not given. */
+  readonly copies?: number;
   /** Names of the edges at the left and at the right. */
   readonly frontEdge: string;
   readonly backEdge: string;
@@ -91,4 +100,5 @@ export interface ChalkTable {
   readonly lines: { readonly cut: readonly Point[]; readonly seam: readonly Point[] };
   readonly swings: readonly ChalkSwing[];
   readonly diagonals: readonly ChalkDiagonal[];
+  readonly inner: readonly ChalkInner[];
 }

@@ -48,9 +48,9 @@ function ordinatesOf({ points }: ChalkStretch): ChalkOrdinate[] {
 const MOST_DIFFERENT = 3;
 
 function isLike(other: ChalkTable, table: ChalkTable): boolean {
-  const same = (['gore', 'part', 'side', 'cut', 'frontEdge', 'backEdge', 'every', 'step'] as const).every(
-    (key) => other[key] === table[key],
-  );
+  const same = (
+    ['gore', 'part', 'side', 'cut', 'copies', 'frontEdge', 'backEdge', 'every', 'step'] as const
+  ).every((key) => other[key] === table[key]);
   if (!same) return false;
   const [waist, own] = [waistOf(table), waistOf(other)];
   return sameText(waist, own) && differentLevels(other, table).length <= MOST_DIFFERENT;

@@ -25,7 +25,7 @@ function skirtTables(report: GownReport, length: InUnits): string[] {
     textTable([
       ['gore', 'cut', 'top', 'hem', 'flare', 'tightest radius'],
       ...report.gores.map((gore) => [
-        gore.name,
+        sided(gore),
         gore.onFold ? 'half, on fold' : gore.copies === 1 ? 'single' : 'pair',
         length(gore.top),
         length(gore.hem),
@@ -37,7 +37,7 @@ function skirtTables(report: GownReport, length: InUnits): string[] {
     textTable([
       ['seam', 'front side', 'back side', 'differ', 'waist angles', 'hem angles', 'hem off square'],
       ...report.seams.map((seam) => [
-        seam.name,
+        sided(seam),
         length(seam.lengths[0]),
         length(seam.lengths[1]),
         millimetres(seam.difference),
@@ -57,6 +57,11 @@ function skirtTables(report: GownReport, length: InUnits): string[] {
       ...report.layers.map((layer) => [`hem of ${safeText(layer.name)}`, length(layer.sewnHem)]),
     ]),
   ];
+}
+
+/** `side left` where her two sides differ. */
+function sided({ name, side }: { readonly name: string; readonly side?: 'left' | 'right' }): string {
+  return side === undefined ? name : `${name} ${side}`;
 }
 
 /** Each part's edges as they run round it: top, side, hem, side. */
@@ -81,7 +86,7 @@ function stationTable(report: GownReport, length: InUnits): string {
   return textTable([
     ['station', 'below the waist', 'given', ...(moved ? ['as worn'] : []), 'waist seam to hem'],
     ...report.stations.map((station) => [
-      station.name,
+      sided(station),
       length(station.drop),
       orFilledIn(station.given),
       ...(moved ? [orFilledIn(station.asWorn)] : []),

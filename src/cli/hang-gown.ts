@@ -14,7 +14,7 @@ const WORKER = new URL('./hang-worker.cjs', import.meta.url);
 
 /** Hangs a gown in a thread of its own, or as it hung before; undefined where no layer goes all round. */
 export async function hangGown(gown: DraftedGown, kept: Kept = NOTHING_KEPT): Promise<Hanging | undefined> {
-  const task = hangTask(gown.gown, gown.drafts, workroom(gown, []).facts);
+  const task = hangTask(gown, workroom(gown, []).facts);
   if (task === undefined) return undefined;
   const key = createHash('sha256').update('hanging').update(JSON.stringify(task, listed)).digest('hex');
   const hung = hungBefore(kept.recall(key)) ?? (await hang(task));

@@ -39,6 +39,24 @@ export const fittingUpsideDown = error('fitting-upside-down', (from: string, to:
   hint: 'Let `to` lie further down than `from`.',
 }));
 
+export const bodiceFittingUpsideDown = error('bodice-fitting-upside-down', (from: string, to: string) => ({
+  message: `The seam of the bodice is altered from ${from} to ${to} above the waist.`,
+  why: 'The stretch has no length.',
+  hint: 'Let `to` lie further up than `from`; below the waist both are negative.',
+}));
+
+export const bodiceNotDrafted = error('fitting-of-measured-bodice', () => ({
+  message: 'A fitting alters the bodice, and the bodice of this spec is measured, not drafted.',
+  why: 'There are no panels that it could alter: only their edge is known.',
+  hint: 'Draft the bodice (`bodice.draft`); or measure its edge again and write it into `waist-seam` and `panels`.',
+}));
+
+export const bodiceOfOneLayer = error('fitting-of-one-bodice-layer', () => ({
+  message: 'A fitting of one layer alters the bodice.',
+  why: 'The panels of all layers of a bodice are cut alike, so that they can be sewn as one.',
+  hint: 'Write the bodice under an entry of its own, without `layer`.',
+}));
+
 export const printerOffScale = error(
   'printer-off-scale',
   (way: string, measured: string, fitted: boolean) => ({

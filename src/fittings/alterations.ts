@@ -1,3 +1,6 @@
+import type { FittedPanels, PanelsApart } from '../gown/above-waist.ts';
+import type { GownLines } from '../gown/lines.ts';
+
 /** A place on the hem: which gore, and how far across it, as one number; 0 at the first station, 1 at the second. */
 export type HemPlace = number;
 
@@ -27,6 +30,10 @@ export interface SideAlterations {
   readonly waist: readonly number[];
   /** By station. */
   readonly seams: readonly (readonly SeamTake[])[];
+  /** By gore: what its top is taken in by to meet the panel of this side, run out below the waist; mm. */
+  readonly tops: readonly number[];
+  /** By station: the bodice was pinned there as far as the waist seam, so that what the gores lose is known by its panels. */
+  readonly withBodice: readonly boolean[];
 }
 
 export interface Alterations {
@@ -35,13 +42,24 @@ export interface Alterations {
   readonly right: SideAlterations;
 }
 
-export function unaltered(stations: number): Alterations {
-  const side: SideAlterations = {
+/** @param apart where the panels of the bodice are not what the gores were drafted for */
+export function unaltered({ stations, gores }: GownLines, apart?: PanelsApart): Alterations {
+  const side = (own: FittedPanels = { less: {}, seams: [] }): SideAlterations => ({
     hems: [],
-    waist: new Array(stations).fill(0),
-    seams: Array.from({ length: stations }, () => []),
-  };
-  return { left: side, right: side };
+    waist: new Array(stations.length).fill(0),
+    seams: stations.map(() => []),
+    tops: gores.map(({ name }) => own.less[name] ?? 0),
+    withBodice: stations.map(({ name }) => own.seams.includes(name)),
+  });
+  const left = side(apart?.left);
+  return { left, right: apart === undefined || isAlike(apart) ? left : side(apart.right) };
+}
+
+function isAlike({ left, right }: PanelsApart): boolean {
+  const panels = [...Object.keys(left.less), ...Object.keys(right.less)];
+  return (
+    panels.every((name) => left.less[name] === right.less[name]) && left.seams.join() === right.seams.join()
+  );
 }
 
 export function altersSeams(side: SideAlterations): boolean {
@@ -50,4 +68,8 @@ export function altersSeams(side: SideAlterations): boolean {
 
 export function altersWaist(side: SideAlterations): boolean {
   return side.waist.some((up) => up !== 0);
+}
+
+export function altersTops(side: SideAlterations): boolean {
+  return side.tops.some((by) => by !== 0);
 }

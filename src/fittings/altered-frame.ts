@@ -9,19 +9,30 @@ import { type AlteredSide, acrossAt, insetSide, sameSide } from './altered-side.
 import { lastKept } from './last-kept.ts';
 import type { SeamInset } from './seam-inset.ts';
 
+/** What one edge is moved inwards by, and the slant distance from which its length is kept. */
+export interface AlteredEdge {
+  readonly inset: SeamInset;
+  readonly from: number;
+}
+
 /** The sides of a gore that are altered, each with the slant distance of the waist seam there. */
 export interface AlteredEdges {
-  readonly front?: { readonly inset: SeamInset; readonly from: number };
-  readonly back?: { readonly inset: SeamInset; readonly from: number };
+  readonly front?: AlteredEdge;
+  readonly back?: AlteredEdge;
 }
 
 /**
  * A gore whose side edges were taken in or let out. Each edge keeps its length from the waist seam, so that partners
  * still agree, and every level is bent a little so that it meets both edges squarely, as the hem's truth needs.
  * @param bottom how far down it is wanted, slant distance, mm
+ * @param top how far up
  */
-export function alteredFrame(frame: GoreFrame, edges: AlteredEdges, bottom: number): GoreFrame {
-  const top = highest(frame);
+export function alteredFrame(
+  frame: GoreFrame,
+  edges: AlteredEdges,
+  bottom: number,
+  top: number = highest(frame),
+): GoreFrame {
   const sideOf = (side: 'front' | 'back'): AlteredSide => {
     const edge = edges[side];
     if (edge === undefined) return sameSide(frame, side);

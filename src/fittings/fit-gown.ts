@@ -29,7 +29,8 @@ export interface FittedGown {
  * stay equal, and hem and waist run through them without a corner.
  */
 export function fitGown(gown: Gown, drafts: LayerDrafts): FittedGown {
-  if (gown.fittings.length === 0) return { gown, drafts, traces: [], diagnostics: [] };
+  if (gown.fittings.length === 0 && gown.panelsApart === undefined)
+    return { gown, drafts, traces: [], diagnostics: [] };
   const fitter = new Fitter(gown, drafts);
   for (const fitting of gown.fittings) fitter.fit(fitting);
   return fitter.result();
@@ -46,12 +47,16 @@ class Fitter {
   /** What every layer has, and what single layers have: in the order of the fittings. */
   private readonly altered = new Map<string, Alterations>();
 
+  /** Her two sides as the bodice has them, before anything was pinned. */
+  private readonly unpinned: Alterations;
   private readonly drawn = new Map<Alterations, Map<GownDraft, Sides | Undraftable>>();
 
   constructor(
     private readonly gown: Gown,
     private readonly drafts: LayerDrafts,
-  ) {}
+  ) {
+    this.unpinned = unaltered(drafts.gown.gown, gown.panelsApart);
+  }
 
   fit(fitting: Fitting): void {
     const { layer } = fitting;
@@ -71,7 +76,7 @@ class Fitter {
     const before = this.drafts.gown.gown.gores.reduce((sum, gore) => sum + gore.top, 0);
     const after = gown.gown.gores.reduce((sum, gore) => sum + gore.top, 0);
     const taken = halves(this.drafts.gown.gown) * before - halves(gown.gown) * after;
-    this.noteBodice(taken);
+    this.noteBodice(taken - this.takenInBodice());
     this.noteWaistEdge();
     const lines = { ...gown.gown, waistSeam: this.gown.waistSeam - taken };
     return {
@@ -106,7 +111,7 @@ class Fitter {
 
   private alterationsOf(layer: string | undefined): Alterations {
     const own = layer === undefined ? undefined : this.altered.get(layer);
-    return own ?? this.altered.get(EVERY_LAYER) ?? unaltered(this.drafts.gown.gown.stations.length);
+    return own ?? this.altered.get(EVERY_LAYER) ?? this.unpinned;
   }
 
   private draftOf(layer: string | undefined): GownDraft {
@@ -139,6 +144,12 @@ class Fitter {
     if (reason === 'narrows-to-nothing') return problems.fittingTakesAll(place, gore ?? '', own.place());
     const edge = reason === 'waist-does-not-settle' ? 'waist' : 'hem';
     return problems.fittingCannotBeDrawn(place, edge, gown.place('lengths', 'at'));
+  }
+
+  /** What the fitted panels themselves are shorter by, all round. */
+  private takenInBodice(): number {
+    const { left, right } = this.unpinned;
+    return [...left.tops, ...right.tops].reduce((sum, by) => sum + by, 0);
   }
 
   private noteBodice(taken: number): void {

@@ -6,7 +6,7 @@ import type { LayerShape } from '../gown/layer.ts';
 import type { Gore } from '../gown/lines.ts';
 import { runsRound } from '../gown/lines.ts';
 import { fullnessOf } from '../gown/lines-of-layer.ts';
-import { altersSeams, altersWaist, type HemKnot, type SideAlterations } from './alterations.ts';
+import { altersSeams, altersTops, altersWaist, type HemKnot, type SideAlterations } from './alterations.ts';
 import { alteredFrame } from './altered-frame.ts';
 import { bent, hemBend } from './hem-bend.ts';
 import { keptEdge } from './kept-edge.ts';
@@ -62,10 +62,7 @@ function fittedTop(
   | { frames: readonly GoreFrame[]; waist: EdgeProfile; letOut: Pick<GownDraft, 'letOutAtWaist'> }
   | undefined {
   const taken = draft.gown.gores.map((_, i) => takenAtWaist(draft, side, i));
-  // Beside where the edge was moved; where it was not, at the seams that are taken in.
-  const shares = altersWaist(side)
-    ? side.waist
-    : side.seams.map((own, station) => seamInset(own).valueAt(waistDepth(draft, station)));
+  const shares = draft.gown.gores.map((_, i) => sharesOf(draft, side, i));
   let takes = noTakes(draft);
   let letOut = 0;
   for (let round = 0; ; round++) {
@@ -82,11 +79,25 @@ function fittedTop(
   }
 }
 
+/**
+ * What a gore's two edges take of what its top has to lose: beside where the edge was moved; where it was not, at the
+ * seams that are taken in; to meet a fitted panel, at the seams that were pinned in the bodice, or at both alike.
+ */
+function sharesOf(draft: GownDraft, side: SideAlterations, gore: number): readonly [number, number] {
+  const shares = altersWaist(side)
+    ? side.waist
+    : side.seams.map((own, station) => seamInset(own).valueAt(waistDepth(draft, station)));
+  const [front, back] = [Math.abs(shares[gore]!), Math.abs(shares[gore + 1]!)];
+  if (front + back > 0 || side.tops[gore] === 0) return [front, back];
+  const pinned = [side.withBodice[gore], side.withBodice[gore + 1]].map(Number);
+  return pinned[0]! + pinned[1]! === 0 ? [1, 1] : [pinned[0]!, pinned[1]!];
+}
+
 /** How far below its longest station a narrowed gore is followed, mm: room for hems that dip between stations. */
 const BELOW_HEM = 100;
 
 function fittedFrames(draft: GownDraft, side: SideAlterations, atWaist: WaistTakes): readonly GoreFrame[] {
-  if (!altersSeams(side) && !altersWaist(side)) return draft.frames;
+  if (!altersSeams(side) && !altersWaist(side) && !altersTops(side)) return draft.frames;
   const { hem, gown, shape } = draft;
   const bottom = Math.max(...hem.ways.map((way) => hem.valueAt(way))) + letDown(side) + BELOW_HEM;
   return draft.frames.map((frame, i) => {
@@ -150,8 +161,11 @@ function fullnessAlongSeam(gore: Gore, shape: LayerShape): number {
 
 function takenAtWaist(draft: GownDraft, side: SideAlterations, gore: number): number {
   return [gore, gore + 1].reduce(
-    (sum, station) => sum + seamInset(side.seams[station]!).valueAt(waistDepth(draft, station)),
-    0,
+    (sum, station) =>
+      side.withBodice[station]
+        ? sum
+        : sum + seamInset(side.seams[station]!).valueAt(waistDepth(draft, station)),
+    side.tops[gore]!,
   );
 }
 

@@ -1,5 +1,6 @@
-import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
 import { runsRound } from '../gown/lines.ts';
+import type { Fitting } from '../gown/sections.ts';
 import * as problems from './fitting-problems.ts';
 import { ALL_ROUND, type PinnedFitting } from './pinned-fitting.ts';
 
@@ -31,7 +32,12 @@ const CENTRES = ['centre-front', 'centre-back'];
 
 /** Stretches of one seam that lie on one another. */
 export function overlapFaults({ fitting }: PinnedFitting): Diagnostic[] {
-  const { seams = [] } = fitting;
+  return overlaps(fitting.seams ?? [], (j) => fitting.place('seams', j, 'from'));
+}
+
+type Stretch = Pick<NonNullable<Fitting['seams']>[number], 'seam' | 'from' | 'to' | 'side'>;
+
+export function overlaps(seams: readonly Stretch[], placeAt: (seam: number) => Span): Diagnostic[] {
   return seams.flatMap((seam, j) => {
     const k = seams.findIndex(
       (other, i) =>
@@ -42,7 +48,6 @@ export function overlapFaults({ fitting }: PinnedFitting): Diagnostic[] {
         ((other.side ?? 'both') === 'both' || (seam.side ?? 'both') === 'both' || other.side === seam.side),
     );
     if (k < 0) return [];
-    const own = fitting.place('seams', j, 'from');
-    return [problems.fittingOverlaps(own, seam.seam, fitting.place('seams', k, 'from'))];
+    return [problems.fittingOverlaps(placeAt(j), seam.seam, placeAt(k))];
   });
 }

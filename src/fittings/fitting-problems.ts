@@ -58,6 +58,33 @@ export const fittingCannotBeDrawn = against(
   }),
 );
 
+export const bodiceFittingPastEdge = error(
+  'bodice-fitting-past-edge',
+  (seam: string, at: string, edge: string, reaches: string) => ({
+    message: `Seam ${quoted(seam)} of the bodice is altered as far as ${at}, and its ${edge} lies ${reaches}.`,
+    why: 'There is no cloth to alter beyond it.',
+    hint: 'Measure from the waist again, along the seam; or correct the edge.',
+  }),
+);
+
+export const bodiceTakesAll = error('bodice-fitting-takes-all', (panel: string) => ({
+  message: `Taken in so far, nothing is left of the panel ${quoted(panel)}.`,
+  why: 'Its two seams would cross.',
+  hint: '`take-in` is what goes on each side of the seam; look at the decimal point and the unit.',
+}));
+
+export const bodiceEdgesCross = error('bodice-fitting-below-waist', (station: string) => ({
+  message: `Taken down so far, the upper edge lies below the waist seam at ${quoted(station)}.`,
+  why: 'Nothing would be left of the panels there.',
+  hint: 'Look at the decimal point and the unit; negative is down.',
+}));
+
+export const bodiceEdgeDoesNotSettle = error('bodice-fitting-cannot-be-drawn', () => ({
+  message: 'No smooth edge of the bodice can be drawn as it was pinned.',
+  why: 'Its edges must run straight through every seam.',
+  hint: 'Look at the figures beside each other: one of them jumps.',
+}));
+
 export const fittingDisagrees = against(
   error,
   'fitting-disagrees',
@@ -76,10 +103,10 @@ export const fittingOverlaps = against(error, 'fitting-overlaps', (line: string,
 
 export const fittingSteps = error(
   'fitting-steps',
-  (seam: string, by: string, at: string, beyond: 'above' | 'below') => ({
-    message: `Seam ${quoted(seam)} would step by ${by} at ${at} below the waist seam: it is altered by so much there, and not at all ${beyond} it.`,
+  (seam: string, by: string, at: string, beyond: 'above' | 'below', edge: string) => ({
+    message: `Seam ${quoted(seam)} would step by ${by} at ${at}: it is altered by so much there, and not at all ${beyond} it.`,
     why: 'A seam line with a step cannot be sewn.',
-    hint: `Let the amount there be 0, carry it on to the ${beyond === 'above' ? 'waist' : 'hem'}, or let another stretch meet it there with the same amount.`,
+    hint: `Let the amount there be 0, carry it on to the ${edge}, or let another stretch meet it there with the same amount.`,
   }),
 );
 

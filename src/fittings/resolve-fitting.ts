@@ -61,5 +61,5 @@ function resolveSide(
     waist[waist.length - 1] = waist[0]!;
     seams[seams.length - 1] = seams[0]!;
   }
-  return { alterations: { hems: [...before.hems, knots], waist, seams }, diagnostics };
+  return { alterations: { ...before, hems: [...before.hems, knots], waist, seams }, diagnostics };
 }

@@ -26,15 +26,15 @@ export function longerThanTops(
   });
 }
 
-/** Takes that are so much more, shared between a gore's two seams as `shares` has it by station; nothing can be taken on a fold. */
+/** Takes that are so much more, shared between a gore's two seams as `shares` has it; nothing can be taken on a fold. */
 export function takesMore(
   takes: WaistTakes,
   { gown }: GownDraft,
-  shares: readonly number[],
+  shares: readonly (readonly [front: number, back: number])[],
   longer: readonly number[],
 ): WaistTakes {
   return takes.map(([front, back], i) => {
-    const [up, next] = [Math.abs(shares[i]!), Math.abs(shares[i + 1]!)];
+    const [up, next] = shares[i]!;
     if (up + next === 0) return [front, back];
     const { fold } = gown.gores[i]!;
     const share = fold === 'front' ? 0 : fold === 'back' ? 1 : up / (up + next);

@@ -36,7 +36,8 @@ const INSTEAD: Readonly<Record<string, string>> = {
   zip: 'Write it under `closure`, `kind: zip`.',
   zipper: 'Write it under `closure`, `kind: zip`.',
   button: 'Put the buttons into `notions`; the opening is written under `closure`.',
-  pleat: 'Write it under `fullness`, `by: pleats`, of the gore or the layer.',
+  pleat:
+    'Write it under `pleats`, as one of a list; a whole top of pleats is `fullness`, `by: pleats`, of its gore or layer.',
   gather: 'Write it under `fullness` of the gore or the layer.',
   waistband: 'Write it under `waist`, `finish: band`.',
   pocket: 'It is not drafted yet: cut a bag by hand and mark its place on the seam when the skirt is fitted.',

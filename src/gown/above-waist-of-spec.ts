@@ -24,6 +24,18 @@ export function askedBodice(spec: Spec): AskedBodice | undefined {
       const own = onFold ? halfTop : top;
       return own === undefined ? [] : [{ gore: name, index, key: onFold ? 'half-top' : 'top', top: own }];
     }),
+    fittings: (spec.fittings ?? []).flatMap(({ date, side, bodice: pinned }, i) =>
+      pinned === undefined
+        ? []
+        : [
+            {
+              date,
+              ...(side === undefined ? {} : { side }),
+              ...pinned,
+              place: (...path) => placeAt(spec, ['fittings', i, 'bodice', ...path]),
+            },
+          ],
+    ),
     placeAt: (path) => placeAt(spec, path),
   };
 }

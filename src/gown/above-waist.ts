@@ -1,6 +1,6 @@
 import type { Span } from '../diagnostics/diagnostic.ts';
 import type { Units } from '../diagnostics/units.ts';
-import type { BodiceDraftSpec, BodySpec, CapeSpec, StrapSpec } from '../gown-file/spec.ts';
+import type { BodiceDraftSpec, BodySpec, CapeSpec, FittingSpec, StrapSpec } from '../gown-file/spec.ts';
 import type { Layer } from './layer.ts';
 import type { Placed } from './placed.ts';
 
@@ -32,7 +32,26 @@ export interface AskedBodice {
     readonly key: string;
     readonly top: number;
   }[];
+  /** What was pinned in it, by date. */
+  readonly fittings: readonly BodiceFitting[];
 }
+
+/** The panels of one side of her, as they were fitted. */
+export interface FittedPanels {
+  /** By gore: by how much less its panel measures at the waist seam than the gore was drafted for, mm; of the half on a fold. */
+  readonly less: Readonly<Record<string, number>>;
+  /** Seams that were pinned as far as the waist seam: where the skirt was pinned there too, both are one. */
+  readonly seams: readonly string[];
+}
+
+/** Where the panels differ from what the gores were drafted for: on one side of her, or as they were pinned. */
+export type PanelsApart = Readonly<Record<'left' | 'right', FittedPanels>>;
+
+/** What one fitting pinned in a bodice: heights above the level waist, mm. */
+export interface BodiceFitting
+  extends Pick<FittingSpec, 'date' | 'side'>,
+    NonNullable<FittingSpec['bodice']>,
+    Placed<['fittings', number, 'bodice']> {}
 
 /** A strip over the shoulder, on each side of her. mm. */
 export interface Strap extends Omit<StrapSpec, 'name' | 'cloth'>, Placed<['straps', number]> {

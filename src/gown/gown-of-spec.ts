@@ -9,7 +9,7 @@ import type { GownLines } from './lines.ts';
 import { stationNamed, stationsNamed, stationsOnce } from './lines.ts';
 import { type LinesAsked, linesOf, namesOfStations } from './lines-of-spec.ts';
 import { linesOfOverskirt, overskirtAllowances } from './overskirts-of-spec.ts';
-import { flounceOf, godetOf, tiersOf } from './parts-of-spec.ts';
+import { flounceOf, godetOf, pleatOf, tiersOf } from './parts-of-spec.ts';
 import type { PathBelow, PlaceIn } from './placed.ts';
 import type { Bustle, Closure, Edging, Trim } from './sections.ts';
 import { waistFinishOf } from './waist.ts';
@@ -45,6 +45,7 @@ export function gownOfSpec(spec: Spec): Gown {
     godets: (spec.godets ?? []).map((godet, i) =>
       godetOf(godet, lines, layers, spec.roughCut, at('godets', i)),
     ),
+    pleats: (spec.pleats ?? []).map((pleat, i) => pleatOf(pleat, lines, layers, at('pleats', i))),
     ...(closure && { closure }),
     ...(spec.edging && { edging: edgingOf(spec, lines, closure, layers, asked, at('edging')) }),
     trims: (spec.trims ?? []).map((trim, i) => trimOf(trim, lines, layers, at('trims', i))),
@@ -240,6 +241,7 @@ function overskirtsOf(spec: Spec, gown: Omit<Gown, 'overskirts'>, asked: LayersA
         flounces: [],
         tiers: [],
         godets: [],
+        pleats: [],
         overskirts: [],
         fittings: [],
         straps: [],

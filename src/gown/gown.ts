@@ -1,10 +1,10 @@
 import type { Units } from '../diagnostics/units.ts';
 import type { OverskirtSpec } from '../gown-file/spec.ts';
-import type { AskedBodice, Body, Cape, Strap } from './above-waist.ts';
+import type { AskedBodice, Body, Cape, PanelsApart, Strap } from './above-waist.ts';
 import type { Cloth } from './cloth.ts';
 import type { Layer } from './layer.ts';
 import type { GownLines } from './lines.ts';
-import type { Flounce, Godet, Tiers } from './parts.ts';
+import type { Flounce, Godet, Pleat, Tiers } from './parts.ts';
 import type { Placed } from './placed.ts';
 import type {
   Bodice,
@@ -38,6 +38,8 @@ export interface Gown extends GownLines, Placed<[]> {
   readonly askedBodice?: AskedBodice;
   /** Of a skirt that is sewn to no bodice. */
   readonly waist?: WaistFinish;
+  /** Where the panels of her two sides differ. */
+  readonly panelsApart?: PanelsApart;
   readonly straps: readonly Strap[];
   readonly capes: readonly Cape[];
   readonly measuring: Measuring;
@@ -47,6 +49,7 @@ export interface Gown extends GownLines, Placed<[]> {
   readonly flounces: readonly Flounce[];
   readonly tiers: readonly Tiers[];
   readonly godets: readonly Godet[];
+  readonly pleats: readonly Pleat[];
   readonly overskirts: readonly Overskirt[];
   readonly fittings: readonly Fitting[];
   readonly petticoat?: Petticoat;

@@ -1,10 +1,10 @@
 import type { Span } from '../diagnostics/diagnostic.ts';
-import type { FlounceSpec, GodetSpec, Spec, TiersSpec } from '../gown-file/spec.ts';
+import type { FlounceSpec, GodetSpec, PleatSpec, Spec, TiersSpec } from '../gown-file/spec.ts';
 import { hasGore, type Layer, PLAIN } from './layer.ts';
 import { type LayersAsked, layerAllowances } from './layers-of-spec.ts';
 import type { GownLines } from './lines.ts';
 import { goresAt, stationsNamed } from './lines.ts';
-import type { Flounce, Godet, Tiers } from './parts.ts';
+import type { Flounce, Godet, Pleat, Tiers } from './parts.ts';
 import type { PlaceIn } from './placed.ts';
 
 /** A part that is cut from a cloth of its own, as a layer. */
@@ -96,4 +96,22 @@ function takesGodet(lines: GownLines, station: number, layer: Layer, layers: rea
   const [own, lacking] = hasGore(layer, before) ? [before, after] : [after, before];
   const outer = layers.slice(layers.indexOf(layer) + 1);
   return outer.some((other) => hasGore(other, lacking) && !hasGore(other, own));
+}
+
+/** Away from a seam the gore behind it has the pleat, at the last seam the one in front, unless the file says which. */
+export function pleatOf(
+  { gore, layers, ...rest }: PleatSpec,
+  lines: GownLines,
+  all: readonly Layer[],
+  place: PlaceIn<['pleats', number]>,
+): Pleat {
+  const station = lines.stations.findIndex(({ name }) => name === rest.at);
+  const [before, after] = goresAt(lines, station);
+  const own = gore ?? (lines.gores[station] === undefined ? before : after).name;
+  return {
+    ...rest,
+    ...(rest.fromSeam === undefined ? {} : { gore: own }),
+    layers: layers ?? all.map(({ name }) => name),
+    place,
+  };
 }

@@ -1,4 +1,4 @@
-import type { FlounceSpec, GodetSpec, TiersSpec } from '../gown-file/spec.ts';
+import type { FlounceSpec, GodetSpec, PleatSpec, TiersSpec } from '../gown-file/spec.ts';
 import type { Layer } from './layer.ts';
 import type { Placed } from './placed.ts';
 import type { Station } from './station.ts';
@@ -26,4 +26,12 @@ export interface Godet extends Omit<GodetSpec, 'layers'>, Placed<['godets', numb
   /** Names of the layers that have it. */
   readonly layers: readonly string[];
   readonly roughCut: number;
+}
+
+/** A pleat with its place: its folds run down to the hem, or from a height above it. mm. */
+export interface Pleat extends Omit<PleatSpec, 'gore' | 'layers'>, Placed<['pleats', number]> {
+  /** Which gore has it, where it does not lie at the seam itself. */
+  readonly gore?: string;
+  /** Names of the layers that have it. */
+  readonly layers: readonly string[];
 }

@@ -40,6 +40,7 @@ export function toileOf(gown: Gown): Gown {
     flounces: [],
     tiers: [],
     godets: gown.godets.map((godet) => ({ ...godet, layers: [layer.name], roughCut: 0 })),
+    pleats: gown.pleats.map((pleat) => ({ ...pleat, layers: [layer.name] })),
     overskirts: gown.overskirts.map((overskirt) => ({
       ...overskirt,
       gown: overskirtToile(overskirt, calico),

@@ -148,11 +148,17 @@ function leanOf(
 /** Cloth narrower than this between two columns is not bent across, mm. */
 const LEAST_WIDTH = 0.5;
 
+/** The column lies on the plane of the mirror image. */
+export function isOnPlane(closing: Closing, column: number, columns: number): boolean {
+  if (column === columns - 1) return closing === 'mirrored' || closing === 'half';
+  return column === 0 && closing === 'mirrored';
+}
+
 /** A place with a neighbour on one side alone does not bend across: a free edge, or the side of a godet at its point. */
 function finishBends({ bends, closing, columns, rows }: ClothMesh): void {
   for (let own = 0; own < bends.reach.length; own++) {
     const column = Math.floor(own / rows);
-    if (closing === 'mirrored' && (column === 0 || column === columns - 1)) {
+    if (isOnPlane(closing, column, columns)) {
       const only = bends.before[own]! + bends.after[own]!;
       // Its mirror image stands in for the neighbour that is not there.
       bends.before[own] = only;

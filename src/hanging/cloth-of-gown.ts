@@ -3,7 +3,14 @@ import { halves, runsRound } from '../gown/lines.ts';
 import { petticoatProfile } from '../gown/petticoat-profile.ts';
 import type { Petticoat } from '../gown/sections.ts';
 import type { Station } from '../gown/station.ts';
-import { bodyOf, figureInPetticoat, figureOf } from './figure.ts';
+import {
+  bodyOf,
+  figureInPetticoat,
+  figureOf,
+  figureOverTiers,
+  type GirthBelow,
+  type TiersUnder,
+} from './figure.ts';
 import {
   FINEST,
   type FlounceToHang,
@@ -24,6 +31,10 @@ export interface GownToHang {
   readonly petticoat?: Petticoat;
   readonly waist: number;
   readonly hip?: number;
+  /** Of her body, below the waist. */
+  readonly girths: readonly GirthBelow[];
+  /** Worn under it, one over the other. */
+  readonly tiers: readonly TiersUnder[];
   /** By station: from the sewn edge to the floor, along the cloth; undefined where nobody knows. */
   readonly floors: readonly (number | undefined)[];
   readonly heel: number;
@@ -71,9 +82,10 @@ export function clothOfGown(gown: GownToHang): GownHung {
   const heights = stationHeights(gown);
   const waistHeight = heights.reduce((sum, height) => sum + height, 0) / heights.length;
   const profile = petticoatProfile(petticoat, waist, { height: waistHeight });
-  const own = figureOf(waist, gown.hip, waistHeight);
-  const figure =
+  const own = figureOf(waist, gown.hip, waistHeight, gown.girths);
+  const inPetticoat =
     petticoat === undefined ? own : figureInPetticoat(own, petticoat, profile, waist, waistHeight);
+  const figure = gown.tiers.reduce((worn, tiers) => figureOverTiers(worn, tiers, waistHeight), inPetticoat);
 
   const half = !runsRound(draft.gown);
   const tops = draft.gown.gores.map(({ top }) => top);
@@ -177,11 +189,14 @@ function easedIn(closeness: number, below: number): number {
 const LEVEL_WITHIN = 30;
 
 /** How high the level waist lies at each station: she does not stand level. */
-function stationHeights({ draft, petticoat, waist, floors, heel }: GownToHang): number[] {
+function stationHeights(gown: GownToHang): number[] {
+  const { draft, petticoat, waist, floors, heel } = gown;
   const known = draft.gown.stations.map(({ drop }, i) => {
     const floor = floors[i];
     if (floor === undefined) return undefined;
-    return petticoatProfile(petticoat, waist, { slant: drop + floor }).heightAt(drop + floor);
+    const slant = drop + floor;
+    if (petticoat === undefined && gown.tiers.length > 0) return heightOverTiers(gown, slant);
+    return petticoatProfile(petticoat, waist, { slant }).heightAt(slant);
   });
   const highest = Math.max(...known.map((height) => height ?? 0));
   return known.map((height, i) => {
@@ -195,6 +210,34 @@ function stationHeights({ draft, petticoat, waist, floors, heel }: GownToHang): 
       ? Math.max(nearest.other, highest - LEVEL_WITHIN)
       : USUAL_WAIST_HEIGHT + heel;
   });
+}
+
+/** Rounds in which the height of a waist and the shape of what is worn below it settle. */
+const ROUNDS = 4;
+const STEP_DOWN = 10;
+
+/** Height of the waist where a tape over the tiers of net reaches the floor in so much. mm. */
+function heightOverTiers({ waist, hip, girths, tiers }: GownToHang, slant: number): number {
+  let height = slant;
+  for (let round = 0; round < ROUNDS; round++) {
+    const waistHeight = height;
+    const figure = tiers.reduce(
+      (worn, under) => figureOverTiers(worn, under, waistHeight),
+      figureOf(waist, hip, waistHeight, girths),
+    );
+    let [passed, below] = [0, 0];
+    let widest = figure.girthAt(waistHeight);
+    while (passed < slant) {
+      below += STEP_DOWN;
+      // The tape goes from the widest place straight down.
+      const next = Math.max(widest, figure.girthAt(waistHeight - below));
+      const out = (next - widest) / (2 * Math.PI);
+      passed += Math.sqrt(STEP_DOWN * STEP_DOWN + out * out);
+      widest = next;
+    }
+    height = below - (passed - slant);
+  }
+  return height;
 }
 
 function goreAt(partOfStation: readonly number[], part: number): number {

@@ -9,6 +9,15 @@ export interface DepthMap {
   readonly height: number;
   /** −Infinity where there is none. */
   readonly depth: Float64Array;
+  /** Which of the surfaces that is. */
+  readonly owner: Uint8Array;
+}
+
+/** A surface that hides what lies behind it. */
+export interface Hiding {
+  readonly surface: Surface;
+  /** Its inside is full: she is in it, and one does not look in. */
+  readonly filled: boolean;
 }
 
 /** Size of a cell, mm: 0.2 mm on paper at 1:10. */
@@ -16,8 +25,9 @@ const CELL = 2;
 /** Cells left empty all round, so that an outline closes. */
 const MARGIN = 4;
 
-export function depthMap(seen: readonly Surface[]): DepthMap {
-  const [xs, ys] = [0, 1].map((axis) => rangeOf(seen, axis));
+export function depthMap(seen: readonly Hiding[]): DepthMap {
+  const surfaces = seen.map(({ surface }) => surface);
+  const [xs, ys] = [0, 1].map((axis) => rangeOf(surfaces, axis));
   const left = xs![0] - MARGIN * CELL;
   const top = ys![0] - MARGIN * CELL;
   const width = Math.ceil((xs![1] - left) / CELL) + MARGIN;
@@ -29,8 +39,9 @@ export function depthMap(seen: readonly Surface[]): DepthMap {
     width,
     height,
     depth: new Float64Array(width * height).fill(Number.NEGATIVE_INFINITY),
+    owner: new Uint8Array(width * height),
   };
-  for (const surface of seen) drawSurface(map, surface);
+  for (const [owner, { surface, filled }] of seen.entries()) drawSurface(map, surface, owner, filled);
   return map;
 }
 
@@ -46,8 +57,13 @@ function rangeOf(seen: readonly Surface[], axis: number): [number, number] {
   return [least, most];
 }
 
-function drawSurface(map: DepthMap, { columns, rows, place }: Surface): void {
-  for (let column = 0; column < columns; column++) {
+function drawSurface(
+  map: DepthMap,
+  { columns, rows, place, closed }: Surface,
+  owner: number,
+  filled: boolean,
+): void {
+  for (let column = 0; column < (closed ? columns : columns - 1); column++) {
     const first = column * rows;
     const next = ((column + 1) % columns) * rows;
     for (let row = 0; row + 1 < rows; row++) {
@@ -55,18 +71,20 @@ function drawSurface(map: DepthMap, { columns, rows, place }: Surface): void {
       const b = next + row;
       const c = next + row + 1;
       const d = first + row + 1;
-      drawTriangle(map, place, 3 * a, 3 * b, 3 * c);
-      drawTriangle(map, place, 3 * a, 3 * c, 3 * d);
+      drawTriangle(map, place, 3 * a, 3 * b, 3 * c, owner, filled);
+      drawTriangle(map, place, 3 * a, 3 * c, 3 * d, owner, filled);
     }
   }
 }
 
 function drawTriangle(
-  { left, top, cell, width, depth }: DepthMap,
+  { left, top, cell, width, depth, owner: owners }: DepthMap,
   place: Float64Array,
   a: number,
   b: number,
   c: number,
+  owner: number,
+  filled: boolean,
 ): void {
   const ax = (place[a]! - left) / cell;
   const ay = (place[a + 1]! - top) / cell;
@@ -75,7 +93,8 @@ function drawTriangle(
   const cx = (place[c]! - left) / cell;
   const cy = (place[c + 1]! - top) / cell;
   const twice = (bx - ax) * (cy - ay) - (cx - ax) * (by - ay);
-  if (twice === 0) return;
+  // Towards the eye the columns run to the right and the rows down; the other way about is the inside.
+  if (twice === 0 || (filled && twice < 0)) return;
   const za = place[a + 2]!;
   const zb = place[b + 2]!;
   const zc = place[c + 2]!;
@@ -89,7 +108,9 @@ function drawTriangle(
       const wc = ((bx - ax) * (y - ay) - (x - ax) * (by - ay)) / twice;
       if (wb < 0 || wc < 0 || wb + wc > 1) continue;
       const z = za + wb * (zb - za) + wc * (zc - za);
-      if (z > depth[y * width + x]!) depth[y * width + x] = z;
+      if (z <= depth[y * width + x]!) continue;
+      depth[y * width + x] = z;
+      owners[y * width + x] = owner;
     }
   }
 }

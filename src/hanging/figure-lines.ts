@@ -1,27 +1,24 @@
 import type { Point } from '../geometry/curve.ts';
-import { halfWidthOf } from './figure.ts';
 import type { Side } from './seen.ts';
 import { smoothedLine } from './smoothed-line.ts';
 
-/** What is known of her for the lines above and below the skirt. mm. */
+/** What is known of her for the lines above and below the gown. mm. */
 export interface Wearer {
   /** Level waist above the floor, in her shoes. */
   readonly waistHeight: number;
   readonly heel: number;
   readonly waist: number;
-  readonly bust?: number;
+  /** Barefoot; as tall as her waist says where nobody measured it. */
+  readonly height?: number;
 }
 
-/** Light lines for proportion, and the bodice as a plain one. mm of the view, the floor at 0, y down. */
-export interface FigureLines {
-  readonly figure: readonly (readonly Point[])[];
-  readonly bodice: readonly (readonly Point[])[];
-}
-
-/** Heights and widths of a standing woman for one of her height (from memory: drawing manuals, eight heads tall). */
+/** Height of the waist for one of her height (from memory: drawing manuals, eight heads tall). */
 const WAIST = 0.62;
-const BUST = 0.715;
-const ARMPIT = 0.75;
+
+/** Her height as the drawing has it, mm. */
+export function heightOf({ waistHeight, heel, height }: Wearer): number {
+  return height ?? (waistHeight - heel) / WAIST;
+}
 
 /** Across, height: from the neck over the shoulder and down the outside of the arm. */
 const ARM = [
@@ -79,21 +76,15 @@ const SPINE = [
   [-0.064, 0.77],
 ] as const;
 
-/** How far her bust and back stand before and behind the middle of her waist, for one of her height. */
-const FORWARD = { bust: 0.083, top: 0.068, back: -0.05, blade: -0.064 } as const;
-/** Girth of the bust over the waist where nobody measured it, mm (EN 13402-3, from memory: 68 to 84, 20). */
-const BUST_OVER_WAIST = 200;
-const BUST_ROUNDNESS = 0.88;
-
 const HAND = { step: 12, rounds: 5, tolerance: 0.7 };
 
-/** @param edge where the sewn edge of the bodice ends left and right in this view */
-export function figureLines(side: Side, wearer: Wearer, edge: readonly [Point, Point]): FigureLines {
-  if (side === 'above') return { figure: [], bodice: [] };
-  const tall = (wearer.waistHeight - wearer.heel) / WAIST;
+/** Light lines for proportion. mm of the view, the floor at 0, y down. */
+export function figureLines(side: Side, wearer: Wearer): Point[][] {
+  if (side === 'above') return [];
+  const tall = heightOf(wearer);
   const at = ([across, height]: readonly [number, number]): Point => ({
     x: across * tall,
-    y: -(height * tall + wearer.heel),
+    y: -heightAt(wearer, height),
   });
   const mirrored = ({ x, y }: Point): Point => ({ x: -x, y });
   const drawn = (points: readonly Point[]): Point[] => smoothedLine(points, HAND);
@@ -101,50 +92,28 @@ export function figureLines(side: Side, wearer: Wearer, edge: readonly [Point, P
     // From her left she faces left.
     const forwards = (line: readonly (readonly [number, number])[]): Point[] =>
       drawn(line.map(at).map(mirrored));
-    const point = (forward: number, height: number): Point => mirrored(at([forward, height]));
-    return {
-      figure: [headLine(tall, wearer.heel, 0.012, 0.055), forwards(CHEST), forwards(SPINE)],
-      bodice: [
-        drawn([edge[0], point(0.058, 0.672), point(FORWARD.bust, BUST), point(FORWARD.top, ARMPIT)]),
-        drawn([edge[1], point(FORWARD.back, 0.685), point(FORWARD.blade, 0.735)]),
-        drawn([point(FORWARD.top, ARMPIT), point(0, 0.738), point(FORWARD.blade, 0.735)]),
-      ],
-    };
+    return [headLine(wearer, 0.012, 0.055), forwards(CHEST), forwards(SPINE)];
   }
-  const bust = halfWidthOf(wearer.bust ?? wearer.waist + BUST_OVER_WAIST, BUST_ROUNDNESS);
   const both = (line: readonly Point[]): Point[][] => [drawn(line), drawn(line.map(mirrored))];
-  const seam = ([end, sign]: readonly [Point, number]): Point[] =>
-    drawn([
-      end,
-      { x: sign * (bust * 0.93), y: at([0, 0.68]).y },
-      { x: sign * bust, y: at([0, BUST]).y },
-      at([sign * 0.09, 0.757]),
-    ]);
-  const dip = side === 'front' ? 0.755 : 0.735;
-  return {
-    figure: [
-      headLine(tall, wearer.heel, 0, 0.046),
-      ...both(ARM.map(at)),
-      ...both(INNER_ARM.map(at)),
-      ...both(LEG.map(at)),
-      ...both(INNER_LEG.map(at)),
-    ],
-    bodice: [
-      seam([edge[0], -1]),
-      seam([edge[1], 1]),
-      drawn([
-        at([-0.09, 0.757]),
-        at([-0.05, dip + 0.008]),
-        at([0, dip]),
-        at([0.05, dip + 0.008]),
-        at([0.09, 0.757]),
-      ]),
-    ],
-  };
+  return [
+    headLine(wearer, 0, 0.046),
+    ...both(ARM.map(at)),
+    ...both(INNER_ARM.map(at)),
+    ...both(LEG.map(at)),
+    ...both(INNER_LEG.map(at)),
+  ];
+}
+
+/** A part of her height above the floor: what stands above her waist goes on from where that is. mm. */
+export function heightAt(wearer: Wearer, part: number): number {
+  const { waistHeight, heel } = wearer;
+  if (part <= WAIST) return heel + ((waistHeight - heel) * part) / WAIST;
+  return waistHeight + ((heightOf(wearer) + heel - waistHeight) * (part - WAIST)) / (1 - WAIST);
 }
 
 /** An oval: eight points through which the hand draws. */
-function headLine(tall: number, heel: number, forward: number, halfWidth: number): Point[] {
+function headLine(wearer: Wearer, forward: number, halfWidth: number): Point[] {
+  const tall = heightOf(wearer);
   const [height, half] = [0.934, 0.064];
   const diagonal = Math.sqrt(0.5);
   const round = [
@@ -160,7 +129,7 @@ function headLine(tall: number, heel: number, forward: number, halfWidth: number
   const points = round.map(([x, y]) => ({
     // Narrower at the chin.
     x: (-forward + x * halfWidth * (y > 0.5 ? 0.8 : 1)) * tall,
-    y: -((height - y * half) * tall + heel),
+    y: -heightAt(wearer, height - y * half),
   }));
   return smoothedLine(points, { step: 8, rounds: 14, tolerance: 0.4 }, true);
 }

@@ -27,12 +27,27 @@ const LEGS = [
 /** The hip for a waist where nobody measured it: sizes 68/92 to 80/104 of EN 13402-3 differ by 24 cm. From memory. */
 const HIP_OVER_WAIST = 240;
 
-/** What she is: waist, hip, and legs that stand together. */
-export function figureOf(waist: number, hip: number | undefined, waistHeight: number): Figure {
-  const own = Math.max(waist, hip ?? waist + HIP_OVER_WAIST);
+/** A girth of her body, so far below the waist. mm. */
+export interface GirthBelow {
+  readonly below: number;
+  readonly girth: number;
+}
+
+/** What she is: waist, hip, and legs that stand together; every girth that was measured, else as it usually is. */
+export function figureOf(
+  waist: number,
+  hip: number | undefined,
+  waistHeight: number,
+  measured: readonly GirthBelow[] = [],
+): Figure {
+  const known = measured.filter(({ below }) => below > 0).sort((a, b) => a.below - b.below);
+  const widest = Math.max(0, ...known.map(({ girth }) => girth));
+  const own = Math.max(waist, hip ?? (widest > 0 ? widest : waist + HIP_OVER_WAIST));
+  const lowest = known[known.length - 1]?.below ?? 0;
   const levels = [
     { below: 0, girth: waist },
-    ...LEGS.map(({ below, share }) => ({ below: below, girth: own * share })),
+    ...known,
+    ...LEGS.filter(({ below }) => below > lowest).map(({ below, share }) => ({ below, girth: own * share })),
   ];
   return {
     girthAt: (height) => between(levels, waistHeight - height),
@@ -68,6 +83,49 @@ export function figureInPetticoat(
     roundnessAt: (height) => {
       if (height < ends) return WAIST_ROUNDNESS;
       const share = Math.min(1, Math.max(0, (waistHeight - height) / ROUND_BELOW));
+      return WAIST_ROUNDNESS + (1 - WAIST_ROUNDNESS) * share;
+    },
+  };
+}
+
+/** Rows of net gathered to a yoke, as they are worn under the skirt. mm. */
+export interface TiersUnder {
+  /** Edge of the yoke, all round. */
+  readonly yoke: number;
+  /** From the top down. */
+  readonly tiers: readonly { readonly girth: number; readonly depth: number }[];
+}
+
+/** How far gathered net stands out from the yoke for each mm that it hangs, the first tier's fullness being 2. From memory. */
+const NET_STANDS = 0.32;
+/** Deepest that a yoke ends below the waist, mm. From memory. */
+const YOKE_ENDS = 200;
+
+/** She with tiers of net over her: from where her own girth is the yoke's, as far out as net stands and as its width lets it. */
+export function figureOverTiers(own: Figure, { yoke, tiers }: TiersUnder, waistHeight: number): Figure {
+  let begins = 0;
+  while (begins < YOKE_ENDS && own.girthAt(waistHeight - begins) < yoke) begins += 10;
+  const outAt = (below: number): number | undefined => {
+    let [top, girth] = [begins, yoke];
+    for (const tier of tiers) {
+      const depth = Math.min(tier.depth, below - top);
+      if (depth < 0) return girth;
+      const fullness = tier.girth / Math.max(1, girth);
+      girth = Math.min(
+        tier.girth,
+        girth + 2 * Math.PI * NET_STANDS * Math.min(1, Math.max(0, fullness - 1)) * depth,
+      );
+      top += tier.depth;
+    }
+    return below <= top ? girth : undefined;
+  };
+  const under = (height: number): number | undefined =>
+    waistHeight - height < begins ? undefined : outAt(waistHeight - height);
+  return {
+    girthAt: (height) => Math.max(own.girthAt(height), under(height) ?? 0),
+    roundnessAt: (height) => {
+      if (under(height) === undefined) return own.roundnessAt(height);
+      const share = Math.min(1, (waistHeight - height) / ROUND_BELOW);
       return WAIST_ROUNDNESS + (1 - WAIST_ROUNDNESS) * share;
     },
   };

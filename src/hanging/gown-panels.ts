@@ -1,7 +1,7 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { integrateAlong } from '../draft/edge-profiles.ts';
 import { runsRound } from '../gown/lines.ts';
-import { flatApart, type Panel, stripOf } from './sewn-cloth.ts';
+import { flatApart, type Panel, type Strip, stripOf } from './sewn-cloth.ts';
 
 /** Width of cloth between two columns at the hem, and length between two rows, about, mm. Smaller shows finer folds. */
 export const FINEST = 32;
@@ -84,7 +84,8 @@ function godetPanel(
   return { name, across, strips: [{ first: 0, down, flat }] };
 }
 
-function panelOf(draft: GownDraft, gore: number, { down, columnEvery }: Fineness): Panel {
+/** A gore, its columns at even parts of its width and its rows at even parts of its length. */
+export function panelOf(draft: GownDraft, gore: number, { down, columnEvery }: Fineness): Panel {
   const { waist, hem } = draft;
   const frame = draft.frames[gore]!;
   const [hemFrom, hemTo] = [hem.ways[gore]!, hem.ways[gore + 1]!];
@@ -105,7 +106,7 @@ function panelOf(draft: GownDraft, gore: number, { down, columnEvery }: Fineness
 }
 
 /** Rounds to 1/4096 mm: what a machine's own sines may differ by is gone before any fold can make it larger. */
-function steady(mm: number): number {
+export function steady(mm: number): number {
   return Math.round(mm * 4096) / 4096;
 }
 
@@ -154,26 +155,41 @@ export interface FlounceToHang {
 }
 
 /** Rows of a flounce: in fours, as the skirt's. */
-export function flounceRows({ depth }: FlounceToHang): number {
-  return FOURS * Math.max(1, Math.round(depth / FINEST / FOURS));
+export function flounceRows({ depth }: FlounceToHang, every: number = FINEST): number {
+  return FOURS * Math.max(1, Math.round(depth / every / FOURS));
 }
 
-/** A panel with its share of the flounce below it: a sector of a ring from its hem, or a straight strip to be gathered. */
+/** A panel with its share of the flounce below it. */
 export function withFlounce(panel: Panel, flounce: FlounceToHang, first: number): Panel {
-  const { depth, fullness, kind } = flounce;
-  const down = flounceRows(flounce);
   const hem = widthsOf(panel, first).reduce((sum, width) => sum + width, 0);
-  const angle = kind === 'circular' ? (hem * (fullness - 1)) / depth : 0;
-  const flat = new Float64Array(2 * (panel.across + 1) * (down + 1));
-  for (let column = 0; column <= panel.across; column++) {
-    const part = column / panel.across - 0.5;
+  return {
+    ...panel,
+    strips: [
+      ...panel.strips,
+      flounceStrip(hem, flounce, { across: panel.across, down: flounceRows(flounce) }, first),
+    ],
+  };
+}
+
+/** Flounce for so much of an edge: a sector of a ring from there, or a straight strip to be gathered. */
+export function flounceStrip(
+  edge: number,
+  flounce: FlounceToHang,
+  { across, down }: { readonly across: number; readonly down: number },
+  first: number,
+): Strip {
+  const { depth, fullness, kind } = flounce;
+  const angle = kind === 'circular' ? (edge * (fullness - 1)) / depth : 0;
+  const flat = new Float64Array(2 * (across + 1) * (down + 1));
+  for (let column = 0; column <= across; column++) {
+    const part = column / across - 0.5;
     for (let row = 0; row <= down; row++) {
       const at = 2 * (column * (down + 1) + row);
       const below = (depth * row) / down;
-      const radius = angle > 0 ? hem / angle + below : 0;
-      flat[at] = steady(angle > 0 ? radius * Math.sin(angle * part) : hem * fullness * part);
+      const radius = angle > 0 ? edge / angle + below : 0;
+      flat[at] = steady(angle > 0 ? radius * Math.sin(angle * part) : edge * fullness * part);
       flat[at + 1] = steady(angle > 0 ? radius * Math.cos(angle * part) : below);
     }
   }
-  return { ...panel, strips: [...panel.strips, { first, down, flat }] };
+  return { first, down, flat };
 }

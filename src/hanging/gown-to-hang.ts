@@ -1,15 +1,21 @@
+import type { DraftedBodice } from '../bodice/draft-asked.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore } from '../gown/layer.ts';
-import type { Flounce } from '../gown/parts.ts';
+import type { Flounce, Tiers } from '../gown/parts.ts';
 import { isSame } from '../gown/station.ts';
 import type { BustleFacts } from '../making/bustle/bustle-facts.ts';
 import type { ClosureFacts } from '../making/closure/closure-facts.ts';
 import type { Skirt } from '../making/skirt.ts';
+import { aboveWaist, edgeBetween } from './above-waist.ts';
 import { bendingLengthOf } from './bending-lengths.ts';
 import { clothOfGown, type GownHung, type GownToHang } from './cloth-of-gown.ts';
+import type { TiersUnder } from './figure.ts';
+import type { Wearer } from './figure-lines.ts';
 import type { GodetToHang } from './gown-panels.ts';
 import type { HangTask } from './hung-gown.ts';
+import { overskirtToHang } from './overskirt-to-hang.ts';
+import type { ClothOver, FlounceOver } from './part-to-hang.ts';
 import type { Tie } from './sewn-cloth.ts';
 import type { ViewExtras } from './views.ts';
 
@@ -33,6 +39,10 @@ function gownToHang(gown: Gown, drafts: LayerDrafts, skirt: Skirt): GownToHang |
     ...(gown.petticoat === undefined ? {} : { petticoat: gown.petticoat }),
     waist: gown.waistSeam,
     ...(hip === undefined ? {} : { hip }),
+    girths: (gown.body?.girths ?? []).flatMap(({ below, girth }) =>
+      below === undefined ? [] : [{ below, girth }],
+    ),
+    tiers: gown.tiers.map(tiersUnder),
     floors: draft.gown.stations.map((_, i) => skirt.stations[i % skirt.stations.length]?.floor?.length),
     heel: gown.measuring.wornIn?.heel ?? 0,
     bendingLength: bendingLengthOf(layer.cloth),
@@ -43,7 +53,12 @@ function gownToHang(gown: Gown, drafts: LayerDrafts, skirt: Skirt): GownToHang |
   };
 }
 
-/** The one flounce that is sewn to the hem itself; those above it hang over the skirt and are not hung. */
+function tiersUnder({ yoke, tiers, depths }: Tiers): TiersUnder {
+  const last = depths[depths.length - 1] ?? 0;
+  return { yoke, tiers: tiers.map((girth, i) => ({ girth, depth: depths[i] ?? last })) };
+}
+
+/** The one flounce that is sewn to the hem itself; those above it hang over the skirt. */
 function flounceAtHem({ flounces }: Gown, layer: string): Flounce | undefined {
   return flounces.find(({ sewnTo, aboveHem }) => sewnTo.name === layer && aboveHem === 0);
 }
@@ -62,24 +77,37 @@ function godetsOf({ godets }: Gown, { layer, draft }: LayerDraft): GodetToHang[]
     .filter(({ station }) => station >= 0 && draft.lengths[station]! > 0);
 }
 
+/** A drafted gown, as far as it is hung. */
+export interface DraftedToHang {
+  readonly gown: Gown;
+  readonly drafts: LayerDrafts;
+  readonly bodice?: DraftedBodice;
+  /** In the order of the gown's. */
+  readonly overskirts: readonly { readonly drafts: LayerDrafts }[];
+}
+
 /** A gown's task for the thread that hangs it; undefined where no layer goes all round. */
-export function hangTask(
-  gown: Gown,
-  drafts: LayerDrafts,
-  { skirt, closure, bustle }: Made,
-): HangTask | undefined {
+export function hangTask(drafted: DraftedToHang, { skirt, closure, bustle }: Made): HangTask | undefined {
+  const { gown, drafts, bodice } = drafted;
   const toHang = gownToHang(gown, drafts, skirt);
   if (toHang === undefined) return undefined;
   const sewn = clothOfGown(toHang);
   const opening = openingOf(sewn, closure);
   const edging = gown.edging?.depth;
   const { waistHeight } = sewn;
+  const { height } = gown.body ?? {};
+  const wearer: Wearer = { waistHeight, heel: toHang.heel, waist: toHang.waist, ...(height && { height }) };
+  const outer = outermostLayer(drafts)!;
+  const upper = aboveWaist(gown, bodice, { draft: outer.draft, sewn }, wearer, SHEAR_LENGTH);
   return {
-    layer: outermostLayer(drafts)!.layer.name,
-    notHung: notHung(gown, drafts),
+    layer: outer.layer.name,
+    notHung: notHung(drafts),
     sewn,
+    parts: [...flouncesOver(gown, outer.layer.name), ...overskirtsOver(drafted, sewn), ...upper.capes],
+    above: upper.drawn,
+    isBodiceDrafted: bodice !== undefined,
     extras: {
-      wearer: { waistHeight, heel: toHang.heel, waist: toHang.waist },
+      wearer,
       ...(opening === undefined ? {} : { opening }),
       ...(edging === undefined ? {} : { edging }),
     },
@@ -87,21 +115,42 @@ export function hangTask(
   };
 }
 
-/** Parts that are sewn to the gown and hang otherwise than it: the drawing shows the skirt without them. */
-function notHung(gown: Gown, drafts: LayerDrafts): string[] {
-  const { flounces, tiers, overskirts } = gown;
-  const outer = outermostLayer(drafts)?.layer;
-  const hemFlounce = outer && flounceAtHem(gown, outer.name);
-  return [
-    ...flounces.filter((own) => own !== hemFlounce).map(({ name }) => name),
-    ...tiers.map(({ name }) => name),
-    ...overskirts.map(({ name }) => name),
-    ...drafts.layers.flatMap(({ layer, draft }) =>
-      layer.name !== outer?.name && draft.gown.gores.some((gore) => !hasGore(layer, gore))
-        ? [layer.name]
-        : [],
-    ),
-  ];
+/** Flounces above the hem of the layer that is seen; those of a layer inside are hidden. */
+function flouncesOver({ flounces }: Gown, layer: string): FlounceOver[] {
+  return flounces
+    .filter(({ sewnTo, aboveHem }) => sewnTo.name === layer && aboveHem > 0)
+    .map(({ name, depth, fullness, kind, aboveHem, layer: own }) => ({
+      is: 'flounce' as const,
+      name,
+      depth,
+      fullness,
+      kind,
+      aboveHem,
+      bendingLength: bendingLengthOf(own.cloth),
+      shearLength: SHEAR_LENGTH,
+    }))
+    .sort((a, b) => a.aboveHem - b.aboveHem);
+}
+
+/** Overskirts and trains that come off, on the gown's edge between their stations. */
+function overskirtsOver({ gown, overskirts }: DraftedToHang, sewn: GownHung): ClothOver[] {
+  return gown.overskirts.flatMap(({ name, from, to = 'centre-back' }, i) => {
+    const drafts = overskirts[i]?.drafts;
+    const outer = drafts && outermostLayer(drafts);
+    const on = edgeBetween(sewn, from, to);
+    if (outer === undefined || on === undefined) return [];
+    const { draft, layer } = outer;
+    const facts = { bendingLength: bendingLengthOf(layer.cloth), shearLength: SHEAR_LENGTH };
+    return [overskirtToHang({ name, draft, ...on }, facts)];
+  });
+}
+
+/** What is worn over the layer that is drawn and is not: a layer of some gores only. */
+function notHung({ layers }: LayerDrafts): string[] {
+  const outer = layers.findLastIndex(({ layer, draft }) =>
+    draft.gown.gores.every((gore) => hasGore(layer, gore)),
+  );
+  return layers.slice(outer + 1).map(({ layer }) => layer.name);
 }
 
 /** What the workroom says of what hangs. */

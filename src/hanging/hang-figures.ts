@@ -36,9 +36,10 @@ export const LIES = 4;
 /** How far her heels stand behind the middle of her waist, mm. From memory. */
 export const HEEL_BEHIND = 50;
 
-export function hangFigures(hang: Hang): HangFigures {
+/** @param beside places of what hangs over the skirt: a train may be sewn on */
+export function hangFigures(hang: Hang, beside: readonly Float64Array[] = []): HangFigures {
   const hem = hemPlaces(hang);
-  const train = trainOf(hang);
+  const train = trainOf([hang.place, ...beside]);
   return {
     hem,
     touches: touchesOf(hem),
@@ -104,13 +105,15 @@ function touchesOf(hem: readonly HemPlace[]): { from: number; to: number }[] {
   return touches;
 }
 
-function trainOf({ place }: Hang): TrainLain | undefined {
+function trainOf(places: readonly Float64Array[]): TrainLain | undefined {
   let [behind, left, right] = [0, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-  for (let i = 0; i < place.length; i += 3) {
-    if (place[i + 2]! > LIES || place[i + 1]! < HEEL_BEHIND) continue;
-    behind = Math.max(behind, place[i + 1]! - HEEL_BEHIND);
-    left = Math.max(left, place[i]!);
-    right = Math.min(right, place[i]!);
+  for (const place of places) {
+    for (let i = 0; i < place.length; i += 3) {
+      if (place[i + 2]! > LIES || place[i + 1]! < HEEL_BEHIND) continue;
+      behind = Math.max(behind, place[i + 1]! - HEEL_BEHIND);
+      left = Math.max(left, place[i]!);
+      right = Math.min(right, place[i]!);
+    }
   }
   return behind > 0 ? { behindHeel: behind, left, right } : undefined;
 }

@@ -6,6 +6,8 @@ import type { Body } from './sewn-cloth.ts';
 export interface Hang {
   readonly columns: number;
   readonly rows: number;
+  /** One half is the other's image. */
+  readonly mirrored: boolean;
   /** Three numbers a place, column by column, each from the sewn edge down. */
   readonly place: Float64Array;
   /** Length of cloth from the sewn edge down to each place, mm. */
@@ -30,6 +32,7 @@ export function hangOf(sewn: GownHung, mesh: ClothMesh): Hang {
   return {
     columns,
     rows,
+    mirrored: mesh.closing === 'mirrored',
     place: whole.place,
     depth: depths(whole),
     seams: sewn.seams,

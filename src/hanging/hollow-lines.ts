@@ -54,13 +54,15 @@ function nearest(
 }
 
 /** Columns at which one row has a hollow. */
-function hollowsOf({ columns, rows, place }: Surface, row: number): number[] {
-  const at = (column: number): number => 3 * (((column + columns) % columns) * rows + row);
+function hollowsOf({ columns, rows, place, closed }: Surface, row: number): number[] {
+  const on = (column: number): number =>
+    closed ? (column + columns) % columns : Math.min(columns - 1, Math.max(0, column));
+  const at = (column: number): number => 3 * (on(column) * rows + row);
   const out = Array.from({ length: columns }, (_, column) => {
     const [x, y] = [place[at(column)]!, place[at(column) + 1]!];
     return Math.sqrt(x * x + y * y);
   });
-  const outAt = (column: number): number => out[(column + columns) % columns]!;
+  const outAt = (column: number): number => out[on(column)]!;
   const apart = (a: number, b: number): number => {
     const from = at(a);
     const to = at(b);

@@ -1,7 +1,11 @@
 import type { GownHung } from './cloth-of-gown.ts';
-import { hangOf } from './hang.ts';
+import type { DrawnPart } from './drawn-part.ts';
+import { type Hang, hangOf } from './hang.ts';
 import { hangCloth, type Settling } from './hang-cloth.ts';
 import { type HangFigures, hangFigures } from './hang-figures.ts';
+import { hungParts } from './hung-parts.ts';
+import type { PartToHang } from './part-to-hang.ts';
+import type { Side } from './seen.ts';
 import type { Tie } from './sewn-cloth.ts';
 import { type GownView, gownViews, type ViewExtras } from './views.ts';
 
@@ -11,6 +15,12 @@ export interface HangTask {
   readonly layer: string;
   readonly notHung: readonly string[];
   readonly sewn: GownHung;
+  /** What is sewn on and hangs over the skirt, from the inside out. */
+  readonly parts: readonly PartToHang[];
+  /** What she wears above the skirt: drawn as it stands. */
+  readonly above: readonly DrawnPart[];
+  /** Her bodice is the drafted one; else a plain one stands for it. */
+  readonly isBodiceDrafted: boolean;
   readonly extras: ViewExtras;
   /** The bustle's loops; none where the train stays down. */
   readonly ties: readonly Tie[];
@@ -55,18 +65,28 @@ export const DRAWN_UP: readonly Settling[] = [
 export const AROUND = { floor: 0, floorGrip: 0.4, bodyGrip: 0.15 } as const;
 
 /** Hangs a drafted gown over what she wears under it, on the floor, and with its train drawn up. */
-export function hungGown({ sewn, extras, ties }: HangTask): HungGown {
+export function hungGown(task: HangTask): HungGown {
+  const { sewn, ties } = task;
   const around = { body: sewn.body, ...AROUND };
   const mesh = hangCloth(sewn.cloth, around, SETTLINGS);
-  const hang = hangOf(sewn, mesh);
-  const down = {
-    figures: hangFigures(hang),
-    views: gownViews(hang, ['front', 'side', 'back', 'above'], extras),
-  };
+  const down = looked(hangOf(sewn, mesh), ['front', 'side', 'back', 'above'], task);
   if (ties.length === 0) return down;
   const drawnUp = hangOf(sewn, hangCloth(sewn.cloth, around, DRAWN_UP, { ties, from: mesh }));
+  return { ...down, bustled: looked(drawnUp, ['front', 'side', 'back'], task) };
+}
+
+/** What it measures, and how it looks with all that is sewn to it. */
+function looked(
+  hang: Hang,
+  sides: readonly Side[],
+  { parts, above, extras }: HangTask,
+): { readonly figures: HangFigures; readonly views: readonly GownView[] } {
+  const hung = hungParts(parts, hang, AROUND).flatMap(({ drawn }) => drawn);
   return {
-    ...down,
-    bustled: { figures: hangFigures(drawnUp), views: gownViews(drawnUp, ['front', 'side', 'back'], extras) },
+    figures: hangFigures(
+      hang,
+      hung.map(({ surface }) => surface.place),
+    ),
+    views: gownViews(hang, sides, extras, [...above, ...hung]),
   };
 }

@@ -30,9 +30,10 @@ export interface SewnCloth {
 
 /**
  * `ring`: the last column is sewn to the first. `mirrored`: the first and the last column lie on the plane x = 0, and
- * the other half is this one's mirror image. `open`: both side edges are free.
+ * the other half is this one's mirror image; `half`: the last column alone does, and the first side edge is free. `open`:
+ * both side edges are free.
  */
-export type Closing = 'ring' | 'mirrored' | 'open';
+export type Closing = 'ring' | 'mirrored' | 'half' | 'open';
 
 /** Flat cloth between two columns: a gore, and what is sewn to its hem. */
 export interface Panel {
@@ -80,6 +81,14 @@ export interface Body {
   readonly halfDepth: Float64Array;
 }
 
+/** Cloth that other cloth hangs over: how far out it comes, by level and by direction (see `directionOf`). mm. */
+export interface OutlineBody {
+  readonly lowest: number;
+  readonly step: number;
+  readonly directions: number;
+  readonly reach: Float64Array;
+}
+
 /** A place of a column drawn up to another one above it, as a bustle's loop is hooked to its button. Depths of cloth, mm. */
 export interface Tie {
   readonly column: number;
@@ -91,6 +100,7 @@ export interface Tie {
 
 export interface Surroundings {
   readonly body?: Body;
+  readonly outline?: OutlineBody;
   /** Height of the floor, mm; absent where nothing reaches it. */
   readonly floor?: number;
   /** Grip of the floor: friction for one of pressure. */

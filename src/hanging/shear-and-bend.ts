@@ -1,4 +1,4 @@
-import type { ClothMesh } from './cloth-mesh.ts';
+import { type ClothMesh, isOnPlane } from './cloth-mesh.ts';
 
 /**
  * Shear of every four places, as soft as the cloth is: the squared diagonals of a parallelogram of sides a, b differ by
@@ -66,15 +66,16 @@ const LEAST_CELL = 1;
 export function solveBends(mesh: ClothMesh, stiffness: Float64Array): void {
   const { columns, rows, closing } = mesh;
   for (let column = 0; column < columns; column++) {
-    const isEnd = closing !== 'ring' && (column === 0 || column === columns - 1);
-    const before = (column === 0 ? (closing === 'mirrored' ? 1 : columns - 1) : column - 1) * rows;
-    const after = (column === columns - 1 ? (closing === 'mirrored' ? column - 1 : 0) : column + 1) * rows;
+    const onPlane = isOnPlane(closing, column, columns);
+    const isFree = closing !== 'ring' && !onPlane && (column === 0 || column === columns - 1);
+    const before = (column === 0 ? (onPlane ? 1 : columns - 1) : column - 1) * rows;
+    const after = (column === columns - 1 ? (onPlane ? column - 1 : 0) : column + 1) * rows;
     const first = column * rows;
     for (let row = 0; row < rows; row++) {
       if (row > 0 && row + 1 < rows) bendAlong(mesh, first + row, stiffness[first + row]!);
       if (mesh.bends.reach[first + row]! === 0) continue;
-      if (isEnd && closing === 'open') continue;
-      bendAcross(mesh, first + row, before + row, after + row, row, isEnd, stiffness[first + row]!);
+      if (isFree) continue;
+      bendAcross(mesh, first + row, before + row, after + row, row, onPlane, stiffness[first + row]!);
     }
   }
 }

@@ -13,7 +13,7 @@ import {
 import type { EdgePlace, SewnEdge } from './sewn-edge.ts';
 
 /** Two plies bend at least twice as hard as one, and eight times where they are one (Bernoulli); a hem lies between. */
-const HEM_STIFFNESS = 4;
+export const HEM_STIFFNESS = 4;
 
 /** How the cloth is, beside its lines. */
 export interface ClothFacts {
@@ -62,7 +62,8 @@ export function clothToHang(
       startColumn(cloth, { panel, column, round, top, wave: waves.at(first + column) }, waves.widths, draft);
     }
     if (from !== to) gather(cloth, draft, panel, first, from, pleated[from] ?? false);
-    for (const strip of panel.strips.slice(1)) gatherStrip(cloth, panel, first, strip);
+    for (const strip of panel.strips.slice(1))
+      gatherStrip(cloth, { first, across: panel.across }, strip, fullnessOf(panel, strip));
   }
   return cloth;
 }
@@ -168,29 +169,49 @@ function gather(
   gore: number,
   pleated: boolean,
 ): void {
-  const ratio = topsOf(panel)[panel.across]! / draft.gown.gores[gore]!.top;
-  if (ratio < 1.02) return;
-  const least = 1 / (ratio * 1.02);
-  const open = GATHERS_OPEN * (ratio - 1);
-  const spacing = Math.max(...draft.lengths) / cloth.down;
-  for (let column = first; column < first + panel.across; column++) {
-    for (let row = 0; row <= cloth.down; row++) {
+  const fullness = topsOf(panel)[panel.across]! / draft.gown.gores[gore]!.top;
+  gatherColumns(cloth, { first, across: panel.across }, fullness, pleated);
+}
+
+/** Gathers a panel's top, the first strip's; pleats stay closed all the way down. */
+export function gatherColumns(
+  cloth: SewnCloth,
+  { first, across }: { readonly first: number; readonly across: number },
+  fullness: number,
+  pleated = false,
+): void {
+  if (fullness < 1.02) return;
+  const least = 1 / (fullness * 1.02);
+  const open = GATHERS_OPEN * (fullness - 1);
+  const strip = cloth.panels[0]!.strips[0]!;
+  const spacing = flatApart(strip, 0, 0, 0, 1);
+  for (let column = first; column < first + across; column++) {
+    for (let row = 0; row <= strip.down; row++) {
       const part = pleated ? 0 : Math.min(1, (row * spacing) / open);
       cloth.gathered[placeIndex(cloth, column, row)] = least + (1 - least) * part;
     }
   }
 }
 
-/** A strip wider at its top than what it is sewn to. */
-function gatherStrip(cloth: SewnCloth, panel: Panel, first: number, strip: Strip): void {
+/** How many times wider a strip is at its top than what it is sewn to. */
+function fullnessOf(panel: Panel, strip: Strip): number {
   const round = (widths: readonly number[]): number => widths.reduce((sum, width) => sum + width, 0);
-  const ratio = round(widthsOf(panel, strip.first, strip)) / round(widthsOf(panel, strip.first));
-  if (ratio < 1.02) return;
-  const least = 1 / (ratio * 1.02);
+  return round(widthsOf(panel, strip.first, strip)) / round(widthsOf(panel, strip.first));
+}
+
+/** Gathers a strip along its top: there so narrow, opening out below. */
+export function gatherStrip(
+  cloth: SewnCloth,
+  { first, across }: { readonly first: number; readonly across: number },
+  strip: Strip,
+  fullness: number,
+): void {
+  if (fullness < 1.02) return;
+  const least = 1 / (fullness * 1.02);
   const spacing = flatApart(strip, 0, strip.first, 0, strip.first + 1);
-  for (let column = first; column < first + panel.across; column++) {
-    for (let row = 1; row <= strip.down; row++) {
-      const part = Math.min(1, (row * spacing) / (GATHERS_OPEN * (ratio - 1)));
+  for (let column = first; column < first + across; column++) {
+    for (let row = strip.first === 0 ? 0 : 1; row <= strip.down; row++) {
+      const part = Math.min(1, (row * spacing) / (GATHERS_OPEN * (fullness - 1)));
       cloth.gathered[placeIndex(cloth, column, strip.first + row)] = least + (1 - least) * part;
     }
   }

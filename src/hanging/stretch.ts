@@ -1,4 +1,4 @@
-import type { ClothMesh } from './cloth-mesh.ts';
+import { type ClothMesh, isOnPlane } from './cloth-mesh.ts';
 
 /** A run of places one after the other: a column, or a row. */
 interface Run {
@@ -7,9 +7,12 @@ interface Run {
   readonly step: number;
   readonly places: number;
   readonly closed: boolean;
-  /** Its two ends lie on the mirrored plane and move only in it. */
-  readonly onPlane: boolean;
+  /** Its first and its last place lie on the mirrored plane and move only in it. */
+  readonly firstOnPlane: boolean;
+  readonly lastOnPlane: boolean;
 }
+
+const OFF_PLANE = { firstOnPlane: false, lastOnPlane: false } as const;
 
 /** Most that a length is drawn in or pushed out in one step, as a share of it. */
 const AT_ONCE = 0.05;
@@ -54,7 +57,7 @@ export class Stretch {
   solveColumns(): void {
     const { columns, rows, along } = this.mesh;
     for (let column = 0; column < columns; column++) {
-      const run = { first: column * rows, step: 1, places: rows, closed: false, onPlane: false };
+      const run = { first: column * rows, step: 1, places: rows, closed: false, ...OFF_PLANE };
       this.solve(run, along, undefined);
     }
   }
@@ -62,9 +65,12 @@ export class Stretch {
   solveRows(): void {
     const { columns, rows, across, gathered, closing } = this.mesh;
     const closed = closing === 'ring';
-    const onPlane = closing === 'mirrored';
+    const onPlane = {
+      firstOnPlane: isOnPlane(closing, 0, columns),
+      lastOnPlane: isOnPlane(closing, columns - 1, columns),
+    };
     for (let row = 0; row < rows; row++)
-      this.solve({ first: row, step: rows, places: columns, closed, onPlane }, across, gathered);
+      this.solve({ first: row, step: rows, places: columns, closed, ...onPlane }, across, gathered);
   }
 
   private solve(run: Run, rests: Float64Array, gathered: Float64Array | undefined): void {
@@ -126,10 +132,11 @@ export class Stretch {
     if (this.asks[k] === 0) return 1;
     const { ease } = this.mesh;
     const after = k + 1 === run.places ? 0 : k + 1;
-    const sideways = run.onPlane ? this.way[3 * k]! * this.way[3 * k]! : 0;
+    const sideways = this.way[3 * k]! * this.way[3 * k]!;
     // A place on the plane does not give way across it.
-    const easeBefore = ease[run.first + k * run.step]! * (k === 0 ? 1 - sideways : 1);
-    const easeAfter = ease[run.first + after * run.step]! * (after === run.places - 1 ? 1 - sideways : 1);
+    const easeBefore = ease[run.first + k * run.step]! * (run.firstOnPlane && k === 0 ? 1 - sideways : 1);
+    const easeAfter =
+      ease[run.first + after * run.step]! * (run.lastOnPlane && after === run.places - 1 ? 1 - sideways : 1);
     return easeBefore + easeAfter + HELD_BOTH;
   }
 
@@ -164,7 +171,7 @@ export class Stretch {
     for (let k = 0; k < last; k++) push[k]! -= echo[k]! * closing;
   }
 
-  private apply({ first, step, places, onPlane }: Run, lengths: number): void {
+  private apply({ first, step, places, firstOnPlane, lastOnPlane }: Run, lengths: number): void {
     const { place, ease } = this.mesh;
     const { way, push, asks } = this;
     for (let k = 0; k < lengths; k++) {
@@ -178,10 +185,10 @@ export class Stretch {
       const x = way[3 * k]!;
       const y = way[3 * k + 1]!;
       const z = way[3 * k + 2]!;
-      if (!(onPlane && k === 0)) place[a]! += before * x;
+      if (!(firstOnPlane && k === 0)) place[a]! += before * x;
       place[a + 1]! += before * y;
       place[a + 2]! += before * z;
-      if (!(onPlane && k === lengths - 1)) place[b]! -= after * x;
+      if (!(lastOnPlane && k === lengths - 1)) place[b]! -= after * x;
       place[b + 1]! -= after * y;
       place[b + 2]! -= after * z;
     }

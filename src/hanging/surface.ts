@@ -1,10 +1,10 @@
-import type { Hang } from './hang.ts';
-
-/** A grid of places in the air, closed round; three numbers a place, column by column. mm. */
+/** A grid of places in the air; three numbers a place, column by column, each from the top down. mm. */
 export interface Surface {
   readonly columns: number;
   readonly rows: number;
   readonly place: Float64Array;
+  /** The last column goes on to the first. */
+  readonly closed: boolean;
 }
 
 /** Parts that every distance of the hung cloth is drawn in. */
@@ -14,9 +14,9 @@ export const FINER = 2;
  * The cloth drawn smoothly through its places: Catmull-Rom splines round and down (Catmull, Rom 1974). Column `c`, row
  * `r` of the cloth stand at `FINER · c`, `FINER · r`.
  */
-export function smoothSurface({ columns, rows, place }: Hang): Surface {
-  const wide = finer(place, columns, (column, row) => column * rows + row, rows, true);
-  const across = columns * FINER;
+export function smoothSurface({ columns, rows, place, closed }: Surface): Surface {
+  const wide = finer(place, columns, (column, row) => column * rows + row, rows, closed);
+  const across = finerCount(columns, closed);
   const down = (rows - 1) * FINER + 1;
   const tall = new Float64Array(3 * across * down);
   for (let column = 0; column < across; column++) {
@@ -24,7 +24,11 @@ export function smoothSurface({ columns, rows, place }: Hang): Surface {
     const smooth = finer(own, rows, (row) => row, 1, false);
     tall.set(smooth, 3 * column * down);
   }
-  return { columns: across, rows: down, place: tall };
+  return { columns: across, rows: down, place: tall, closed };
+}
+
+function finerCount(count: number, closed: boolean): number {
+  return closed ? count * FINER : (count - 1) * FINER + 1;
 }
 
 /** Splines over `count` places, for each of `lines` lines beside one another. */
@@ -35,7 +39,7 @@ function finer(
   lines: number,
   closed: boolean,
 ): Float64Array {
-  const all = closed ? count * FINER : (count - 1) * FINER + 1;
+  const all = finerCount(count, closed);
   const out = new Float64Array(3 * all * lines);
   const wrap = (at: number): number => (closed ? (at + count) % count : Math.min(count - 1, Math.max(0, at)));
   for (let k = 0; k < all; k++) {

@@ -1,19 +1,24 @@
 import type { ClothMesh } from './cloth-mesh.ts';
 import type { Body, Surroundings } from './sewn-cloth.ts';
+import { leaveOutline } from './touch-outline.ts';
 
 /** Keeps the cloth out of the body and above the floor, both of which hold it by friction; and mirrored cloth on its plane. */
-export function solveTouch(mesh: ClothMesh, { body, floor, bodyGrip, floorGrip }: Surroundings): void {
+export function solveTouch(
+  mesh: ClothMesh,
+  { body, outline, floor, bodyGrip, floorGrip }: Surroundings,
+): void {
   const { place, ease } = mesh;
   if (body !== undefined) {
     for (let i = 0; i < ease.length; i++) if (ease[i]! > 0) leaveBody(mesh, i, body, bodyGrip);
   }
+  if (outline !== undefined) leaveOutline(mesh, outline);
   if (floor !== undefined) {
     for (let i = 0; i < ease.length; i++) {
       const deep = floor - place[3 * i + 2]!;
       if (deep > 0 && ease[i]! > 0) rise(mesh, i, deep, floorGrip);
     }
   }
-  if (mesh.closing === 'mirrored') keepOnPlane(mesh);
+  if (mesh.closing === 'mirrored' || mesh.closing === 'half') keepOnPlane(mesh);
 }
 
 function rise({ place, before }: ClothMesh, i: number, deep: number, grip: number): void {
@@ -81,11 +86,12 @@ function slide(
 }
 
 /** Mirrored cloth lies on its own side of the plane: on the other it would lie inside its image. */
-function keepOnPlane({ place, columns, rows }: ClothMesh): void {
+function keepOnPlane({ place, columns, rows, closing }: ClothMesh): void {
   const last = 3 * (columns - 1) * rows;
-  for (let a = 3 * rows; a < last; a += 3) if (place[a]! < 0) place[a] = 0;
+  const first = closing === 'mirrored' ? 3 * rows : 0;
+  for (let a = first; a < last; a += 3) if (place[a]! < 0) place[a] = 0;
   for (let row = 0; row < rows; row++) {
-    place[3 * row] = 0;
+    if (closing === 'mirrored') place[3 * row] = 0;
     place[last + 3 * row] = 0;
   }
 }

@@ -36,11 +36,11 @@ export function turningLines(seen: Surface): SeenLine[] {
 }
 
 /** By place: the part of the surface's normal that points to the eye, its length left in. */
-function facingOf({ columns, rows, place }: Surface): Float64Array {
+export function facingOf({ columns, rows, place, closed }: Surface): Float64Array {
   const facing = new Float64Array(columns * rows);
   for (let column = 0; column < columns; column++) {
-    const before = ((column + columns - 1) % columns) * rows;
-    const after = ((column + 1) % columns) * rows;
+    const before = (column > 0 ? column - 1 : closed ? columns - 1 : 0) * rows;
+    const after = (column + 1 < columns ? column + 1 : closed ? 0 : column) * rows;
     for (let row = 0; row < rows; row++) {
       const own = column * rows + row;
       const up = 3 * (row === 0 ? own : own - 1);
@@ -61,7 +61,10 @@ function facingOf({ columns, rows, place }: Surface): Float64Array {
  * The sides of cells that a line crosses, and which others of the same cells it goes on to: two at most, one more than
  * their number, so that 0 is none. A side is numbered by its first place: 2i to the next column, 2i + 1 to the next row.
  */
-function linksOf({ columns, rows }: Surface, facing: Float64Array): { crossed: number[]; links: Int32Array } {
+function linksOf(
+  { columns, rows, closed }: Surface,
+  facing: Float64Array,
+): { crossed: number[]; links: Int32Array } {
   const links = new Int32Array(4 * columns * rows);
   const crossed: number[] = [];
   const join = (from: number, to: number): void => {
@@ -71,7 +74,7 @@ function linksOf({ columns, rows }: Surface, facing: Float64Array): { crossed: n
     } else links[2 * from + 1] = to + 1;
   };
   const changes = (i: number, j: number): boolean => facing[i]! > 0 !== facing[j]! > 0;
-  for (let column = 0; column < columns; column++) {
+  for (let column = 0; column < (closed ? columns : columns - 1); column++) {
     const next = ((column + 1) % columns) * rows;
     for (let row = 0; row + 1 < rows; row++) {
       const a = column * rows + row;

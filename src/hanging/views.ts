@@ -1,5 +1,6 @@
 import type { Point } from '../geometry/curve.ts';
-import { type DepthMap, depthMap } from './depth-map.ts';
+import { type DepthMap, depthMap, type Hiding } from './depth-map.ts';
+import type { DrawnPart, PlaceLine } from './drawn-part.ts';
 import { figureLines, type Wearer } from './figure-lines.ts';
 import type { Hang } from './hang.ts';
 import { hollowLines } from './hollow-lines.ts';
@@ -7,7 +8,7 @@ import { type Side, seenFrom } from './seen.ts';
 import { type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
 import { FINER, type Surface, smoothSurface } from './surface.ts';
 import { tracedOutline } from './traced-outline.ts';
-import { type SeenLine, turningLines } from './turning-lines.ts';
+import { facingOf, type SeenLine, turningLines } from './turning-lines.ts';
 import { isEmpty, isFold, isOutline, visibleParts } from './visible-parts.ts';
 
 /** The gown from one side, hidden lines taken out. mm of the gown: x to the right, y down, the floor at 0. */
@@ -24,8 +25,9 @@ export interface GownView {
   readonly opening: readonly (readonly Point[])[];
   /** Where the edging's upper edge lies. */
   readonly edging: readonly (readonly Point[])[];
-  /** A plain bodice, and lines of a figure for proportion; nothing where the skirt hides them. */
-  readonly bodice: readonly (readonly Point[])[];
+  /** Edges of what is sewn to the skirt, as far as they are not the outline: the bodice's, an overskirt's. */
+  readonly parts: readonly (readonly Point[])[];
+  /** Lines of a figure for proportion; nothing where the gown hides them. */
   readonly figure: readonly (readonly Point[])[];
   readonly box: {
     readonly left: number;
@@ -52,66 +54,150 @@ const SEAM: Hand = { step: 20, rounds: 2, tolerance: 0.8 };
 const LEAST_FOLD = 60;
 const LEAST_LINE = 40;
 
-export function gownViews(hang: Hang, sides: readonly Side[], extras: ViewExtras): GownView[] {
-  const surface = smoothSurface(hang);
+export function gownViews(
+  hang: Hang,
+  sides: readonly Side[],
+  extras: ViewExtras,
+  parts: readonly DrawnPart[] = [],
+): GownView[] {
+  const surface = smoothSurface({ ...hang, closed: true });
   const hollows = hollowLines(surface);
-  return sides.map((side) => viewOf(hang, { surface, hollows }, side, extras));
+  return sides.map((side) => viewOf(hang, { surface, hollows, parts }, side, extras));
 }
 
 /** The cloth as it is drawn, and its hollows as places of it. */
 interface DrawnCloth {
   readonly surface: Surface;
-  readonly hollows: readonly (readonly number[])[];
+  readonly hollows: readonly PlaceLine[];
+  readonly parts: readonly DrawnPart[];
 }
 
 function viewOf(
   hang: Hang,
-  { surface, hollows }: DrawnCloth,
+  { surface, hollows, parts }: DrawnCloth,
   side: Side,
   { wearer, opening, edging }: ViewExtras,
 ): GownView {
   const seen = seenFrom(surface, side);
-  const map = depthMap([seen]);
-  const inside = (line: SeenLine): SeenLine[] =>
-    visibleParts(map, line, (own, place) => !isOutline(own, place));
+  const others = parts
+    .filter((part) => side !== 'above' || !part.notFromAbove)
+    .map((part): SeenPart => ({ part, seen: lifted(seenFrom(part.surface, side), part.lifted) }));
+  const map = depthMap([
+    { surface: seen, filled: false },
+    ...others.map(({ part, seen: own }): Hiding => ({ surface: own, filled: part.filled })),
+  ]);
+  const inside = (line: SeenLine): SeenLine[] => insideOf(map, line, SKIRT);
   const outlines = tracedOutline(map).map((loop) => smoothedLine(loop, OUTLINE, true));
-  const top = rowLine(seen, 0).map(flat);
-  const leftmost = top.reduce((best, point) => (point.x < best.x ? point : best));
-  const rightmost = top.reduce((best, point) => (point.x > best.x ? point : best));
-  const { figure, bodice } = figureLines(side, wearer, [leftmost, rightmost]);
-  const shown = (lines: readonly (readonly Point[])[]): Point[][] =>
-    lines.flatMap((line) => unhidden(map, line));
+  const figure = figureLines(side, wearer).flatMap((line) => unhidden(map, line));
+  const beside = others.map((other, i) => linesOf(map, other, side, i + 1));
+  const all = (of: keyof PartLines): SeenLine[] => beside.flatMap((lines) => lines[of]);
   const view = {
     side,
     outlines,
     edges: drawn([rowLine(seen, 0), rowLine(seen, seen.rows - 1)].flatMap(inside), SEAM, LEAST_LINE),
-    folds: drawn(
-      [
-        ...turningLines(seen).flatMap((line) => visibleParts(map, line, isFold)),
-        ...(side === 'above'
-          ? []
-          : hollows.map((line) => line.map((i) => seenPlace(seen.place, i))).flatMap(inside)),
-      ],
-      FOLD,
-      LEAST_FOLD,
-    ),
+    folds: drawn([...foldsOf(map, seen, hollows, side, SKIRT), ...all('folds')], FOLD, LEAST_FOLD),
     seams: drawn(
       [
-        ...hang.seams.map(({ column, from = 0 }) => columnLine(hang, seen, column * FINER, from)),
-        ...hang.joins.map((row) => rowLine(seen, row * FINER)),
-      ].flatMap(inside),
+        ...[
+          ...hang.seams.map(({ column, from = 0 }) => columnLine(hang, seen, column * FINER, from)),
+          ...hang.joins.map((row) => rowLine(seen, row * FINER)),
+        ].flatMap(inside),
+        ...all('seams'),
+      ],
       SEAM,
       LEAST_LINE,
     ),
-    opening:
-      opening === undefined
-        ? []
-        : drawn(visibleParts(map, openingLine(hang, seen, opening)), SEAM, LEAST_LINE),
+    opening: drawn(
+      [
+        ...(opening === undefined ? [] : visibleParts(map, openingLine(hang, seen, opening), SKIRT)),
+        ...all('opening'),
+      ],
+      SEAM,
+      LEAST_LINE,
+    ),
     edging: edging === undefined ? [] : drawn(inside(edgingLine(hang, seen, edging)), SEAM, LEAST_LINE),
-    bodice: shown(bodice),
-    figure: shown(figure),
+    parts: drawn(all('edges'), SEAM, LEAST_LINE),
+    figure,
   };
-  return { ...view, box: boxOf([...view.outlines, ...view.bodice, ...view.figure]) };
+  return { ...view, box: boxOf([...view.outlines, ...view.figure]) };
+}
+
+/** Number of the skirt among all that hides. */
+const SKIRT = 0;
+
+interface SeenPart {
+  readonly part: DrawnPart;
+  readonly seen: Surface;
+}
+
+type PartLines = Readonly<Record<'edges' | 'seams' | 'opening' | 'folds', readonly SeenLine[]>>;
+
+/** A part's own lines, as far as nothing hides them. */
+function linesOf(map: DepthMap, { part, seen }: SeenPart, side: Side, owner: number): PartLines {
+  const facing = part.filled ? facingOf(seen) : undefined;
+  const shown = (lines: readonly PlaceLine[], also?: typeof notOutline): SeenLine[] =>
+    lines
+      .flatMap((line) => (facing === undefined ? [line] : facingParts(line, facing)))
+      .flatMap((line) =>
+        visibleParts(
+          map,
+          line.map((i) => seenPlace(seen.place, i)),
+          owner,
+          also,
+        ),
+      );
+  return {
+    edges: shown(part.edges, notOutline),
+    seams: shown(part.seams, notOutline),
+    opening: shown(part.opening),
+    folds: part.folds ? foldsOf(map, seen, hollowLines(part.surface), side, owner) : [],
+  };
+}
+
+/** The stretches of a line that lie on the side towards the eye. */
+function facingParts(line: PlaceLine, facing: Float64Array): number[][] {
+  const parts: number[][] = [[]];
+  for (const place of line) {
+    if (facing[place]! > 0) parts[parts.length - 1]!.push(place);
+    else if (parts[parts.length - 1]!.length > 0) parts.push([]);
+  }
+  return parts.filter((part) => part.length > 1);
+}
+
+function foldsOf(
+  map: DepthMap,
+  seen: Surface,
+  hollows: readonly PlaceLine[],
+  side: Side,
+  owner: number,
+): SeenLine[] {
+  return [
+    ...turningLines(seen).flatMap((line) => visibleParts(map, line, owner, isFold)),
+    ...(side === 'above'
+      ? []
+      : hollows.flatMap((line) =>
+          insideOf(
+            map,
+            line.map((i) => seenPlace(seen.place, i)),
+            owner,
+          ),
+        )),
+  ];
+}
+
+function notOutline(map: DepthMap, place: SeenLine[number]): boolean {
+  return !isOutline(map, place);
+}
+
+function insideOf(map: DepthMap, line: SeenLine, owner: number): SeenLine[] {
+  return visibleParts(map, line, owner, notOutline);
+}
+
+function lifted(seen: Surface, by: number): Surface {
+  if (by === 0) return seen;
+  const place = seen.place.slice();
+  for (let i = 2; i < place.length; i += 3) place[i]! += by;
+  return { ...seen, place };
 }
 
 function drawn(lines: readonly SeenLine[], hand: Hand, least: number): Point[][] {

@@ -8,14 +8,22 @@ const ON_CLOTH = 8;
 /** A line goes on over a stretch like this where it is seen but is none of what is asked for, mm. */
 const GAP = 60;
 
-/** The parts of a line that no cloth hides and that are what is asked for, but for short gaps. */
-export function visibleParts(map: DepthMap, line: SeenLine, also: Also = () => true): SeenLine[] {
+/**
+ * The parts of a line that no cloth hides and that are what is asked for, but for short gaps.
+ * @param owner the surface that the line lies on
+ */
+export function visibleParts(
+  map: DepthMap,
+  line: SeenLine,
+  owner: number,
+  also: Also = () => true,
+): SeenLine[] {
   const parts: (readonly [number, number, number])[][] = [];
   let part: (readonly [number, number, number])[] = [];
   let waiting: (readonly [number, number, number])[] = [];
   let gap = 0;
   for (const [i, place] of line.entries()) {
-    const seen = isSeen(map, place);
+    const seen = isSeen(map, place, owner);
     const before = line[i - 1];
     if (seen && also(map, place)) {
       part.push(...waiting, place);
@@ -40,9 +48,9 @@ function flatApart(a: readonly [number, number, number], b: readonly [number, nu
 
 type Also = (map: DepthMap, place: readonly [number, number, number]) => boolean;
 
-/** Seen where any of the cells around shows nothing nearer. */
-function isSeen(map: DepthMap, place: readonly [number, number, number]): boolean {
-  return someAround(map, place, 1, (depth) => depth <= place[2] + ON_CLOTH);
+/** Seen where any of the cells around shows nothing nearer; cloth of another surface hides however near it lies. */
+function isSeen(map: DepthMap, place: readonly [number, number, number], owner: number): boolean {
+  return someAround(map, place, 1, (depth, own) => depth <= place[2] + (own === owner ? ON_CLOTH : 0));
 }
 
 /** What lies beside a fold must lie this much deeper for it to be drawn, mm: a ripple is not a fold. */
@@ -69,16 +77,16 @@ export function isOutline(map: DepthMap, place: readonly [number, number, number
 }
 
 function someAround(
-  { left, top, cell, width, height, depth }: DepthMap,
+  { left, top, cell, width, height, depth, owner }: DepthMap,
   [x, y]: readonly [number, number, number],
   reach: number,
-  is: (depth: number) => boolean,
+  is: (depth: number, owner: number) => boolean,
 ): boolean {
   const column = Math.round((x - left) / cell);
   const row = Math.round((y - top) / cell);
   for (let r = Math.max(0, row - reach); r <= Math.min(height - 1, row + reach); r++) {
     for (let c = Math.max(0, column - reach); c <= Math.min(width - 1, column + reach); c++) {
-      if (is(depth[r * width + c]!)) return true;
+      if (is(depth[r * width + c]!, owner[r * width + c]!)) return true;
     }
   }
   return false;

@@ -1,3 +1,6 @@
+import { type PleatFacts, pleatFacts } from '../allowances/pleat-facts.ts';
+import { pleatsOf } from '../allowances/pleats.ts';
+import { topFullness } from '../allowances/top-fullness.ts';
 import { allRound, edgeAllRound } from '../draft/all-round.ts';
 import { draftGown, type GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
@@ -49,6 +52,10 @@ export interface SkirtLayer {
   /** How the hem of each gore bends. */
   readonly hemTurns: readonly HemTurn[];
   readonly seams: readonly LayerSeam[];
+  /** Tops that are pleated all along: how deep each fold comes out. */
+  readonly pleatedTops: readonly { readonly gore: string; readonly depth: number }[];
+  /** Pleats that have their place. */
+  readonly pleats: readonly PleatFacts[];
 }
 
 /** A wedge let into one of a layer's seams; where her sides differ, the longer one's figures stand for both. mm. */
@@ -132,7 +139,16 @@ function layerOf({ layer, draft }: LayerDraft, gown: Gown): SkirtLayer {
     godets: oncePerName(godets),
     hemTurns: hemTurns({ layer, draft }),
     seams,
+    pleatedTops: pleatedTops({ layer, draft }),
+    pleats: pleatFacts(gown, { layer, draft }),
   };
+}
+
+function pleatedTops({ layer, draft }: LayerDraft): SkirtLayer['pleatedTops'] {
+  return draft.gown.gores.flatMap((gore, i) => {
+    const full = hasGore(layer, gore) ? topFullness(layer, draft, i) : undefined;
+    return full?.rule.by === 'pleats' ? [{ gore: gore.name, depth: pleatsOf(full).depth }] : [];
+  });
 }
 
 function godetsOf({ godets }: Gown, layer: Layer, seams: readonly LayerSeam[]): LayerGodet[] {

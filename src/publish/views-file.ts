@@ -3,7 +3,6 @@ import type { DraftedGown } from '../drafted-gown.ts';
 import { HEEL_BEHIND } from '../hanging/hang-figures.ts';
 import { hangFindings } from '../hanging/hang-findings.ts';
 import type { Hanging } from '../hanging/hung-gown.ts';
-import type { GownView } from '../hanging/views.ts';
 import type { Drawing } from '../print/drawing.ts';
 import { type DrawnViews, type ViewsRoom, viewsDrawing } from '../print/papers/views-drawing.ts';
 import { writeSvg } from '../print/svg/write-svg.ts';
@@ -34,15 +33,13 @@ export function viewsOf(gown: Pick<DraftedGown, 'gown'>, hanging: Hanging | unde
 export function drawnViews({ gown }: Pick<DraftedGown, 'gown'>, { task, hung }: Hanging): DrawnViews {
   const { views: names, length } = english(gown.units);
   const { train, assumedFloor } = hung.figures;
-  // Above a skirt of its own waist stands she, and no bodice.
-  const worn = (view: GownView): GownView =>
-    gown.waist === undefined ? view : { ...view, bodice: [], figure: [...view.figure, ...view.bodice] };
   return {
     layer: task.layer,
     notHung: task.notHung,
+    isBodiceDrafted: task.isBodiceDrafted || gown.waist !== undefined,
     rows: [
-      hung.views.map(worn).map((view) => ({ view, name: names[view.side] })),
-      (hung.bustled?.views ?? []).map(worn).map((view) => ({ view, name: names.bustled(names[view.side]) })),
+      hung.views.map((view) => ({ view, name: names[view.side] })),
+      (hung.bustled?.views ?? []).map((view) => ({ view, name: names.bustled(names[view.side]) })),
     ],
     ...(train === undefined ? {} : { train: { ...train, heelBehind: HEEL_BEHIND } }),
     floor: assumedFloor ? names.floorAssumed : names.floor,

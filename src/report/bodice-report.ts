@@ -1,6 +1,7 @@
 import { bonesToBuy } from '../bodice/bones.ts';
 import type { DraftedCape } from '../bodice/cape-parts.ts';
 import type { DraftedBodice } from '../bodice/draft-asked.ts';
+import type { BodiceTrace } from '../bodice/fit-bodice.ts';
 
 /** A drafted bodice as `report.json` holds it: mm and degrees. A panel on the fold is given as its half. */
 export interface BodiceReport {
@@ -40,6 +41,8 @@ export interface BodiceReport {
   readonly bonesToBuy: readonly { readonly length: number; readonly count: number }[];
   readonly lacing: LacingReport | null;
   readonly waistTape: { readonly round: number; readonly length: number };
+  /** What was pinned in it and what that moved, by date; before and after, all round. */
+  readonly fittings: readonly BodiceTrace[];
 }
 
 interface LacingReport {
@@ -96,6 +99,11 @@ export function bodiceReport(bodice: DraftedBodice): BodiceReport {
     bonesToBuy: bonesToBuy(bones, kind).map(({ length, count }) => ({ length: mm(length), count })),
     lacing: lacingReport(bodice),
     waistTape: { round: mm(bodice.tape.round), length: mm(bodice.tape.length) },
+    fittings: bodice.fittings.map((trace) => ({
+      ...trace,
+      upper: [mm(trace.upper[0]), mm(trace.upper[1])],
+      lower: [mm(trace.lower[0]), mm(trace.lower[1])],
+    })),
   };
 }
 

@@ -11,6 +11,7 @@ import type { BodiceReport, CapeReport } from './bodice-report.ts';
 import type { FinishingReport } from './finishing-report.ts';
 import type { FittingReport } from './fitting-report.ts';
 import type { PartReport } from './part-report.ts';
+import type { PleatReport } from './pleat-report.ts';
 
 /** Every figure of the draft as `report.json` holds it: mm, mm², degrees. A gore on the fold is given as its half. */
 export interface GownReport {
@@ -64,6 +65,8 @@ export interface GownReport {
   readonly parts: readonly PartReport[];
   /** Facings, bands and what lies in openings. */
   readonly finishing: readonly FinishingReport[];
+  /** Pleats that have their place, by layer. */
+  readonly pleats?: readonly PleatReport[];
   readonly overskirts: readonly GownReport[];
   /** What each fitting did, in their order. */
   readonly fittings: readonly FittingReport[];
@@ -72,6 +75,8 @@ export interface GownReport {
 /** mm. `length` is finished, from the sewn edge of the bodice to the hem. */
 export interface StationReport {
   readonly name: string;
+  /** Where both sides of her have a station of this name, and they differ. */
+  readonly side?: 'left' | 'right';
   readonly length: number;
   readonly drop: number;
   /** As the spec gives it; null where it is filled in. */
@@ -98,7 +103,7 @@ export interface Finding {
 export function gownReport(
   gown: Gown,
   { drafts, measures, layers }: MeasuredDrafts,
-  beside: Pick<GownReport, 'bodice' | 'capes' | 'parts' | 'finishing' | 'overskirts' | 'fittings'>,
+  beside: Pick<GownReport, 'bodice' | 'capes' | 'parts' | 'finishing' | 'pleats' | 'overskirts' | 'fittings'>,
 ): GownReport {
   const { gown: lines, lengths } = drafts.gown;
   const ifKnown = (length: number | undefined): number | null => (length === undefined ? null : mm(length));
@@ -120,8 +125,9 @@ export function gownReport(
       tightestRadius: Number.isFinite(gore.tightest) ? mm(gore.tightest) : null,
       edges: Object.fromEntries(Object.entries(gore.edges).map(([name, length]) => [name, mm(length)])),
     })),
-    stations: stationsOnce(lines).map(({ name, drop, given, asWorn }, i) => ({
+    stations: stationsOnce(lines).map(({ name, side, drop, given, asWorn }, i) => ({
       name,
+      ...(side === undefined ? {} : { side }),
       length: mm(lengths[i]!),
       drop: mm(drop),
       given: ifKnown(given),

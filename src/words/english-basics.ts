@@ -5,7 +5,7 @@ import { decimalText, type Fraction } from '../money/fraction.ts';
 
 /** The small words that every sentence is made with, bound to the spec's units. */
 export interface Basics {
-  readonly unit: string;
+  readonly unit: Units;
   readonly length: (mm: number) => string;
   /** Without its unit. */
   readonly number: (mm: number) => string;
@@ -28,7 +28,8 @@ export interface Basics {
     readonly roll: string;
   };
   readonly list: (names: readonly string[]) => string;
-  readonly station: (name: string) => string;
+  /** With the wearer's side where there are two of that name: `left side-front/side`. */
+  readonly station: (name: string, side?: 'left' | 'right') => string;
   readonly seamsOf: (name: string, copies: number) => string;
   readonly edge: (along: string) => string;
   readonly stripName: (kind: StripFacts['kind']) => string;
@@ -58,7 +59,7 @@ const STRIPS: Readonly<Record<StripFacts['kind'], string>> = {
 };
 
 export function englishBasics(units: Units): Basics {
-  const station = (name: string): string =>
+  const plain = (name: string): string =>
     name
       .replace(/^centre-(front|back)$/, 'centre $1')
       .replace(/^(upper|inner|front|back|long|other-long)-(edge|end)$/, '$1 $2');
@@ -81,9 +82,9 @@ export function englishBasics(units: Units): Basics {
         : { swatch: '20 cm', pins: '7.5 cm', lap: '1.3 cm', roll: '2 to 3 mm' },
     list: (names) =>
       names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`,
-    station,
-    seamsOf: (name, copies) => (copies === 1 ? station(name) : `${station(name)} (${copies})`),
-    edge: (along) => (along === 'hem' || along === 'waist' ? along : `${station(along)} seam`),
+    station: (name, side) => (side === undefined ? plain(name) : `${side} ${plain(name)}`),
+    seamsOf: (name, copies) => (copies === 1 ? plain(name) : `${plain(name)} (${copies})`),
+    edge: (along) => (along === 'hem' || along === 'waist' ? along : `${plain(along)} seam`),
     stripName: (kind) => STRIPS[kind],
     date: (iso, weekday) => {
       const [year, month, day] = iso.split('-').map(Number) as [number, number, number];

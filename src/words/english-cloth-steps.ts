@@ -37,7 +37,7 @@ export const CLOTH_WRITERS: StepWriters<ClothWork> = {
   mark: ({ sheers, zipEnds, gaps, bustle }, { length, list, station, number, unit }) =>
     text('Mark every piece before it is lifted: notches, centre front, centre back.', [
       zipEnds !== undefined &&
-        `Opening at ${station(zipEnds.at)}: ${zipEnds.starts > 0 ? `start ${length(zipEnds.starts)} and ` : ''}stop ${length(zipEnds.stops)} below the waist seam.`,
+        `Opening at ${station(zipEnds.at, zipEnds.side)}: ${zipEnds.starts > 0 ? `start ${length(zipEnds.starts)} and ` : ''}stop ${length(zipEnds.stops)} below the waist seam.`,
       ...gaps.map(
         (gap) =>
           `Gap in the ${gap.layer} at ${station(gap.at)}: ${gap.from === undefined ? `${length(gap.length)} long` : `from ${length(gap.from)} to ${length(gap.from + gap.length)} below the waist seam`}.`,

@@ -48,9 +48,9 @@ export const HEM_WRITERS: StepWriters<HemWork> = {
         : `Turn the skirt through the gap in the ${gap.layer}’s ${station(gap.at)} (${length(gap.length)}).`,
       [`Roll the ${outer} ${usual.roll} to the inside and press; then close the gap by hand.`],
     ),
-  edging: ({ name, layer, start, repeats, ease, curved, hollow, own }, { length, station, list }) =>
+  edging: ({ name, layer, start, side, repeats, ease, curved, hollow, own }, { length, station, list }) =>
     text(
-      `Lay the ${name} round the ${layer}, its outer edge on the hem line, starting at ${station(start)}${repeats === undefined ? '' : `: ${repeats} repeats`}.`,
+      `Lay the ${name} round the ${layer}, its outer edge on the hem line, starting at ${station(start, side)}${repeats === undefined ? '' : `: ${repeats} repeats`}.`,
       [
         ease !== undefined && `${length(ease)} in all to ease in evenly; eased, never stretched.`,
         curved &&
@@ -81,8 +81,8 @@ export const HEM_WRITERS: StepWriters<HemWork> = {
       `Sew the bustle, ${number} ${number === 1 ? 'point' : 'points'} as pinned: ${over ? 'loops on the seams, hooks or buttons outside' : 'ribbons in pairs on the inside, numbered from the centre out'}.`,
       ['Through the seam allowances, on a small patch behind the cloth.'],
     ),
-  'fell-lining': ({ layers, at }, { list, station }) =>
-    text(`Fell the ${list(layers)} to the closure at ${station(at)} by hand, last of all.`),
+  'fell-lining': ({ layers, at, side }, { list, station }) =>
+    text(`Fell the ${list(layers)} to the closure at ${station(at, side)} by hand, last of all.`),
   finish: () =>
     text(
       'Press from the inside, take out every basting thread, count the pins, and pack with the care card.',

@@ -22,8 +22,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       drawn: (layer: string): string =>
         `The ${layer} as it hangs, worked out from the pattern; folds fall anew each time it is worn.`,
       edging: 'Dashed: the edging.',
-      figure: (bodice: boolean): string =>
-        bodice ? 'Bodice and figure are for proportion only.' : 'The figure is for proportion only.',
+      figure: (isBodiceDrafted: boolean): string =>
+        isBodiceDrafted ? 'The figure is for proportion only.' : 'Bodice and figure are for proportion only.',
       without: (parts: string): string => `Not drawn: ${parts}.`,
     },
     inFolds: 'Fuller than drawn: the fullness falls in folds.',
@@ -106,6 +106,11 @@ export function englishPages({ length, list, station, unit }: Basics) {
       fittingNote: (date: string): string => `Fitting of ${date}`,
     },
     chalk: {
+      inner: {
+        caption: 'Straight lines inside: fold, and the line that a fold is brought to',
+        heads: ['line', 'from: down', 'across', 'to: down', 'across'],
+        names: { 'fold-line': 'fold', 'placement-line': 'bring the outer fold here' },
+      },
       title: 'Chalk tables',
       intro: [
         'Chalk the grain line down the cloth. “Down” is measured along it from the top of the cut line, “across” square from it: + to the right, - to the left.',
@@ -135,7 +140,11 @@ export function englishPages({ length, list, station, unit }: Basics) {
       cut: 'Cut',
       seam: 'Seam',
       diagonals: (pairs: readonly string[]): string => `Diagonals: ${pairs.join('; ')}.`,
-      copies: { 'on-fold': 'cut 1 on the fold', pair: 'cut 2, the second mirrored', single: 'cut 1' },
+      copies: {
+        'on-fold': () => 'cut 1 on the fold',
+        pair: () => 'cut 2, the second mirrored',
+        single: (copies: number) => `cut ${copies}`,
+      },
     },
     finishes: {
       turned: 'turned up',
@@ -447,7 +456,7 @@ function MISSING(
   list: Basics['list'],
   station: Basics['station'],
 ): Readonly<Record<MissingFact['fact'], Sentence>> {
-  const stations: Sentence = (names) => list(names.map(station));
+  const stations: Sentence = (names) => list(names.map((name) => station(name)));
   return {
     closure: () => 'closure: nothing is said of how she gets in.',
     girths: () => 'closure.hip, closure.shoulders: whether she gets in was not checked.',

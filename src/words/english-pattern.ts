@@ -17,6 +17,9 @@ export const ENGLISH_PATTERN = {
     fold: 'lay on the fold of the cloth',
     grain: 'lay along the straight thread',
     notches: 'notches: one at a front edge, two at a back edge; like meets like',
+    pleatFold: 'pleat: fold here, outer and inner fold',
+    placement:
+      'pleat: bring the outer fold to the dotted line, as the arrow points; a tick ends the stitching',
     mark: 'mark, do not cut; its name stands beside it',
   },
   gap: {

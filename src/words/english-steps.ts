@@ -3,6 +3,7 @@ import type { Basics } from './english-basics.ts';
 import { BODICE_WRITERS } from './english-bodice.ts';
 import { CLOTH_WRITERS } from './english-cloth-steps.ts';
 import { FINISHING_WRITERS } from './english-finishing-steps.ts';
+import { FOLD_WRITERS } from './english-fold-steps.ts';
 import { HEM_WRITERS } from './english-hem-steps.ts';
 import { WAIST_WRITERS } from './english-waist-steps.ts';
 import type { StepText, StepWriters } from './step-text.ts';
@@ -11,6 +12,7 @@ const WRITERS: StepWriters<StepWork> = {
   ...BODICE_WRITERS,
   ...CLOTH_WRITERS,
   ...WAIST_WRITERS,
+  ...FOLD_WRITERS,
   ...HEM_WRITERS,
   ...FINISHING_WRITERS,
 };

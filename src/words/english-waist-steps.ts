@@ -42,10 +42,10 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
       `Let the ${name} into the ${layer}’s ${station(seam)}${copies > 1 ? ` (${copies})` : ''}: from the point down, first one side, then the other, ${length(side)} each.`,
       ['Pivot exactly at the point; a scrap of stay tape under it keeps it from fraying.'],
     ),
-  gather: ({ layer, fullness, cloth, edge }, { length }) =>
+  gather: ({ layer, fullness, folds, cloth, edge }, { length, list }) =>
     fullness.by === 'pleats'
       ? text(
-          `Lay the pleats of the ${layer}’s waist edge${fullness.depth === undefined ? '' : `, ${length(fullness.depth)} deep`}${PLEATS[fullness.towards ?? 'none']}, from ${length(cloth)} to ${length(edge)}; baste across the top.`,
+          `Lay the pleats of the ${layer}’s waist edge${foldsText(folds, length, list)}${PLEATS[fullness.towards ?? 'none']}, from ${length(cloth)} to ${length(edge)}; baste across the top.`,
           ['Measure the pleated edge against the waist seam before it is sewn.'],
         )
       : text(
@@ -88,18 +88,18 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
           'Quick release: try it on her, in the time that the change allows; the production’s risk assessment decides.',
       ],
     ),
-  'finish-opening': ({ at, finish, beside, stops }, { length, station }) =>
+  'finish-opening': ({ at, side, finish, beside, stops }, { length, station }) =>
     text(
       finish === undefined
-        ? `Decide what finishes the skirt’s raw edges at ${station(at)}, below the ${beside} bodice edge: a placket, a facing, or a hook above the opening. Make it now.`
-        : `Finish the skirt’s raw edges at ${station(at)} with a ${finish}${stops === undefined ? '' : `, down to ${length(stops)} below the waist seam`}.`,
+        ? `Decide what finishes the skirt’s raw edges at ${station(at, side)}, below the ${beside} bodice edge: a placket, a facing, or a hook above the opening. Make it now.`
+        : `Finish the skirt’s raw edges at ${station(at, side)} with a ${finish}${stops === undefined ? '' : `, down to ${length(stops)} below the waist seam`}.`,
       [`The bodice edge above is ${beside}: nothing there will cover a raw edge.`],
       ['both edges clean before the waist is sewn.'],
     ),
-  'baste-as-one': ({ layers, at, stops }, { length, list, station }) =>
+  'baste-as-one': ({ layers, at, side, stops }, { length, list, station }) =>
     text(`Lay ${list(layers)} on each other, right sides up, and baste them as one along the waist edge.`, [
       at !== undefined &&
-        `Also along both edges of the opening at ${station(at)}${stops === undefined ? '' : `, down to ${length(stops)} below the waist seam`}; below it they hang free.`,
+        `Also along both edges of the opening at ${station(at, side)}${stops === undefined ? '' : `, down to ${length(stops)} below the waist seam`}; below it they hang free.`,
     ]),
   close: (work, basics) => closeText(work, basics),
   strip: ({ strip }, basics) => stripStep(strip, basics),
@@ -127,6 +127,18 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
     ]),
 };
 
+/** As the pattern says: one depth for all, or gore by gore where they come out otherwise. */
+function foldsText(
+  folds: Extract<WaistWork, { kind: 'gather' }>['folds'],
+  length: Basics['length'],
+  list: Basics['list'],
+): string {
+  const depths = [...new Set(folds.map(({ depth }) => length(depth)))];
+  if (depths.length === 1) return `, each fold ${depths[0]} deep`;
+  const gores = folds.filter(({ gore }, i) => folds.findIndex((own) => own.gore === gore) === i);
+  return `, each fold ${list(gores.map(({ gore, depth }) => `${length(depth)} deep on the ${gore}`))}`;
+}
+
 const PLEATS = {
   front: ', towards the front',
   back: ', towards the back',
@@ -136,7 +148,7 @@ const PLEATS = {
 
 function closeText(work: WorkOf<'close'>, { length, list, station }: Basics): StepText {
   const { closure, at, side, layers, starts, stops, zip } = work;
-  const seam = `${side === undefined ? '' : `${side} `}${station(at)}`;
+  const seam = station(at, side);
   const through = layers.length > 1 ? `through ${list(layers)} as one` : `through the ${list(layers)}`;
   const span =
     stops === undefined

@@ -191,15 +191,20 @@ describe('what is said of a full top', () => {
       { by: 'pleats', towards: 'left', depth: 20 },
       1000,
       600,
-      'pleat the top from 100 cm to 60 cm: 10 pleats 2 cm deep, towards the left',
+      'pleat the top from 100 cm to 60 cm: 10 pleats, each fold 2 cm deep, towards the left',
     ],
     [
       { by: 'pleats', towards: 'box', depth: 25 },
       1200,
       400,
-      'pleat the top from 120 cm to 40 cm: 8 box pleats 2.5 cm deep',
+      'pleat the top from 120 cm to 40 cm: 8 box pleats, each fold 2.5 cm deep',
     ],
-    [{ by: 'pleats', depth: 20 }, 140, 100, 'pleat the top from 14 cm to 10 cm: 1 pleat 2 cm deep'],
+    [
+      { by: 'pleats', depth: 20 },
+      140,
+      100,
+      'pleat the top from 14 cm to 10 cm: 1 pleat, each fold 2 cm deep',
+    ],
   ])('%j', (rule, cut, sewn, words) => {
     expect(fullnessRemark(full(rule, cut, sewn), 'cm')).toBe(words);
   });

@@ -8,6 +8,7 @@ import { projectFile } from '../cli/gorewright.ts';
 import { made } from '../making/made.ts';
 import { inputOf } from '../making/paper-input.ts';
 import { linesOf, type PlacedText, tablesUnder, textsOf } from '../print/page-texts.ts';
+import { printedLength } from '../print/printed-length.ts';
 
 const SPECS = {
   lantern: 'examples/lantern.yaml',
@@ -17,13 +18,6 @@ const SPECS = {
 };
 
 const LEVELS = ['cut left', 'seam left', 'seam right', 'cut right'];
-
-/** Inches are printed as mixed fractions. */
-function value(text: string): number {
-  const [, sign, whole = '', over, under] = /^(-?)(\d+(?:\.\d+)?)?(?:\s*(\d+)\/(\d+))?$/.exec(text.trim())!;
-  const number = Number(whole || 0) + (over === undefined ? 0 : Number(over) / Number(under));
-  return sign === '-' ? -number : number;
-}
 
 /** Crossings of an outline with a level, from left to right, found on a polygon of its own. */
 function crossings(curves: readonly Curve[], y: number): number[] {
@@ -104,7 +98,7 @@ describe.each(Object.entries(SPECS))('the chalk paper of %s', (_name, file) => {
       const shown = fold === undefined ? heads : table.columns.map((column) => LEVELS[column]!);
       const tables = tablesUnder(printed[i]!.lines, ['down', ...shown]);
       for (const [down, ...cells] of tables[0] ?? []) {
-        const y = top + value(down!) * unit;
+        const y = top + printedLength(down!) * unit;
         for (const [k, cell] of cells.entries()) {
           if (cell === '' || cell.includes('/ ')) continue;
           const [line, side] = shown[k]!.split(' ') as ['cut' | 'seam', 'left' | 'right'];
@@ -113,11 +107,13 @@ describe.each(Object.entries(SPECS))('the chalk paper of %s', (_name, file) => {
             side === 'left' ? across.map((x) => grain - x) : across.map((x) => x - grain)
           ).reduce(
             (best, one) =>
-              Math.abs(one - value(cell) * unit) < Math.abs(best - value(cell) * unit) ? one : best,
+              Math.abs(one - printedLength(cell) * unit) < Math.abs(best - printedLength(cell) * unit)
+                ? one
+                : best,
             Number.POSITIVE_INFINITY,
           );
           expect(
-            Math.abs(nearest - value(cell) * unit),
+            Math.abs(nearest - printedLength(cell) * unit),
             `${table.gore} ${down} ${shown[k]}`,
           ).toBeLessThanOrEqual(step * 0.51 + 0.05);
           rows++;

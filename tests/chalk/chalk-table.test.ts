@@ -248,6 +248,37 @@ describe('what a maker finds in the table', () => {
 });
 
 describe('the CSV', () => {
+  it('has each figure under its own head, swings and diagonals too', () => {
+    const piece = cutPieces(drafted(gown({ flares: [90], drop: 0, train: 0 })))[0]!;
+    const [heads, ...rows] = chalkCsv([chalkTable(piece)])
+      .trim()
+      .split('\r\n')
+      .map((text) => text.split(','));
+    const cells = rows.map((row) => Object.fromEntries(row.map((cell, i) => [heads![i]!, cell])));
+    const of = (kind: string, line: string) => cells.filter((row) => row.kind === kind && row.line === line);
+    const corners = new Map(of('corner', 'seam').map((row) => [row.from, row]));
+    // A quarter of a ring: its waist ends at the fold straight below the centre, and beside it at the seam.
+    const radius = 370 / (Math.PI / 2);
+    for (const line of ['cut', 'seam']) {
+      const swung = of('swing', line).map((row) => [row.edge, row.length, row.down, row.across]);
+      expect(swung).toEqual([['waist', String(Math.round(radius)), '0', '0']]);
+    }
+    expect(of('diagonal', 'cut')).toEqual([]);
+    expect(of('diagonal', 'seam')).toHaveLength(2);
+    for (const { from, to, length, down: none } of of('diagonal', 'seam')) {
+      const [a, b] = [corners.get(from!)!, corners.get(to!)!];
+      const apart = Math.hypot(Number(a.down) - Number(b.down), Number(a.across) - Number(b.across));
+      expect(Math.abs(Number(length) - apart)).toBeLessThan(1.5);
+      expect(none).toBe('');
+    }
+    for (const { gore, layers, edge, from, to, length } of of('ordinate', 'seam')) {
+      expect([gore, layers, length]).toEqual(['g0', 'shell', '']);
+      expect(['waist', 'hem']).toContain(edge);
+      expect(corners.get(from!)!.edge).toBe(edge);
+      expect(corners.has(to!)).toBe(true);
+    }
+  });
+
   it('follows RFC 4180 and lets no text become a formula', () => {
     expect(csvCell('a,"b"')).toBe('"a,""b"""');
     expect(csvCell('=1+1')).toBe("'=1+1");

@@ -9,7 +9,7 @@ import { tapeText } from '../../src/diagnostics/tape-text.ts';
 import { notUtf8, tooLarge, tooManyValues } from '../../src/diagnostics/text-problems.ts';
 import { manyProblems } from '../../src/diagnostics/value-problems.ts';
 import { cannotDraft } from '../../src/draft/draft-problems.ts';
-import { fittingCannotBeDrawn } from '../../src/fittings/fitting-problems.ts';
+import { bodiceEdgeDoesNotSettle, fittingCannotBeDrawn } from '../../src/fittings/fitting-problems.ts';
 import { bustledHemOnFloor, hemHangsOtherwise } from '../../src/hanging/hang-problems.ts';
 import { layTooLong } from '../../src/lay/plan/lay-problems.ts';
 import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
@@ -64,6 +64,7 @@ const BY_HAND: readonly Diagnostic[] = [
   layTooLong(NOWHERE, { layers: ['shell'], cloth: 'crepe', least: '300 m' }),
   tooManySheets(NOWHERE, 2000, 'a4'),
   fittingCannotBeDrawn(NOWHERE, 'hem', NOWHERE),
+  bodiceEdgeDoesNotSettle(NOWHERE),
   capeCannotBeLaid(NOWHERE, 'wing'),
   seamUntrue(NOWHERE, 'front/side', 'meet at an angle at the upper edge'),
   girthUntrue(NOWHERE, 'waist', '0.2'),

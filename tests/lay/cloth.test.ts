@@ -17,6 +17,8 @@ describe('what to buy: ⌈(lay + end loss) × (1 + shrinkage) × (1 + safety) ÷
     [3200, { soldBy: 100, endLoss: 50 }, 3300],
     [3000, { soldBy: 100, shrinkage: 0.05 }, 3200],
     [3000, { soldBy: 250, shrinkage: 0.05, safety: 0.1, endLoss: 30 }, 3500],
+    // To the millimetre: (3000 + 90) × 1.05 × 1.1 = 3568.95, where another order of the sum is 5 to 15 off.
+    [3000, { soldBy: 1, shrinkage: 0.05, safety: 0.1, endLoss: 90 }, 3569],
     [1000, { soldBy: 100, minimum: 2000 }, 2000],
     [1000, { soldBy: 300, minimum: 2000 }, 2100],
     [2000, { soldBy: YARD / 8 }, 18 * (YARD / 8)],

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { checkTable } from '../../src/cli/check-table.ts';
 import { silhouetteOf } from '../../src/making/train/silhouette.ts';
 import { draft } from '../../src/pipeline.ts';
+import { english } from '../../src/words/english.ts';
 import { example, type Made, made } from './made.ts';
 
 /**
@@ -180,3 +182,50 @@ fittings:
     expect(saidOf(letOut('1.5', side))).toEqual([]);
   });
 });
+
+describe('where her sides differ', () => {
+  const pinned = made(LANTERN + PINNED);
+  /** Seams of Lantern that there are two of. */
+  const PAIRED = ['front/side-front', 'side-front/side', 'side/side-back', 'side-back/back'];
+
+  it('a step names the side of each seam that it speaks of, or that both are meant', () => {
+    const words = english('cm');
+    const told = pinned.facts.order.flatMap(({ work }) => {
+      const { does, notes, holds } = words.step(work);
+      return [does, ...notes, ...holds];
+    });
+    const speaking = told.filter((text) => PAIRED.some((seam) => text.includes(seam)));
+    expect(speaking.filter((text) => text.includes('left side-front/side')).length).toBeGreaterThan(3);
+    for (const text of speaking)
+      for (const seam of PAIRED) {
+        const rest = text
+          .replaceAll(`left ${seam}`, '')
+          .replaceAll(`right ${seam}`, '')
+          .replaceAll(`${seam}, her `, '')
+          .replaceAll(`${seam} (2)`, '');
+        expect(rest.includes(seam), text).toBe(BOTH_ARE_MEANT.test(text) && rest.includes(seam));
+      }
+  });
+
+  it('every row of the checked figures does', () => {
+    const rows = checkTable(pinned.gown.report, 'cm').split('\n');
+    for (const seam of PAIRED)
+      for (const side of ['left', 'right'])
+        expect(rows.filter((row) => row.startsWith(`${seam} ${side} `)).length, `${seam} ${side}`).toBe(2);
+    // 1 cm up on her left: 103 as asked on her right.
+    const lengthOf = (row: string) => row.trim().split(/ +/).at(-1);
+    const [left, right] = ['left', 'right'].map((side) =>
+      lengthOf(rows.find((row) => row.startsWith(`front/side-front ${side} `))!),
+    );
+    expect([left, right]).toEqual(['102.00', '103.00']);
+    for (const gore of ['front', 'side-front', 'back'])
+      for (const side of ['left', 'right'])
+        expect(
+          rows.some((row) => row.startsWith(`${gore} ${side} `)),
+          `${gore} ${side}`,
+        ).toBe(true);
+  });
+});
+
+/** Marks and bustle points that are the same on both sides are told once. */
+const BOTH_ARE_MEANT = /^Bustle, /;

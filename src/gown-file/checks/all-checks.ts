@@ -12,6 +12,7 @@ import { checkNames } from './names.ts';
 import type { Page } from './page.ts';
 import { checkParts } from './parts.ts';
 import { checkPetticoats } from './petticoats.ts';
+import { checkPleats } from './pleats.ts';
 import { checkReferences } from './references.ts';
 import { checkShares } from './shares.ts';
 import { checkStations } from './stations.ts';
@@ -35,6 +36,7 @@ export function allChecks(page: Page): Diagnostic[] {
     checkFinishing,
     checkShares,
     checkFullness,
+    checkPleats,
     checkWorkroom,
     checkMoney,
     checkAssumed,

@@ -30,7 +30,7 @@ function checkPartNames(page: Page): Diagnostic[] {
   for (const [i, layer] of layers.entries())
     if (layer.name !== undefined) taken.set(layer.name, page.at('layers', i, 'name'));
   const own: { name: string | undefined; path: FilePath; kind: string }[] = [
-    ...(['flounces', 'tiers', 'godets', 'overskirts', 'straps', 'capes'] as const).flatMap((list) =>
+    ...(['flounces', 'tiers', 'godets', 'pleats', 'overskirts', 'straps', 'capes'] as const).flatMap((list) =>
       (page.sketch[list] ?? []).map(({ name }, i) => ({
         name,
         path: [list, i, 'name'] as const,
@@ -81,6 +81,7 @@ const KINDS = {
   flounces: 'flounce',
   tiers: 'set of tiers',
   godets: 'godet',
+  pleats: 'pleat',
   overskirts: 'overskirt',
   straps: 'strap',
   capes: 'cape',

@@ -42,6 +42,11 @@ function checkGoresNamed(page: Page): Diagnostic[] {
   return [
     ...unknown('gore', roughCut, [...gores, ...goresBeside(page)]),
     ...unknown('gore', ofLayers, gores),
+    ...unknown(
+      'gore',
+      (page.sketch.pleats ?? []).flatMap(({ gore }, i) => one(page, gore, 'pleats', i, 'gore')),
+      gores,
+    ),
   ];
 }
 
@@ -61,6 +66,7 @@ function checkLayersNamed(page: Page): Diagnostic[] {
     fittings = [],
     flounces = [],
     godets = [],
+    pleats = [],
   } = page.sketch;
   if (page.hasList('layers') && page.sketch.layers?.length === 0)
     return [problems.noLayers(page.keyAt('layers'))];
@@ -100,6 +106,11 @@ function checkLayersNamed(page: Page): Diagnostic[] {
     ...unknown(
       'layer',
       godets.flatMap((godet, i) => named(page, godet.layers, 'godets', i, 'layers')),
+      names,
+    ),
+    ...unknown(
+      'layer',
+      pleats.flatMap((pleat, i) => named(page, pleat.layers, 'pleats', i, 'layers')),
       names,
     ),
     ...unknown('layer', cut, [...names, ...others.flatMap(({ name }) => name ?? [])]),

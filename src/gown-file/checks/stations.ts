@@ -77,13 +77,14 @@ function allowanceOnFold(page: Page, { name, span }: Named): Diagnostic[] {
 }
 
 function namedElsewhere(page: Page): Named[] {
-  const { train, edging, fittings = [], overskirts = [] } = page.sketch;
+  const { train, edging, fittings = [], overskirts = [], pleats = [] } = page.sketch;
   const places: Named[] = [];
   const add = (name: string | undefined, ...path: FilePath) => {
     if (name !== undefined) places.push({ name, span: page.at(...path) });
   };
   for (const key of ['begins', 'full', 'ends'] as const) add(train?.[key], 'train', key);
   add(edging?.start, 'edging', 'start');
+  for (const [i, pleat] of pleats.entries()) add(pleat.at, 'pleats', i, 'at');
   for (const [i, overskirt] of overskirts.entries()) {
     add(overskirt.from, 'overskirts', i, 'from');
     add(overskirt.to, 'overskirts', i, 'to');
@@ -92,6 +93,9 @@ function namedElsewhere(page: Page): Named[] {
     for (const part of ['hem', 'waist'] as const)
       for (const name of page.keysOf('fittings', i, part))
         if (name !== 'all-round') places.push({ name, span: page.keyAt('fittings', i, part, name) });
+    for (const name of page.keysOf('fittings', i, 'bodice', 'upper-edge'))
+      if (name !== 'all-round')
+        places.push({ name, span: page.keyAt('fittings', i, 'bodice', 'upper-edge', name) });
     for (const [j, level] of (fitting.levelled ?? []).entries())
       add(level.from, 'fittings', i, 'levelled', j, 'from');
   }
@@ -122,9 +126,12 @@ function seamsNamed(page: Page): Named[] {
   add(closure?.at, 'closure', 'at');
   for (const [i, godet] of godets.entries()) add(godet.seam, 'godets', i, 'seam');
   for (const [i, layer] of layers.entries()) add(layer.gap?.at, 'layers', i, 'gap', 'at');
-  for (const [i, fitting] of fittings.entries())
+  for (const [i, fitting] of fittings.entries()) {
     for (const [j, seam] of (fitting.seams ?? []).entries())
       add(seam.seam, 'fittings', i, 'seams', j, 'seam');
+    for (const [j, seam] of (fitting.bodice?.seams ?? []).entries())
+      add(seam.seam, 'fittings', i, 'bodice', 'seams', j, 'seam');
+  }
   // A loop may be sewn at the middle of a folded back as well as in a seam.
   for (const [i, point] of (bustle?.points ?? []).entries())
     if (point.seam !== 'centre-back') add(point.seam, 'bustle', 'points', i, 'seam');

@@ -35,7 +35,32 @@ function checkFittings(page: Page): Diagnostic[] {
             page.say(seam.to),
           ),
         );
+    faults.push(...checkPinnedBodice(page, fitting, i));
   }
+  return faults;
+}
+
+/** What was pinned in the bodice is told of panels that are drafted, in all of their layers. */
+function checkPinnedBodice(
+  page: Page,
+  { bodice }: NonNullable<Page['sketch']['fittings']>[number],
+  i: number,
+): Diagnostic[] {
+  if (bodice === undefined) return [];
+  const span = page.keyAt('fittings', i, 'bodice');
+  if (!page.hasSection('bodice', 'draft')) return [problems.bodiceNotDrafted(span)];
+  const faults = page.has('fittings', i, 'layer')
+    ? [problems.bodiceOfOneLayer(page.at('fittings', i, 'layer'))]
+    : [];
+  for (const [j, { from, to }] of (bodice.seams ?? []).entries())
+    if (from !== undefined && to !== undefined && to <= from)
+      faults.push(
+        problems.bodiceFittingUpsideDown(
+          page.at('fittings', i, 'bodice', 'seams', j, 'to'),
+          page.say(from),
+          page.say(to),
+        ),
+      );
   return faults;
 }
 

@@ -54,6 +54,30 @@ export const godet = section({
   notes: optional(notes()),
 });
 
+const pleat = section(
+  {
+    name: name(),
+    kind: oneOf('knife', 'box', 'inverted', 'kick'),
+    at: described(station(), 'The seam that it lies at, or is measured from'),
+    'from-seam': optional(length(BOUNDS.goreTop), 'Along the waist seam, as sewn; at the seam when absent'),
+    gore: optional(name(), 'Which of the two gores at that seam has it, with from-seam'),
+    'fold-depth': described(
+      length(BOUNDS.pleat),
+      'Of one fold, from its outer edge in to its inner edge: a fold takes twice this of cloth',
+    ),
+    towards: optional(oneOf('front', 'back'), 'Which way the outer fold of a knife or a kick pleat points'),
+    'stitched-down': optional(length(BOUNDS.down), 'From the waist seam; a kick pleat has `above-hem`'),
+    'above-hem': optional(length(BOUNDS.down), 'A kick pleat: how far above the hem it begins'),
+    layers: optional(listOf(name()), 'Layers that have it; all when absent'),
+    hem: optional(oneOf('first', 'after'), 'Whether the hem is sewn before the pleat is pressed, or after'),
+    notes: optional(notes()),
+  },
+  { stitchedDown: 0, hem: 'first' },
+);
+
+/** Folds that lie where they are said to, down to the hem. */
+export const pleats = list(pleat, MOST.parts);
+
 export const overskirt = section(
   {
     name: name(),

@@ -42,6 +42,30 @@ const alterations = () =>
     'By station, or all-round: how far the edge goes up; negative is down',
   );
 
+const takeIn = () =>
+  described(
+    z.union([length(BOUNDS.alter), z.tuple([length(BOUNDS.alter), length(BOUNDS.alter)])]),
+    'On each side of the seam, or two amounts: at `from` and at `to`, smooth between; negative lets out',
+  );
+
+/** Pinned in the bodice, toile or cloth: its lower edge, and with it the tops of the gores, follow. */
+const pinnedBodice = section({
+  'upper-edge': alterations(),
+  seams: optional(
+    list(
+      section({
+        seam: station(),
+        from: described(length(BOUNDS.upperEdge), 'Above the level waist; negative below it'),
+        to: described(length(BOUNDS.upperEdge), 'Further up than `from`'),
+        'take-in': takeIn(),
+        side: optional(oneOf('left', 'right', 'both')),
+      }),
+      MOST.pinned,
+    ),
+  ),
+  notes: optional(notes()),
+});
+
 export const fitting = section({
   date: date(),
   layer: optional(name()),
@@ -54,15 +78,13 @@ export const fitting = section({
         seam: station(),
         from: length(BOUNDS.down),
         to: length(BOUNDS.down),
-        'take-in': described(
-          z.union([length(BOUNDS.alter), z.tuple([length(BOUNDS.alter), length(BOUNDS.alter)])]),
-          'On each side of the seam, or two amounts: at `from` and at `to`, smooth between; negative lets out',
-        ),
+        'take-in': takeIn(),
         side: optional(oneOf('left', 'right', 'both')),
       }),
       MOST.pinned,
     ),
   ),
+  bodice: optional(pinnedBodice, 'Of a bodice that is drafted'),
   levelled: optional(
     list(section({ from: station(), along: length(BOUNDS.down), up: length(BOUNDS.alter) }), MOST.levelled),
     'The hem as it was levelled: distances along it, every 7.5 cm',

@@ -373,6 +373,8 @@ export const FIGURES: readonly (readonly [string, Usual])[] = [
   ['fittings.*.waist.*', USUAL.pinnedUp],
   ['fittings.*.levelled.*.up', USUAL.pinnedUp],
   ['fittings.*.seams.*.take-in', USUAL.takeIn],
+  ['fittings.*.bodice.upper-edge.*', USUAL.pinnedUp],
+  ['fittings.*.bodice.seams.*.take-in', USUAL.takeIn],
   ['paper.lap', USUAL.lap],
   ['paper.margin', USUAL.margin],
   ['paper.margin.*', USUAL.margin],

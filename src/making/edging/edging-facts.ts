@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { Edging } from '../../gown/sections.ts';
+import type { Side } from '../../gown/station.ts';
 import type { BoughtCloth } from '../../lay/plan/lay-facts.ts';
 import type { Bench, Found } from '../findings.ts';
 import * as problems from '../problems.ts';
@@ -20,6 +21,8 @@ export interface EdgingFacts {
   readonly depth: number | undefined;
   readonly repeat: number | undefined;
   readonly start: string;
+  /** Where both sides of her have a station of that name. */
+  readonly side: Side | undefined;
   /** Seam that the start was taken from because the spec does not give it. */
   readonly startAssumed: boolean;
   readonly hems: readonly {
@@ -103,6 +106,7 @@ export function edgingFacts(
     depth: edging.depth,
     repeat,
     start: edging.start.name,
+    side: edging.start.side,
     startAssumed: edging.startAssumed,
     hems,
     need,

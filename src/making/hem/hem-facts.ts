@@ -9,6 +9,7 @@ import { type HemSurplus, hemSurplus, MOST_SURPLUS, MOST_SURPLUS_ON_SATIN } from
 export interface HemFacts {
   readonly layer: string;
   readonly finish: HemFinish;
+  /** All that is finished: sewn hem and, opened out, what its pleats add to it. */
   readonly length: number;
   readonly allowance: number;
   readonly shorter: number;
@@ -22,7 +23,7 @@ export interface HemFacts {
 export function hemFacts(bench: Bench): Found<readonly HemFacts[]> {
   const { gown, skirt, say } = bench;
   const findings: Diagnostic[] = [];
-  const facts = skirt.layers.map(({ layer, hem, flare, gores }): HemFacts => {
+  const facts = skirt.layers.map(({ layer, hem, flare, gores, pleats }): HemFacts => {
     const allowance = allowanceAt(layer, 'hem');
     const surplus = layer.hem === 'turned' && allowance > 0 ? hemSurplus(hem, flare, allowance) : undefined;
     const satin = isSatin(layer.cloth);
@@ -42,7 +43,7 @@ export function hemFacts(bench: Bench): Found<readonly HemFacts[]> {
     return {
       layer: layer.name,
       finish: layer.hem,
-      length: hem,
+      length: hem + pleats.reduce((sum, { atHem }) => sum + atHem, 0),
       allowance,
       shorter: layer.shape.shorter,
       surplus,

@@ -6,6 +6,7 @@ import { prerequisiteOrder } from './prerequisite-order.ts';
 import type { Step, UnplacedStep } from './step.ts';
 import { bodiceSteps } from './steps-of-bodice.ts';
 import { finishingSteps } from './steps-of-finishing.ts';
+import { foldSteps } from './steps-of-folds.ts';
 import { hemSteps } from './steps-of-hems.ts';
 import { partSteps } from './steps-of-parts.ts';
 import { layerSteps } from './steps-of-seams.ts';
@@ -20,6 +21,7 @@ const CONSTRUCTIONS: readonly ((facts: MakingFacts) => readonly UnplacedStep[])[
   bodiceSteps,
   clothSteps,
   layerSteps,
+  foldSteps,
   partSteps,
   finishingSteps,
   waistSteps,

@@ -22,6 +22,8 @@ export type StepId =
   | `seams:${string}`
   | `godet:${string}`
   | `gather:${string}`
+  | `pleat:${string}`
+  | `press-pleats:${string}`
   | `tiers:${string}`
   | `flounce:${string}`
   | `overskirt:${string}`

@@ -26,6 +26,7 @@ export function edgingSteps(facts: MakingFacts): UnplacedStep[] {
           name: edging.name,
           layer,
           start: edging.start,
+          side: edging.side,
           repeats: plan?.repeats,
           ease: plan?.ease,
           curved: byGore.some(({ lap }) => lap >= WORTH_SAYING),

@@ -179,6 +179,7 @@ function lastSteps({ bench: { gown }, closure, bustle }: MakingFacts): UnplacedS
             kind: 'fell-lining',
             layers: closure.felled,
             at: closure.at,
+            side: closure.side,
           }),
         ];
   const finish = step(

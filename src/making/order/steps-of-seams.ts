@@ -47,7 +47,7 @@ function godetSteps({ bench: { skirt } }: MakingFacts): UnplacedStep[] {
 
 /** Layers whose waist edge is longer than what it is sewn to. */
 function gatherSteps({ bench: { gown, skirt } }: MakingFacts): UnplacedStep[] {
-  return skirt.layers.flatMap(({ layer, clothAtWaist, waist, gores }) => {
+  return skirt.layers.flatMap(({ layer, clothAtWaist, waist, gores, pleatedTops }) => {
     const ofGore = gown.gores.find((gore) => gores.includes(gore.name) && gore.fullness !== undefined);
     const fullness = layer.fullness ?? ofGore?.fullness;
     if (fullness === undefined) return [];
@@ -56,6 +56,7 @@ function gatherSteps({ bench: { gown, skirt } }: MakingFacts): UnplacedStep[] {
         kind: 'gather',
         layer: layer.name,
         fullness,
+        folds: pleatedTops,
         cloth: clothAtWaist,
         edge: waist,
       }),

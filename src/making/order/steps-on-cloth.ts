@@ -116,7 +116,7 @@ function markStep({ bench: { gown }, closure, bustle }: MakingFacts, layers: rea
   const zipEnds =
     closure?.stops === undefined
       ? undefined
-      : { at: closure.at, starts: closure.starts, stops: closure.stops };
+      : { at: closure.at, side: closure.side, starts: closure.starts, stops: closure.stops };
   return step('mark', [...new Set(layers.map(cutId))], {
     kind: 'mark',
     layers: gown.layers.map(({ name }) => name),

@@ -29,6 +29,7 @@ function openingFinish({ closure }: MakingFacts): UnplacedStep[] {
       {
         kind: 'finish-opening',
         at: closure.at,
+        side: closure.side,
         finish: closure.finish,
         beside: closure.beside,
         stops: closure.stops,
@@ -50,6 +51,7 @@ function basteSteps({ waist, closure }: MakingFacts): UnplacedStep[] {
           kind: 'baste-as-one',
           layers: group.layers,
           at: takesAll ? closure.at : undefined,
+          side: takesAll ? closure.side : undefined,
           stops: takesAll ? closure.stops : undefined,
         },
       );

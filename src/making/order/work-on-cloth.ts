@@ -1,4 +1,5 @@
 import type { Cloth } from '../../gown/cloth.ts';
+import type { Side } from '../../gown/station.ts';
 import type { BustlePoint } from '../bustle/bustle.ts';
 import type { GapMark, StepStrip } from './work-parts.ts';
 
@@ -28,7 +29,14 @@ export type ClothWork =
       readonly kind: 'mark';
       readonly layers: readonly string[];
       readonly sheers: readonly string[];
-      readonly zipEnds: { readonly at: string; readonly starts: number; readonly stops: number } | undefined;
+      readonly zipEnds:
+        | {
+            readonly at: string;
+            readonly side: Side | undefined;
+            readonly starts: number;
+            readonly stops: number;
+          }
+        | undefined;
       readonly gaps: readonly GapMark[];
       readonly bustle: readonly Pick<BustlePoint, 'seam' | 'side' | 'anchor' | 'pickUp'>[];
     }

@@ -1,4 +1,5 @@
 import type { HemFinish } from '../../gown/cloth.ts';
+import type { Side } from '../../gown/station.ts';
 import type { ScallopHang } from '../edging/edging.ts';
 import type { GapMark } from './work-parts.ts';
 
@@ -60,6 +61,7 @@ export type HemWork =
       readonly name: string;
       readonly layer: string;
       readonly start: string;
+      readonly side: Side | undefined;
       readonly repeats: number | undefined;
       readonly ease: number | undefined;
       /** Its inner edge has to be lapped somewhere. */
@@ -77,5 +79,10 @@ export type HemWork =
     }
   | { readonly kind: 'fit'; readonly bustle: boolean }
   | { readonly kind: 'bustle'; readonly over: boolean; readonly number: number }
-  | { readonly kind: 'fell-lining'; readonly layers: readonly string[]; readonly at: string }
+  | {
+      readonly kind: 'fell-lining';
+      readonly layers: readonly string[];
+      readonly at: string;
+      readonly side: Side | undefined;
+    }
   | { readonly kind: 'finish' };

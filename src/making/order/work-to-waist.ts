@@ -1,6 +1,7 @@
 import type { Fullness } from '../../gown/cloth.ts';
 import type { Overskirt } from '../../gown/gown.ts';
 import type { Flounce, Tiers } from '../../gown/parts.ts';
+import type { Side } from '../../gown/station.ts';
 import type { GapMark, StepStrip } from './work-parts.ts';
 
 /** From the first seam to the waist stay. mm. */
@@ -31,6 +32,8 @@ export type WaistWork =
       readonly kind: 'gather';
       readonly layer: string;
       readonly fullness: Fullness;
+      /** Where it is pleated: how deep each fold comes out, gore by gore. */
+      readonly folds: readonly { readonly gore: string; readonly depth: number }[];
       readonly cloth: number;
       readonly edge: number;
     }
@@ -40,6 +43,7 @@ export type WaistWork =
   | {
       readonly kind: 'finish-opening';
       readonly at: string;
+      readonly side: Side | undefined;
       readonly finish: 'placket' | 'facing' | 'hook' | undefined;
       readonly beside: 'finished' | 'laced';
       readonly stops: number | undefined;
@@ -48,13 +52,14 @@ export type WaistWork =
       readonly kind: 'baste-as-one';
       readonly layers: readonly string[];
       readonly at: string | undefined;
+      readonly side: Side | undefined;
       readonly stops: number | undefined;
     }
   | {
       readonly kind: 'close';
       readonly closure: 'zip' | 'lacing' | 'hooks';
       readonly at: string;
-      readonly side: 'left' | 'right' | undefined;
+      readonly side: Side | undefined;
       readonly layers: readonly string[];
       readonly starts: number;
       readonly stops: number | undefined;

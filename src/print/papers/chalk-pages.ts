@@ -35,7 +35,11 @@ function pieceBlocks({ table, others }: SharedChalk, words: Words): Block[] {
   const name = table.side === undefined ? piece : text.onSide(piece, table.side);
   const figure = chalkFigure(table, table.lines, { width: 70, height: 64 });
   return [
-    { kind: 'heading', level: 2, text: `${name}: ${words.list(layers)}. ${text.copies[table.cut]}` },
+    {
+      kind: 'heading',
+      level: 2,
+      text: `${name}: ${words.list(layers)}. ${text.copies[table.cut](table.copies ?? 1)}`,
+    },
     {
       kind: 'columns',
       shares: [8, 9],
@@ -54,8 +58,24 @@ function pieceBlocks({ table, others }: SharedChalk, words: Words): Block[] {
     },
     ...inPairs(table.stretches.map((stretch) => curveTables(stretch, words))),
     ...table.swings.map((swing): Block => ({ kind: 'item', text: swingText(swing, words) })),
+    ...(table.inner.length === 0 ? [] : [innerTable(table, words)]),
     ...inPairs(others.map((other) => differenceBlocks(other, words))),
   ];
+}
+
+/** Folds and what they are brought to, from the left. */
+function innerTable({ inner }: ChalkTable, { chalk: text, chalkNumber }: Words): Block {
+  const across = [...inner].sort((a, b) => a.from.across - b.from.across);
+  return {
+    kind: 'table',
+    caption: text.inner.caption,
+    heads: text.inner.heads,
+    align: ['start', 'end', 'end', 'end', 'end'],
+    rows: across.map(({ name, from, to }) => [
+      text.inner.names[name as keyof typeof text.inner.names] ?? name,
+      ...[from, to].flatMap((end) => [chalkNumber(end.down), chalkNumber(end.across)]),
+    ]),
+  };
 }
 
 /** What of a layer is not as in the table above. */
@@ -96,7 +116,7 @@ function cornerTable(corners: readonly ChalkLetteredCorner[], words: Words): Blo
     kind: 'table',
     heads: [...text.cornerHeads, ...text.cornerHeads],
     align: ['start', 'end', 'end', 'start', 'end', 'end'],
-    shares: [2, 5, 5, 2, 5, 5],
+    shares: [3, 11, 11, 3, 11, 11],
     rows: Array.from({ length: Math.max(cut.length, seam.length) }, (_, i) => [
       ...(cut[i] ?? blank),
       ...(seam[i] ?? blank),
@@ -128,14 +148,14 @@ function levelTable(
   };
 }
 
-/** Ordinates of one table, so that it fits across the page. */
-const MOST_ACROSS = 6;
+/** Ordinates of one table, so that it fits across the page: a mixed fraction is wider than a decimal, and never broken. */
+const MOST_ACROSS = { mm: 6, cm: 6, in: 5 } as const;
 
 function curveTables(stretch: ChalkStretch, words: Words): Block[] {
   const { chalk: text, chalkNumber } = words;
   const points = stretch.points.flatMap((point) => (point.kind === 'ordinate' ? [point] : []));
   if (points.length === 0) return [];
-  const rows = Math.ceil(points.length / MOST_ACROSS);
+  const rows = Math.ceil(points.length / MOST_ACROSS[words.unit]);
   const each = Math.ceil(points.length / rows);
   return Array.from({ length: rows }, (_, i): Block => {
     const own = points.slice(i * each, (i + 1) * each);

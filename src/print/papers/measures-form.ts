@@ -14,7 +14,7 @@ export function measuresForm(
   paper: { readonly width: number; readonly height: number },
 ): FlowedPages {
   const { measuresForm: text } = words;
-  const names = [...new Set(stations)].map(words.station);
+  const names = [...new Set(stations)].map((name) => words.station(name));
   const { bust, underbust, ...others } = text.levels;
   const isDrafted = gown.askedBodice !== undefined;
   const hasOwnWaist = gown.waist !== undefined;
@@ -62,7 +62,7 @@ export function measuresText(
   words: Words,
 ): string {
   const { measuresForm: text } = words;
-  const names = [...new Set(stations)].map(words.station);
+  const names = [...new Set(stations)].map((name) => words.station(name));
   const blank = (label: string): string => `  ${label}: ____________`;
   const part = (title: string, lines: readonly string[]): string[] => ['', title, ...lines.map(blank)];
   return [

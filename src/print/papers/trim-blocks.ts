@@ -70,7 +70,7 @@ function edgingBlocks(input: PaperInput): Block[] {
     rows.push([text.repeats, text.repeatsText(plan.repeats, length(edging.repeat!), length(plan.length))]);
     rows.push([text.ease, text.easeWords(length(plan.ease), length(plan.easePerRepeat))]);
   }
-  rows.push([text.start, words.station(edging.start)]);
+  rows.push([text.start, words.station(edging.start, edging.side)]);
   if (edging.repeat !== undefined) rows.push([text.buy, text.buyText(length(edging.buy))]);
   if (edging.own?.supply !== undefined && edging.own.bought !== undefined) {
     const { supply, cloth, bought } = edging.own;

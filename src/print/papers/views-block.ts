@@ -19,14 +19,17 @@ export function viewsBlock(
 }
 
 /** What is drawn, how its lines are to be read, and what is left out. */
-export function viewsCaption({ rows, layer, notHung }: DrawnViews, words: PaperInput['words']): string {
+export function viewsCaption(
+  { rows, layer, notHung, isBodiceDrafted }: DrawnViews,
+  words: PaperInput['words'],
+): string {
   const { hung } = words;
   const shown = rows.flat().map(({ view }) => view);
   return [
     hung.drawn(layer),
     ...(shown.some((view) => view.opening.length > 0) ? [words.bold] : []),
     ...(shown.some((view) => view.edging.length > 0) ? [hung.edging] : []),
-    hung.figure(shown.some((view) => view.bodice.length > 0)),
+    hung.figure(isBodiceDrafted),
     ...(notHung.length === 0 ? [] : [hung.without(words.list(notHung))]),
   ].join(' ');
 }

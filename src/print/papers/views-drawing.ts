@@ -8,6 +8,8 @@ export interface DrawnViews {
   /** The layer that is seen, and parts that are not hung with it. */
   readonly layer: string;
   readonly notHung: readonly string[];
+  /** Else it is a plain one. */
+  readonly isBodiceDrafted: boolean;
   readonly rows: readonly (readonly { readonly view: GownView; readonly name: string }[])[];
   /** The train as it lies, from her heels: written and dimensioned on the view from above. mm. */
   readonly train?: {
@@ -148,7 +150,7 @@ function viewMarks(view: GownView, place: (point: Point) => Point, weight: numbe
     ...lines(view.folds, FINE, 'fold'),
     ...lines(view.seams, FINE, 'seam'),
     ...lines(view.edging, EDGING, 'edging'),
-    ...lines(view.bodice, OUTLINE, 'bodice'),
+    ...lines(view.parts, OUTLINE, 'part'),
     ...lines(view.edges, OUTLINE, 'edge'),
     ...lines(view.outlines, OUTLINE, 'outline', true),
     ...lines(view.opening, OPENING, 'opening'),

@@ -13,7 +13,9 @@ export function legend({ pieces }: SheetPlan, text: PatternWords['legend'], widt
   const cut = pieces.map(({ cutPiece }) => cutPiece);
   const hasFold = cut.some(({ piece }) => piece.frontEdge === 'fold' || piece.backEdge === 'fold');
   const hasNotches = cut.some(({ notches }) => notches.length > 0);
-  const hasMarks = cut.some(({ marks }) => marks.length > 0);
+  const marked = new Set(cut.flatMap(({ marks }) => marks.map(({ name }) => name)));
+  const hasMarks = [...marked].some((name) => !PLEATED.includes(name));
+  const hasPleats = marked.has('fold-line');
   return stacked([
     heading(text.title),
     entry(text.cut, width, plain(PATTERN_LINES.cut)),
@@ -21,9 +23,13 @@ export function legend({ pieces }: SheetPlan, text: PatternWords['legend'], widt
     ...(hasFold ? [entry(text.fold, width, plain(PATTERN_LINES.fold))] : []),
     entry(text.grain, width, (from, to) => [grainPath({ kind: 'line', from, to })]),
     ...(hasNotches ? [entry(text.notches, width, notches)] : []),
+    ...(hasPleats ? [entry(text.pleatFold, width, plain(PATTERN_LINES.pleatFold))] : []),
+    ...(marked.has('placement-line') ? [entry(text.placement, width, placement)] : []),
     ...(hasMarks ? [entry(text.mark, width, plain(PATTERN_LINES.mark))] : []),
   ]);
 }
+
+const PLEATED = ['fold-line', 'placement-line', 'pleat-arrow', 'stitched-to'];
 
 type Sample = (from: Point, to: Point) => readonly Mark[];
 
@@ -57,6 +63,20 @@ function entry(text: string, width: number, sample: Sample): Strip {
 
 function plain(style: LineStyle): Sample {
   return (from, to) => [lineMark(from, to, style)];
+}
+
+/** The line that a fold is brought to, and the arrow to it. */
+function placement(from: Point, to: Point): Mark[] {
+  const tip = { x: to.x - 1, y: from.y };
+  const upright = (x: number, line: LineStyle): Mark =>
+    lineMark({ x, y: from.y - 2 }, { x, y: from.y + 2 }, line);
+  return [
+    lineMark({ x: from.x + 1, y: from.y }, tip, PATTERN_LINES.arrow),
+    lineMark(tip, { x: tip.x - 2.5, y: tip.y - 1 }, PATTERN_LINES.arrow),
+    lineMark(tip, { x: tip.x - 2.5, y: tip.y + 1 }, PATTERN_LINES.arrow),
+    upright(from.x + 1, PATTERN_LINES.pleatFold),
+    upright(to.x - 1, PATTERN_LINES.mark),
+  ];
 }
 
 /** A stretch of cut line with one tick, and with two. */

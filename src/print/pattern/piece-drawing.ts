@@ -15,7 +15,16 @@ export const PATTERN_LINES = {
   grain: { width: 0.25 },
   notch: { width: 0.35 },
   mark: { width: 0.25, dash: [1.5, 1.5] },
+  pleatFold: { width: 0.3, dash: [9, 2] },
+  arrow: { width: 0.25 },
 } as const satisfies Record<string, LineStyle>;
+
+/** Lines inside a piece that are not drawn as other marks are, by name. */
+const MARKED: Readonly<Record<string, LineStyle>> = {
+  'fold-line': PATTERN_LINES.pleatFold,
+  'pleat-arrow': PATTERN_LINES.arrow,
+  'stitched-to': PATTERN_LINES.notch,
+};
 
 /**
  * A piece as it is printed, in the coordinates that it has: cut line, seam lines by edge, grain, notches, marks and
@@ -45,7 +54,7 @@ export function drawPiece(
         kind: 'path',
         runs: [curves],
         closed: false,
-        line: PATTERN_LINES.mark,
+        line: MARKED[name] ?? PATTERN_LINES.mark,
         class: 'mark',
         data: { mark: name },
       }),

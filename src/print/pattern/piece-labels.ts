@@ -35,13 +35,31 @@ export function pieceTexts(cutPiece: CutPiece, labels: PieceLabels, around: Piec
   if (hemOnly !== undefined) return hemMarks;
   const outline = flattenedRun(seamLine, 0.5);
   const grain = around.grain ?? cutPiece.piece.grain;
-  const taken = hems.map(({ box }) => box);
+  const taken = [...hems.map(({ box }) => box), ...cutPiece.marks.flatMap(boxesOfMark)];
   const fold = foldText(cutPiece, labels.words.piece, new LabelRoom(outline, grain, windows, taken));
   if (fold !== undefined) taken.push(fold.box);
   const room = new LabelRoom(outline, grain, windows, taken);
   const main = mainText(pieceText(cutPiece, labels, sharing), cutPiece.labelAt, room);
   return [...main, ...(fold === undefined ? [] : [fold.mark]), ...hemMarks];
 }
+
+/** Long lines inside a piece, as boxes that no text may stand on. */
+function boxesOfMark({ name, curves }: CutPiece['marks'][number]): LabelBox[] {
+  if (!['fold-line', 'placement-line'].includes(name)) return [];
+  return curves.flatMap((curve) => {
+    const [from, to] = [pointAt(curve, 0), pointAt(curve, 1)];
+    const count = 1 + Math.ceil(Math.abs(to.x - from.x) / SLICE);
+    const at = (share: number): Point => pointAt(curve, share);
+    return Array.from({ length: count }, (_, i) => {
+      const [a, b] = [at(i / count), at((i + 1) / count)];
+      const [x, y] = [Math.min(a.x, b.x), Math.min(a.y, b.y)];
+      return { x, y, width: Math.abs(b.x - a.x), height: Math.abs(b.y - a.y) };
+    });
+  });
+}
+
+/** A slanting line is boxed in slices of this width, mm. */
+const SLICE = 4;
 
 function windowAround(curves: readonly Curve[]): Window {
   const box = boundsOfCurves(curves);

@@ -291,17 +291,17 @@ describe('pleats and gathers', () => {
     // 180 sewn of 360: 180 to take in, knife pleats of 30 take in 60 each.
     {
       fullness: { ratio: 2, by: 'pleats', depth: 30, towards: 'back' },
-      says: '3 pleats 30 mm deep, towards the back',
+      says: '3 pleats, each fold 30 mm deep, towards the back',
       folds: 9,
     },
     // 180 sewn of 540: 360 to take in, a box pleat of 45 takes in 180.
     {
       fullness: { ratio: 3, by: 'pleats', depth: 45, towards: 'box' },
-      says: '2 box pleats 45 mm deep',
+      says: '2 box pleats, each fold 45 mm deep',
       folds: 12,
     },
     // 25 asked: 180 / 50 = 3.6 pleats; four of 22.5 fill the gore.
-    { fullness: { ratio: 2, by: 'pleats', depth: 25 }, says: '4 pleats 23 mm deep', folds: 12 },
+    { fullness: { ratio: 2, by: 'pleats', depth: 25 }, says: '4 pleats, each fold 23 mm deep', folds: 12 },
   ];
   for (const { fullness, says, folds } of pleats) {
     it(`${says}: whole pleats, their folds marked`, async () => {

@@ -1,0 +1,51 @@
+import type { FoldWork } from '../making/order/work-of-folds.ts';
+import type { Basics } from './english-basics.ts';
+import { type StepText, type StepWriters, text } from './step-text.ts';
+
+type PleatWork = Extract<FoldWork, { kind: 'pleat' }>;
+
+/** Pleats in words. */
+export const FOLD_WRITERS: StepWriters<FoldWork> = {
+  pleat: (work, basics) => pleatText(work, basics),
+  'press-pleats': ({ layer, pleats }, { list }) =>
+    text(`Press the ${layer}’s pleats for good, hem and all: ${list(pleats)}.`, [
+      'Fold on the old creases from the top down, paper under each fold so that it does not print through.',
+      'Inside, edge-stitch the inner folds through the hem, so that they keep their crease.',
+    ]),
+};
+
+const OUTER: Readonly<Record<PleatWork['pleat']['kind'], string>> = {
+  knife: 'Bring its outer fold to its placement line, as the arrow points.',
+  box: 'Bring both outer folds to their placement lines, away from each other: the inner folds meet behind the face.',
+  inverted: 'Bring both outer folds to their placement lines, where they meet.',
+  kick: 'Fold both extensions to one side, along the seam, and sew across their tops from the right side.',
+};
+
+function pleatText({ layer, pleat, places, folds }: PleatWork, { length, station }: Basics): StepText {
+  const { name, kind, at, gore, fromSeam, foldDepth, towards, stitchedDown, aboveHem = 0, hem } = pleat;
+  const where =
+    fromSeam === undefined
+      ? `at ${station(at)}`
+      : `on the ${gore}, ${length(fromSeam)} from ${station(at)} along the waist seam`;
+  const count = places === 1 ? '' : ` (${places})`;
+  const many = folds === 1 ? 'its fold' : `each of its ${folds} folds`;
+  return text(
+    `Lay the ${layer}’s ${name}${count}, ${article(kind)} ${kind} pleat ${where}: ${many} ${length(foldDepth)} deep, from its outer edge to its inner edge.`,
+    [
+      OUTER[kind],
+      towards !== undefined && `Its outer fold points to the ${towards}.`,
+      kind === 'kick' && `It begins ${length(aboveHem)} above the hem.`,
+      kind !== 'kick' &&
+        (stitchedDown > 0
+          ? `Stitch it down from the waist seam for ${length(stitchedDown)}; below, baste it closed to the hem.`
+          : 'It is not stitched down: baste it closed from the waist seam to the hem.'),
+      hem === 'first'
+        ? 'Its hem is sewn first, opened out flat; only then is it pressed for good.'
+        : 'Press it now; its hem is turned up afterwards, folded as it hangs.',
+    ],
+  );
+}
+
+function article(word: string): string {
+  return /^[aeiou]/.test(word) ? 'an' : 'a';
+}

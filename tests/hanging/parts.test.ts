@@ -1,0 +1,150 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import type { DraftedGown } from '../../src/drafted-gown.ts';
+import type { DrawnPart } from '../../src/hanging/drawn-part.ts';
+import { hangTask } from '../../src/hanging/gown-to-hang.ts';
+import { hangOf } from '../../src/hanging/hang.ts';
+import { hangCloth } from '../../src/hanging/hang-cloth.ts';
+import { AROUND, type HangTask } from '../../src/hanging/hung-gown.ts';
+import { hungParts } from '../../src/hanging/hung-parts.ts';
+import { directionOf, outlineBody } from '../../src/hanging/outline-body.ts';
+import { gownViews } from '../../src/hanging/views.ts';
+import { draft } from '../../src/pipeline.ts';
+import { workroom } from '../../src/workroom/workroom.ts';
+
+const ROOT = join(import.meta.dirname, '../..');
+/** Coarse is enough to ask where things are. */
+const COARSE = [
+  { stride: 2, steps: 200, fall: 0.2, keeps: 0.97 },
+  { stride: 2, steps: 60, fall: 0.02, keeps: 0.95 },
+];
+
+function gownOf(file: string): DraftedGown {
+  const { gown } = draft({ name: file, text: readFileSync(join(ROOT, file), 'utf8') });
+  if (gown === undefined) throw new Error(`${file} does not draft`);
+  return gown;
+}
+
+function taskOf(gown: DraftedGown): HangTask {
+  const task = hangTask(gown, workroom(gown, []).facts);
+  if (task === undefined) throw new Error('nothing to hang');
+  return task;
+}
+
+function hungWith(file: string) {
+  const task = taskOf(gownOf(file));
+  const { sewn } = task;
+  const hang = hangOf(sewn, hangCloth(sewn.cloth, { body: sewn.body, ...AROUND }, COARSE));
+  return { task, hang, parts: hungParts(task.parts, hang, AROUND) };
+}
+
+function placesOf({ surface: { place } }: DrawnPart): [number, number, number][] {
+  return Array.from({ length: place.length / 3 }, (_, i) => [
+    place[3 * i]!,
+    place[3 * i + 1]!,
+    place[3 * i + 2]!,
+  ]);
+}
+
+describe('a drafted bodice as it is drawn', () => {
+  const gown = gownOf('templates/laced-bodice.yaml');
+  const task = taskOf(gown);
+  const { surface } = task.above[0]!;
+
+  /** Round the surface at a height, by its places at that height in each column. */
+  function girthAt(z: number): number {
+    const ring = Array.from({ length: surface.columns }, (_, column) => {
+      for (let row = 0; row + 1 < surface.rows; row++) {
+        const a = 3 * (column * surface.rows + row);
+        const [upper, lower] = [surface.place[a + 2]!, surface.place[a + 5]!];
+        if (upper < z || lower > z) continue;
+        const part = (upper - z) / (upper - lower);
+        return [0, 1].map((axis) => {
+          const here = surface.place[a + axis]!;
+          return here + (surface.place[a + 3 + axis]! - here) * part;
+        });
+      }
+      return undefined;
+    }).filter((point) => point !== undefined);
+    return ring.reduce((sum, [x, y], i) => {
+      const [p, q] = ring[(i + 1) % ring.length]!;
+      return sum + Math.hypot(p! - x!, q! - y!);
+    }, 0);
+  }
+
+  it('is at every level as wide as it is sewn and laced open', () => {
+    const levels = gown.bodice!.figures.levels.filter(({ above }) => above > 60 && above < 130);
+    expect(levels.length).toBeGreaterThan(0);
+    for (const { above, sewn, open } of levels)
+      expect(girthAt(task.extras.wearer.waistHeight + above) / (sewn + open)).toBeCloseTo(1, 2);
+  });
+
+  it('has its edge as high as it is asked for, by station', () => {
+    const { upperEdge } = gown.bodice!.asked.draft;
+    const highest = Math.max(...surface.place.filter((_, i) => i % 3 === 2));
+    expect(highest - task.extras.wearer.waistHeight).toBeCloseTo(Math.max(...Object.values(upperEdge)), -1);
+  });
+
+  it('hides what lies behind it, and shows its lacing from the back alone', () => {
+    const hang = hangOf(task.sewn, hangCloth(task.sewn.cloth, { body: task.sewn.body, ...AROUND }, COARSE));
+    const [front, back] = gownViews(hang, ['front', 'back'], task.extras, task.above);
+    const above = (view: typeof front): number =>
+      view!.seams.filter((line) => line.every(({ y }) => -y > task.extras.wearer.waistHeight - 30)).length;
+    expect(above(back)).toBeGreaterThan(above(front));
+  });
+});
+
+describe('what is sewn to a skirt', () => {
+  it('a flounce above the hem hangs its own depth from its line, outside of the skirt', () => {
+    const { task, hang, parts } = hungWith('templates/circular-flounce.yaml');
+    const flounce = task.parts.find((part) => part.is === 'flounce')!;
+    const places = placesOf(parts[0]!.drawn[0]!);
+    const { surface } = parts[0]!.drawn[0]!;
+    const falls = Array.from({ length: surface.columns }, (_, column) => {
+      const own = places.slice(column * surface.rows, (column + 1) * surface.rows);
+      return own[0]![2] - own[own.length - 1]![2];
+    });
+    expect(Math.max(...falls)).toBeLessThan(1.02 * flounce.depth);
+    // It stands out over the folds below it.
+    expect(falls.reduce((sum, fall) => sum + fall, 0) / falls.length).toBeGreaterThan(0.7 * flounce.depth);
+    const { lowest, step, directions, reach } = outlineBody([{ ...hang, closed: true }]);
+    for (const [x, y, z] of places) {
+      const level = Math.round((z - lowest) / step);
+      const least = reach[level * directions + (Math.round(directionOf(x, y, directions)) % directions)];
+      // Between two directions and two heights the skirt's own folds stand out by some more.
+      if (least !== undefined && level >= 0) expect(Math.hypot(x, y)).toBeGreaterThan(0.9 * least);
+    }
+  });
+
+  it('a train that comes off lies on the floor behind her, alike on both sides', () => {
+    const { parts } = hungWith('templates/train-that-comes-off.yaml');
+    const places = placesOf(parts[0]!.drawn[0]!);
+    // 60 cm and more of it are longer than the way to the floor; it is spread and not drawn out straight.
+    const lain = places.filter(([, , z]) => z < 4).map(([, y]) => y);
+    expect(Math.max(...lain)).toBeGreaterThan(400);
+    for (const [, , z] of places) expect(z).toBeGreaterThan(-3);
+    const [most, least] = [Math.max(...places.map(([x]) => x)), Math.min(...places.map(([x]) => x))];
+    expect(most).toBeCloseTo(-least, 6);
+  });
+
+  it('a cape hangs over both arms from the edge that it is sewn to', () => {
+    const { task, parts } = hungWith('templates/capelet.yaml');
+    const [left, right] = parts[0]!.drawn.map(placesOf);
+    const { waistHeight } = task.extras.wearer;
+    // Over the arm it is 40 cm long, from about the height of the upper edge, 16 cm above the waist.
+    const lowest = Math.min(...left!.map(([, , z]) => z));
+    expect(lowest).toBeLessThan(waistHeight - 150);
+    expect(lowest).toBeGreaterThan(waistHeight - 260);
+    expect(Math.max(...left!.map(([x]) => x))).toBeCloseTo(-Math.min(...right!.map(([x]) => x)), 6);
+  });
+
+  it('net worn under a skirt holds it out', () => {
+    const gown = gownOf('templates/tiered-net.yaml');
+    const task = taskOf(gown);
+    const bare = taskOf({ ...gown, gown: { ...gown.gown, tiers: [] } });
+    const widthAt = ({ sewn }: HangTask, height: number): number => sewn.body.halfWidth[height / 10]!;
+    expect(widthAt(task, 600)).toBeGreaterThan(1.3 * widthAt(bare, 600));
+    expect(widthAt(task, 1000)).toBeCloseTo(widthAt(bare, 1000), 3);
+  });
+});
