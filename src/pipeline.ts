@@ -33,8 +33,11 @@ import { partFindings } from './draft/part-findings.ts';
 import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
 import type { CutSet, DraftedGown } from './drafted-gown.ts';
+import { bindingParts } from './finishing/binding-parts.ts';
 import { facingParts } from './finishing/facing-parts.ts';
 import { facingTooDeep, waistFacingTooDeep } from './finishing/finishing-problems.ts';
+import { openingParts } from './finishing/opening-parts.ts';
+import { openingProblems } from './finishing/opening-problems.ts';
 import { waistParts } from './finishing/waist-parts.ts';
 import { fitGown } from './fittings/fit-gown.ts';
 import { askedBodice, sewnToEdge, withHipOfBody } from './gown/above-waist-of-spec.ts';
@@ -138,7 +141,12 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
   ];
   const facings = facingParts(drafts, capes);
   const ofWaist = waistParts(gown, drafts.layers);
-  const finishing = [...facings.parts, ...('gore' in ofWaist ? [] : ofWaist)];
+  const finishing = [
+    ...facings.parts,
+    ...('gore' in ofWaist ? [] : ofWaist),
+    ...openingParts(gown, drafts),
+    ...bindingParts(gown, drafts),
+  ];
   const parts = [
     ...sewnOn,
     ...(bodice === undefined ? [] : bodiceParts(bodice)),
@@ -160,6 +168,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...partFindings(gown, drafts, parts),
     ...facings.tooDeep.map((found) => facingTooDeep(found, gown.units)),
     ...('gore' in ofWaist ? [waistFacingTooDeep(gown.waist!, ofWaist, gown.units)] : []),
+    ...openingProblems(gown, drafts),
     ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),
     ...pleatFindings(gown, drafts.layers),
     ...wideAllowances(drafts.layers).map((wide) => allowanceWiderThanGore(wide, gown.units)),

@@ -32,3 +32,27 @@ export const facingOfFullWaist = error('facing-of-full-waist', (name: string) =>
   why: 'A facing has the shape of a smooth edge; over gathers it would not lie.',
   hint: 'Write `finish: band`, which takes the fullness in.',
 }));
+
+export const slitUnmeasured = error('slit-unmeasured', () => ({
+  message: 'Nothing says how high the slit goes.',
+  why: 'The seam is sewn down to its upper end.',
+  hint: 'Add `above-hem`, or `below-waist` for where it begins.',
+}));
+
+export const slitTwice = error('slit-twice', () => ({
+  message: 'The slit is measured from the hem and from the waist.',
+  why: 'The two need not agree, and one of them would be left out.',
+  hint: 'Keep `above-hem` or `below-waist`.',
+}));
+
+export const closureCutsNothing = error('closure-cuts-nothing', (key: string) => ({
+  message: `The closure has a ${quoted(key)}, and no piece is cut for it.`,
+  why: 'It would be read, and nothing would come of it.',
+  hint: 'Write `finish: placket`, `guard` or `facing`, or take it out.',
+}));
+
+export const trimNotCut = error('trim-not-cut', (kind: string) => ({
+  message: `A ${quoted(kind)} has a cloth, and is not cut from one.`,
+  why: 'Only a binding is cut on the bias; the others are bought.',
+  hint: 'Take `cloth` out, or write `kind: binding`.',
+}));

@@ -2,7 +2,18 @@ import type { Curve, Line, Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 
 /** What a piece belongs to, where it is no part of the skirt. */
-export type PartOfGown = 'bodice' | 'strap' | 'cape' | 'facing' | 'waistband';
+export type PartOfGown =
+  | 'bodice'
+  | 'strap'
+  | 'cape'
+  | 'facing'
+  | 'waistband'
+  | 'placket'
+  | 'guard'
+  | 'stay'
+  | 'pocket'
+  | 'loop'
+  | 'binding';
 
 /**
  * One gore's seam-line outline, flat, right side up, its grain along y: the exact shape that is sewn.

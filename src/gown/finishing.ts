@@ -1,9 +1,22 @@
 import type { Gown } from './gown.ts';
 import type { Layer } from './layer.ts';
 
+/** Sections of a gown that ask for pieces which finish it. */
+export type Finished = Pick<
+  Gown,
+  'layers' | 'capes' | 'waist' | 'closure' | 'slits' | 'pockets' | 'loops' | 'trims'
+>;
+
 /** What finishes a gown is cut as layers of its own: each of them once. */
-export function finishingLayers(gown: Pick<Gown, 'layers' | 'capes' | 'waist'>): Layer[] {
-  return [...facingLayers(gown), ...(gown.waist?.layer === undefined ? [] : [gown.waist.layer])];
+export function finishingLayers(gown: Finished): Layer[] {
+  const { waist, closure, slits, pockets, loops, trims } = gown;
+  return [
+    ...facingLayers(gown),
+    ...[waist?.layer, closure?.piece?.layer].flatMap((layer) => layer ?? []),
+    ...slits.flatMap(({ facing, stayLayer }) => [facing?.layer, stayLayer].flatMap((layer) => layer ?? [])),
+    ...[...pockets, ...loops].map(({ layer }) => layer),
+    ...trims.flatMap(({ bias }) => bias ?? []),
+  ];
 }
 
 /** Facings of hems. */

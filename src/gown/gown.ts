@@ -5,6 +5,7 @@ import type { Cloth } from './cloth.ts';
 import type { Layer } from './layer.ts';
 import type { GownLines } from './lines.ts';
 import type { Flounce, Godet, Pleat, Tiers } from './parts.ts';
+import type { Loops, Pocket, Slit } from './openings.ts';
 import type { Placed } from './placed.ts';
 import type {
   Bodice,
@@ -55,6 +56,9 @@ export interface Gown extends GownLines, Placed<[]> {
   readonly petticoat?: Petticoat;
   readonly sewnAsOne?: SewnAsOne;
   readonly closure?: Closure;
+  readonly slits: readonly Slit[];
+  readonly pockets: readonly Pocket[];
+  readonly loops: readonly Loops[];
   readonly edging?: Edging;
   readonly trims: readonly Trim[];
   readonly bustle?: Bustle;

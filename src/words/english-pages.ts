@@ -79,6 +79,7 @@ export function englishPages({ length, list, station, unit }: Basics) {
       shorter: (length: string): string => `${length} shorter than the gown`,
       toEase: (length: string, share: string): string => `${length} to ease when turned up (${share})`,
       baggedTo: (layer: string): string => `bagged to the ${layer}`,
+      cutOnBias: 'cut',
       stripHeads: ['strip', 'where', 'length', 'buy', 'drawn in'],
       walking: 'Petticoat and walking',
       bustle: 'Bustle',
@@ -173,7 +174,7 @@ export function englishPages({ length, list, station, unit }: Basics) {
       beside: 'bodice edge above',
       besideText: { sewn: 'sewn shut', finished: 'finished', laced: 'laced' },
       finish: 'skirt’s edge finished by',
-      finishText: { placket: 'a placket', facing: 'a facing', hook: 'a hook above the opening' },
+      finishText: { placket: 'a placket', guard: 'a zip guard', facing: 'a facing', hook: 'a hook above the opening' },
       notDecided: 'not decided',
       plies: (layers: readonly string[]): string => `plies at the waist, ${list(layers)}`,
       pliesText: (together: number, crossing: number): string =>

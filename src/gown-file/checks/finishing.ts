@@ -8,7 +8,7 @@ import type { Page } from './page.ts';
 
 /** Facings, the waist of a skirt without a bodice, and what lies in openings. */
 export function checkFinishing(page: Page): Diagnostic[] {
-  return [...checkFacings(page), ...checkWaist(page)];
+  return [...checkFacings(page), ...checkWaist(page), ...checkSlits(page), ...checkPieces(page)];
 }
 
 /** A facing belongs to a hem that is faced. */
@@ -68,4 +68,30 @@ function fullNames({ sketch: { gores = [], layers = [] } }: Page): string[] {
   return [...gores, ...layers].flatMap(({ name, fullness }) =>
     fullness === undefined || name === undefined ? [] : [name],
   );
+}
+
+/** A slit is told from the hem or from the waist. */
+function checkSlits(page: Page): Diagnostic[] {
+  return (page.sketch.slits ?? []).flatMap((_, i) => {
+    const given = (['above-hem', 'below-waist'] as const).filter((key) => page.has('slits', i, key));
+    if (given.length === 1) return [];
+    return [given.length === 0 ? problems.slitUnmeasured(page.at('slits', i)) : problems.slitTwice(page.keyAt('slits', i, 'below-waist'))];
+  });
+}
+
+/** What is cut needs something to be cut for. */
+function checkPieces(page: Page): Diagnostic[] {
+  const { closure, trims = [] } = page.sketch;
+  const isPiece = closure?.finish !== undefined && closure.finish !== 'hook';
+  const idle = (['cloth', 'width'] as const).filter((key) => page.has('closure', key));
+  const ofClosure =
+    closure === undefined || isPiece || (page.has('closure', 'finish') && closure.finish === undefined)
+      ? []
+      : idle.map((key) => problems.closureCutsNothing(page.keyAt('closure', key), key));
+  const ofTrims = trims.flatMap(({ kind }, i) =>
+    kind === undefined || kind === 'binding' || !page.has('trims', i, 'cloth')
+      ? []
+      : [problems.trimNotCut(page.keyAt('trims', i, 'cloth'), kind)],
+  );
+  return [...ofClosure, ...ofTrims];
 }

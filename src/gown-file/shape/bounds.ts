@@ -51,6 +51,7 @@ export const BOUNDS = {
   flounce: { least: 5, most: 3000, of: 'the depth of a flounce or tier' },
   band: { least: 5, most: 400, of: 'the width of a waistband or its facing' },
   overlap: { least: 0, most: 400, of: 'the overlap of a waistband' },
+  pocket: { least: 30, most: 1000, of: 'a measure of a pocket' },
   facing: { least: 5, most: 3000, of: 'the depth of a facing' },
   clothWidth: { least: 100, most: 6000, of: "a cloth's width" },
   selvedge: { least: 0, most: 300, of: 'a selvedge' },

@@ -16,7 +16,7 @@ import { leaf } from './leaf.ts';
 import { flounce, godet, overskirt, pleats, tiers } from './part-sections.ts';
 import { described, list, listOf, optional, section } from './section.ts';
 import { length } from './values.ts';
-import { waist, withOwnWaist } from './waist-sections.ts';
+import { loops, pocket, slit, waist, withOwnWaist } from './waist-sections.ts';
 import { matching, notes, oneOf, text } from './words.ts';
 import { bustle, closure, cut, dates, fitting, labour, paper } from './workroom-sections.ts';
 
@@ -55,6 +55,9 @@ const written = section(
     straps: optional(straps),
     capes: optional(list(cape, MOST.parts)),
     closure: optional(closure),
+    slits: optional(list(slit, MOST.parts)),
+    pockets: optional(list(pocket, MOST.parts)),
+    loops: optional(list(loops, MOST.parts)),
     edging: optional(edging),
     trims: optional(list(trim, MOST.trims)),
     bustle: optional(bustle),

@@ -1,8 +1,9 @@
 import { BOUNDS } from './bounds.ts';
-import { optional, section } from './section.ts';
-import { USUAL_OVERLAP } from './usual.ts';
-import { length } from './values.ts';
-import { name, notes, oneOf } from './words.ts';
+import { facing } from './cloth-sections.ts';
+import { described, optional, section } from './section.ts';
+import { USUAL_OVERLAP, USUAL_POCKET } from './usual.ts';
+import { count, length } from './values.ts';
+import { flag, name, notes, oneOf, station } from './words.ts';
 
 /** What the waist of a skirt is finished with that is sewn to no bodice. */
 export const waist = section(
@@ -17,6 +18,44 @@ export const waist = section(
   },
   { overlap: USUAL_OVERLAP, ease: 0 },
 );
+
+/** What lies in openings of seams. */
+
+export const slit = section(
+  {
+    seam: described(station(), 'Open from the hem up'),
+    'above-hem': optional(length(BOUNDS.opening), 'How high it goes'),
+    'below-waist': optional(length(BOUNDS.down), 'Where it begins, in place of above-hem'),
+    side: optional(oneOf('left', 'right'), 'On this side only, where there are two such seams'),
+    stay: optional(flag(), 'A square of cloth sewn over its upper end'),
+    facing: optional(facing, 'A strip along each of its edges; their allowances are turned in when absent'),
+    notes: optional(notes()),
+  },
+  { stay: false },
+);
+
+export const pocket = section(
+  {
+    seam: station(),
+    'below-waist': described(length(BOUNDS.down), 'Where its opening begins'),
+    opening: optional(length(BOUNDS.pocket)),
+    depth: optional(length(BOUNDS.pocket), 'Of the bag, from the upper end of its opening'),
+    width: optional(length(BOUNDS.pocket)),
+    cloth: described(name(), 'What the bag is cut from'),
+    side: optional(oneOf('left', 'right'), 'On this side only'),
+    notes: optional(notes()),
+  },
+  USUAL_POCKET,
+);
+
+export const loops = section({
+  name: optional(name()),
+  count: count(1, 500),
+  length: described(length(BOUNDS.trimWidth), 'Of one, as sewn, its ends with it'),
+  width: described(length(BOUNDS.trimWidth), 'As sewn'),
+  cloth: name(),
+  notes: optional(notes()),
+});
 
 interface Gore {
   readonly name: string;

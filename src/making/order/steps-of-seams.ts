@@ -3,6 +3,7 @@ import { seamsByName } from '../skirt.ts';
 import { step, type UnplacedStep } from './step.ts';
 import type { StepId } from './step-id.ts';
 import { gapOf, isStayOfEdge, stepStrip } from './steps-on-cloth.ts';
+import { openPockets, openSlits } from './steps-of-finishing.ts';
 import type { OpenSeam } from './work-to-waist.ts';
 
 /** Each layer by itself: its seams, what is let into them or sewn along them, its fullness. */
@@ -10,7 +11,8 @@ export function layerSteps(facts: MakingFacts): UnplacedStep[] {
   return [...seamSteps(facts), ...godetSteps(facts), ...gatherSteps(facts), ...seamStrips(facts)];
 }
 
-function seamSteps({ bench: { skirt }, closure }: MakingFacts): UnplacedStep[] {
+function seamSteps({ bench, closure }: MakingFacts): UnplacedStep[] {
+  const { skirt } = bench;
   return skirt.layers.flatMap(({ layer, seams, godets }) => {
     if (seams.length === 0) return [];
     const own = seams.some((seam) => seam.name === closure?.at);
@@ -27,6 +29,8 @@ function seamSteps({ bench: { skirt }, closure }: MakingFacts): UnplacedStep[] {
         openAbove,
         gap: gapOf(layer),
         godets: godets.map(({ name, seam, from }) => ({ name, seam, from })),
+        slits: openSlits(bench).filter(({ seam }) => seams.some(({ name }) => name === seam)),
+        pockets: layer === bench.gown.layers.at(-1) ? openPockets(bench) : [],
       }),
     ];
   });

@@ -1,7 +1,7 @@
 import type { MakingFacts } from '../making-facts.ts';
 import type { WaistGroup } from '../waist/waist-facts.ts';
 import { type CautionKind, step, type UnplacedStep } from './step.ts';
-import { type StepId, togetherId } from './step-id.ts';
+import { cutId, type StepId, togetherId } from './step-id.ts';
 import { BODICE_READY } from './steps-of-bodice.ts';
 import { gatherId } from './steps-of-seams.ts';
 
@@ -19,15 +19,23 @@ export function waistSteps(facts: MakingFacts): UnplacedStep[] {
   ];
 }
 
-/** Beside a finished or laced bodice edge the skirt's raw edges are finished before they are joined to it. */
-function openingFinish({ closure }: MakingFacts): UnplacedStep[] {
-  if (closure === undefined || closure.beside === 'sewn') return [];
+/**
+ * Beside a finished or laced bodice edge the skirt's raw edges are finished before they are joined to it, and wherever
+ * the spec says with what.
+ */
+function openingFinish({ closure, bench: { gown } }: MakingFacts): UnplacedStep[] {
+  if (closure === undefined || (closure.beside === 'sewn' && closure.finish === undefined)) return [];
+  const piece = gown.closure?.piece;
   return [
     step(
       'finish-opening',
-      closure.takes.map((name): StepId => `seams:${name}`),
+      [
+        ...closure.takes.map((name): StepId => `seams:${name}`),
+        ...(piece === undefined ? [] : [cutId(piece.layer)]),
+      ],
       {
         kind: 'finish-opening',
+        piece: piece?.layer.name,
         at: closure.at,
         side: closure.side,
         finish: closure.finish,

@@ -1,4 +1,5 @@
 import type { WaistFinish } from '../../gown/waist.ts';
+import type { OpenStretch } from './work-to-waist.ts';
 
 /** What finishes the gown and is cut as pieces of its own. mm. */
 export type FinishingWork =
@@ -19,4 +20,30 @@ export type FinishingWork =
       /** The skirt's waist all round. */
       readonly sewn: number;
       readonly grams: number | undefined;
+    }
+  | (OpenStretch & {
+      readonly kind: 'slit';
+      readonly facing: { readonly name: string; readonly depth: number } | undefined;
+      readonly stay: string | undefined;
+    })
+  | (OpenStretch & {
+      readonly kind: 'pocket';
+      readonly to: number;
+      readonly layer: string;
+      /** The skirt's layer that it is let into. */
+      readonly outermost: string;
+    })
+  | {
+      readonly kind: 'loops';
+      readonly name: string;
+      readonly count: number;
+      readonly length: number;
+      readonly width: number;
+    }
+  | {
+      readonly kind: 'bias';
+      readonly name: string;
+      readonly cloth: string;
+      readonly width: number | undefined;
+      readonly length: number;
     };

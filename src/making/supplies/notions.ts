@@ -53,7 +53,7 @@ export function notionsFor(
   if (isStayed && !listed(/petersham|waist ?(stay|tape)/i))
     derived.push({ kind: 'petersham', length: skirt.waist + STAY_ENDS });
   if (parts.bodice !== undefined) derived.push(...bodiceNotions(parts.bodice, closure, listed));
-  for (const strip of parts.strips) derived.push({ kind: 'strip', strip });
+  for (const strip of parts.strips) if (!strip.isCut) derived.push({ kind: 'strip', strip });
   if (bustle !== undefined && bustle.number > 0 && !listed(/bustle/i)) {
     const tape = bustle.points.reduce((sum, point) => sum + 2 * bustle.loop * point.copies, 0);
     derived.push({ kind: 'bustle-points', over: bustle.kind === 'over', number: bustle.number, tape });

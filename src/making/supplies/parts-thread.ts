@@ -1,7 +1,7 @@
 import type { CutPiece } from '../../draft/piece.ts';
 import { lengthOfRun } from '../../geometry/length.ts';
 import type { HemFinish } from '../../gown/cloth.ts';
-import { facingLayers } from '../../gown/finishing.ts';
+import { type Finished, facingLayers, finishingLayers } from '../../gown/finishing.ts';
 import type { Gown } from '../../gown/gown.ts';
 import type { Layer } from '../../gown/layer.ts';
 
@@ -29,15 +29,14 @@ export const HEM_ROWS: Readonly<Record<HemFinish, number>> = {
 const GATHERING_ROWS = 2;
 
 /** Flounces and tiers: joined strip to strip, gathered, sewn to the edge above, hemmed. */
-export function rowsOfParts(
-  { flounces, tiers, layers, capes, waist }: Pick<Gown, 'flounces' | 'tiers' | 'layers' | 'capes' | 'waist'>,
-  pieces: readonly CutPiece[],
-): PartRows[] {
+export function rowsOfParts(gown: Finished & Pick<Gown, 'flounces' | 'tiers'>, pieces: readonly CutPiece[]): PartRows[] {
+  const { flounces, tiers, waist } = gown;
   return [
     ...flounces.map((flounce) => rowsOfFlounce(flounce, pieces)),
     ...tiers.map((own) => rowsOfTiers(own, pieces)),
-    ...facingLayers({ layers, capes }).map((layer) => rowsOfFacing(layer, pieces)),
+    ...facingLayers(gown).map((layer) => rowsOfFacing(layer, pieces)),
     ...rowsOfWaist(waist, pieces),
+    ...otherFinishing(gown).map((layer) => rowsOfPieces(layer, pieces)),
   ];
 }
 
@@ -75,6 +74,22 @@ function rowsOfTiers(
     top: above.reduce((sum, edge, i) => sum + edge + GATHERING_ROWS * tiers[i]!, 0),
     hem: 0,
   };
+}
+
+/** What lies in openings, loops and bindings: all but facings of hems and what finishes the waist. */
+function otherFinishing(gown: Finished): Layer[] {
+  const told = [...facingLayers(gown), gown.waist?.layer];
+  return finishingLayers(gown).filter((layer) => !told.includes(layer));
+}
+
+/** Two rows along each piece: it is sewn on, and closed or stitched down. */
+function rowsOfPieces({ name, cloth }: Layer, pieces: readonly CutPiece[]): PartRows {
+  const own = pieces.filter((piece) => piece.layers.includes(name));
+  const long = own.reduce((sum, { piece }) => {
+    const longest = Math.max(...piece.edges.map(({ curves }) => lengthOfRun(curves)));
+    return sum + (piece.cut === 'pair' ? 2 : (piece.copies ?? 1)) * longest;
+  }, 0);
+  return { name, cloth: cloth.name, stitch: cloth.stitch, seams: 2 * long, top: 0, hem: 0 };
 }
 
 /** Seams and neatening of a facing; of a band its ends and the edge that is felled or stitched down inside. */
