@@ -32,6 +32,8 @@ export interface Gown extends GownLines, Placed<[]> {
   readonly client?: string;
   readonly units: Units;
   readonly notes?: string;
+  /** The level as far as which the gores follow her girths. */
+  readonly fittedTo?: string;
   readonly body?: Body;
   readonly bodice: Bodice;
   /** Where the bodice is drafted over her body. */

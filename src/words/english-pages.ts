@@ -36,10 +36,12 @@ export function englishPages({ length, list, station, unit }: Basics) {
       notes: 'Notes',
       lengthsCaption: (ownWaist: boolean): string =>
         `Lengths from the ${ownWaist ? 'sewn waist edge' : 'sewn edge of the bodice'}, along the cloth, ${unit}`,
-      measures: 'Measures',
-      stationHeads: ['station', 'below level waist', 'finished', 'to floor', 'on floor'],
+      train: 'The train',
+      stationsCaption: (ownWaist: boolean): string =>
+        `Lengths from the ${ownWaist ? 'sewn waist edge' : 'bodice’s sewn edge'}, ${unit}`,
+      stationHeads: ['station', 'drop', 'finished', 'to floor', 'on floor'],
       about: (length: string): string => `about ${length}`,
-      goreHeads: ['gore', 'cut', 'sewn top', 'bodice edge', 'hem', 'flare'],
+      goreHeads: ['gore', 'top', 'bodice', 'hem', 'flare'],
       goresCaption: `Gores as sewn, ${unit}; a gore on the fold by its half`,
       onFold: (name: string): string => `${name} (half)`,
       waistLine: (sewn: string, bodice: string | undefined): string =>
@@ -101,9 +103,33 @@ export function englishPages({ length, list, station, unit }: Basics) {
       levellingText:
         'Distances along the hem from the centre front, on her left and on her right; up is +, down is -.',
       levellingHeads: ['along', 'left', 'right'],
-      calendar: 'Calendar',
-      calendarHeads: ['by', 'what', 'days before'],
       fittingNote: (date: string): string => `Fitting of ${date}`,
+    },
+    bench: {
+      settle: (count: number): string =>
+        `${count === 1 ? 'One thing' : `${count} things`} to settle before cutting: see the next page.`,
+      noOpening: 'How it opens is not said.',
+      opens: (kind: string, where: string): string => `Opens by ${kind} at ${where}.`,
+      opensTo: (kind: string, where: string, from: string | undefined, to: string): string =>
+        `Opens by ${kind} at ${where}, ${from === undefined ? `down to ${to}` : `from ${from} to ${to}`} below the waist seam.`,
+      layersCaption: `Layers and parts, the outermost first: what is joined where, and allowances in ${unit === 'in' ? 'inches' : unit}`,
+      layerHeads: ['layer', 'cloth', 'waist', 'closure', 'hem', 'allowances'],
+      shorter: (hem: string, by: string): string => `${hem}, ${by} shorter`,
+      seams: 'seams',
+      atHem: (layer: string): string => `at the ${layer}’s hem`,
+      above: (layer: string, height: string): string => `on the ${layer}, ${height} above its hem`,
+      byItself: 'by itself',
+      fastened: (how: string, from: string, to: string): string => `${how}, ${from} to ${to}`,
+      ofBodice: 'bodice',
+      atUpperEdge: 'upper edge',
+      clothsCaption: 'Cloths',
+      clothHeads: ['cloth', 'wide', 'to buy', 'for', 'to know'],
+      oneWay: 'one way',
+      shrinks: (share: string): string => `shrinks ${share}`,
+      stretches: 'stretches',
+      dateHeads: ['by', 'what', 'days'],
+      datesCaption: 'Dates, and days before the event',
+      drop: 'Drop: how far the bodice’s edge lies below the level waist.',
     },
     chalk: {
       inner: {
@@ -395,6 +421,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       title: 'Measures for a fitting',
       intro:
         'Over the petticoat, in the shoes, standing straight; along the cloth’s way, not through the air. Write the unit down.',
+      introOverBody:
+        'Over what she will wear under the gown, in the shoes, standing straight; along the cloth’s way, not through the air. Write the unit down.',
       who: ['code', 'date', 'unit', 'measured by'],
       body: 'Body',
       ownWaist: 'waist, where the skirt sits',
@@ -406,6 +434,9 @@ export function englishPages({ length, list, station, unit }: Basics) {
         'height of the shoes’ heel',
       ],
       girths: 'Girths for the bodice',
+      girthsBelow: 'Girths for the skirt',
+      girthsBelowText:
+        'Over what she will wear under the gown, tape level, in ease; how far below the waist along the body, from a tape tied round it.',
       girthsText:
         'Over what she will wear under the gown, tape level, in ease; heights along the body from a tape tied round the natural waist. The front goes from side seam to side seam.',
       girth: (level: string): string => `${level}, all round`,

@@ -56,22 +56,3 @@ export function levellingBlocks({ words, workroom, gown }: PaperInput): Block[] 
     },
   ];
 }
-
-export function calendarBlocks({ words, workroom }: PaperInput): Block[] {
-  const { jobSheet: text } = words;
-  if (workroom.calendar === undefined) return [];
-  return [
-    { kind: 'heading', level: 2, text: text.calendar },
-    {
-      kind: 'table',
-      tick: true,
-      heads: text.calendarHeads,
-      align: ['start', 'start', 'end'],
-      rows: workroom.calendar.map((entry) => [
-        words.date(entry.date, entry.weekday),
-        words.milestones[entry.milestone],
-        String(entry.daysBefore),
-      ]),
-    },
-  ];
-}
