@@ -146,6 +146,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       shared: (layers: string): string => `Of the ${layers}; what differs in the others stands below.`,
       differs: (layers: string): string => `Different in the ${layers}`,
       onSide: (gore: string, side: 'left' | 'right'): string => `${gore}, her ${side}`,
+      biasIntro:
+        'On the bias: chalk the line to measure along at 45° to the selvedge, as a corner of the cloth folded over to it shows, and use it as the grain line. Of a pair turn the second over.',
       onFoldIntro: 'On the fold: the fold is the grain line.',
       corners: 'Corners',
       cornerHeads: ['', 'down', 'across'],
@@ -395,7 +397,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
             ? []
             : [`more than the ${fittings} ${fittings === 1 ? 'fitting' : 'fittings'} included`]),
         ]),
-      changesText: 'Changes are priced before they are made. This page is no legal or tax advice.',
+      changesText:
+        'Changes are priced before they are made. This page is no legal or tax advice: an accountant or a lawyer gives that.',
       cardTitle: 'Care and bustle card',
       care: [
         'Fasten the waist stay first, then the closure; undo them the other way round.',

@@ -8,7 +8,7 @@ type WorkOf<Kind extends WaistWork['kind']> = Extract<WaistWork, { kind: Kind }>
 /** From the first seam to the waist stay, in words. */
 export const WAIST_WRITERS: StepWriters<WaistWork> = {
   'sew-seams': (
-    { layer, french, stretch, seams, openAbove, gap, godets },
+    { layer, french, stretch, bias, seams, openAbove, gap, godets },
     { length, list, station, seamsOf },
   ) =>
     text(
@@ -20,6 +20,8 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
           : 'Press each seam as sewn, then open.',
         stretch &&
           'It gives: pin flat, sew with a stitch that gives too, and check each seam’s length on the seam table.',
+        bias &&
+          'On the bias: pin it flat on the table, sew with a small zigzag and never pull; let each seam hang for a day before it is pressed.',
         ...seams.flatMap(({ name, withLayer }) =>
           withLayer === undefined ? [] : [`At ${station(name)} it is sewn to the ${withLayer}.`],
         ),

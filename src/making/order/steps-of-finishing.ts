@@ -35,7 +35,7 @@ function ownWaistSteps({ bench: { gown, skirt }, grams }: MakingFacts): Unplaced
         sewn: skirt.waist,
         grams,
       },
-      { before: ['hang'], cautions: ['weight'] },
+      { before: ['hang'] },
     ),
   ];
 }

@@ -22,6 +22,7 @@ function seamSteps({ bench: { skirt }, closure }: MakingFacts): UnplacedStep[] {
         kind: 'sew-seams',
         layer: layer.name,
         french: layer.seams === 'french',
+        bias: layer.grain === 'bias',
         stretch: (layer.cloth.stretch ?? false) || layer.shape.smallerAcross > 0,
         seams: seamsByName(seams),
         openAbove,
@@ -73,7 +74,7 @@ function seamStrips({ strips }: MakingFacts): UnplacedStep[] {
         `strip-along:${strip.layer}/${i + 1}`,
         [`seams:${strip.layer}`, gatherId(strip.layer)],
         { kind: 'strip', strip: stepStrip(strip) },
-        { before: ['hang'], cautions: strip.kind === 'horsehair' ? ['braid-heat'] : [] },
+        { before: ['hang'] },
       ),
     );
 }

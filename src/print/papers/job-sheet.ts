@@ -4,7 +4,6 @@ import { benchPage } from './bench-page.ts';
 import { bodiceBlocks } from './bodice-blocks.ts';
 import { costingBlocks } from './costing-blocks.ts';
 import { cuttingBlocks } from './cutting-blocks.ts';
-import { isForAChild } from './for-a-child.ts';
 import { joinBlocks } from './join-blocks.ts';
 import { trainBlocks } from './measure-blocks.ts';
 import { levellingBlocks, orderBlocks } from './order-blocks.ts';
@@ -42,7 +41,7 @@ export function jobSheet(input: PaperInput): FlowedPages {
 }
 
 function openingBlocks(input: PaperInput): Block[] {
-  const { gown, words, workroom, diagnostics } = input;
+  const { words, workroom, diagnostics } = input;
   const { jobSheet: text } = words;
   const settle = diagnostics.filter((one) => one.level !== 'note');
   return [
@@ -59,9 +58,13 @@ function openingBlocks(input: PaperInput): Block[] {
     ...workroom.missing.map(
       (one): Block => ({ kind: 'item', text: words.missing[one.fact](one.names ?? []) }),
     ),
-    ...(isForAChild(gown)
-      ? [{ kind: 'caution', text: words.wearer.child, lead: text.caution } as const]
-      : []),
+    ...workroom.cautions.jobSheet.map(
+      (kind): Block => ({
+        kind: 'caution',
+        lead: text.caution,
+        text: words.caution(kind, workroom.weight.inAll),
+      }),
+    ),
     ...largerViews(input),
     { kind: 'heading', level: 3, text: text.notes },
     { kind: 'lines', count: 3 },

@@ -16,7 +16,11 @@ export function orderBlocks({ words, workroom }: PaperInput): Block[] {
         notes: [...notes, ...holds.map((hold) => `${text.hold} ${hold}`)],
       };
       const cautions = step.cautions.map(
-        (caution): Block => ({ kind: 'caution', lead: text.caution, text: words.stepCautions[caution] }),
+        (caution): Block => ({
+          kind: 'caution',
+          lead: text.caution,
+          text: words.caution(caution, workroom.weight.inAll),
+        }),
       );
       // One column, so that no page end parts a step from its cautions.
       return cautions.length === 0 ? [item] : [{ kind: 'columns', columns: [[item, ...cautions]] }];
