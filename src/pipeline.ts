@@ -61,6 +61,7 @@ import { partReport } from './report/part-report.ts';
 import { pleatReport } from './report/pleat-report.ts';
 import { measureGown } from './truing/measure-gown.ts';
 import { measurePart } from './truing/measure-parts.ts';
+import { trueOverBody } from './truing/over-body.ts';
 import { trueOverPetticoat } from './truing/over-petticoat.ts';
 import { trueGown } from './truing/true-gown.ts';
 import { measureLayers, trueLayers } from './truing/true-layers.ts';
@@ -165,6 +166,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...trueLayers(gown, drafts, layerMeasures),
     ...trueParts(gown, partMeasures),
     ...trueOverPetticoat(gown, drafts.gown),
+    ...trueOverBody(gown, drafts.gown),
     ...partFindings(gown, drafts, parts),
     ...facings.tooDeep.map((found) => facingTooDeep(found, gown.units)),
     ...('gore' in ofWaist ? [waistFacingTooDeep(gown.waist!, ofWaist, gown.units)] : []),
@@ -259,7 +261,7 @@ export interface DraftOutputs {
 /** Stages that take their time, each in threads of its own; what is left out is neither written nor drawn. */
 export interface LaterStages {
   readonly lays?: Promise<LaysPlanned>;
-  readonly hanging?: Promise<Hanging | undefined>;
+  readonly hanging?: Promise<Hanging>;
 }
 
 /** Every output of a drafted gown. The report comes last, with the findings of all stages. */

@@ -1,6 +1,7 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDraft } from '../draft/draft-layers.ts';
 import { NOTCH_AT as GODET_NOTCH } from '../draft/godets.ts';
+import { onBias } from '../draft/on-bias.ts';
 import type { Part } from '../draft/part.ts';
 import { type CutPiece, linesOf, type Piece } from '../draft/piece.ts';
 import type { Point } from '../geometry/curve.ts';
@@ -78,7 +79,8 @@ function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
     layers
       .filter(({ layer }) => hasGore(layer, gore))
       .flatMap(({ layer, draft }) =>
-        cutsOf(draft, index).map(({ piece: plain, gore: own }): Blank => {
+        cutsOf(draft, index).map(({ piece: drafted, gore: own }): Blank => {
+          const plain = layer.grain === 'bias' ? onBias(drafted) : drafted;
           const placed = pleatsOfLayer(pleats, layer);
           const { piece, marks } = withKicks(plain, placed, allCuts(draft));
           const folds = pleatFolds(placed, plain);
@@ -97,7 +99,15 @@ function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
             ],
             marks,
             folds,
-            key: JSON.stringify([index, drafts.indexOf(draft), piece.side, plan, full?.rule, placed]),
+            key: JSON.stringify([
+              index,
+              drafts.indexOf(draft),
+              piece.side,
+              plan,
+              full?.rule,
+              placed,
+              layer.grain,
+            ]),
           };
         }),
       ),

@@ -42,6 +42,7 @@ export function chalkTable(cutPiece: CutPiece, options: ChalkOptions = {}): Chal
     ...(piece.part === undefined ? {} : { part: piece.part }),
     layers: cutPiece.layers,
     cut: piece.cut,
+    ...(piece.bias === undefined ? {} : { bias: true }),
     ...(piece.copies === undefined ? {} : { copies: piece.copies }),
     frontEdge: piece.frontEdge,
     backEdge: piece.backEdge,
@@ -69,7 +70,8 @@ function plotted(stretches: readonly ChalkStretch[]): Point[] {
 /** Across is measured from the fold, or from the grain line where there is none. */
 export function grainOf({ piece }: CutPiece): number {
   const fold = piece.edges.find((edge) => edge.name === 'fold');
-  return fold === undefined ? piece.grain.from.x : startOf(fold.curves[0]!).x;
+  if (fold !== undefined) return startOf(fold.curves[0]!).x;
+  return piece.bias ? (piece.grain.from.x + piece.grain.to.x) / 2 : piece.grain.from.x;
 }
 
 /** Down is measured from the top of the cut line. */

@@ -80,6 +80,8 @@ export interface ChalkTable {
   readonly part?: PartOfGown;
   readonly layers: readonly string[];
   readonly cut: CutPiece['piece']['cut'];
+  /** Its length lies at 45° to the thread: what stands for the grain line here is the bias. */
+  readonly bias?: true;
   /** Of a piece that is cut singly; 1 where it is not given. */
   readonly copies?: number;
   /** Names of the edges at the left and at the right. */

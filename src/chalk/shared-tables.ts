@@ -49,7 +49,7 @@ const MOST_DIFFERENT = 3;
 
 function isLike(other: ChalkTable, table: ChalkTable): boolean {
   const same = (
-    ['gore', 'part', 'side', 'cut', 'copies', 'frontEdge', 'backEdge', 'every', 'step'] as const
+    ['gore', 'part', 'side', 'cut', 'bias', 'copies', 'frontEdge', 'backEdge', 'every', 'step'] as const
   ).every((key) => other[key] === table[key]);
   if (!same) return false;
   const [waist, own] = [waistOf(table), waistOf(other)];

@@ -12,10 +12,9 @@ import { noThread } from './fault.ts';
 /** Beside the bundle; from the source tree, where there is none, the gown is hung in this thread. */
 const WORKER = new URL('./hang-worker.cjs', import.meta.url);
 
-/** Hangs a gown in a thread of its own, or as it hung before; undefined where no layer goes all round. */
-export async function hangGown(gown: DraftedGown, kept: Kept = NOTHING_KEPT): Promise<Hanging | undefined> {
+/** Hangs a gown in a thread of its own, or as it hung before. */
+export async function hangGown(gown: DraftedGown, kept: Kept = NOTHING_KEPT): Promise<Hanging> {
   const task = hangTask(gown, workroom(gown, []).facts);
-  if (task === undefined) return undefined;
   const key = createHash('sha256').update('hanging').update(JSON.stringify(task, listed)).digest('hex');
   const hung = hungBefore(kept.recall(key)) ?? (await hang(task));
   if (isDeepStrictEqual(JSON.parse(JSON.stringify(hung)), hung)) kept.keep(key, hung);

@@ -4,11 +4,13 @@ import { quoteReport } from '../money/quote-report.ts';
 import { quoteText } from '../print/papers/quote-text.ts';
 import { clientFile } from '../publish/paper-files.ts';
 import { deskPaperOf } from '../publish/pattern-sheets.ts';
+import { drawnViews } from '../publish/views-file.ts';
 import { english } from '../words/english.ts';
 import { workroom } from '../workroom/workroom.ts';
 import { askedPaper } from './asked-paper.ts';
 import { ExitStatus, isCutShort, statusOf } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
+import { hangGown } from './hang-gown.ts';
 import { jsonText } from './json-text.ts';
 import type { Machine } from './machine.ts';
 import { fontBytes } from './package-files.ts';
@@ -31,12 +33,19 @@ export async function quoteGown(file: string, flags: QuoteFlags, machine: Machin
     else printFindings(found, machine);
     return ExitStatus.specWrong;
   }
+  // The page that she approves shows the gown as it hangs, which is worked out while the cloths are planned.
+  const hanging = flags.out === undefined ? undefined : hangGown(gown);
   const { lays, diagnostics: laid } = await planGownLays(gown, 'quick', machine);
   const { facts } = workroom(gown, lays);
   const diagnostics = sortDiagnostics([...found, ...laid]);
   if (flags.out !== undefined) {
     const paper = deskPaperOf(gown, askedPaper(flags.paper)?.name);
-    const { bytes } = await clientFile(gown, facts, diagnostics, { paper, font: fontBytes });
+    const hung = await hanging;
+    const { bytes } = await clientFile(gown, facts, diagnostics, {
+      paper,
+      font: fontBytes,
+      ...(hung && { views: drawnViews(gown, hung) }),
+    });
     writeNewFile(resolve(machine.folder, flags.out), bytes, flags.out);
   }
   if (flags.json) {

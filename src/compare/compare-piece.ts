@@ -1,7 +1,8 @@
 import type { CutPiece } from '../draft/piece.ts';
 import type { Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
-import { add, along, subtract } from '../geometry/point.ts';
+import { endOf, startOf } from '../geometry/evaluate.ts';
+import { add, along, distance, subtract } from '../geometry/point.ts';
 import { depthIn, isNoLarger, type Region } from '../geometry/region.ts';
 import { CLOTH_HOLDS, LINE_STAYS } from '../geometry/tolerances.ts';
 import { laidOn } from './best-shift.ts';
@@ -24,7 +25,14 @@ export function comparePiece(old: CutPiece, piece: CutPiece): ShapeChange {
   const seams = outlineSamples(piece.piece.edges);
   const marks = movedMarks(old, piece, start);
   if (staysThere(cutLine, old.cutEdges, cloth, own, start) && !marks.includes('seam-line'))
-    return { verdict: 'same', shift: start, slid: NOT_SLID, edges: [], marks, amount: 0 };
+    return {
+      verdict: marks.includes('folds') ? 're-mark' : 'same',
+      shift: start,
+      slid: NOT_SLID,
+      edges: [],
+      marks,
+      amount: 0,
+    };
 
   const lay = (samples: readonly OutlineSample[], region?: Region) =>
     laidOn(pointsOf(samples), cloth.region, start, onFold, region);
@@ -129,7 +137,29 @@ function movedMarks(old: CutPiece, piece: CutPiece, shift: Point): PieceChange['
   return [
     ...(stays ? [] : (['seam-line'] as const)),
     ...(sameNotches(old, piece) ? [] : (['notches'] as const)),
+    ...(sameFolds(old, piece, shift) ? [] : (['folds'] as const)),
   ];
+}
+
+/** Lines that are folded, or sewn to, each where it was. */
+function sameFolds(old: CutPiece, piece: CutPiece, shift: Point): boolean {
+  const places = ({ marks }: CutPiece): { name: string; ends: Point[] }[] =>
+    marks
+      .filter(({ name }) => name.endsWith('-line'))
+      .map(({ name, curves }) => ({
+        name,
+        ends: [startOf(curves[0]!), endOf(curves[curves.length - 1]!)],
+      }));
+  const [before, after] = [places(old), places(piece)];
+  return (
+    before.length === after.length &&
+    after.every(({ name, ends }, i) => {
+      const was = before[i]!;
+      return (
+        name === was.name && ends.every((end, k) => distance(add(end, shift), was.ends[k]!) <= LINE_STAYS)
+      );
+    })
+  );
 }
 
 function sameNotches(old: CutPiece, piece: CutPiece): boolean {

@@ -137,6 +137,7 @@ function newClothFor(was: Placed, piece: Placed, old: Spec, now: Spec): NewCloth
   const before = was.cutPiece.piece;
   const after = piece.cutPiece.piece;
   if (after.cut === 'on-fold' && before.cut === 'pair') return 'now-on-the-fold';
+  if (after.bias !== before.bias) return 'thread-runs-otherwise';
   // Left and right that were cut apart serve a pair between them.
   const sided = was.side !== undefined || piece.side !== undefined;
   return countOf(piece) > countOf(was) && !sided && before.cut !== 'on-fold' ? 'more-of-them' : undefined;

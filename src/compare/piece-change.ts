@@ -9,7 +9,12 @@ import type { Point } from '../geometry/curve.ts';
 export type Verdict = 'same' | 're-mark' | 'let-out' | 're-cut';
 
 /** Why a piece has to be cut again whatever its shape. */
-export type NewCloth = 'piece-is-new' | 'cloth-is-other' | 'now-on-the-fold' | 'more-of-them';
+export type NewCloth =
+  | 'piece-is-new'
+  | 'cloth-is-other'
+  | 'now-on-the-fold'
+  | 'thread-runs-otherwise'
+  | 'more-of-them';
 
 /** At one edge of the new piece, laid on the old one; mm. */
 export interface EdgeChange {
@@ -49,7 +54,7 @@ export interface PieceChange {
   /** Edges at which cloth comes off or is missing. */
   readonly edges: readonly EdgeChange[];
   /** The seam lines or the notches lie elsewhere, though the cloth is enough. */
-  readonly marks: readonly ('seam-line' | 'notches')[];
+  readonly marks: readonly ('seam-line' | 'notches' | 'folds')[];
   /**
    * mm: what comes off most (re-mark), the least allowance left (let-out), or how far the cloth falls short of the
    * least that can be sewn (re-cut).

@@ -86,3 +86,9 @@ export const pleatBelowHem = error(
     hint: 'Let it be shorter than the gore.',
   }),
 );
+
+export const pleatOnBias = error('pleat-on-bias', (name: string, layer: string) => ({
+  message: `The pleat ${quoted(name)} is in layer ${quoted(layer)}, which is cut on the bias.`,
+  why: 'A pressed fold on the bias stretches and falls open.',
+  hint: 'Name its other layers under `layers`, or cut that one on the straight thread.',
+}));

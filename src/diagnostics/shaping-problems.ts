@@ -1,5 +1,5 @@
 import type { Span } from './diagnostic.ts';
-import { error, note, warning } from './finding.ts';
+import { error, listed, note, warning } from './finding.ts';
 import { lineAndColumn } from './place.ts';
 import { quoted } from './safe-text.ts';
 
@@ -126,4 +126,37 @@ export const gathersWithPleats = error('gathers-with-pleats', (key: string) => (
   message: `${quoted(key)} is given for gathers.`,
   why: 'Only pleats have one, so it is not used.',
   hint: 'Write `by: pleats`, or take it out.',
+}));
+
+export const fittedOverPetticoat = error('fitted-over-petticoat', () => ({
+  message: 'The gores are fitted to her body, and over the girths of a petticoat.',
+  why: 'They can follow one of the two only.',
+  hint: 'Take `fitted-to` out, or the girths of the petticoat.',
+}));
+
+export const fittedWithoutSweep = error('fitted-without-sweep', () => ({
+  message: 'The gores are fitted to her body, and nothing says how full the hem is.',
+  why: 'Below that level they run on by `sweep`.',
+  hint: 'Add `sweep:` with the full hem all round, and `hem-width-at` under `lengths`.',
+}));
+
+export const fittedWithoutBody = error('fitted-without-body', () => ({
+  message: 'The gores are fitted to her body, and it is not measured.',
+  why: 'Their widths follow its girths.',
+  hint: 'Add `body:` with her girths below the waist, such as `{at: hip, below: 20, girth: 99}`.',
+}));
+
+export const fittedToNoLevel = error('fitted-to-no-level', (level: string, below: readonly string[]) => ({
+  message: `The gores are fitted to ${quoted(level)}, and no girth of that name is measured below the waist.`,
+  why: 'They follow her girths from the waist down to it.',
+  hint:
+    below.length === 0
+      ? 'Add it under `body.girths` with `below:` and its girth.'
+      : `Measured below the waist: ${listed(below)}. Name one of them, or add a girth.`,
+}));
+
+export const fittedBelowSweep = error('fitted-below-sweep', (level: string, below: string, at: string) => ({
+  message: `The sweep holds ${at} below the waist, and the gores are fitted to ${quoted(level)} at ${below}.`,
+  why: 'Between the two they run from the one width to the other.',
+  hint: 'Let `hem-width-at` lie further down: at the hem, say.',
 }));

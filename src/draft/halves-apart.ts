@@ -34,7 +34,12 @@ export function mirroredPiece(piece: Piece): Piece {
   );
 }
 
-/** Two halves that differ, joined along the fold that they would have had; the left one stays where it was. */
+/** A half on the fold opened out, to be cut in one piece. */
+export function wholeOf(half: Piece): Piece {
+  return unfolded(half, half);
+}
+
+/** Two halves, joined along the fold that they would have had; the left one stays where it was. */
 function unfolded(left: Piece, right: Piece): Piece {
   const [to, from] = [foldTop(left), foldTop(right)];
   const shift = { x: to.x - from.x, y: to.y - from.y };

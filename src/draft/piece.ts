@@ -31,7 +31,9 @@ export interface Piece {
   /** Names of the edges at either side; `fold` where the piece is half of one on the fold. */
   readonly frontEdge: string;
   readonly backEdge: string;
+  /** Along the straight thread: upright, or at 45° on the bias. */
   readonly grain: Line;
+  readonly bias?: true;
   /** Whole pieces needed for one layer and how they pair: on-fold 1, a mirrored pair 2, a single 1. */
   readonly cut: 'on-fold' | 'pair' | 'single';
   /** A rectangle: told by its size, and not drawn on paper. */

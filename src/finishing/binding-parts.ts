@@ -25,7 +25,11 @@ export function bindingParts({ trims, godets }: Pick<Gown, 'trims' | 'godets'>, 
 }
 
 function bindingPart(trim: Trim, layer: Layer, length: number): Part {
-  const { strip, block } = biasBlock(length, trim.width ?? USUAL_BINDING, usableWidth(layer.cloth) - 2 * SEAM);
+  const { strip, block } = biasBlock(
+    length,
+    trim.width ?? USUAL_BINDING,
+    usableWidth(layer.cloth) - 2 * SEAM,
+  );
   const edges = ['upper-end', 'right-side', 'lower-end', 'left-side'] as const;
   const piece = rectangle({ name: layer.name, part: 'binding' }, block, edges);
   return {

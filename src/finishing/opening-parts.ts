@@ -67,7 +67,11 @@ function slitParts(slit: Slit, drafts: LayerDrafts): Part[] {
     layer: facing.layer,
   };
   const square = stayLayer && {
-    piece: rectangle({ name: stayLayer.name, part: 'stay', copies }, { along: STAY, across: STAY }, STRIP_EDGES),
+    piece: rectangle(
+      { name: stayLayer.name, part: 'stay', copies },
+      { along: STAY, across: STAY },
+      STRIP_EDGES,
+    ),
     layer: stayLayer,
   };
   return [
@@ -77,13 +81,19 @@ function slitParts(slit: Slit, drafts: LayerDrafts): Part[] {
 }
 
 /** From the hem up, where the gown's own seam is longest, mm; undefined where it has no such seam. */
-export function slitHeight({ aboveHem, belowWaist, stations }: Slit, { gown }: LayerDrafts): number | undefined {
+export function slitHeight(
+  { aboveHem, belowWaist, stations }: Slit,
+  { gown }: LayerDrafts,
+): number | undefined {
   const long = seamLength(stations, gown);
   return long === undefined ? undefined : (aboveHem ?? long - (belowWaist ?? 0));
 }
 
 /** The gown's own seam, the longest where her sides differ, mm. */
-export function seamLength(stations: Slit['stations'], { gown, lengths }: LayerDrafts['gown']): number | undefined {
+export function seamLength(
+  stations: Slit['stations'],
+  { gown, lengths }: LayerDrafts['gown'],
+): number | undefined {
   const own = gown.stations.flatMap((station, i) =>
     stations.some((one) => isOneOf(station, one)) ? [lengths[i]!] : [],
   );

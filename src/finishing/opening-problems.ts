@@ -5,8 +5,8 @@ import { tapeText } from '../diagnostics/tape-text.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
 import type { Gown } from '../gown/gown.ts';
 import type { Side } from '../gown/station.ts';
-import { BAG_ABOVE } from './pocket-bag.ts';
 import { seamLength, slitHeight } from './opening-parts.ts';
+import { BAG_ABOVE } from './pocket-bag.ts';
 
 /** How far below the waist the hip lies where nobody measured it, mm (common practice). */
 const USUAL_HIP = 200;

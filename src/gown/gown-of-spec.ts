@@ -96,6 +96,7 @@ function linesAsked(spec: Spec, at: At): LinesAsked {
     ...(train === undefined ? {} : { train }),
     ...(sweep === undefined ? {} : { sweep }),
     ...(petticoat === undefined ? {} : { petticoat: { ...petticoat, place: at('petticoat') } }),
+    ...fittedOf(spec),
     waistSeam: bodice.waistSeam,
     panels: bodice.panels,
     drops: bodice.dropBelowWaist,
@@ -107,6 +108,23 @@ function linesAsked(spec: Spec, at: At): LinesAsked {
     tape: tapeOf(spec),
     place: at(),
   };
+}
+
+/** Her girths from the waist down to the level that the gores are fitted to; a front has its part of the ease. */
+function fittedOf({ fittedTo, body, bodice }: Spec): Pick<LinesAsked, 'fitted'> {
+  const lowest = body?.girths.find(({ at }) => at === fittedTo?.level)?.below;
+  if (fittedTo === undefined || body === undefined || lowest === undefined) return {};
+  const levels = body.girths
+    .flatMap(({ below = 0, girth, front }) => {
+      if (!(below > 0) || below > lowest) return [];
+      const eased = (girth + fittedTo.ease) / girth;
+      return [
+        { down: below, girth: girth * eased, ...(front === undefined ? {} : { front: front * eased }) },
+      ];
+    })
+    .sort((a, b) => a.down - b.down);
+  const sideSeam = bodice.draft?.sideSeam;
+  return { fitted: { levels, ...(sideSeam === undefined ? {} : { sideSeam }) } };
 }
 
 /** What the gown's lengths were measured over. */
@@ -134,6 +152,7 @@ function plainSections(spec: Spec, at: At) {
     ...(notes === undefined ? {} : { notes }),
     ...(currency === undefined ? {} : { currency }),
     ...(spec.body && { body: { ...spec.body, place: at('body') } }),
+    ...(spec.fittedTo && { fittedTo: spec.fittedTo.level }),
     bodice: { ...rest, panelled: Object.keys(panels).length > 0, place: at('bodice') },
     measuring: { ...measuring, place: at('lengths') },
     fittings: (spec.fittings ?? []).map((fitting, i) => ({ ...fitting, place: at('fittings', i) })),

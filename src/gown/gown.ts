@@ -4,8 +4,8 @@ import type { AskedBodice, Body, Cape, PanelsApart, Strap } from './above-waist.
 import type { Cloth } from './cloth.ts';
 import type { Layer } from './layer.ts';
 import type { GownLines } from './lines.ts';
-import type { Flounce, Godet, Pleat, Tiers } from './parts.ts';
 import type { Loops, Pocket, Slit } from './openings.ts';
+import type { Flounce, Godet, Pleat, Tiers } from './parts.ts';
 import type { Placed } from './placed.ts';
 import type {
   Bodice,
@@ -33,6 +33,8 @@ export interface Gown extends GownLines, Placed<[]> {
   readonly client?: string;
   readonly units: Units;
   readonly notes?: string;
+  /** The level as far as which the gores follow her girths. */
+  readonly fittedTo?: string;
   readonly body?: Body;
   readonly bodice: Bodice;
   /** Where the bodice is drafted over her body. */

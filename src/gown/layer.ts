@@ -15,6 +15,8 @@ export interface Layer extends Placed<['layers', number]> {
   readonly gores: readonly string[];
   /** Whether the gown's edging goes round its hem, by the edging's name. */
   readonly edging?: string;
+  /** On the bias: 45° on the thread, her two halves mirrored about it. */
+  readonly grain?: 'bias';
   readonly seams: 'pressed-open' | 'french';
   /** A stretch of seam left open to turn a bagged hem through, its upper end `from` below the waist seam. */
   readonly gap?: { readonly at: string; readonly length: number; readonly from?: number };

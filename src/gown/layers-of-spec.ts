@@ -26,7 +26,7 @@ export function gownAllowances(given: Allowances, place: PlaceIn<['allowances']>
 }
 
 export function layerOf(spec: LayerSpec, asked: LayersAsked, place: PlaceIn<['layers', number]>): Layer {
-  const { name, hem, facing, fullness, seams, edging, gap, notes } = spec;
+  const { name, hem, facing, grain, fullness, seams, edging, gap, notes } = spec;
   const allowances = layerAllowances(spec.allowances, hem, asked.allowances, (...path) =>
     place('allowances', ...path),
   );
@@ -44,6 +44,7 @@ export function layerOf(spec: LayerSpec, asked: LayersAsked, place: PlaceIn<['la
     allowances,
     gores: spec.gores ?? asked.gores,
     ...(edging === undefined ? {} : { edging }),
+    ...(grain === 'bias' ? { grain } : {}),
     seams: seams ?? 'pressed-open',
     ...(gap === undefined ? {} : { gap }),
     ...(notes === undefined ? {} : { notes }),

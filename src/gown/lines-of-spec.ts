@@ -1,9 +1,9 @@
 import type { GoreSpec, LengthsSpec, Spec, TrainSpec } from '../gown-file/spec.ts';
 import { stationsOf } from '../gown-file/stations.ts';
-import type { Gore, GownLines, LengthRule, Round, Train, WidthRule } from './lines.ts';
+import type { Gore, GownLines, LengthRule, Round, Train, WidthLevel, WidthRule } from './lines.ts';
 import type { PlaceIn } from './placed.ts';
 import type { Petticoat } from './sections.ts';
-import { slantLevels } from './slant-levels.ts';
+import { type GirthLevel, slantLevels } from './slant-levels.ts';
 import type { Station } from './station.ts';
 import { type Tape, wornLengths } from './worn-lengths.ts';
 
@@ -17,6 +17,8 @@ export interface LinesAsked {
   readonly sweep?: number;
   /** Its girths decide the widths of gores that have none. */
   readonly petticoat?: Petticoat;
+  /** So do those of her body, as far as they go; below them the sweep. */
+  readonly fitted?: FittedTo;
   readonly waistSeam: number;
   readonly panels: Readonly<Record<string, number>>;
   /** The sewn edge below the level waist, by station. */
@@ -53,6 +55,13 @@ export function linesOf(asked: LinesAsked): GownLines {
     ...(own === undefined ? {} : { train: own }),
     waistSeam,
   };
+}
+
+/** Her girths below the waist that the gores follow, their ease in them, from the waist down; mm. */
+export interface FittedTo {
+  readonly levels: readonly (GirthLevel & { readonly front?: number })[];
+  /** Where front and back girths part, where that is known. */
+  readonly sideSeam?: string;
 }
 
 /** The names of the gown's stations, in order. */
@@ -144,7 +153,7 @@ function goreOf(asked: LinesAsked, gore: GoreSpec, index: number, tops: readonly
     ...(side === undefined ? {} : { side }),
     top,
     ...(panel === undefined ? {} : { panel }),
-    width: widthRuleOf(asked, gore, top),
+    width: widthRuleOf(asked, gore, index, tops),
     ...(fullness === undefined ? {} : { fullness }),
     grain: grainOf(gore, fold, side),
     roughCut: asked.roughCut[name] ?? 0,
@@ -166,12 +175,15 @@ export function topOf({ panels }: Pick<LinesAsked, 'panels'>, gore: GoreSpec): n
   return top;
 }
 
-function widthRuleOf(asked: LinesAsked, gore: GoreSpec, top: number): WidthRule {
+function widthRuleOf(asked: LinesAsked, gore: GoreSpec, index: number, tops: readonly number[]): WidthRule {
+  const top = tops[index]!;
   const flare = gore.onFold ? gore.halfFlare : gore.flare;
   if (flare !== undefined)
     return { kind: 'flare', angle: typeof flare === 'number' ? flare : flare[0] + flare[1] };
-  const { sweep, petticoat } = asked;
+  const { sweep, petticoat, fitted } = asked;
   const share = top / asked.waistSeam;
+  if (fitted !== undefined && sweep !== undefined)
+    return { kind: 'girths', levels: fittedLevels(asked, fitted, tops, index, sweep) };
   const hem = (gore.onFold ? gore.halfHem : gore.hem) ?? (sweep === undefined ? undefined : sweep * share);
   if (hem !== undefined) return { kind: 'hem', width: hem, at: asked.lengths.hemWidthAt ?? 0 };
   if (petticoat === undefined) throw new Error(`gore ${gore.name} has no width below its top`);
@@ -182,6 +194,28 @@ function widthRuleOf(asked: LinesAsked, gore: GoreSpec, top: number): WidthRule 
     kind: 'girths',
     levels: levels.map(({ down, girth }, i) => ({ down, width: girth * shareAt(i) })),
   };
+}
+
+/** Of each girth a gore has the part that its top has of the waist: of the front's where the front is known, or of the back's. */
+function fittedLevels(
+  asked: LinesAsked,
+  { levels, sideSeam }: FittedTo,
+  tops: readonly number[],
+  index: number,
+  sweep: number,
+): WidthLevel[] {
+  const whole = tops.reduce((sum, top) => sum + top, 0);
+  const side = sideSeam === undefined ? -1 : asked.names.indexOf(sideSeam);
+  const isFront = index < side;
+  const part = tops.slice(isFront ? 0 : side, isFront ? side : undefined).reduce((sum, top) => sum + top, 0);
+  const own = tops[index]!;
+  const halves = asked.round === 'mirrored' ? 2 : 1;
+  const widthOf = ({ girth, front }: FittedTo['levels'][number]): number =>
+    side <= 0 || front === undefined
+      ? (girth / halves) * (own / whole)
+      : ((isFront ? front : girth - front) / halves) * (own / part);
+  const hem = { down: asked.lengths.hemWidthAt ?? 0, width: (sweep / halves) * (own / whole) };
+  return [...levels.map((level) => ({ down: level.down, width: widthOf(level) })), hem];
 }
 
 /** The ring runs from the front edge to the back edge of a gore on the wearer's left, and the other way on her right. */

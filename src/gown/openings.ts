@@ -56,7 +56,8 @@ interface InSeam {
 function inSeam(lines: GownLines, seam: string, side: Side | undefined): InSeam {
   const all = stationsNamed(lines, seam);
   const own = side === undefined ? all : all.filter((station) => (station.side ?? side) === side);
-  const each = (station: Station): number => (side === undefined ? station.seams : Math.min(1, station.seams));
+  const each = (station: Station): number =>
+    side === undefined ? station.seams : Math.min(1, station.seams);
   return { stations: own, copies: own.reduce((sum, station) => sum + each(station), 0) };
 }
 
@@ -111,7 +112,10 @@ export function loopsOf(
 }
 
 /** Whether a station is one that was asked for: where her sides came to differ, on either of them. */
-export function isOneOf(station: Pick<Station, 'name' | 'side'>, asked: Pick<Station, 'name' | 'side'>): boolean {
+export function isOneOf(
+  station: Pick<Station, 'name' | 'side'>,
+  asked: Pick<Station, 'name' | 'side'>,
+): boolean {
   const sides = [station.side, asked.side];
   return station.name === asked.name && (sides.includes(undefined) || sides[0] === sides[1]);
 }

@@ -16,21 +16,22 @@ import type { GodetToHang } from './gown-panels.ts';
 import type { HangTask } from './hung-gown.ts';
 import { overskirtToHang } from './overskirt-to-hang.ts';
 import type { ClothOver, FlounceOver } from './part-to-hang.ts';
+import { pleatLines } from './pleat-lines.ts';
 import type { Tie } from './sewn-cloth.ts';
 import type { ViewExtras } from './views.ts';
 
 /** Shear stiffness over weight, mm: soft beside real cloth (15 m and more), or rows, columns and shear would lock. */
 const SHEAR_LENGTH = 5000;
 
-/** The outermost layer that goes all round: what is seen. */
-function outermostLayer({ layers }: LayerDrafts): LayerDraft | undefined {
-  return layers.findLast(({ layer, draft }) => draft.gown.gores.every((gore) => hasGore(layer, gore)));
+/** The outermost layer that goes all round: what is seen. Where none does, the gown's own lines stand for it. */
+function outermostLayer({ layers, gown }: LayerDrafts): LayerDraft {
+  const whole = layers.findLast(({ layer, draft }) => draft.gown.gores.every((gore) => hasGore(layer, gore)));
+  return whole ?? { layer: layers[layers.length - 1]!.layer, draft: gown };
 }
 
 /** The one place where hanging reads the gown as it is drafted. */
-function gownToHang(gown: Gown, drafts: LayerDrafts, skirt: Skirt): GownToHang | undefined {
+function gownToHang(gown: Gown, drafts: LayerDrafts, skirt: Skirt): GownToHang {
   const outer = outermostLayer(drafts);
-  if (outer === undefined) return undefined;
   const { layer, draft } = outer;
   const { hip } = gown.closure ?? {};
   const flounce = flounceAtHem(gown, layer.name);
@@ -86,18 +87,18 @@ export interface DraftedToHang {
   readonly overskirts: readonly { readonly drafts: LayerDrafts }[];
 }
 
-/** A gown's task for the thread that hangs it; undefined where no layer goes all round. */
-export function hangTask(drafted: DraftedToHang, { skirt, closure, bustle }: Made): HangTask | undefined {
+/** A gown's task for the thread that hangs it. */
+export function hangTask(drafted: DraftedToHang, { skirt, closure, bustle }: Made): HangTask {
   const { gown, drafts, bodice } = drafted;
   const toHang = gownToHang(gown, drafts, skirt);
-  if (toHang === undefined) return undefined;
   const sewn = clothOfGown(toHang);
   const opening = openingOf(sewn, closure);
   const edging = gown.edging?.depth;
   const { waistHeight } = sewn;
   const { height } = gown.body ?? {};
   const wearer: Wearer = { waistHeight, heel: toHang.heel, waist: toHang.waist, ...(height && { height }) };
-  const outer = outermostLayer(drafts)!;
+  const outer = outermostLayer(drafts);
+  const pleats = pleatLines(sewn.cloth, outer.draft.gown.gores, outer.layer);
   const upper = aboveWaist(gown, bodice, { draft: outer.draft, sewn }, wearer, SHEAR_LENGTH);
   return {
     layer: outer.layer.name,
@@ -110,6 +111,7 @@ export function hangTask(drafted: DraftedToHang, { skirt, closure, bustle }: Mad
       wearer,
       ...(opening === undefined ? {} : { opening }),
       ...(edging === undefined ? {} : { edging }),
+      ...(pleats.length === 0 ? {} : { pleats }),
     },
     ties: bustle === undefined ? [] : tiesOf(sewn, bustle),
   };
@@ -150,7 +152,7 @@ function notHung({ layers }: LayerDrafts): string[] {
   const outer = layers.findLastIndex(({ layer, draft }) =>
     draft.gown.gores.every((gore) => hasGore(layer, gore)),
   );
-  return layers.slice(outer + 1).map(({ layer }) => layer.name);
+  return layers.slice(outer < 0 ? layers.length : outer + 1).map(({ layer }) => layer.name);
 }
 
 /** What the workroom says of what hangs. */

@@ -43,6 +43,8 @@ export interface ViewExtras {
   readonly opening?: { readonly column: number; readonly from: number; readonly to: number };
   /** How deep the edging along the hem is, mm. */
   readonly edging?: number;
+  /** Columns down which the folds of pleats show, with parts of columns. */
+  readonly pleats?: readonly number[];
 }
 
 /** An outline keeps its corners; a fold is one stroke. */
@@ -76,7 +78,7 @@ function viewOf(
   hang: Hang,
   { surface, hollows, parts }: DrawnCloth,
   side: Side,
-  { wearer, opening, edging }: ViewExtras,
+  { wearer, opening, edging, pleats = [] }: ViewExtras,
 ): GownView {
   const seen = seenFrom(surface, side);
   const others = parts
@@ -100,6 +102,7 @@ function viewOf(
       [
         ...[
           ...hang.seams.map(({ column, from = 0 }) => columnLine(hang, seen, column * FINER, from)),
+          ...pleats.map((column) => columnLine(hang, seen, Math.round(column * FINER) % seen.columns, 0)),
           ...hang.joins.map((row) => rowLine(seen, row * FINER)),
         ].flatMap(inside),
         ...all('seams'),
@@ -230,7 +233,8 @@ function rowLine({ columns, rows, place }: Surface, row: number): SeenLine {
 
 /** Down a column, from a depth of cloth on; what is sewn to the hem has seams of its own. */
 function columnLine({ depth, rows, joins }: Hang, seen: Surface, column: number, from: number): SeenLine {
-  const own = depth.subarray((column / FINER) * rows, (column / FINER + 1) * rows);
+  const on = Math.floor(column / FINER);
+  const own = depth.subarray(on * rows, (on + 1) * rows);
   const first =
     FINER *
     Math.max(

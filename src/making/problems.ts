@@ -194,3 +194,18 @@ export const orderImpossible = error('order-impossible', (steps: string) => ({
   why: 'Each waits for another of them.',
   hint: 'Change what is sewn as one, or a hem.',
 }));
+
+export const biasWithoutRoughCut = warning(
+  'bias-without-rough-cut',
+  (says: {
+    layer: string;
+    drop: string | undefined;
+    byRule: boolean;
+    left: string | undefined;
+    least: string;
+  }) => ({
+    message: `Layer ${quoted(says.layer)} is on the bias, and ${says.left === undefined ? 'nothing' : `no more than ${says.left}`} is left below its hem to trim.${says.drop === undefined ? '' : ` Its own weight alone draws it up to ${says.drop} longer${says.byRule ? ' (by a rule for its weave, from memory)' : ''}.`}`,
+    why: 'It goes on growing as it hangs, and not evenly round the hem; how far no figure tells.',
+    hint: `Hang it for a day at least before it is levelled, and leave ${says.least} or more under \`rough-cut\` for each of its gores (common practice).`,
+  }),
+);

@@ -10,6 +10,7 @@ import type { Gown } from '../gown/gown.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
 import { goresAt, halves, stationsOnce } from '../gown/lines.ts';
 import type { Side, Station } from '../gown/station.ts';
+import { type BiasFacts, biasFacts } from './bias/bias-facts.ts';
 import { type HemTurn, hemTurns } from './edging/hem-turns.ts';
 import { type FloorLength, floorLengths } from './train/floor-lengths.ts';
 
@@ -54,6 +55,8 @@ export interface SkirtLayer {
   readonly seams: readonly LayerSeam[];
   /** Tops that are pleated all along: how deep each fold comes out. */
   readonly pleatedTops: readonly { readonly gore: string; readonly depth: number }[];
+  /** Of a layer on the bias. */
+  readonly bias?: BiasFacts;
   /** Pleats that have their place. */
   readonly pleats: readonly PleatFacts[];
 }
@@ -125,6 +128,7 @@ function withoutTrain(draft: GownDraft): readonly number[] | undefined {
 }
 
 function layerOf({ layer, draft }: LayerDraft, gown: Gown): SkirtLayer {
+  const bias = biasFacts({ layer, draft });
   const seams = seamsOf(draft, layer, gown.layers);
   const godets = godetsOf(gown, layer, seams);
   const isOwn = (gore: { readonly name: string }): boolean => hasGore(layer, gore);
@@ -139,6 +143,7 @@ function layerOf({ layer, draft }: LayerDraft, gown: Gown): SkirtLayer {
     godets: oncePerName(godets),
     hemTurns: hemTurns({ layer, draft }),
     seams,
+    ...(bias === undefined ? {} : { bias }),
     pleatedTops: pleatedTops({ layer, draft }),
     pleats: pleatFacts(gown, { layer, draft }),
   };

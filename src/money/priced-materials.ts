@@ -50,7 +50,8 @@ export function pricedMaterials(
     add(gown.edging!, { kind: 'edging', name: edging.name, length });
   }
   for (const { kind, layer, along, buy, trim, isCut } of strips)
-    if (!isCut) add(trim, { kind: 'strip', name: `${kind} ${along}`, strip: { kind, layer, along }, length: buy });
+    if (!isCut)
+      add(trim, { kind: 'strip', name: `${kind} ${along}`, strip: { kind, layer, along }, length: buy });
   for (const notion of gown.notions) {
     const { name, count = 1, length } = notion;
     add(notion, { kind: 'notion', name, ...(length === undefined ? { count } : { length }) });

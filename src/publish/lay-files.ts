@@ -27,6 +27,9 @@ export function layFigures(gown: Gown, lays: readonly LayPlan[], paperWidth: num
   const room = { width: paperWidth - ROOM.margins, height: ROOM.height };
   return lays.map((lay) => ({
     name: lay.name,
+    cloth: lay.cloth,
+    layers: lay.layers,
+    buy: lay.buy,
     drawing: layFigure(lay, englishLay(gown.units), room),
     caption: [captionOf(gown, lay), ...layRemarks(lay, gown.units), ...cuttingOrder(lay)].join(' '),
   }));

@@ -69,9 +69,10 @@ export function clientFile(
   gown: DraftedGown,
   workroom: Workroom,
   diagnostics: readonly Diagnostic[],
-  options: PaperOptions,
+  options: PaperOptions & Pick<PaperDrawings, 'views'>,
 ): Promise<PdfFile> {
-  const input = paperInput(gown, workroom, { lays: [] }, diagnostics, options);
+  const { views } = options;
+  const input = paperInput(gown, workroom, { lays: [], ...(views && { views }) }, diagnostics, options);
   return written(input, input.words.files.client, clientPages(input), options);
 }
 

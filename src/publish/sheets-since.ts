@@ -1,7 +1,7 @@
 import type { DraftedGown } from '../drafted-gown.ts';
 import { type ChangedSheets, changedSheets } from '../sheets/changed-sheets.ts';
 import { type KeptPlace, placesOf } from '../sheets/kept-places.ts';
-import { groupsOf } from '../sheets/lay-out-sheets.ts';
+import { groupsOf } from '../sheets/lay-out-grid.ts';
 import type { Paper } from '../sheets/paper.ts';
 import { chosenPieces, type PatternOptions, sheetPlan } from './pattern-sheets.ts';
 

@@ -7,7 +7,7 @@ import { clothFacts } from '../lay/plan/cloth-facts.ts';
 import { gownToLay } from '../lay/plan/lay-to-plan.ts';
 import { LONGEST_LAY, laysTooLong } from '../lay/plan/lays-too-long.ts';
 import type { GownReport } from '../report/gown-report.ts';
-import { groupsOf } from '../sheets/lay-out-sheets.ts';
+import { groupsOf } from '../sheets/lay-out-grid.ts';
 import type { Paper } from '../sheets/paper.ts';
 import { roughSheets } from '../sheets/rough-sheets.ts';
 import { chosenPieces, type PatternOptions, sheetOptions } from './pattern-sheets.ts';

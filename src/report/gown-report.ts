@@ -52,6 +52,8 @@ export interface GownReport {
     readonly name: string;
     readonly cloth: string;
     readonly hem: string;
+    /** Cut on the bias: 45° on the thread. */
+    readonly grain?: 'bias';
     readonly sewnHem: number;
     /** Of this layer's own seam lines, at worst: sides apart, and the sums of two angles farthest from 180°. */
     readonly seams: { readonly difference: number; readonly hemAngle: number; readonly waistAngle: number };
@@ -152,6 +154,7 @@ export function gownReport(
       name: layer.name,
       cloth: layer.cloth.name,
       hem: layer.hem,
+      ...(layer.grain === undefined ? {} : { grain: layer.grain }),
       sewnHem: mm(hemRound({ layer, draft }, gown.godets)),
       seams: worstOf(worstSeams(draft, own, layer)),
       sewnWaist: mm(sewnWaist({ layer, draft, measures: own })),

@@ -2,42 +2,65 @@ import type { CutPiece } from '../draft/piece.ts';
 import { areaInside } from '../geometry/area.ts';
 import type { Placement } from '../geometry/transform.ts';
 import { FIRST_PAGES, sheetLabel } from './grid-sheets.ts';
-import { hemPartners } from './hem-partners.ts';
 import type { LaidPiece } from './laid-piece.ts';
+import { groupsOf } from './lay-out-grid.ts';
 import { movedPiece } from './moved-piece.ts';
-import { nestOnRoll, type RollNest } from './nest-on-roll.ts';
+import { fitsRoll, nestOnRoll, type RollNest } from './nest-on-roll.ts';
 import { sheetFrame } from './sheet-frame.ts';
 import type { SheetOptions } from './sheet-options.ts';
 import type { Sheet, SheetPlan } from './sheet-plan.ts';
 import { onEvery } from './shown-grain.ts';
 import { cutLine, everyRun, workingShape } from './working-shape.ts';
 
-/**
- * Lays pieces whole on lengths of a roll, each length a page as long as it needs to be. Undefined where the paper is no
- * roll, or a piece is larger than one length.
- */
-export function layOutRoll(cutPieces: readonly CutPiece[], options: SheetOptions): SheetPlan | undefined {
+/** Sheets that come before the lengths: of pieces that are too large to lie whole. */
+interface Before {
+  readonly columns: number;
+  readonly pages: number;
+}
+
+/** What of the roll can be printed on, and the pieces in every turn. */
+function onRoll(cutPieces: readonly CutPiece[], options: SheetOptions) {
   const { paper, scale, margins } = options;
-  if (paper.longest === undefined || cutPieces.length === 0) return undefined;
-  const frame = sheetFrame({ ...paper, height: paper.longest }, margins, 0);
-  const width = frame.width / scale.across;
-  const groups = options.layersApart === true ? cutPieces.map((_, index) => [index]) : hemPartners(cutPieces);
+  const frame = sheetFrame({ ...paper, height: paper.longest! }, margins, 0);
+  const [width, longest] = [frame.width / scale.across, frame.height / scale.down];
+  const groups = groupsOf(cutPieces, options);
   const shapes = groups.map((group) => {
     const [main, ...sharing] = group.map((index) => cutPieces[index]!);
-    return TURNS.map((turn) => workingShape(main!, sharing, turn, everyRun));
+    return TURNS.map((turn) => workingShape(main!, sharing, turn, everyRun)).filter((shape) =>
+      fitsRoll(shape, width, longest),
+    );
   });
-  const nest = nestOnRoll(shapes, width, frame.height / scale.down);
-  if (nest === undefined) return undefined;
-  const pieces = laidPieces(cutPieces, groups, nest, width);
+  return { frame, width, longest, groups, shapes };
+}
+
+/** By piece, whether it lies whole on one length, with those that share its sheets. */
+export function whichFitRoll(cutPieces: readonly CutPiece[], options: SheetOptions): boolean[] {
+  const { groups, shapes } = onRoll(cutPieces, options);
+  const fits: boolean[] = [];
+  for (const [place, group] of groups.entries())
+    for (const index of group) fits[index] = shapes[place]!.length > 0;
+  return fits;
+}
+
+/** Lays pieces whole on lengths of a roll, each length a page as long as it needs to be. All of them must fit. */
+export function layOutRoll(
+  cutPieces: readonly CutPiece[],
+  options: SheetOptions,
+  before: Before = { columns: 0, pages: 0 },
+): SheetPlan {
+  const { paper, scale, margins } = options;
+  const { frame, width, longest, groups, shapes } = onRoll(cutPieces, options);
+  const nest = nestOnRoll(shapes, width, longest);
+  const pieces = laidPieces(cutPieces, groups, nest, width, before.columns);
   const sheets = nest.used.map((length, index): Sheet => {
     const on = groups.flatMap((group, place) => (nest.positions[place]!.length === index ? group : []));
     const around = paper.longest! - frame.height;
     return {
-      page: FIRST_PAGES + index + 1,
+      page: FIRST_PAGES + before.pages + index + 1,
       row: 0,
-      column: index,
-      label: sheetLabel(0, index),
-      x: index * width,
+      column: before.columns + index,
+      label: sheetLabel(0, before.columns + index),
+      x: (before.columns + index) * width,
       y: 0,
       width,
       height: length,
@@ -73,6 +96,7 @@ function laidPieces(
   groups: readonly (readonly number[])[],
   nest: RollNest,
   width: number,
+  columnsBefore: number,
 ): LaidPiece[] {
   const laid: LaidPiece[] = [];
   for (const [place, group] of groups.entries()) {
@@ -82,7 +106,7 @@ function laidPieces(
     const placement: Placement = {
       mirror: false,
       angle: angle + Math.PI / 2,
-      shift: { x: (length + 1) * width - (shift.y + y), y: shift.x + x },
+      shift: { x: (columnsBefore + length + 1) * width - (shift.y + y), y: shift.x + x },
     };
     const turned = ((shape.turned + 90) % 360) as LaidPiece['turned'];
     const [main, ...sharing] = group.map((index) => movedPiece(cutPieces[index]!, placement));

@@ -1,184 +1,85 @@
 import type { CutPiece } from '../draft/piece.ts';
-import { areaInside } from '../geometry/area.ts';
 import { boundsOfCurves } from '../geometry/bounds.ts';
-import type { Curve } from '../geometry/curve.ts';
-import { flattenedRun } from '../geometry/flatten.ts';
-import type { Placement } from '../geometry/transform.ts';
-import { type Kept, keptOrWorked, NOTHING_KEPT } from '../kept/kept.ts';
-import { essentialRuns, longGrain } from './essential-runs.ts';
-import { gapsOf } from './gaps.ts';
-import { cellKey, gridSheets } from './grid-sheets.ts';
-import { hemPartners } from './hem-partners.ts';
-import { improveNest } from './improve-nest.ts';
-import { groupName, keptPositions, knownPositions } from './kept-places.ts';
-import type { LaidPiece } from './laid-piece.ts';
-import { layOutRoll } from './lay-out-roll.ts';
-import { movedPiece } from './moved-piece.ts';
-import { CLEAR, LINE_REACH, nestOnGrid, type Position } from './nest-on-grid.ts';
-import { sheetFrame } from './sheet-frame.ts';
+import { type Kept, NOTHING_KEPT } from '../kept/kept.ts';
+import { layOutGrid } from './lay-out-grid.ts';
+import { layOutRoll, whichFitRoll } from './lay-out-roll.ts';
+import { CLEAR } from './nest-on-grid.ts';
 import type { SheetOptions } from './sheet-options.ts';
-import type { SheetPlan } from './sheet-plan.ts';
-import { onEvery, shownGrain } from './shown-grain.ts';
-import { type Cell, visitCells } from './touched-sheets.ts';
-import {
-  cutLine,
-  drawnRuns,
-  everyRun,
-  polylineOf,
-  type ShownRuns,
-  type WorkingShape,
-  workingShape,
-} from './working-shape.ts';
+import type { Sheet, SheetPlan } from './sheet-plan.ts';
 
 /**
  * Lays pieces on as few sheets as the search finds, and lists the sheets that have a line on them. Pieces of one gore
- * that differ only at the hem lie on one another. On a roll the sheets are lengths of it; where a piece is too large
- * for one, lengths as long as a page may be are joined like sheets.
+ * that differ only at the hem lie on one another. On a roll the sheets are lengths of it. What is too large for one
+ * comes first, on lengths that are joined like sheets, then the pieces that lie whole; no length is longer than what
+ * lies on it.
  */
 export function layOutSheets(
   cutPieces: readonly CutPiece[],
   options: SheetOptions,
   kept: Kept = NOTHING_KEPT,
 ): SheetPlan {
-  return layOutRoll(cutPieces, options) ?? layOutGrid(cutPieces, options, kept);
+  if (options.paper.longest === undefined || cutPieces.length === 0)
+    return layOutGrid(cutPieces, options, kept);
+  const fits = whichFitRoll(cutPieces, options);
+  const indices = cutPieces.map((_, index) => index);
+  const [whole, large] = [indices.filter((i) => fits[i]), indices.filter((i) => !fits[i])];
+  const of = (chosen: readonly number[]) => chosen.map((index) => cutPieces[index]!);
+  if (large.length === 0) return layOutRoll(cutPieces, options);
+  const joined = cutToLength(layOutGrid(of(large), options, kept));
+  if (whole.length === 0) return joined;
+  const after = { columns: joined.columns, pages: joined.sheets.length };
+  return together([joined, large], [layOutRoll(of(whole), options, after), whole]);
 }
 
-function layOutGrid(cutPieces: readonly CutPiece[], options: SheetOptions, kept: Kept): SheetPlan {
-  const paper = { ...options.paper, height: options.paper.longest ?? options.paper.height };
-  const frame = sheetFrame(paper, options.margins, options.lap);
-  const cell = { width: frame.width / options.scale.across, height: frame.height / options.scale.down };
-  const groups = groupsOf(cutPieces, options);
-  const shown = options.endsOnly === true ? essentialRuns : everyRun;
-  const pieces = laidPieces(cutPieces, groups, cell, shown, options.places, kept);
-  const printed = new Set(
-    pieces.flatMap((piece) => [...printedCells(piece, cell, options.endsOnly === true)]),
+/** Lengths that lie side by side are cut off together, below the lowest piece on any of them. */
+function cutToLength(plan: SheetPlan): SheetPlan {
+  const lowest = plan.pieces.map(
+    ({ cutPiece }) => boundsOfCurves(cutPiece.cutEdges.flatMap(({ curves }) => [...curves])).bottom,
   );
-  const used = pieces.map(({ cutPiece, grain }) =>
-    intersection(cellsOf([...drawnRuns(cutPiece), [grain]], cell), printed),
-  );
-  const sheets = gridSheets(used, cell, frame, paper.height);
-  const gaps = pieces.flatMap((piece, index) =>
-    piece.liesOn === undefined
-      ? gapsOf(piece, index, cell, (row, column) => used[index]!.has(cellKey(row, column)))
-      : [],
-  );
+  const rowIsLast = (row: number) =>
+    plan.sheets.every((sheet) => sheet.row !== row || sheet.neighbours.below === undefined);
+  const heightOf = (row: number, y: number): number =>
+    Math.max(
+      ...plan.sheets
+        .filter((sheet) => sheet.row === row)
+        .flatMap(({ pieces }) => pieces.map((index) => lowest[index]! - y + CLEAR)),
+    );
   return {
-    options,
-    paper: options.paper,
-    margins: options.margins,
-    scale: options.scale,
-    frame,
-    pieces,
-    sheets,
-    gaps,
-    rows: 1 + Math.max(0, ...sheets.map((sheet) => sheet.row)),
-    columns: 1 + Math.max(0, ...sheets.map((sheet) => sheet.column)),
-    gridPerPiece: groups.reduce((sum, [main]) => sum + sheetsAlone(cutPieces[main!]!, cell), 0),
-    areaBound: Math.ceil(
-      groups.reduce((sum, [main]) => sum + areaInside(cutLine(cutPieces[main!]!)), 0) /
-        (cell.width * cell.height),
-    ),
+    ...plan,
+    sheets: plan.sheets.map((sheet): Sheet => {
+      if (!rowIsLast(sheet.row)) return sheet;
+      const height = Math.min(sheet.height, heightOf(sheet.row, sheet.y));
+      return { ...sheet, height, pageHeight: sheet.pageHeight - (sheet.height - height) * plan.scale.down };
+    }),
   };
 }
 
-/** Pieces that lie on one another, as indices: the longest first. */
-export function groupsOf(
-  cutPieces: readonly CutPiece[],
-  { layersApart }: Pick<SheetOptions, 'layersApart'>,
-): number[][] {
-  return layersApart === true ? cutPieces.map((_, index) => [index]) : hemPartners(cutPieces);
-}
+type PlanOf = readonly [SheetPlan, indices: readonly number[]];
 
-function laidPieces(
-  cutPieces: readonly CutPiece[],
-  groups: readonly (readonly number[])[],
-  cell: Cell,
-  shown: (piece: CutPiece) => ShownRuns,
-  places: SheetOptions['places'],
-  kept: Kept,
-): LaidPiece[] {
-  if (groups.length === 0) return [];
-  const members = groups.map((group) => group.map((index) => cutPieces[index]!));
-  const shapeOf = (place: number, turn: WorkingShape['turned']): WorkingShape => {
-    const [main, ...sharing] = members[place]!;
-    return workingShape(main!, sharing, turn, shown);
-  };
-  // In all their turns only where a place is looked for: that is half of the work of laying out sheets.
-  const shapes = () => members.map((_, place) => TURNS.map((turn) => shapeOf(place, turn)));
-  const nested = (): readonly Position[] => {
-    const all = shapes();
-    return improveNest(nestOnGrid(all, cell), all, cell, IMPROVEMENTS).positions;
-  };
-  const positions =
-    places === undefined
-      ? keptOrWorked(kept, {
-          what: 'sheets',
-          from: [shown === essentialRuns, cell, members, TURNS, IMPROVEMENTS],
-          read: (known) => knownPositions(known, members.length, TURNS, shapeOf, cell),
-          write: (found) => found.map(({ shape, x, y }) => [shape.turned, x, y]),
-          work: nested,
-        })
-      : keptPositions(places, members.map(groupName), shapes(), cell);
-  const moved = groups.map((_, place) =>
-    members[place]!.map((piece) => movedPiece(piece, whereTo(positions[place]!))),
-  );
-  const outlines = cellsOf(moved.flat().flatMap(drawnRuns), cell);
-  const laid: LaidPiece[] = [];
-  for (const [place, group] of groups.entries()) {
-    const [main, ...sharing] = moved[place]! as [CutPiece, ...CutPiece[]];
-    const grain =
-      shown === essentialRuns
-        ? onEvery(longGrain(main), sharing)
-        : shownGrain(main, sharing, cell, (row, column) => outlines.has(cellKey(row, column)));
-    for (const [member, index] of group.entries()) {
-      const on = member === 0 ? {} : { liesOn: group[0]! };
-      laid[index] = {
-        cutPiece: moved[place]![member]!,
-        turned: positions[place]!.shape.turned,
-        grain,
-        ...on,
+/** Two plans side by side as one of all pieces, each in its place among them. */
+function together(first: PlanOf, second: PlanOf): SheetPlan {
+  const both = [first, second];
+  const pieces: SheetPlan['pieces'][number][] = [];
+  for (const [plan, indices] of both)
+    for (const [at, piece] of plan.pieces.entries())
+      pieces[indices[at]!] = {
+        ...piece,
+        ...(piece.liesOn === undefined ? {} : { liesOn: indices[piece.liesOn]! }),
       };
-    }
-  }
-  return laid;
+  const [joined, whole] = [first[0], second[0]];
+  return {
+    ...joined,
+    pieces,
+    sheets: both.flatMap(([plan, indices]) =>
+      plan.sheets.map((sheet) => ({
+        ...sheet,
+        pieces: sheet.pieces.map((at) => indices[at]!).sort((a, b) => a - b),
+      })),
+    ),
+    gaps: both.flatMap(([plan, indices]) => plan.gaps.map((gap) => ({ ...gap, piece: indices[gap.piece]! }))),
+    rows: Math.max(joined.rows, whole.rows),
+    columns: joined.columns + whole.columns,
+    gridPerPiece: joined.gridPerPiece + whole.gridPerPiece,
+    areaBound: joined.areaBound + whole.areaBound,
+  };
 }
-
-/** Cells that must be printed for a piece; others may show a straight stretch of it besides. */
-function printedCells({ cutPiece, grain }: LaidPiece, cell: Cell, endsOnly: boolean): Set<string> {
-  return cellsOf(endsOnly ? essentialRuns(cutPiece).all : [...drawnRuns(cutPiece), [grain]], cell);
-}
-
-function intersection(a: ReadonlySet<string>, b: ReadonlySet<string>): Set<string> {
-  return new Set([...a].filter((one) => b.has(one)));
-}
-
-/** Upright and head to tail first; lying ones are tried when places are improved. The grain mark reads the same. */
-const TURNS = [0, 180, 90, 270] as const;
-
-/** Pieces taken up and laid anew: more finds a sheet less now and then, and takes longer. */
-const IMPROVEMENTS = 16;
-
-function whereTo({ shape: { placement }, x, y }: Position): Placement {
-  return { ...placement, shift: { x: placement.shift.x + x, y: placement.shift.y + y } };
-}
-
-function cellsOf(runs: readonly (readonly Curve[])[], cell: Cell): Set<string> {
-  const cells = new Set<string>();
-  for (const run of runs) {
-    visitCells(polylineOf(flattenedRun(run, FINE)), 0, 0, cell, LINE_REACH, (row, column) => {
-      cells.add(cellKey(row, column));
-      return true;
-    });
-  }
-  return cells;
-}
-
-/** Sheets that a piece takes on a grid of its own that begins at its upper left corner. */
-function sheetsAlone(cutPiece: CutPiece, cell: Cell): number {
-  const box = boundsOfCurves(cutLine(cutPiece));
-  const corner: Placement = { mirror: false, angle: 0, shift: { x: CLEAR - box.left, y: CLEAR - box.top } };
-  return cellsOf(drawnRuns(movedPiece(cutPiece, corner)), cell).size;
-}
-
-/** Chord height when the sheets that a line needs are counted, mm: well below the line's width. */
-const FINE = 0.02;

@@ -9,25 +9,26 @@ export interface RollNest {
   readonly used: readonly number[];
 }
 
+/** Whether a piece lies whole on a length of a roll in this turn. */
+export function fitsRoll(shape: WorkingShape, width: number, longest: number): boolean {
+  return shape.height + 2 * ROW <= width && shape.width + 2 * CLEAR <= longest;
+}
+
 /**
  * Lays pieces on a roll `width` wide, cut into lengths no longer than `longest`: each piece in the turn and at the
- * height where it ends soonest, on the first length that has room. Undefined where a piece does not fit at all.
+ * height where it ends soonest, on the first length that has room. Every turn given fits the roll.
  */
 export function nestOnRoll(
   pieces: readonly (readonly WorkingShape[])[],
   width: number,
   longest: number,
-): RollNest | undefined {
-  const fitting = pieces.map((shapes) =>
-    shapes.filter((shape) => shape.height + 2 * ROW <= width && shape.width + 2 * CLEAR <= longest),
-  );
-  if (fitting.some((shapes) => shapes.length === 0)) return undefined;
+): RollNest {
   let best: RollNest | undefined;
-  for (const order of ordersToTry(fitting, TRIES)) {
-    const nest = nestInOrder(fitting, order, width, longest);
+  for (const order of ordersToTry(pieces, TRIES)) {
+    const nest = nestInOrder(pieces, order, width, longest);
     if (best === undefined || cost(nest) < cost(best)) best = nest;
   }
-  return best;
+  return best!;
 }
 
 const TRIES = 10;

@@ -45,7 +45,7 @@ function tightness(gown: Gown, draft: GownDraft): Diagnostic[] {
 }
 
 /** Round the whole skirt at one level, mm. */
-function roundAt(draft: GownDraft, down: number): number {
+export function roundAt(draft: GownDraft, down: number): number {
   const widths = draft.frames.reduce((sum, frame) => sum + frame.widthAt(down), 0);
   return halves(draft.gown) * widths;
 }

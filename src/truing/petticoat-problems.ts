@@ -29,3 +29,12 @@ export const puckers = warning('gore-puckers', ({ gore, down, by, most, longer, 
   why: `Flat cloth follows a round body only so far: ${satin ? 'satin' : 'cloth'} can be eased by about ${most} (common practice), and beyond that ${longer ? 'it puckers in the middle' : 'its seams pucker'}.`,
   hint: 'Share the girth among more gores, put a dart there, or soften the change from one girth to the next.',
 }));
+
+export const tighterThanBody = warning(
+  'tighter-than-body',
+  (level: string, skirt: string, girth: string) => ({
+    message: `At the ${level} the skirt is ${skirt} round and she is ${girth}.`,
+    why: 'It would not go over her, or ride up until it did.',
+    hint: 'Give the gores more width there, or write `fitted-to:` with that level, so that they follow her girths.',
+  }),
+);

@@ -35,6 +35,8 @@ export interface Basics {
   readonly stripName: (kind: StripFacts['kind']) => string;
   /** `Saturday 12 June 2027`. */
   readonly date: (iso: string, weekday?: number) => string;
+  /** `Sat 12 Jun 2027`. */
+  readonly shortDate: (iso: string, weekday: number) => string;
 }
 
 const WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
@@ -91,7 +93,16 @@ export function englishBasics(units: Units): Basics {
       const text = `${day} ${MONTHS[month - 1]} ${year}`;
       return weekday === undefined ? text : `${WEEKDAYS[weekday]} ${text}`;
     },
+    shortDate: (iso, weekday) => {
+      const [year, month, day] = iso.split('-').map(Number) as [number, number, number];
+      return `${short(WEEKDAYS[weekday])} ${day} ${short(MONTHS[month - 1])} ${year}`;
+    },
   };
+}
+
+/** Enough of a day's or a month's name to know it by. */
+function short(name: string | undefined): string {
+  return (name ?? '').slice(0, 3);
 }
 
 function trimmed(decimal: string): string {

@@ -20,12 +20,14 @@ export const CLOTH_WRITERS: StepWriters<ClothWork> = {
       `Cut the ${edging} off both edges of the ${cloth} first, inside the selvedge${depth === undefined ? '' : `, ${length(depth)} deep`}.`,
       ['The lay is planned on the narrower cloth that is left.'],
     ),
-  cut: ({ cloth, layers, strips, oneWay, stretch, slippery, roughCut }, { length, list }) =>
+  cut: ({ cloth, layers, strips, oneWay, bias, stretch, slippery, roughCut }, { length, list }) =>
     text(
       `Cut the ${cloth} by its lay${layers.length === 1 && layers[0] === cloth ? '' : `: ${list(layers)}`}.`,
       [
         strips.length > 0 && `${sentenceStart(list(strips))}: strips, cut as one run.`,
         oneWay && 'One way: all tops point the same way.',
+        bias.length > 0 &&
+          `${sentenceStart(list(bias))}: on the bias. Let the cloth lie flat overnight; the arrow on each piece along the selvedge, one of each pair turned over, so that both her sides hang alike. Stay its edges before it is lifted.`,
         slippery && 'Slippery: lay it single on paper, pin at the edges, cut through both.',
         stretch && 'Let it lie loose overnight before it is cut, and never pull it to the pattern.',
         ...roughCut.map(

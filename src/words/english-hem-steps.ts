@@ -6,10 +6,18 @@ type WorkOf<Kind extends HemWork['kind']> = Extract<HemWork, { kind: Kind }>;
 
 /** From hanging to the hand-over, in words. */
 export const HEM_WRITERS: StepWriters<HemWork> = {
-  hang: ({ bias, flounces, petticoat }, { list }) =>
+  hang: ({ bias, onBias, flounces, petticoat }, { list, length }) =>
     text(
       `Hang the gown${petticoat ? ' over its petticoat' : ''}${flounces.length === 0 ? '' : `, with the ${list(flounces)} on it`}.`,
-      [bias.length > 0 && `The bias edges drop: ${list(bias)}.`],
+      [
+        onBias.length === 0 && bias.length > 0 && `The bias edges drop: ${list(bias)}.`,
+        ...onBias.map(
+          ({ layer, drop }) =>
+            `The ${layer} is all on the bias: ${drop === undefined ? 'it' : `its own weight draws it up to ${length(drop)} longer at once, and it`} goes on growing as it hangs, by how much no figure tells.`,
+        ),
+        onBias.length > 0 &&
+          'Hang it by its whole waist, free of the floor; look again until it has stopped.',
+      ],
       ['at least 24 hours, before the hem is levelled.'],
     ),
   level: ({ offFloor, train, petticoat, flounces, atHem, overskirts }, { length, list, usual }) =>

@@ -23,8 +23,13 @@ export const ENGLISH_LAY = {
   spare: (across: string, along: string, unit: string): string => `spare ${across} × ${along} ${unit}`,
   part: (part: string): string => `part ${part}`,
   /** How a piece lies: which face up, and what else is not as it is drawn. */
-  lies: (face: string, mirrored: boolean, headDown: boolean): string =>
-    [`face ${face}`, ...(mirrored ? ['mirrored'] : []), ...(headDown ? ['head down'] : [])].join(', '),
+  lies: (face: string, mirrored: boolean, headDown: boolean, bias = false): string =>
+    [
+      `face ${face}`,
+      ...(mirrored ? ['mirrored'] : []),
+      ...(headDown ? ['head down'] : []),
+      ...(bias ? ['on the bias'] : []),
+    ].join(', '),
   cutShort: ' CUT SHORT',
   caption: (
     layers: string,

@@ -36,10 +36,12 @@ export function englishPages({ length, list, station, unit }: Basics) {
       notes: 'Notes',
       lengthsCaption: (ownWaist: boolean): string =>
         `Lengths from the ${ownWaist ? 'sewn waist edge' : 'sewn edge of the bodice'}, along the cloth, ${unit}`,
-      measures: 'Measures',
-      stationHeads: ['station', 'below level waist', 'finished', 'to floor', 'on floor'],
+      train: 'The train',
+      stationsCaption: (ownWaist: boolean): string =>
+        `Lengths from the ${ownWaist ? 'sewn waist edge' : 'bodice’s sewn edge'}, ${unit}`,
+      stationHeads: ['station', 'drop', 'finished', 'to floor', 'on floor'],
       about: (length: string): string => `about ${length}`,
-      goreHeads: ['gore', 'cut', 'sewn top', 'bodice edge', 'hem', 'flare'],
+      goreHeads: ['gore', 'top', 'bodice', 'hem', 'flare'],
       goresCaption: `Gores as sewn, ${unit}; a gore on the fold by its half`,
       onFold: (name: string): string => `${name} (half)`,
       waistLine: (sewn: string, bodice: string | undefined): string =>
@@ -102,9 +104,33 @@ export function englishPages({ length, list, station, unit }: Basics) {
       levellingText:
         'Distances along the hem from the centre front, on her left and on her right; up is +, down is -.',
       levellingHeads: ['along', 'left', 'right'],
-      calendar: 'Calendar',
-      calendarHeads: ['by', 'what', 'days before'],
       fittingNote: (date: string): string => `Fitting of ${date}`,
+    },
+    bench: {
+      settle: (count: number): string =>
+        `${count === 1 ? 'One thing' : `${count} things`} to settle before cutting: see the next page.`,
+      noOpening: 'How it opens is not said.',
+      opens: (kind: string, where: string): string => `Opens by ${kind} at ${where}.`,
+      opensTo: (kind: string, where: string, from: string | undefined, to: string): string =>
+        `Opens by ${kind} at ${where}, ${from === undefined ? `down to ${to}` : `from ${from} to ${to}`} below the waist seam.`,
+      layersCaption: `Layers and parts, the outermost first: what is joined where, and allowances in ${unit === 'in' ? 'inches' : unit}`,
+      layerHeads: ['layer', 'cloth', 'waist', 'closure', 'hem', 'allowances'],
+      shorter: (hem: string, by: string): string => `${hem}, ${by} shorter`,
+      seams: 'seams',
+      atHem: (layer: string): string => `at the ${layer}’s hem`,
+      above: (layer: string, height: string): string => `on the ${layer}, ${height} above its hem`,
+      byItself: 'by itself',
+      fastened: (how: string, from: string, to: string): string => `${how}, ${from} to ${to}`,
+      ofBodice: 'bodice',
+      atUpperEdge: 'upper edge',
+      clothsCaption: 'Cloths',
+      clothHeads: ['cloth', 'wide', 'to buy', 'for', 'to know'],
+      oneWay: 'one way',
+      shrinks: (share: string): string => `shrinks ${share}`,
+      stretches: 'stretches',
+      dateHeads: ['by', 'what', 'days'],
+      datesCaption: 'Dates, and days before the event',
+      drop: 'Drop: how far the bodice’s edge lies below the level waist.',
     },
     chalk: {
       inner: {
@@ -121,6 +147,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       shared: (layers: string): string => `Of the ${layers}; what differs in the others stands below.`,
       differs: (layers: string): string => `Different in the ${layers}`,
       onSide: (gore: string, side: 'left' | 'right'): string => `${gore}, her ${side}`,
+      biasIntro:
+        'On the bias: chalk the line to measure along at 45° to the selvedge, as a corner of the cloth folded over to it shows, and use it as the grain line. Of a pair turn the second over.',
       onFoldIntro: 'On the fold: the fold is the grain line.',
       corners: 'Corners',
       cornerHeads: ['', 'down', 'across'],
@@ -174,7 +202,12 @@ export function englishPages({ length, list, station, unit }: Basics) {
       beside: 'bodice edge above',
       besideText: { sewn: 'sewn shut', finished: 'finished', laced: 'laced' },
       finish: 'skirt’s edge finished by',
-      finishText: { placket: 'a placket', guard: 'a zip guard', facing: 'a facing', hook: 'a hook above the opening' },
+      finishText: {
+        placket: 'a placket',
+        guard: 'a zip guard',
+        facing: 'a facing',
+        hook: 'a hook above the opening',
+      },
       notDecided: 'not decided',
       plies: (layers: readonly string[]): string => `plies at the waist, ${list(layers)}`,
       pliesText: (together: number, crossing: number): string =>
@@ -370,7 +403,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
             ? []
             : [`more than the ${fittings} ${fittings === 1 ? 'fitting' : 'fittings'} included`]),
         ]),
-      changesText: 'Changes are priced before they are made. This page is no legal or tax advice.',
+      changesText:
+        'Changes are priced before they are made. This page is no legal or tax advice: an accountant or a lawyer gives that.',
       cardTitle: 'Care and bustle card',
       care: [
         'Fasten the waist stay first, then the closure; undo them the other way round.',
@@ -396,6 +430,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       title: 'Measures for a fitting',
       intro:
         'Over the petticoat, in the shoes, standing straight; along the cloth’s way, not through the air. Write the unit down.',
+      introOverBody:
+        'Over what she will wear under the gown, in the shoes, standing straight; along the cloth’s way, not through the air. Write the unit down.',
       who: ['code', 'date', 'unit', 'measured by'],
       body: 'Body',
       ownWaist: 'waist, where the skirt sits',
@@ -407,6 +443,9 @@ export function englishPages({ length, list, station, unit }: Basics) {
         'height of the shoes’ heel',
       ],
       girths: 'Girths for the bodice',
+      girthsBelow: 'Girths for the skirt',
+      girthsBelowText:
+        'Over what she will wear under the gown, tape level, in ease; how far below the waist along the body, from a tape tied round it.',
       girthsText:
         'Over what she will wear under the gown, tape level, in ease; heights along the body from a tape tied round the natural waist. The front goes from side seam to side seam.',
       girth: (level: string): string => `${level}, all round`,

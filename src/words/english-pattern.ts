@@ -1,5 +1,11 @@
+const CUTTING = {
+  lead: 'Cutting on the floor:',
+  text: 'mind knees, back and open blades; your workplace-safety body has the rules.',
+};
+
 /** What the pattern says: its sheets, its pieces, and the page before them. Lengths come written out. */
 export const ENGLISH_PATTERN = {
+  cutting: CUTTING,
   title: (gown: string): string => `${gown}: pattern`,
   sheetOnPage: (sheet: string, page: number): string => `${sheet}, page ${page}`,
   pageOf: (page: number, pages: number): string => `page ${page} of ${pages}`,
@@ -38,6 +44,7 @@ export const ENGLISH_PATTERN = {
     layers: (layers: readonly string[]): string =>
       `${layers.length === 1 ? 'layer' : 'layers'}: ${layers.join(', ')}`,
     grain: 'grain: along the arrows',
+    bias: 'on the bias: the arrows along the straight thread, single cloth; of a pair one is the other turned over',
     besideFold: 'on the fold',
     allowances: (parts: readonly string[]): string => `allowances included: ${parts.join(', ')}`,
     none: (edge: string): string => `${edge} none`,
@@ -71,10 +78,7 @@ export const ENGLISH_PATTERN = {
     alongFold: (top: string): string => `along the fold, ${top} to hem`,
     alongEdge: (edge: string, top: string): string => `${edge}, ${top} to hem`,
     cautions: [
-      {
-        lead: 'Cutting on the floor:',
-        text: 'mind knees, back and open blades; your workplace-safety body has the rules.',
-      },
+      CUTTING,
       {
         lead: 'A client’s measures',
         text: 'are personal data, on paper too: your data-protection authority says how long you may keep them.',

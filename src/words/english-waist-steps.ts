@@ -8,7 +8,7 @@ type WorkOf<Kind extends WaistWork['kind']> = Extract<WaistWork, { kind: Kind }>
 /** From the first seam to the waist stay, in words. */
 export const WAIST_WRITERS: StepWriters<WaistWork> = {
   'sew-seams': (
-    { layer, french, stretch, seams, openAbove, gap, godets, slits, pockets },
+    { layer, french, stretch, bias, seams, openAbove, gap, godets, slits, pockets },
     { length, list, station, seamsOf },
   ) =>
     text(
@@ -20,6 +20,8 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
           : 'Press each seam as sewn, then open.',
         stretch &&
           'It gives: pin flat, sew with a stitch that gives too, and check each seam’s length on the seam table.',
+        bias &&
+          'On the bias: pin it flat on the table, sew with a small zigzag and never pull; let each seam hang for a day before it is pressed.',
         ...seams.flatMap(({ name, withLayer }) =>
           withLayer === undefined ? [] : [`At ${station(name)} it is sewn to the ${withLayer}.`],
         ),
@@ -103,7 +105,8 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
         : `Finish the skirt’s raw edges at ${station(at, side)} with ${piece === undefined ? `a ${finish}` : `the ${piece}`}${stops === undefined ? '' : `, down to ${length(stops)} below the waist seam`}.`,
       [
         beside !== 'sewn' && `The bodice edge above is ${beside}: nothing there will cover a raw edge.`,
-        finish === 'guard' && 'Fold and close it, and baste it behind one edge: it is caught in as the zip is set.',
+        finish === 'guard' &&
+          'Fold and close it, and baste it behind one edge: it is caught in as the zip is set.',
       ],
       ['both edges clean before the waist is sewn.'],
     ),

@@ -1,8 +1,9 @@
 import type { Units } from '../diagnostics/units.ts';
+import type { CautionKind } from '../making/order/caution-kind.ts';
 import type { StepWork } from '../making/order/step.ts';
 import { amountText, exactAmountText, moneyText } from '../money/money.ts';
-import { englishBasics } from './english-basics.ts';
-import { STEP_CAUTIONS, WEARER_CAUTIONS } from './english-cautions.ts';
+import { type Basics, englishBasics } from './english-basics.ts';
+import { type CautionText, JOB_CAUTIONS, WEARER_CAUTIONS } from './english-cautions.ts';
 import { englishPages } from './english-pages.ts';
 import { englishScreen } from './english-screen.ts';
 import { stepText } from './english-steps.ts';
@@ -18,12 +19,20 @@ export function english(units: Units) {
     ...englishPages(basics),
     screen: englishScreen(basics),
     step: (work: StepWork) => stepText(work, basics),
-    stepCautions: STEP_CAUTIONS,
-    wearer: WEARER_CAUTIONS,
+    /** For whoever makes it. */
+    caution: (kind: CautionKind, grams: number | undefined) => cautionText(JOB_CAUTIONS[kind], basics, grams),
+    /** For whoever wears it. */
+    wearerCaution: (kind: CautionKind, grams: number | undefined) =>
+      cautionText(WEARER_CAUTIONS[kind], basics, grams),
     money: moneyText,
     amount: amountText,
     price: exactAmountText,
   };
+}
+
+function cautionText(text: CautionText | undefined, { weight }: Basics, grams: number | undefined): string {
+  if (typeof text !== 'function') return text ?? '';
+  return text(grams === undefined ? undefined : weight(grams));
 }
 
 export type Words = ReturnType<typeof english>;

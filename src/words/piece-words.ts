@@ -24,6 +24,9 @@ export function pieceWords(change: PieceChange, units: Units): string[] {
     ...(change.marks.includes('notches') && change.verdict !== 're-cut'
       ? ['its notches move: mark them anew']
       : []),
+    ...(change.marks.includes('folds') && change.verdict !== 're-cut'
+      ? ['its folds lie elsewhere: mark them anew']
+      : []),
   ];
 }
 
@@ -34,6 +37,7 @@ const NEW_CLOTH: Readonly<Record<NewCloth, string>> = {
   'piece-is-new': 'the old version has no such piece',
   'cloth-is-other': 'it is of another cloth now',
   'now-on-the-fold': 'it was cut as a pair and is one piece on the fold now',
+  'thread-runs-otherwise': 'the straight thread runs another way across it now',
   'more-of-them': 'more of them are needed than were cut',
 };
 

@@ -17,6 +17,7 @@ import { type ClosureFacts, closureFacts } from '../making/closure/closure-facts
 import { type EdgingFacts, edgingFacts } from '../making/edging/edging-facts.ts';
 import { type Bench, benchOf, type Found } from '../making/findings.ts';
 import { type HemFacts, hemFacts } from '../making/hem/hem-facts.ts';
+import type { PageCautions } from '../making/order/cautioned.ts';
 import { orderOfMaking } from '../making/order/order-of-making.ts';
 import type { Step } from '../making/order/step.ts';
 import { type PetticoatFacts, petticoatFacts } from '../making/petticoat/petticoat-facts.ts';
@@ -40,6 +41,7 @@ export interface Workroom extends WorkroomParts {
   readonly threadRatio: number;
   readonly notions: readonly Notion[];
   readonly order: readonly Step[];
+  readonly cautions: PageCautions;
   readonly missing: readonly MissingFact[];
 }
 
@@ -83,7 +85,8 @@ export function workroom(gown: WorkroomInput, bought: readonly BoughtCloth[]): F
     thread,
     threadRatio: threadRatio(USUAL_STITCH),
     notions: notionsFor(bench, { ...parts, thread }),
-    order: order.facts,
+    order: order.facts.order,
+    cautions: order.facts.cautions,
     missing: missingFacts(bench, { ...parts, weight }),
   };
   return { facts, findings: [...findings, ...order.findings] };

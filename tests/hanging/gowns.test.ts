@@ -18,9 +18,7 @@ function taskOf(file: string): HangTask {
   const text = readFileSync(join(ROOT, file), 'utf8');
   const { gown } = draft({ name: file, text });
   if (gown === undefined) throw new Error(`${file} does not draft`);
-  const task = hangTask(gown, workroom(gown, []).facts);
-  if (task === undefined) throw new Error(`${file} has nothing to hang`);
-  return task;
+  return hangTask(gown, workroom(gown, []).facts);
 }
 
 function meshOf({ sewn }: HangTask): ClothMesh {

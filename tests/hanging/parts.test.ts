@@ -9,6 +9,7 @@ import { hangCloth } from '../../src/hanging/hang-cloth.ts';
 import { AROUND, type HangTask } from '../../src/hanging/hung-gown.ts';
 import { hungParts } from '../../src/hanging/hung-parts.ts';
 import { directionOf, outlineBody } from '../../src/hanging/outline-body.ts';
+import { columnsOf } from '../../src/hanging/sewn-cloth.ts';
 import { gownViews } from '../../src/hanging/views.ts';
 import { draft } from '../../src/pipeline.ts';
 import { workroom } from '../../src/workroom/workroom.ts';
@@ -27,9 +28,7 @@ function gownOf(file: string): DraftedGown {
 }
 
 function taskOf(gown: DraftedGown): HangTask {
-  const task = hangTask(gown, workroom(gown, []).facts);
-  if (task === undefined) throw new Error('nothing to hang');
-  return task;
+  return hangTask(gown, workroom(gown, []).facts);
 }
 
 function hungWith(file: string) {
@@ -147,4 +146,12 @@ describe('what is sewn to a skirt', () => {
     expect(widthAt(task, 600)).toBeGreaterThan(1.3 * widthAt(bare, 600));
     expect(widthAt(task, 1000)).toBeCloseTo(widthAt(bare, 1000), 3);
   });
+});
+
+it('box pleats show an edge every 9 cm where faces 9 cm wide meet, all round a waist of 72 cm', () => {
+  // Template: cloth three times the width as sewn, folds 4.5 cm deep: a face is 9 cm wide and takes 27 cm of cloth.
+  const { sewn, extras } = taskOf(gownOf('templates/box-pleats.yaml'));
+  const all = 2 * (columnsOf(sewn.cloth) - 1);
+  const edges = [...new Set(extras.pleats?.map((column) => Math.round(column) % all))].sort((a, b) => a - b);
+  expect(edges).toEqual(Array.from({ length: 8 }, (_, i) => (all * i) / 8));
 });

@@ -54,6 +54,43 @@ test('a piece wider than the roll is joined from lengths like sheets', () => {
   for (const sheet of plan.sheets) expect(sheet.pageHeight).toBeLessThan(5000);
 });
 
+test('what is too wide comes first, the others lie whole, and no length is longer than what lies on it', () => {
+  const half = Math.PI / 2;
+  const circle = { top: 400, front: half / 2, back: half / 2, frontLength: 1100, backLength: 1100 };
+  const gores = lanternGores();
+  const plan = layOutSheets([gores[0]!, sectorPiece({ gore: 'circle', ...circle }), ...gores.slice(1)], ROLL);
+  expect(plan.pieces.map(({ cutPiece }) => cutPiece.gore)).toEqual([
+    gores[0]!.gore,
+    'circle',
+    ...gores.slice(1).map(({ gore }) => gore),
+  ]);
+  const boxes = plan.pieces.map(({ cutPiece }) => boundsOfCurves(cutPiece.cutEdges.flatMap((e) => e.curves)));
+  const onSheets = (piece: number) => plan.sheets.filter(({ pieces }) => pieces.includes(piece));
+  expect(onSheets(1).map(({ label }) => label)).toEqual(['A1', 'A2']);
+  expect(plan.sheets.map(({ label, page }) => [label, page])).toEqual([
+    ['A1', 2],
+    ['A2', 3],
+    ['A3', 4],
+  ]);
+  for (const [index, box] of boxes.entries()) {
+    const on = onSheets(index);
+    expect(on, plan.pieces[index]!.cutPiece.gore).toHaveLength(index === 1 ? 2 : 1);
+    expect(box.left).toBeGreaterThanOrEqual(on[0]!.x);
+    expect(box.right).toBeLessThanOrEqual(on.at(-1)!.x + on.at(-1)!.width);
+    for (const sheet of on) expect(box.bottom).toBeLessThanOrEqual(sheet.y + sheet.height);
+  }
+  for (const sheet of plan.sheets) {
+    const lowest = Math.max(...sheet.pieces.map((piece) => boxes[piece]!.bottom - sheet.y));
+    expect(sheet.height - lowest, sheet.label).toBeLessThan(10);
+  }
+  // Lengths that are joined are cut alike: the chord of a quarter ring of 400 mm at its top and 1100 mm long, its seams and room.
+  const [left, right] = onSheets(1);
+  expect(left!.pageHeight).toBe(right!.pageHeight);
+  const chord = Math.SQRT2 * (400 / half + 1100);
+  expect(left!.height).toBeGreaterThan(chord);
+  expect(left!.height).toBeLessThan(chord + 60);
+});
+
 test('rolls are named by their width, in mm or inches', () => {
   expect(paperNamed('roll:914')).toMatchObject({ name: 'roll-914', width: 914 });
   expect(paperNamed('roll:36in')).toMatchObject({ name: 'roll-914' });

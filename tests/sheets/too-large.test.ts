@@ -9,7 +9,7 @@ import { laysTooLong } from '../../src/lay/plan/lays-too-long.ts';
 import { draft } from '../../src/pipeline.ts';
 import { paperOf, sheetOptions, sheetPlan } from '../../src/publish/pattern-sheets.ts';
 import { tooLarge } from '../../src/publish/too-large.ts';
-import { groupsOf } from '../../src/sheets/lay-out-sheets.ts';
+import { groupsOf } from '../../src/sheets/lay-out-grid.ts';
 import { roughSheets } from '../../src/sheets/rough-sheets.ts';
 import { freshFolder, projectFile } from '../cli/gorewright.ts';
 import { RecordingMachine } from '../cli/recording-machine.ts';

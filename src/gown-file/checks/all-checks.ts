@@ -3,6 +3,7 @@ import { checkAboveWaist } from './above-waist.ts';
 import { checkAssumed } from './assumed.ts';
 import { checkCloths } from './cloths.ts';
 import { checkFinishing } from './finishing.ts';
+import { checkFittedTo } from './fitted-to.ts';
 import { checkFullness } from './fullness.ts';
 import { checkGores } from './gores.ts';
 import { checkJoins } from './joins.ts';
@@ -32,6 +33,7 @@ export function allChecks(page: Page): Diagnostic[] {
     checkJoins,
     checkParts,
     checkPetticoats,
+    checkFittedTo,
     checkCloths,
     checkFinishing,
     checkShares,

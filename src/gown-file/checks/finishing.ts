@@ -75,7 +75,11 @@ function checkSlits(page: Page): Diagnostic[] {
   return (page.sketch.slits ?? []).flatMap((_, i) => {
     const given = (['above-hem', 'below-waist'] as const).filter((key) => page.has('slits', i, key));
     if (given.length === 1) return [];
-    return [given.length === 0 ? problems.slitUnmeasured(page.at('slits', i)) : problems.slitTwice(page.keyAt('slits', i, 'below-waist'))];
+    return [
+      given.length === 0
+        ? problems.slitUnmeasured(page.at('slits', i))
+        : problems.slitTwice(page.keyAt('slits', i, 'below-waist')),
+    ];
   });
 }
 

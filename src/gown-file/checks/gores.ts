@@ -54,8 +54,8 @@ function checkWidth(page: Page, gore: Gore, index: number): Diagnostic[] {
   const rules = [...own, ...(page.has('sweep') ? ['sweep'] : [])];
   if (rules.length > 1) return [problems.severalWidths(page.keyAt('gores', index, own[0]!), name, rules)];
   if (rules.length === 1 || (page.sketch.petticoat?.girths?.length ?? 0) > 0) return [];
-  // A petticoat whose girths could not be read has been spoken of already.
-  if (page.has('petticoat', 'girths')) return [];
+  // A petticoat whose girths could not be read has been spoken of already, and a sweep that fitted gores lack is.
+  if (page.has('petticoat', 'girths') || page.has('fitted-to')) return [];
   // A width under a misspelt key has been spoken of.
   if (page.keysOf('gores', index).some((key) => WIDTHS.some((width) => width === nearest(key, GORE_KEYS))))
     return [];

@@ -10,7 +10,12 @@ export function checkPleats(page: Page): Diagnostic[] {
     const { name, kind, at } = pleat;
     if (name === undefined || kind === undefined || at === undefined) return [];
     const own = { ...pleat, name, kind, at };
-    return [...checkKind(page, own, i), ...checkPlace(page, own, i), ...checkBeside(page, own, i)];
+    return [
+      ...checkBias(page, own, i),
+      ...checkKind(page, own, i),
+      ...checkPlace(page, own, i),
+      ...checkBeside(page, own, i),
+    ];
   });
 }
 
@@ -19,6 +24,15 @@ type Told = Pleat & {
   readonly kind: NonNullable<Pleat['kind']>;
   readonly at: string;
 };
+
+function checkBias(page: Page, { name, layers }: Told, i: number): Diagnostic[] {
+  const own = (page.sketch.layers ?? []).find(
+    (layer) => layer.grain === 'bias' && (layers === undefined || layers.includes(layer.name ?? '')),
+  );
+  return own === undefined
+    ? []
+    : [problems.pleatOnBias(page.at('pleats', i, 'layers'), name, own.name ?? '')];
+}
 
 /** What a kind has beside its depth; what else is written is refused. */
 const OWN_KEYS = {

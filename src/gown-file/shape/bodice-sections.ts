@@ -31,6 +31,17 @@ export const body = section(
   { wearer: 'adult' },
 );
 
+/** The level to which gores without widths of their own follow her girths; from there on they run by `sweep`. */
+export const fittedTo = z.pipe(
+  z.union([
+    name(),
+    section({ level: name(), ease: optional(length(BOUNDS.ease), 'All round, below the waist') }),
+  ]),
+  z.transform((given): { readonly level: string; readonly ease: number } =>
+    typeof given === 'string' ? { level: given, ease: 0 } : { level: given.level, ease: given.ease ?? 0 },
+  ),
+);
+
 const panel = section(
   {
     name: described(name(), 'As the gore below it'),

@@ -61,6 +61,7 @@ export const BOUNDS = {
   step: { least: 1, most: 100_000, of: 'a length of cloth or trim' },
   none: { least: 0, most: 1_000_000, of: 'a length of cloth or trim' },
   repeat: { least: 1, most: 5000, of: 'a pattern repeat' },
+  shearStiffness: { least: 1, most: 2000, of: 'a shear stiffness in N/m' },
   bendingLength: { least: 4, most: 150, of: 'a bending length' },
   stitch: { least: 0.3, most: 10, of: 'a stitch' },
   girth: { least: 100, most: 30_000, of: 'a girth' },

@@ -3,7 +3,7 @@ import { BOUNDS } from './bounds.ts';
 import { allowances, fullness } from './gown-sections.ts';
 import { described, listOf, named, optional, section } from './section.ts';
 import { USUAL_SELVEDGE } from './usual.ts';
-import { count, length, price, share, soldBy, weight } from './values.ts';
+import { count, length, price, share, soldBy, stiffness, weight } from './values.ts';
 import { flag, meaning, name, notes, oneOf, station, text } from './words.ts';
 
 /** Layers, cloths and what is sewn to their edges. */
@@ -62,6 +62,7 @@ export const layer = section(
     allowances: optional(allowances),
     gores: optional(listOf(name()), 'Only these gores; all when absent'),
     edging: optional(name()),
+    grain: optional(oneOf('straight', 'bias'), 'bias: 45° on the thread, her two halves mirrored about it'),
     fullness: optional(fullness, 'The whole layer gathered or pleated to the waist'),
     seams: optional(oneOf('pressed-open', 'french')),
     gap: optional(
@@ -107,6 +108,7 @@ export const cloth = z.pipe(
         length(BOUNDS.bendingLength),
         'Half the overhang at which a strip pushed over the edge of the table hangs 41.5° down: how stiff it is',
       ),
+      'shear-stiffness': optional(stiffness(BOUNDS.shearStiffness), 'N/m: how stiffly it gives on the bias'),
       stretch: optional(flag()),
       stitch: optional(
         length(BOUNDS.stitch, 'mm'),

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { notOneOf } from '../../diagnostics/value-problems.ts';
-import { bodice, body, cape, straps } from './bodice-sections.ts';
+import { bodice, body, cape, fittedTo, straps } from './bodice-sections.ts';
 import { BOUNDS, MOST } from './bounds.ts';
 import { cloths, edging, layer, notion, sewnAsOne, trim } from './cloth-sections.ts';
 import {
@@ -39,6 +39,10 @@ const written = section(
     waist: optional(waist, 'Of a skirt that is sewn to no bodice'),
     gores: described(list(gore, MOST.gores), 'From the centre front round to the centre back'),
     sweep: optional(length(BOUNDS.sweep), 'Full hem all round at lengths.hem-width-at'),
+    'fitted-to': optional(
+      fittedTo,
+      'The gores follow the girths of body as far as this level, and then run on by sweep',
+    ),
     lengths,
     train: optional(train),
     allowances: optional(gownAllowances),

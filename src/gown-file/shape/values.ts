@@ -73,6 +73,21 @@ export function weight(bounds: Bounds) {
   });
 }
 
+/** How stiffly a cloth shears, N/m. */
+export function stiffness(bounds: Bounds) {
+  const expected = 'a stiffness in N/m, such as 40';
+  return leaf('times', NUMBER_OR_TEXT, expected, (written) => {
+    const quantity = parseQuantity(written.text);
+    const value =
+      quantity === undefined || !['', 'n/m'].includes(quantity.unit.toLowerCase())
+        ? undefined
+        : quantity.numerator / quantity.denominator;
+    return value === undefined
+      ? problems.notOfForm(written.span, written.label, written.text, expected)
+      : within('times', written, value, bounds);
+  });
+}
+
 /** Money and hours are decimal text kept as written, never a binary float. */
 export const money = () => decimal('money', AMOUNT, (amount) => amount);
 export const hours = () => decimal('hours', 'hours, such as 41 or 2.5', (text) => text);

@@ -19,7 +19,10 @@ export const closure = section(
     side: optional(oneOf('left', 'right')),
     beside: optional(oneOf('sewn', 'finished', 'laced'), 'What the bodice does above the opening'),
     finish: optional(oneOf('placket', 'guard', 'facing', 'hook')),
-    cloth: optional(name(), 'What its placket, guard or facing is cut from; the outermost layer that it takes when absent'),
+    cloth: optional(
+      name(),
+      'What its placket, guard or facing is cut from; the outermost layer that it takes when absent',
+    ),
     width: optional(length(BOUNDS.trimWidth), 'Of that piece, as sewn'),
     notes: optional(notes()),
   },

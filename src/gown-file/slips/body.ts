@@ -71,7 +71,8 @@ function tightAtHip(page: Page): Diagnostic[] {
   const waist = page.sketch.bodice?.waistSeam;
   const isFull = (page.sketch.gores ?? []).some(({ fullness }) => fullness !== undefined);
   const flare = flareRound(page);
-  if (hip === undefined || waist === undefined || flare === undefined || isFull) return [];
+  if (page.has('fitted-to') || hip === undefined || waist === undefined || flare === undefined || isFull)
+    return [];
   const wide = waist + flare * HIP_LEVEL;
   if (wide >= TIGHT.note * hip) return [];
   const sweep = figureAt(page, ['sweep']);

@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { CutPiece } from '../../draft/piece.ts';
 import { type Fitted, fitToCloth, type Unfitted } from './fit-to-cloth.ts';
-import { type LayItem, layItem } from './lay-items.ts';
+import { biasItem, type LayItem, layItem } from './lay-items.ts';
 import type { LayPlan } from './lay-plan.ts';
 import type { LayerInLay, LayToPlan } from './lay-to-plan.ts';
 
@@ -36,7 +36,7 @@ function fitLayer(
   const items = toLay.pieces
     .filter(({ layers }) => layers.includes(name))
     .map((cut) => {
-      const item = shaped.get(cut) ?? layItem(cut, name);
+      const item = shaped.get(cut) ?? (cut.piece.bias ? biasItem(cut, name) : layItem(cut, name));
       shaped.set(cut, item);
       return { ...item, layer: name };
     });

@@ -38,7 +38,8 @@ export function fitToCloth(items: readonly LayItem[], fitting: Fitting): Fitted 
   const wide = items.filter(({ whole }) => whole.width > facts.usable + LAY_AGREES / 2);
   if (wide.length === 0) return { items, joins: [], railroaded: false, diagnostics: [] };
   const directed = facts.oneWay || facts.repeatDown !== undefined || facts.repeatAcross !== undefined;
-  if (!directed && items.every(({ whole }) => whole.height <= facts.usable)) {
+  const onBias = items.some(({ tilt }) => tilt !== undefined);
+  if (!directed && !onBias && items.every(({ whole }) => whole.height <= facts.usable)) {
     return {
       items: items.map(railroadedItem),
       joins: [],

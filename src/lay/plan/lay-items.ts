@@ -3,6 +3,7 @@ import { across } from '../../draft/unfolded.ts';
 import { areaInside } from '../../geometry/area.ts';
 import type { Curve, Line, Point } from '../../geometry/curve.ts';
 import { rotated } from '../../geometry/transform.ts';
+import { toThread } from './to-thread.ts';
 import { foldAt, foldSide, wholeOutline } from './whole-outline.ts';
 import { workingOutline } from './working-outline.ts';
 
@@ -21,6 +22,8 @@ export interface LayItem {
   readonly half?: LayShape & { readonly foldOnRight: boolean };
   /** Laid with its grain across the cloth. */
   readonly railroaded: boolean;
+  /** On the bias: by how many degrees the piece is turned from how it is drawn, counter-clockwise. */
+  readonly tilt?: number;
 }
 
 /** An outline with what is packed in its place and what is marked on it, in one set of coordinates, mm. */
@@ -54,6 +57,13 @@ export function layItem(cut: CutPiece, layer: string, part?: string): LayItem {
     ...(part === undefined ? {} : { part }),
     ...(side === undefined ? {} : { half: { ...half, foldOnRight: side === 'back' } }),
   };
+}
+
+/** A piece on the bias, turned so that its thread runs along the cloth. */
+export function biasItem(cut: CutPiece, layer: string): LayItem {
+  const { from, to } = cut.piece.grain;
+  const leansRight = (from.x - to.x) * (from.y - to.y) < 0;
+  return { ...layItem(toThread(cut), layer), tilt: leansRight ? 45 : 315 };
 }
 
 /** The item with its length across the cloth, the head to the left; whole, as a fold does not run that way. */

@@ -86,7 +86,7 @@ export interface PlacedPiece {
   /** 1 … of the pieces of this gore in the layer. */
   readonly copy: number;
   readonly mirrored: boolean;
-  /** 0 or 180; 90 and 270 where the grain runs across the cloth. */
+  /** 0 or 180; 90 and 270 where the grain runs across the cloth; 45, 135, 225 and 315 on the bias. */
   readonly turned: number;
   /** Index into the sections. */
   readonly section: number;

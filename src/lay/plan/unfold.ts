@@ -115,7 +115,7 @@ function placedWhole(
     layer: item.layer,
     gore: item.cut.gore,
     mirrored,
-    turned: (turned ? 180 : 0) + (item.railroaded ? 90 : 0),
+    turned: ((turned ? 180 : 0) + (item.railroaded ? 90 : 0) + (item.tilt ?? 0)) % 360,
     section,
     face,
     source: item.cut,

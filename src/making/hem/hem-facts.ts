@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { Cloth, HemFinish } from '../../gown/cloth.ts';
 import { allowanceAt, type Layer } from '../../gown/layer.ts';
+import { biasFindings } from '../bias/bias-findings.ts';
 import { type Bench, type Found, percentText } from '../findings.ts';
 import * as problems from '../problems.ts';
 import { type HemSurplus, hemSurplus, MOST_SURPLUS, MOST_SURPLUS_ON_SATIN } from './hem-surplus.ts';
@@ -54,7 +55,7 @@ export function hemFacts(bench: Bench): Found<readonly HemFacts[]> {
       }),
     };
   });
-  return { facts, findings: [...findings, ...baggedFindings(bench, facts)] };
+  return { facts, findings: [...findings, ...biasFindings(bench), ...baggedFindings(bench, facts)] };
 }
 
 /** Satin by its weave where the spec names it, else by the cloth's name. */

@@ -1,6 +1,6 @@
 import type { DraftedBodice } from '../../bodice/draft-asked.ts';
 import type { MakingFacts } from '../making-facts.ts';
-import { type CautionKind, step, type UnplacedStep } from './step.ts';
+import { step, type UnplacedStep } from './step.ts';
 import { cutId, type StepId, togetherId } from './step-id.ts';
 
 /** The last step of a drafted bodice before its waist seam; nothing where the bodice is made elsewhere. */
@@ -22,10 +22,9 @@ function stepsOf(bodice: DraftedBodice, facts: MakingFacts): UnplacedStep[] {
   const outer = layers.filter((layer) => layer !== lining);
   const carrier = (outer[0] ?? layers[0]!).name;
   const isLaced = (bodice.lacing?.eyelets ?? 0) > 0;
-  const tight: CautionKind[] = isLaced ? ['tight-lacing'] : [];
   const afterWaist = facts.waist.groups.map(({ layers: names }) => togetherId('waist', names));
   return [
-    step('toile', [], { kind: 'toile-bodice', laced: isLaced }, { cautions: tight, hold: true }),
+    step('toile', [], { kind: 'toile-bodice', laced: isLaced }, { hold: true }),
     step('bodice-seams', ['mark'], { kind: 'bodice-seams', layers: layers.map(({ name }) => name) }),
     ...(bones === undefined
       ? []
@@ -43,17 +42,12 @@ function stepsOf(bodice: DraftedBodice, facts: MakingFacts): UnplacedStep[] {
       tape: bodice.tape.length,
       lining: lining?.name,
     }),
-    step(
-      BODICE_READY,
-      ['bodice-layers'],
-      { kind: 'bodice-close', closing, lacing: bodice.lacing },
-      { cautions: closing?.kind === 'zip' ? ['needle-zip'] : closing?.kind === 'hooks' ? ['nickel'] : [] },
-    ),
+    step(BODICE_READY, ['bodice-layers'], { kind: 'bodice-close', closing, lacing: bodice.lacing }),
     step(
       'fit-bodice',
       [...afterWaist, BODICE_READY],
       { kind: 'fit-bodice', beside: besideNames(facts) },
-      { cautions: tight, hold: true },
+      { hold: true },
     ),
     ...(bones === undefined
       ? []
@@ -74,7 +68,7 @@ function stepsOf(bodice: DraftedBodice, facts: MakingFacts): UnplacedStep[] {
       'upper-edge',
       ['fit-bodice', 'bones', ...besideNames(facts).map((name): StepId => `beside:${name}`)],
       { kind: 'upper-edge', finish: upperFinish, length: bodice.figures.upper },
-      { cautions: bones === undefined ? [] : ['needle-bone'], before: ['fit'] },
+      { before: ['fit'] },
     ),
     ...(lining === undefined
       ? []

@@ -44,7 +44,7 @@ function ownWaistSteps({ bench: { gown, skirt }, grams }: MakingFacts): Unplaced
         sewn: skirt.waist,
         grams,
       },
-      { before: ['hang'], cautions: ['weight'] },
+      { before: ['hang'] },
     ),
   ];
 }
@@ -67,7 +67,9 @@ export function openSlits({ gown, skirt }: Bench): OpenStretch[] {
   return gown.slits.map(({ seam, side, aboveHem, belowWaist, stations }) => {
     const long = Math.max(
       0,
-      ...skirt.stations.filter(({ station }) => stations.some((one) => isOneOf(station, one))).map(({ finished }) => finished),
+      ...skirt.stations
+        .filter(({ station }) => stations.some((one) => isOneOf(station, one)))
+        .map(({ finished }) => finished),
     );
     return { seam, side, from: aboveHem === undefined ? (belowWaist ?? 0) : long - aboveHem };
   });

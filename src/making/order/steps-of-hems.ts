@@ -2,11 +2,11 @@ import { allowanceAt } from '../../gown/layer.ts';
 import { goresOnce } from '../../gown/lines.ts';
 import { type BaggedPair, baggedPairs } from '../hem/bagged-pairs.ts';
 import type { MakingFacts } from '../making-facts.ts';
-import { type CautionKind, step, type UnplacedStep } from './step.ts';
+import { step, type UnplacedStep } from './step.ts';
 import { type StepId, togetherId } from './step-id.ts';
 import { edgingSteps, isCutBehind } from './steps-of-edging.ts';
 import { hasFlounceAtHem } from './steps-of-parts.ts';
-import { gapOf, isNet, stepStrip } from './steps-on-cloth.ts';
+import { gapOf, stepStrip } from './steps-on-cloth.ts';
 
 /** From hanging to the hand-over. */
 export function hemSteps(facts: MakingFacts): UnplacedStep[] {
@@ -32,6 +32,9 @@ function hangStep(facts: MakingFacts): UnplacedStep {
     {
       kind: 'hang',
       bias: roughCut.length > 0 ? roughCut : offFold.map(({ name }) => name),
+      onBias: facts.bench.skirt.layers.flatMap(({ layer, bias }) =>
+        bias === undefined ? [] : [{ layer: layer.name, drop: bias.drop }],
+      ),
       flounces: gown.flounces.map(({ name }) => name),
       petticoat: hasPetticoat(facts),
     },
@@ -83,7 +86,6 @@ function stripSteps({ strips, hems }: MakingFacts): UnplacedStep[] {
   const pairs = baggedPairs(hems);
   const along = strips.filter((strip) => strip.along === 'hem' && strip.kind !== 'binding');
   return along.map((strip, i) => {
-    const cautions: CautionKind[] = strip.kind === 'horsehair' ? ['braid-heat'] : [];
     const earlier = along.slice(0, i).filter(({ layer }) => layer === strip.layer).length;
     const id: StepId = earlier === 0 ? `strip:${strip.layer}` : `strip:${strip.layer}/${earlier + 1}`;
     const before: StepId[] = [
@@ -91,7 +93,7 @@ function stripSteps({ strips, hems }: MakingFacts): UnplacedStep[] {
       ...pairs.filter((pair) => has(pair, strip.layer)).map(bagId),
       'fit',
     ];
-    return step(id, ['trim'], { kind: 'strip', strip: stepStrip(strip) }, { cautions, before });
+    return step(id, ['trim'], { kind: 'strip', strip: stepStrip(strip) }, { before });
   });
 }
 
@@ -152,25 +154,12 @@ function has({ inner, outer }: BaggedPair, layer: string): boolean {
 }
 
 /** From the last fitting to the hand-over. */
-function lastSteps({ bench: { gown }, closure, bustle }: MakingFacts): UnplacedStep[] {
-  const net = gown.layers.some(({ cloth }) => isNet(cloth));
+function lastSteps({ closure, bustle }: MakingFacts): UnplacedStep[] {
   const pinnedUp = bustle !== undefined;
-  const fitted = step(
-    'fit',
-    ['trim'],
-    { kind: 'fit', bustle: pinnedUp },
-    { cautions: ['long-hem'], hold: true },
-  );
+  const fitted = step('fit', ['trim'], { kind: 'fit', bustle: pinnedUp }, { hold: true });
   const bustled = !pinnedUp
     ? []
-    : [
-        step(
-          'bustle',
-          ['fit'],
-          { kind: 'bustle', over: bustle.kind === 'over', number: bustle.number },
-          { cautions: bustle.kind === 'over' ? ['nickel'] : [] },
-        ),
-      ];
+    : [step('bustle', ['fit'], { kind: 'bustle', over: bustle.kind === 'over', number: bustle.number })];
   const felled =
     closure === undefined || closure.felled.length === 0
       ? []
@@ -182,11 +171,6 @@ function lastSteps({ bench: { gown }, closure, bustle }: MakingFacts): UnplacedS
             side: closure.side,
           }),
         ];
-  const finish = step(
-    'finish',
-    ['fit', 'bustle', 'fell-lining', 'bodice-lining'],
-    { kind: 'finish' },
-    { cautions: ['pins', ...(net ? (['net-flame'] as const) : [])] },
-  );
+  const finish = step('finish', ['fit', 'bustle', 'fell-lining', 'bodice-lining'], { kind: 'finish' });
   return [fitted, ...bustled, ...felled, finish];
 }

@@ -2,8 +2,8 @@ import type { MakingFacts } from '../making-facts.ts';
 import { seamsByName } from '../skirt.ts';
 import { step, type UnplacedStep } from './step.ts';
 import type { StepId } from './step-id.ts';
-import { gapOf, isStayOfEdge, stepStrip } from './steps-on-cloth.ts';
 import { openPockets, openSlits } from './steps-of-finishing.ts';
+import { gapOf, isStayOfEdge, stepStrip } from './steps-on-cloth.ts';
 import type { OpenSeam } from './work-to-waist.ts';
 
 /** Each layer by itself: its seams, what is let into them or sewn along them, its fullness. */
@@ -24,6 +24,7 @@ function seamSteps({ bench, closure }: MakingFacts): UnplacedStep[] {
         kind: 'sew-seams',
         layer: layer.name,
         french: layer.seams === 'french',
+        bias: layer.grain === 'bias',
         stretch: (layer.cloth.stretch ?? false) || layer.shape.smallerAcross > 0,
         seams: seamsByName(seams),
         openAbove,
@@ -77,7 +78,7 @@ function seamStrips({ strips }: MakingFacts): UnplacedStep[] {
         `strip-along:${strip.layer}/${i + 1}`,
         [`seams:${strip.layer}`, gatherId(strip.layer)],
         { kind: 'strip', strip: stepStrip(strip) },
-        { before: ['hang'], cautions: strip.kind === 'horsehair' ? ['braid-heat'] : [] },
+        { before: ['hang'] },
       ),
     );
 }

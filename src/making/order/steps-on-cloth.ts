@@ -1,10 +1,10 @@
 import type { Cloth } from '../../gown/cloth.ts';
-import { finishingLayers } from '../../gown/finishing.ts';
-import type { Gown } from '../../gown/gown.ts';
 import type { Layer } from '../../gown/layer.ts';
+import { isSequinned, isSheer } from '../cloth-kinds.ts';
+import { cutLayers } from '../cut-layers.ts';
 import type { MakingFacts } from '../making-facts.ts';
 import type { StripFacts } from '../supplies/strip-facts.ts';
-import { type CautionKind, step, type UnplacedStep } from './step.ts';
+import { step, type UnplacedStep } from './step.ts';
 import { cutId } from './step-id.ts';
 import type { RoughCut } from './work-on-cloth.ts';
 import type { GapMark, StepStrip } from './work-parts.ts';
@@ -37,19 +37,6 @@ export function clothSteps(facts: MakingFacts): UnplacedStep[] {
   return [...steps, ...cutSteps(facts, cut), markStep(facts, cut), stayStep(facts)];
 }
 
-/** Whatever is cut of cloth, in the order in which it is cut: layers, parts, what is above the waist, overskirts. */
-function cutLayers(gown: Gown): Layer[] {
-  const { layers, flounces, tiers, overskirts, askedBodice, straps, capes } = gown;
-  return [
-    ...(askedBodice?.layers ?? []),
-    ...layers,
-    ...finishingLayers(gown),
-    ...[...flounces, ...tiers, ...straps].map(({ layer }) => layer),
-    ...capes.flatMap((cape) => cape.layers),
-    ...overskirts.flatMap((one) => [...one.gown.layers, ...finishingLayers(one.gown)]),
-  ];
-}
-
 /** One for each lay: all that is cut from a cloth is cut together. */
 function cutSteps(facts: MakingFacts, layers: readonly Layer[]): UnplacedStep[] {
   const { gown } = facts.bench;
@@ -59,13 +46,9 @@ function cutSteps(facts: MakingFacts, layers: readonly Layer[]): UnplacedStep[] 
     ...gown.straps,
   ];
   const strips = new Set(stripped.map(({ layer }) => layer.name));
-  return [...new Set(layers.map(cutId))].map((id, index) => {
+  return [...new Set(layers.map(cutId))].map((id) => {
     const own = layers.filter((layer) => cutId(layer) === id);
     const { cloth } = own[0]!;
-    const cautions: CautionKind[] = [
-      ...(index === 0 ? (['floor-cutting', 'blades'] as const) : []),
-      ...(isSequinned(cloth) ? (['sequins'] as const) : []),
-    ];
     return step(
       id,
       // A toile that does not fit changes the gores as well: they are sewn to its edge.
@@ -76,11 +59,12 @@ function cutSteps(facts: MakingFacts, layers: readonly Layer[]): UnplacedStep[] 
         layers: own.map(({ name }) => name),
         strips: own.flatMap(({ name }) => (strips.has(name) ? name : [])),
         oneWay: cloth.oneWay,
+        bias: own.flatMap(({ name, grain }) => (grain === 'bias' ? name : [])),
         stretch: (cloth.stretch ?? false) || own.some(isCutSmaller),
         slippery: isSheer(cloth),
+        beaded: isSequinned(cloth),
         roughCut: roughCuts(facts, own),
       },
-      { cautions },
     );
   });
 }
@@ -143,17 +127,4 @@ export function gapOf({ name, gap }: Layer): GapMark | undefined {
 
 export function stepStrip({ kind, layer, along, width, length }: StripFacts): StepStrip {
   return { kind, layer, along, width, length: length.length, drawnIn: length.drawnIn };
-}
-
-/** Cloth that is marked inside its allowance and cut on paper, by its weave or its name. */
-export function isSheer({ name, weave = '' }: Pick<Cloth, 'name' | 'weave'>): boolean {
-  return /organza|chiffon|georgette|tulle|voile|\bnet\b|sheer/i.test(`${weave} ${name}`);
-}
-
-export function isNet({ name, weave = '' }: Pick<Cloth, 'name' | 'weave'>): boolean {
-  return /tulle|\bnet\b|netting/i.test(`${weave} ${name}`);
-}
-
-function isSequinned({ name, weave = '' }: Pick<Cloth, 'name' | 'weave'>): boolean {
-  return /sequin|bead|paillette/i.test(`${weave} ${name}`);
 }

@@ -1,12 +1,9 @@
 import type { MakingFacts } from '../making-facts.ts';
 import type { WaistGroup } from '../waist/waist-facts.ts';
-import { type CautionKind, step, type UnplacedStep } from './step.ts';
+import { step, type UnplacedStep } from './step.ts';
 import { cutId, type StepId, togetherId } from './step-id.ts';
 import { BODICE_READY } from './steps-of-bodice.ts';
 import { gatherId } from './steps-of-seams.ts';
-
-/** Plies from which common practice counts a seam as bulky. */
-const MANY_PLIES = 6;
 
 /** From the opening to the waist stay. */
 export function waistSteps(facts: MakingFacts): UnplacedStep[] {
@@ -69,8 +66,6 @@ function basteSteps({ waist, closure }: MakingFacts): UnplacedStep[] {
 function closeStep({ waist, closure }: MakingFacts): UnplacedStep[] {
   if (closure === undefined) return [];
   const basted = waist.groups.filter((group) => group.layers.some((name) => closure.takes.includes(name)));
-  const cautions: CautionKind[] =
-    closure.kind === 'zip' ? ['needle-zip'] : closure.kind === 'hooks' ? ['nickel'] : [];
   return [
     step(
       'close',
@@ -89,7 +84,6 @@ function closeStep({ waist, closure }: MakingFacts): UnplacedStep[] {
         stops: closure.stops,
         zip: closure.zip,
       },
-      { cautions },
     ),
   ];
 }
@@ -103,10 +97,6 @@ function joinSteps({ waist, bench: { gown } }: MakingFacts): UnplacedStep[] {
   const isCutSmaller = (name: string): boolean => layerNamed(name).shape.smallerAcross > 0;
   return waist.groups.map((group, index) => {
     const before = waist.groups[index - 1];
-    const cautions: CautionKind[] = [
-      ...(waist.bonesEnd === undefined ? [] : (['needle-bone'] as const)),
-      ...(group.plies.atCrossings >= MANY_PLIES ? (['many-plies'] as const) : []),
-    ];
     return step(
       waistId(group),
       [
@@ -128,7 +118,6 @@ function joinSteps({ waist, bench: { gown } }: MakingFacts): UnplacedStep[] {
         gathered: group.layers.filter((name) => isGathered(name)),
         stretched: group.layers.filter((name) => isCutSmaller(name)),
       },
-      { cautions },
     );
   });
 }
@@ -136,12 +125,12 @@ function joinSteps({ waist, bench: { gown } }: MakingFacts): UnplacedStep[] {
 function stayStep({ bench: { skirt, gown }, waist, grams, closure }: MakingFacts): UnplacedStep[] {
   if (gown.waist !== undefined) return [];
   return [
-    step(
-      'waist-stay',
-      waist.groups.map(waistId),
-      { kind: 'waist-stay', length: skirt.waist, grams, closes: closure !== undefined },
-      { cautions: ['weight'] },
-    ),
+    step('waist-stay', waist.groups.map(waistId), {
+      kind: 'waist-stay',
+      length: skirt.waist,
+      grams,
+      closes: closure !== undefined,
+    }),
   ];
 }
 

@@ -21,8 +21,11 @@ export type ClothWork =
       /** Of these, what is strips cut as one run. */
       readonly strips: readonly string[];
       readonly oneWay: boolean;
+      readonly bias: readonly string[];
       readonly stretch: boolean;
       readonly slippery: boolean;
+      /** Sequins or beads fly off the needle. */
+      readonly beaded: boolean;
       readonly roughCut: readonly RoughCut[];
     }
   | {

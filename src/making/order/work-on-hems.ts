@@ -8,6 +8,8 @@ export type HemWork =
   | {
       readonly kind: 'hang';
       readonly bias: readonly string[];
+      /** Layers that are cut on the bias, and by how much their weight alone draws them longer. */
+      readonly onBias: readonly { readonly layer: string; readonly drop: number | undefined }[];
       readonly flounces: readonly string[];
       /** There is one for it to hang over. */
       readonly petticoat: boolean;

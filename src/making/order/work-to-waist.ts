@@ -11,6 +11,7 @@ export type WaistWork =
       readonly layer: string;
       readonly french: boolean;
       readonly stretch: boolean;
+      readonly bias: boolean;
       readonly seams: readonly {
         readonly name: string;
         readonly copies: number;

@@ -29,7 +29,10 @@ export const HEM_ROWS: Readonly<Record<HemFinish, number>> = {
 const GATHERING_ROWS = 2;
 
 /** Flounces and tiers: joined strip to strip, gathered, sewn to the edge above, hemmed. */
-export function rowsOfParts(gown: Finished & Pick<Gown, 'flounces' | 'tiers'>, pieces: readonly CutPiece[]): PartRows[] {
+export function rowsOfParts(
+  gown: Finished & Pick<Gown, 'flounces' | 'tiers'>,
+  pieces: readonly CutPiece[],
+): PartRows[] {
   const { flounces, tiers, waist } = gown;
   return [
     ...flounces.map((flounce) => rowsOfFlounce(flounce, pieces)),

@@ -37,7 +37,19 @@ export function stripFacts({ gown, skirt }: Bench): StripFacts[] {
     const whole = length.length * edge.copies;
     const buy = trim.soldBy === undefined ? whole : Math.ceil(whole / trim.soldBy - 1e-9) * trim.soldBy;
     const { kind, along, width } = trim;
-    return [{ kind, layer: name, along, width, length, copies: edge.copies, buy, isCut: trim.bias !== undefined, trim }];
+    return [
+      {
+        kind,
+        layer: name,
+        along,
+        width,
+        length,
+        copies: edge.copies,
+        buy,
+        isCut: trim.bias !== undefined,
+        trim,
+      },
+    ];
   });
 }
 

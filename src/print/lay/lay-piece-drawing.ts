@@ -70,7 +70,7 @@ export function sideOf({ source, mirrored }: PlacedPiece): string | undefined {
 function linesOf(piece: PlacedPiece, { text }: LayView, said: LayWords, ofSeveral: boolean): Words[] {
   const { number, layer, gore, part, source, mirrored, turned, face } = piece;
   const side = sideOf(piece);
-  const lies = said.lies(face, mirrored, turned === 180);
+  const lies = said.lies(face, mirrored, turned === 180, source.piece.bias === true);
   // Its layer tells a bodice's panel from the gore of its name, where it stands below.
   const isNamed = ofSeveral && layer !== gore;
   const name = isNamed ? gore : pieceTitle(source);

@@ -11,6 +11,7 @@ export type Block =
   | FieldsBlock
   | LinesBlock
   | ColumnsBlock
+  | FittedBlock
   | GapBlock
   | PageBreakBlock;
 
@@ -93,6 +94,16 @@ export interface ColumnsBlock {
   readonly kind: 'columns';
   readonly columns: readonly (readonly Block[])[];
   readonly shares?: readonly number[];
+}
+
+/**
+ * Blocks that stand on one side of paper together, whatever they hold: the first of the versions that fits the room, else
+ * the last one smaller. `above` is what stands over them on that page, mm.
+ */
+export interface FittedBlock {
+  readonly kind: 'fitted';
+  readonly versions: readonly (readonly Block[])[];
+  readonly above: number;
 }
 
 export interface GapBlock {

@@ -7,6 +7,7 @@ import type {
   ColumnsBlock,
   FieldsBlock,
   FigureBlock,
+  FittedBlock,
   HeadingBlock,
   ItemBlock,
   ParagraphBlock,
@@ -37,6 +38,8 @@ export function layBlock(block: Block, width: number, pageHeight: number): LaidB
       return laidBlock(Array.from({ length: block.count }, () => writingLine(width)));
     case 'columns':
       return layColumns(block, width, pageHeight);
+    case 'fitted':
+      return layFitted(block, width, pageHeight);
     case 'gap':
       return laidBlock([], { before: block.height });
     case 'page-break':
@@ -190,6 +193,43 @@ function layColumns(block: ColumnsBlock, width: number, pageHeight: number): Lai
   const height = Math.max(0, ...columns.map((column) => column.height));
   const draw: Strip['draw'] = (at) => columns.flatMap((column) => column.draw(at));
   return laidBlock([{ height, draw }], { before: 0.4 * LINE });
+}
+
+/** How much smaller at a time what does not fit is set. */
+const SHRINK_STEP = 0.97;
+
+function layFitted({ versions, above }: FittedBlock, width: number, pageHeight: number): LaidBlock {
+  const room = pageHeight - above;
+  const fits = versions.find((blocks) => columnStrip(blocks, width, pageHeight).height <= room);
+  if (fits !== undefined) return laidBlock([columnStrip(fits, width, pageHeight)], { before: 0.4 * LINE });
+  const last = versions[versions.length - 1] ?? [];
+  let scale = SHRINK_STEP;
+  // Set smaller, a line holds more words: it is laid anew each time.
+  while (scale > 0.05 && columnStrip(last, width / scale, pageHeight / scale).height * scale > room)
+    scale *= SHRINK_STEP;
+  return laidBlock([scaled(columnStrip(last, width / scale, pageHeight / scale), width, scale)], {
+    before: 0.4 * LINE,
+  });
+}
+
+function scaled(strip: Strip, width: number, scale: number): Strip {
+  return {
+    height: strip.height * scale,
+    draw: (at) => [
+      {
+        kind: 'use',
+        drawing: {
+          x: 0,
+          y: 0,
+          width: width / scale,
+          height: strip.height,
+          marks: strip.draw({ x: 0, y: 0 }),
+        },
+        scale: { x: scale, y: scale },
+        offset: at,
+      },
+    ],
+  };
 }
 
 function columnStrip(blocks: readonly Block[], width: number, pageHeight: number): Strip {

@@ -48,6 +48,7 @@ function pieceBlocks({ table, others }: SharedChalk, words: Words): Block[] {
           ...(others.length === 0
             ? []
             : [{ kind: 'paragraph', text: text.shared(words.list(table.layers)) } as const]),
+          ...(table.bias === undefined ? [] : [{ kind: 'paragraph', text: text.biasIntro } as const]),
           ...(table.cut === 'on-fold' ? [{ kind: 'paragraph', text: text.onFoldIntro } as const] : []),
           { kind: 'figure', drawing: figure },
           cornerTable(table.corners, words),

@@ -1,6 +1,5 @@
 import type { Block } from '../page/page-blocks.ts';
 import { type FlowedPages, flowPages } from '../page/page-flow.ts';
-import { isForAChild } from './for-a-child.ts';
 import { pageEdges } from './page-edges.ts';
 import type { PaperInput } from './paper-input.ts';
 import { notInPrice } from './quote-text.ts';
@@ -133,25 +132,16 @@ function cardBlocks({ words, workroom, gown }: PaperInput): Block[] {
 }
 
 /** Only what this gown calls for. */
-function knowBlocks({ words, workroom, gown }: PaperInput): Block[] {
-  const { client: text, wearer } = words;
-  const { weight, closure, bustle, bodice } = workroom;
-  const long = gown.train !== undefined || (workroom.skirt.offFloor ?? 0) < LONG_HEM;
-  const cautions = [
-    ...(long ? [wearer.stairs] : []),
-    ...(bustle === undefined ? [] : [wearer.dancing]),
-    wearer.flame,
-    ...(weight.inAll === undefined ? [] : [wearer.weight(words.weight(weight.inAll))]),
-    ...(closure === undefined && bustle?.kind !== 'over' ? [] : [wearer.hooks]),
-    ...(closure?.kind === 'lacing' || bodice?.lacing !== undefined ? [wearer.lacing] : []),
-    ...(isForAChild(gown) ? [wearer.child] : []),
-    wearer.data,
-  ];
+function knowBlocks({ words, workroom }: PaperInput): Block[] {
+  const { client: text } = words;
   return [
     { kind: 'heading', level: 2, text: text.know },
-    ...cautions.map((caution): Block => ({ kind: 'caution', lead: text.remember, text: caution })),
+    ...workroom.cautions.client.map(
+      (kind): Block => ({
+        kind: 'caution',
+        lead: text.remember,
+        text: words.wearerCaution(kind, workroom.weight.inAll),
+      }),
+    ),
   ];
 }
-
-/** A hem nearer to the floor than this is one to lift on stairs, mm. */
-const LONG_HEM = 150;

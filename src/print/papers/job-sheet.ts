@@ -1,27 +1,27 @@
 import type { Block } from '../page/page-blocks.ts';
 import { type FlowedPages, flowPages } from '../page/page-flow.ts';
+import { benchPage } from './bench-page.ts';
 import { bodiceBlocks } from './bodice-blocks.ts';
 import { costingBlocks } from './costing-blocks.ts';
 import { cuttingBlocks } from './cutting-blocks.ts';
-import { isForAChild } from './for-a-child.ts';
-import { frontAndBack } from './gown-drawing.ts';
 import { joinBlocks } from './join-blocks.ts';
-import { measureBlocks } from './measure-blocks.ts';
-import { calendarBlocks, levellingBlocks, orderBlocks } from './order-blocks.ts';
+import { trainBlocks } from './measure-blocks.ts';
+import { levellingBlocks, orderBlocks } from './order-blocks.ts';
 import { pageEdges } from './page-edges.ts';
 import type { PaperInput } from './paper-input.ts';
 import { seamBlocks } from './seam-blocks.ts';
 import { stockBlocks } from './stock-blocks.ts';
 import { trimBlocks } from './trim-blocks.ts';
-import { drawingCaption } from './views-block.ts';
+import { viewsBlock } from './views-block.ts';
 
-/** The workroom's papers, in the order in which the work meets them; the costing last, to be kept apart. */
+/** The workroom's papers: one page to pin up, then all of it in the order in which the work meets them; the costing last, to be kept apart. */
 export function jobSheet(input: PaperInput): FlowedPages {
   const { words, paper } = input;
   return flowPages(
     [
+      ...benchPage(input),
       ...openingBlocks(input),
-      ...measureBlocks(input),
+      ...trainBlocks(input),
       ...bodiceBlocks(input),
       ...cuttingBlocks(input),
       ...seamBlocks(input),
@@ -30,7 +30,6 @@ export function jobSheet(input: PaperInput): FlowedPages {
       ...stockBlocks(input),
       ...orderBlocks(input),
       ...levellingBlocks(input),
-      ...calendarBlocks(input),
       ...costingBlocks(input),
     ],
     {
@@ -42,18 +41,10 @@ export function jobSheet(input: PaperInput): FlowedPages {
 }
 
 function openingBlocks(input: PaperInput): Block[] {
-  const { gown, words, workroom, silhouette, diagnostics } = input;
+  const { words, workroom, diagnostics } = input;
   const { jobSheet: text } = words;
   const settle = diagnostics.filter((one) => one.level !== 'note');
-  const width = input.paper.width - 30;
   return [
-    { kind: 'heading', level: 1, text: gown.name },
-    ...notesOf(gown.notes).map((line): Block => ({ kind: 'paragraph', text: line })),
-    {
-      kind: 'figure',
-      drawing: frontAndBack(silhouette, { ...words.views, number: words.number }, width, 95),
-      caption: drawingCaption(input),
-    },
     ...(settle.length === 0 ? [] : [{ kind: 'heading', level: 2, text: text.settle } as const]),
     ...settle.map(
       (one): Block => ({
@@ -67,15 +58,21 @@ function openingBlocks(input: PaperInput): Block[] {
     ...workroom.missing.map(
       (one): Block => ({ kind: 'item', text: words.missing[one.fact](one.names ?? []) }),
     ),
-    ...(isForAChild(gown)
-      ? [{ kind: 'caution', text: words.wearer.child, lead: text.caution } as const]
-      : []),
+    ...workroom.cautions.jobSheet.map(
+      (kind): Block => ({
+        kind: 'caution',
+        lead: text.caution,
+        text: words.caution(kind, workroom.weight.inAll),
+      }),
+    ),
+    ...largerViews(input),
     { kind: 'heading', level: 3, text: text.notes },
     { kind: 'lines', count: 3 },
   ];
 }
 
-/** The maker's own lines, each by itself. */
-export function notesOf(notes: string | undefined): string[] {
-  return (notes ?? '').split('\n').filter((line) => line.trim() !== '');
+/** Two rows of views stand small on the bench page. */
+function largerViews(input: PaperInput): Block[] {
+  const rows = input.views?.rows.filter((row) => row.length > 0) ?? [];
+  return rows.length < 2 ? [] : [viewsBlock(input, { width: input.paper.width - 30, height: 130 })];
 }

@@ -18,7 +18,7 @@ export function joinBlocks(input: PaperInput): Block[] {
   ];
 }
 
-function joinRow({ words, workroom }: PaperInput, layer: string): string[] {
+export function joinRow({ words, workroom }: PaperInput, layer: string): string[] {
   const { jobSheet: text } = words;
   const group = workroom.waist.groups.find((own) => own.layers.includes(layer))?.layers ?? [layer];
   const others = (layers: readonly string[]): string[] => layers.filter((name) => name !== layer);

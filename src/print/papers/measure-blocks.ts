@@ -1,30 +1,22 @@
-import type { Block } from '../page/page-blocks.ts';
+import type { Block, TableBlock } from '../page/page-blocks.ts';
 import { footprintDrawing } from './footprint-drawing.ts';
 import { sideAndAbove } from './gown-drawing.ts';
 import type { PaperInput } from './paper-input.ts';
-import { viewsBlock } from './views-block.ts';
 
-/** Stations, gores, and how the train stands. */
-export function measureBlocks(input: PaperInput): Block[] {
-  const { words, workroom, silhouette, gown, paper } = input;
+/** How the train stands, and what lies on the floor. */
+export function trainBlocks(input: PaperInput): Block[] {
+  const { words, silhouette, gown, paper } = input;
   const { jobSheet: text } = words;
-  const { skirt } = workroom;
+  if (gown.train === undefined) return [];
   const train =
-    gown.train === undefined || input.views !== undefined
+    input.views !== undefined
       ? undefined
       : sideAndAbove(silhouette, { ...words.views, number: words.number }, paper.width - 30, 75);
-  return [
-    { kind: 'heading', level: 2, text: text.measures },
-    stationTable(input),
-    goreTable(input),
-    {
-      kind: 'paragraph',
-      text: `${text.waistLine(words.length(skirt.waist), gown.waist === undefined ? words.length(gown.waistSeam) : undefined)} ${text.hemLine(words.length(skirt.hem))}`,
-    },
-    ...(input.views === undefined ? [] : [viewsBlock(input, { width: paper.width - 30, height: 120 })]),
+  const blocks: Block[] = [
     ...(train === undefined ? [] : [{ kind: 'figure', drawing: train, caption: text.trainFigure } as const]),
     ...footprintBlock(input),
   ];
+  return blocks.length === 0 ? [] : [{ kind: 'heading', level: 2, text: text.train }, ...blocks];
 }
 
 /** What lies on the floor behind her, and how much room it takes. */
@@ -42,11 +34,11 @@ function footprintBlock({ words, workroom, paper }: PaperInput): Block[] {
   ];
 }
 
-function stationTable({ words, workroom, gown }: PaperInput): Block {
+export function stationTable({ words, workroom, gown }: PaperInput): TableBlock {
   const { jobSheet: text, number } = words;
   return {
     kind: 'table',
-    caption: text.lengthsCaption(gown.waist !== undefined),
+    caption: text.stationsCaption(gown.waist !== undefined),
     heads: text.stationHeads,
     align: ['start', 'end', 'end', 'end', 'end'],
     rows: workroom.skirt.stations.map(({ name, side, drop, finished, floor }) => {
@@ -64,7 +56,7 @@ function stationTable({ words, workroom, gown }: PaperInput): Block {
   };
 }
 
-function goreTable({ words, measures, cutPieces, gown }: PaperInput): Block {
+export function goreTable({ words, measures, cutPieces, gown }: PaperInput): TableBlock {
   const { jobSheet: text, number } = words;
   // A skirt of its own waist has no edge above to meet.
   const isKept = (_: unknown, column: number): boolean => gown.waist === undefined || column !== PANEL;
@@ -72,7 +64,7 @@ function goreTable({ words, measures, cutPieces, gown }: PaperInput): Block {
     kind: 'table',
     caption: text.goresCaption,
     heads: text.goreHeads.filter(isKept),
-    align: ['start', 'start', 'end', 'end', 'end', 'end'].filter(isKept) as ('start' | 'end')[],
+    align: (['start', 'end', 'end', 'end', 'end'] as const).filter(isKept),
     rows: measures.gores.flatMap((gore) => {
       const own = cutPieces
         .map(({ piece }) => piece)
@@ -82,8 +74,9 @@ function goreTable({ words, measures, cutPieces, gown }: PaperInput): Block {
       const piece = own.find(({ side }) => side === gore.side) ?? own[0];
       const cells = [
         // A middle whose halves differ is cut whole: its halves are told by her side.
-        gore.onFold ? words.closureRows.side(text.onFold(gore.name), piece?.middle && gore.side) : gore.name,
-        piece === undefined ? '' : howCut(piece, words),
+        gore.onFold
+          ? words.closureRows.side(text.onFold(gore.name), piece?.middle && gore.side)
+          : words.closureRows.side(gore.name, piece?.side),
         number(gore.top),
         gore.panel === undefined ? '' : number(gore.panel),
         number(gore.hem),
@@ -95,7 +88,7 @@ function goreTable({ words, measures, cutPieces, gown }: PaperInput): Block {
 }
 
 /** Column of the bodice's edge in the gores' table. */
-const PANEL = 3;
+const PANEL = 2;
 
 /** How many and how: on the fold, as a mirrored pair, single. */
 export function howCut(piece: PaperInput['cutPieces'][number]['piece'], words: PaperInput['words']): string {

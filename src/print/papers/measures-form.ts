@@ -23,12 +23,16 @@ export function measuresForm(
   const figure: Drawing = stationFigure(levels, names, paper.width - 30);
   const blocks: Block[] = [
     { kind: 'heading', level: 1, text: text.title },
-    { kind: 'paragraph', text: text.intro },
+    { kind: 'paragraph', text: introOf(gown, text) },
     { kind: 'fields', fields: text.who, columns: 2 },
     { kind: 'heading', level: 2, text: text.body },
     { kind: 'fields', fields: bodyFields(gown, words), columns: 2 },
-    { kind: 'heading', level: 2, text: text.petticoat },
-    { kind: 'fields', fields: text.petticoatFields, columns: 2 },
+    ...(isOverBody(gown)
+      ? []
+      : [
+          { kind: 'heading', level: 2, text: text.petticoat } as const,
+          { kind: 'fields', fields: text.petticoatFields, columns: 2 } as const,
+        ]),
     { kind: 'heading', level: 2, text: text.figure },
     { kind: 'figure', drawing: figure },
     { kind: 'page-break' },
@@ -67,10 +71,10 @@ export function measuresText(
   const part = (title: string, lines: readonly string[]): string[] => ['', title, ...lines.map(blank)];
   return [
     text.title,
-    text.intro,
+    introOf(gown, text),
     ...part(text.notes, text.who).slice(2),
     ...part(text.body, bodyFields(gown, words)),
-    ...part(text.petticoat, text.petticoatFields),
+    ...(isOverBody(gown) ? [] : part(text.petticoat, text.petticoatFields)),
     ...partsAbove(gown, names, words).flatMap(({ title, intro, fields }) =>
       part(intro === undefined ? title : `${title}. ${intro}`, fields),
     ),
@@ -87,7 +91,19 @@ export function measuresText(
 }
 
 /** What says how a gown's bodice is come by. */
-type MeasuredAbove = Pick<Gown, 'askedBodice' | 'straps' | 'capes' | 'waist'>;
+type MeasuredAbove = Pick<
+  Gown,
+  'askedBodice' | 'straps' | 'capes' | 'waist' | 'body' | 'fittedTo' | 'petticoat'
+>;
+
+/** Gores that follow her own girths hang over no petticoat, unless one is named all the same. */
+function isOverBody({ fittedTo, petticoat }: MeasuredAbove): boolean {
+  return fittedTo !== undefined && petticoat === undefined;
+}
+
+function introOf(gown: MeasuredAbove, text: Words['measuresForm']): string {
+  return isOverBody(gown) ? text.introOverBody : text.intro;
+}
 
 interface FormPart {
   readonly title: string;
@@ -106,10 +122,14 @@ function partsAbove(
   stations: readonly string[],
   { measuresForm: text }: Words,
 ): FormPart[] {
-  if (gown.waist !== undefined) return [];
   if (gown.askedBodice === undefined) {
     const panels = gown.gores.map(({ name, fold }) => text.panel(name, fold !== undefined));
-    return [{ title: text.edge, intro: text.edgeText, fields: [...panels, text.waistSeam, text.bones] }];
+    const edge = { title: text.edge, intro: text.edgeText, fields: [...panels, text.waistSeam, text.bones] };
+    const above = gown.waist === undefined ? [edge] : [];
+    if (gown.fittedTo === undefined) return above;
+    const below = (gown.body?.girths ?? []).filter((level) => (level.below ?? 0) > 0);
+    const fields = below.flatMap(({ at }) => [text.girth(at), text.girthHeight(at)]);
+    return [...above, { title: text.girthsBelow, intro: text.girthsBelowText, fields }];
   }
   const girths = gown.askedBodice.body.girths.flatMap(({ at, above, below }) => [
     text.girth(at),

@@ -16,7 +16,11 @@ export function orderBlocks({ words, workroom }: PaperInput): Block[] {
         notes: [...notes, ...holds.map((hold) => `${text.hold} ${hold}`)],
       };
       const cautions = step.cautions.map(
-        (caution): Block => ({ kind: 'caution', lead: text.caution, text: words.stepCautions[caution] }),
+        (caution): Block => ({
+          kind: 'caution',
+          lead: text.caution,
+          text: words.caution(caution, workroom.weight.inAll),
+        }),
       );
       // One column, so that no page end parts a step from its cautions.
       return cautions.length === 0 ? [item] : [{ kind: 'columns', columns: [[item, ...cautions]] }];
@@ -53,25 +57,6 @@ export function levellingBlocks({ words, workroom, gown }: PaperInput): Block[] 
       rows: Array.from({ length: rows }, (_, row) =>
         Array.from({ length: RECORD_COLUMNS }, (_unused, column) => cell(row + column * rows)).flat(),
       ),
-    },
-  ];
-}
-
-export function calendarBlocks({ words, workroom }: PaperInput): Block[] {
-  const { jobSheet: text } = words;
-  if (workroom.calendar === undefined) return [];
-  return [
-    { kind: 'heading', level: 2, text: text.calendar },
-    {
-      kind: 'table',
-      tick: true,
-      heads: text.calendarHeads,
-      align: ['start', 'start', 'end'],
-      rows: workroom.calendar.map((entry) => [
-        words.date(entry.date, entry.weekday),
-        words.milestones[entry.milestone],
-        String(entry.daysBefore),
-      ]),
     },
   ];
 }

@@ -12,6 +12,11 @@ import type { DrawnViews } from './views-drawing.ts';
 /** A lay as it is shown in the job sheet. */
 export interface LayFigure {
   readonly name: string;
+  readonly cloth: string;
+  /** What is cut from it. */
+  readonly layers: readonly string[];
+  /** Length to buy, mm. */
+  readonly buy: number;
   /** Undefined where nothing could be laid. */
   readonly drawing?: Drawing;
   /** Width, length, what to buy, how it is folded: one line or more. */

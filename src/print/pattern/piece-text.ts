@@ -40,7 +40,7 @@ export function pieceText(
     ...(cutPiece.remarks ?? []).map(plain),
     plain(words.layers(layers)),
     plain(shortened(gown)),
-    plain(words.grain),
+    plain(cutPiece.piece.bias ? words.bias : words.grain),
     plain(allowanceText(cutPiece, labels, sharing)),
     plain(labels.trace),
   ];

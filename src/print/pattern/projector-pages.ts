@@ -29,6 +29,8 @@ export function projectorPages(
         marks: [{ kind: 'use', drawing, offset }],
       };
     });
+    const { lead, text } = labels.words.cutting;
+    const caution = `${lead} ${text}`;
     const title = `${labels.gown} · ${labels.trace}`;
     const height = sheet.pageHeight + SQUARE_ROOM;
     const square: Mark = {
@@ -40,11 +42,16 @@ export function projectorPages(
           y: sheet.pageHeight,
         }),
         textMark(title, { x: sheet.left + TEST_SQUARE + 10, y: sheet.pageHeight + 12 }, 8),
+        // Whoever cuts by light may have no other page before her.
+        textMark(caution, { x: sheet.left + TEST_SQUARE + 10, y: sheet.pageHeight + 26 }, CAUTION),
       ],
     };
     return { x: 0, y: 0, width: plan.paper.width, height, title, marks: [...pieces, square] };
   });
 }
+
+/** Type that is read from where the cutter kneels, mm. */
+const CAUTION = 7;
 
 /** Below the pieces, mm. */
 const SQUARE_ROOM = TEST_SQUARE + 10;

@@ -1,0 +1,21 @@
+/** Harms that the papers warn of; their words are with the rest of the papers' text. */
+export type CautionKind =
+  | 'child'
+  | 'data'
+  | 'irons'
+  | 'flame'
+  | 'flame-worn'
+  | 'floor-cutting'
+  | 'blades'
+  | 'sequins'
+  | 'needle-zip'
+  | 'needle-bone'
+  | 'many-plies'
+  | 'nickel'
+  | 'braid-heat'
+  | 'weight'
+  | 'tight-lacing'
+  | 'hoop'
+  | 'stairs'
+  | 'dancing'
+  | 'pins';
