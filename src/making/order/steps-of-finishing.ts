@@ -4,6 +4,7 @@ import type { Bench } from '../findings.ts';
 import type { MakingFacts } from '../making-facts.ts';
 import { step, type UnplacedStep } from './step.ts';
 import { cutId, type StepId, togetherId } from './step-id.ts';
+import { alongSeams } from './steps-on-cloth.ts';
 import type { OpenStretch } from './work-to-waist.ts';
 
 /** Pieces that finish an edge or an opening are made up before they are sewn on. */
@@ -139,7 +140,7 @@ function biasSteps({ bench: { gown }, strips }: MakingFacts): UnplacedStep[] {
     const strip = strips.find((one) => one.isCut && one.layer === layer.name && one.along === along);
     if (bias === undefined || strip === undefined) return [];
     const before: StepId[] =
-      along === 'hem' ? [`hem:${layer.name}`] : [`strip-along:${layer.name}:${along}`, 'hang'];
+      along === 'hem' ? [`hem:${layer.name}`] : [`strip-along:${layer.name}/${stripNumber(strips, strip)}`];
     return [
       step(
         `bias:${bias.name}`,
@@ -155,4 +156,9 @@ function biasSteps({ bench: { gown }, strips }: MakingFacts): UnplacedStep[] {
       ),
     ];
   });
+}
+
+/** Which of the strips along seams and the waist it is. */
+function stripNumber(strips: MakingFacts['strips'], own: MakingFacts['strips'][number]): number {
+  return 1 + alongSeams(strips).indexOf(own);
 }

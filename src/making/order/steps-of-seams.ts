@@ -71,16 +71,14 @@ function gatherSteps({ bench: { gown, skirt } }: MakingFacts): UnplacedStep[] {
 
 /** What is sewn along the waist edge or a seam, other than the tapes that stay an edge from the start. */
 function seamStrips({ strips }: MakingFacts): UnplacedStep[] {
-  return strips
-    .filter((strip) => strip.along !== 'hem' && !isStayOfEdge(strip))
-    .map((strip, i) =>
+  return alongSeams(strips).map((strip, i) =>
       step(
         `strip-along:${strip.layer}/${i + 1}`,
         [`seams:${strip.layer}`, gatherId(strip.layer)],
         { kind: 'strip', strip: stepStrip(strip) },
         { before: ['hang'] },
       ),
-    );
+  );
 }
 
 export function gatherId(layer: string): StepId {
