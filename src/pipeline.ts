@@ -35,9 +35,10 @@ import { tierParts } from './draft/tiers.ts';
 import type { CutSet, DraftedGown } from './drafted-gown.ts';
 import { bindingParts } from './finishing/binding-parts.ts';
 import { facingParts } from './finishing/facing-parts.ts';
-import { facingTooDeep, waistFacingTooDeep } from './finishing/finishing-problems.ts';
+import { facingTooDeep, upperFacingTooDeep, waistFacingTooDeep } from './finishing/finishing-problems.ts';
 import { openingParts } from './finishing/opening-parts.ts';
 import { openingProblems } from './finishing/opening-problems.ts';
+import { upperFacings } from './finishing/upper-facings.ts';
 import { waistParts } from './finishing/waist-parts.ts';
 import { fitGown } from './fittings/fit-gown.ts';
 import { askedBodice, sewnToEdge, withHipOfBody } from './gown/above-waist-of-spec.ts';
@@ -141,9 +142,11 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...strapParts(gown.straps),
   ];
   const facings = facingParts(drafts, capes);
+  const upper = upperFacings(bodice);
   const ofWaist = waistParts(gown, drafts.layers);
   const finishing = [
     ...facings.parts,
+    ...('gore' in upper ? [] : upper),
     ...('gore' in ofWaist ? [] : ofWaist),
     ...openingParts(gown, drafts),
     ...bindingParts(gown, drafts),
@@ -171,6 +174,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...facings.tooDeep.map((found) => facingTooDeep(found, gown.units)),
     ...('gore' in ofWaist ? [waistFacingTooDeep(gown.waist!, ofWaist, gown.units)] : []),
     ...openingProblems(gown, drafts),
+    ...('gore' in upper ? [upperFacingTooDeep(gown.askedBodice!.facing!, upper.gore, gown.units)] : []),
     ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),
     ...pleatFindings(gown, drafts.layers),
     ...wideAllowances(drafts.layers).map((wide) => allowanceWiderThanGore(wide, gown.units)),

@@ -53,6 +53,8 @@ export function partRemarks(part: Part, units: Units): string[] {
       ];
     case 'binding':
       return [bindingRemark(part.of.strip, part.of.edge, say)];
+    case 'upper-facing':
+      return [`faces the upper edge, ${say(part.of.depth)} deep`, UPPER_FACING_SMALLER];
   }
 }
 
@@ -74,6 +76,8 @@ function bandRemarks(
 
 /** Raw edges are laid level: what the facing is smaller by rolls the seam inside. */
 const FACING_SMALLER = 'cut smaller at the hem: lay raw edges level';
+
+const UPPER_FACING_SMALLER = 'cut smaller at the upper edge: lay raw edges level';
 
 function flounceRemark({ piece }: Part, { flounce }: PartKind & { kind: 'flounce' }, say: Say): string {
   const run = lengthOfRun(piece.edges[0]!.curves) * (piece.copies ?? 1);

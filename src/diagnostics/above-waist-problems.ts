@@ -89,3 +89,9 @@ export const capeShapeUnclear = error('cape-shape-unclear', (cape: string) => ({
   why: 'It is cut as part of a ring, or gathered from a straight piece.',
   hint: 'Keep one, such as `angle: 180deg` or `fullness: 2`.',
 }));
+
+export const facingOfOtherEdge = error('facing-of-other-edge', (finish: string) => ({
+  message: `The bodice has a facing, and its upper edge is ${finish}.`,
+  why: 'A facing is sewn to the edge that it faces; this one would be cut for nothing.',
+  hint: 'Write `upper-finish: faced`, or take `facing` out.',
+}));

@@ -39,6 +39,7 @@ export type PartKind =
   | { readonly kind: 'strap'; readonly strap: Strap }
   | { readonly kind: 'cape'; readonly cape: Cape; readonly inner: number }
   | { readonly kind: 'hem-facing'; readonly faces: string; readonly depth: number }
+  | { readonly kind: 'upper-facing'; readonly depth: number }
   | { readonly kind: 'waist-facing'; readonly depth: number }
   | { readonly kind: 'placket'; readonly width: number; readonly opening: number }
   | { readonly kind: 'guard'; readonly width: number }

@@ -3,7 +3,7 @@ import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
-import { notchesOf } from './facing-notches.ts';
+import { notchesOfFacing } from './facing-notches.ts';
 import { cutFacings, facingsOfHem, type TooDeep } from './facings-of-hem.ts';
 import { facingPiece, facingSides } from './hem-facing.ts';
 import { type JoinedFacing, joinedFacings } from './joined-facings.ts';
@@ -60,7 +60,7 @@ function partsOf(faces: Layer, facings: readonly JoinedFacing[]): Part[] {
       layer,
       piece: { ...piece, layers: [layer.name] },
       allowances: {},
-      notches: notchesOf(piece),
+      notches: notchesOfFacing(piece),
       quartered: false,
       marks: seams,
       roughCut: 0,

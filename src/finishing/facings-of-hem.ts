@@ -15,7 +15,10 @@ export interface TooDeep {
  * through: the gore whose inner edge meets the seam by itself decides for both.
  * @param depth mm
  */
-export function facingsOfHem({ pieces, gown }: GownDraft, depth: number): readonly Piece[] | TooDeep {
+export function facingsOfHem(
+  { pieces, gown }: Pick<GownDraft, 'pieces'> & { readonly gown: Pick<GownDraft['gown'], 'round'> },
+  depth: number,
+): readonly Piece[] | TooDeep {
   return facingsBelow(pieces, gown.round !== 'mirrored', depth);
 }
 

@@ -10,7 +10,7 @@ import type { Gown } from '../gown/gown.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
 import { type GownLines, goresOnce, stationsOnce } from '../gown/lines.ts';
 import type { WaistFinish } from '../gown/waist.ts';
-import { notchesOf } from './facing-notches.ts';
+import { notchesOfFacing } from './facing-notches.ts';
 import { cutFacings, facingsOfWaist, type TooDeep } from './facings-of-hem.ts';
 import { joinedFacings } from './joined-facings.ts';
 
@@ -32,7 +32,7 @@ export function waistParts(gown: GownWithWaist, drafts: readonly LayerDraft[]): 
       ...partOf(waist, waist.layer!),
       of: { kind: 'waist-facing', depth: waist.width },
       piece: { ...piece, layers: [waist.layer!.name] },
-      notches: notchesOf(piece),
+      notches: notchesOfFacing(piece),
       marks: seams,
     }),
   );

@@ -4,7 +4,7 @@ import type { Layer } from './layer.ts';
 /** Sections of a gown that ask for pieces which finish it. */
 export type Finished = Pick<
   Gown,
-  'layers' | 'capes' | 'waist' | 'closure' | 'slits' | 'pockets' | 'loops' | 'trims'
+  'layers' | 'capes' | 'waist' | 'closure' | 'slits' | 'pockets' | 'loops' | 'trims' | 'askedBodice'
 >;
 
 /** What finishes a gown is cut as layers of its own: each of them once. */
@@ -12,6 +12,7 @@ export function finishingLayers(gown: Finished): Layer[] {
   const { waist, closure, slits, pockets, loops, trims } = gown;
   return [
     ...facingLayers(gown),
+    ...(gown.askedBodice?.facing ? [gown.askedBodice.facing.layer] : []),
     ...[waist?.layer, closure?.piece?.layer].flatMap((layer) => layer ?? []),
     ...slits.flatMap(({ facing, stayLayer }) => [facing?.layer, stayLayer].flatMap((layer) => layer ?? [])),
     ...[...pockets, ...loops].map(({ layer }) => layer),

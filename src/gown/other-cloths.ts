@@ -10,7 +10,7 @@ export function inOtherCloths(gown: Gown, other: (cloth: Cloth) => Cloth): Gown 
     cloth: cloths.get(layer.cloth.name)!,
     ...(layer.facing && { facing: { ...layer.facing, layer: changed(layer.facing.layer) } }),
   });
-  const { edging } = gown;
+  const { edging, askedBodice } = gown;
   return {
     ...gown,
     cloths: [...cloths.values()],
@@ -41,6 +41,17 @@ export function inOtherCloths(gown: Gown, other: (cloth: Cloth) => Cloth): Gown 
       ...(trim.bias && { bias: changed(trim.bias) }),
     })),
     ...(edging?.cloth && { edging: { ...edging, cloth: cloths.get(edging.cloth.name)! } }),
+    ...(askedBodice && {
+      askedBodice: {
+        ...askedBodice,
+        layers: askedBodice.layers.map(changed),
+        ...(askedBodice.facing && {
+          facing: { ...askedBodice.facing, layer: changed(askedBodice.facing.layer) },
+        }),
+      },
+    }),
+    straps: gown.straps.map((strap) => ({ ...strap, layer: changed(strap.layer) })),
+    capes: gown.capes.map((cape) => ({ ...cape, layers: cape.layers.map(changed) })),
     overskirts: gown.overskirts.map((one) => ({ ...one, gown: inOtherCloths(one.gown, other) })),
   };
 }

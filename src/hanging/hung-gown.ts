@@ -49,16 +49,16 @@ export const SETTLINGS: readonly Settling[] = [
   { stride: 1, steps: 110, fall: 0.05, keeps: 0.97 },
   { stride: 1, steps: 50, fall: 0.02, keeps: 0.95 },
   { stride: 1, steps: 60, fall: 0.005, keeps: 0.9 },
-  { stride: 1, steps: 60, fall: 0.001, keeps: 0.9 },
+  { stride: 1, steps: 60, fall: 0.0006, keeps: 0.88 },
 ];
 
 /** With a train drawn up much hangs from few places: small falls throughout, or the cloth would slip off them. */
 export const DRAWN_UP: readonly Settling[] = [
-  { stride: 2, steps: 360, fall: 0.1, keeps: 0.985 },
+  { stride: 2, steps: 300, fall: 0.1, keeps: 0.98 },
   { stride: 2, steps: 80, fall: 0.03, keeps: 0.96 },
-  { stride: 1, steps: 80, fall: 0.01, keeps: 0.96 },
-  { stride: 1, steps: 70, fall: 0.003, keeps: 0.93 },
-  { stride: 1, steps: 50, fall: 0.001, keeps: 0.9 },
+  { stride: 1, steps: 60, fall: 0.01, keeps: 0.95 },
+  { stride: 1, steps: 60, fall: 0.003, keeps: 0.93 },
+  { stride: 1, steps: 60, fall: 0.0003, keeps: 0.85 },
 ];
 
 /** The floor at 0, and friction of cloth on it and of cloth on a petticoat, for one of pressure. From memory: 0.3 to 0.6, 0.15 to 0.3. */

@@ -94,7 +94,9 @@ export function englishPages({ length, list, station, unit }: Basics) {
       weightHeads: ['layer', 'cloth', 'sewn area', 'cut area', 'weight', 'thread to buy'],
       weightCaption: 'Weight with allowances, before edging and petticoat; thread with 15 % waste',
       threadNote: (ratio: string): string =>
-        `Thread by published tables for lockstitch, ${ratio} m for each metre sewn at a stitch of 2.5 mm, half on the bobbin; shorter stitches draw more.`,
+        unit === 'in'
+          ? `Thread by published tables for lockstitch, ${ratio} yd for each yard sewn at 10 stitches to the inch, half on the bobbin; shorter stitches draw more.`
+          : `Thread by published tables for lockstitch, ${ratio} m for each metre sewn at a stitch of 2.5 mm, half on the bobbin; shorter stitches draw more.`,
       inAll: 'in all',
       notions: 'To have at hand',
       order: 'Order of making',
@@ -238,7 +240,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
     },
     walkingRows: {
       offFloor: 'front hem off the floor',
-      offFloorText: (height: string): string => `${height} (textbook: ${length(25)}; walked in and adjusted)`,
+      offFloorText: (height: string): string =>
+        `${height} (textbook: ${length(25)}); she walks in it at the fitting before it stays so`,
       hoop: 'bottom hoop',
       hoopText: (round: string, height: string): string => `${round} round, ${height} off the floor`,
       sweep: 'skirt round at the hoop',

@@ -7,7 +7,7 @@ import { hangTask } from '../../src/hanging/gown-to-hang.ts';
 import { type Hang, hangOf } from '../../src/hanging/hang.ts';
 import { hangCloth } from '../../src/hanging/hang-cloth.ts';
 import { hangFigures } from '../../src/hanging/hang-figures.ts';
-import { AROUND, type HangTask, SETTLINGS } from '../../src/hanging/hung-gown.ts';
+import { AROUND, DRAWN_UP, type HangTask, SETTLINGS } from '../../src/hanging/hung-gown.ts';
 import { gownViews } from '../../src/hanging/views.ts';
 import { draft } from '../../src/pipeline.ts';
 import { workroom } from '../../src/workroom/workroom.ts';
@@ -27,11 +27,17 @@ function meshOf({ sewn }: HangTask): ClothMesh {
 
 const hung = new Map<string, { task: HangTask; hang: Hang }>();
 
+const meshes = new Map<string, ClothMesh>();
+
 function hangOfFile(file: string): { task: HangTask; hang: Hang } {
+  const known = hung.get(file);
+  if (known !== undefined) return known;
   const task = taskOf(file);
-  const known = hung.get(file) ?? { task, hang: hangOf(task.sewn, meshOf(task)) };
-  hung.set(file, known);
-  return known;
+  const mesh = meshOf(task);
+  const own = { task, hang: hangOf(task.sewn, mesh) };
+  meshes.set(file, mesh);
+  hung.set(file, own);
+  return own;
 }
 
 const FILES = [
@@ -62,6 +68,37 @@ function insideBody({ body, place, waistHeight }: Hang, i: number): number {
   const at = (values: Float64Array): number => values[level]! + (values[level + 1]! - values[level]!) * part;
   const outward = Math.hypot(x / at(body.halfWidth), y / at(body.halfDepth));
   return outward >= 1 ? 0 : Math.hypot(x, y) * (1 / outward - 1);
+}
+
+it.each(['examples/lantern.yaml', 'templates/square-train.yaml'])(
+  'drawn up by its bustle it is all but unstretched too, and every loop hangs at its button: %s',
+  (file) => {
+    const { task, hang } = hangOfFile(file);
+    const { sewn, ties } = task;
+    const up = hangOf(
+      sewn,
+      hangCloth(sewn.cloth, { body: sewn.body, ...AROUND }, DRAWN_UP, { ties, from: meshes.get(file)! }),
+    );
+    expect(up.stretch).toBeLessThan(0.01);
+    for (const { column, anchor, pickUp } of ties) {
+      const [button, loop] = [anchor, pickUp].map((depth) => placeAt(up, column, depth));
+      // A loop keeps 12 mm off, and a place is a row of the mesh or near it.
+      expect(Math.hypot(...button!.map((own, axis) => own - loop![axis]!))).toBeLessThan(45);
+    }
+    expect(hangFigures(hang).touches.length).toBeGreaterThan(0);
+  },
+);
+
+function placeAt({ place, depth, rows }: Hang, column: number, wanted: number): number[] {
+  const first = column * rows;
+  let row = 0;
+  while (row + 2 < rows && depth[first + row + 1]! < wanted) row++;
+  const [above, below] = [depth[first + row]!, depth[first + row + 1]!];
+  const part = Math.min(1, (wanted - above) / (below - above));
+  return [0, 1, 2].map((axis) => {
+    const own = 3 * (first + row) + axis;
+    return place[own]! + (place[own + 3]! - place[own]!) * part;
+  });
 }
 
 it('a mirrored gown looks mirrored from the front and the back', () => {

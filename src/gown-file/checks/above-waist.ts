@@ -73,6 +73,10 @@ function checkDraft(page: Page): Diagnostic[] {
     faults.push(problems.panelsUnlikeGores(page.keyAt('bodice', 'draft', 'panels'), panels, gores));
   if (page.hasList('bodice', 'draft', 'layers') && draft?.layers?.length === 0)
     faults.push(noLayers(page.keyAt('bodice', 'draft', 'layers')));
+  if (draft?.facing !== undefined && (draft.upperFinish ?? 'bound') !== 'faced')
+    faults.push(
+      problems.facingOfOtherEdge(page.keyAt('bodice', 'draft', 'facing'), draft.upperFinish ?? 'bound'),
+    );
   return [...faults, ...checkClosing(page)];
 }
 

@@ -124,6 +124,7 @@ function checkClothsNamed(page: Page): Diagnostic[] {
   const above = bodice?.draft?.layers ?? [];
   const used = [
     ...above.flatMap(({ cloth }, i) => one(page, cloth, 'bodice', 'draft', 'layers', i, 'cloth')),
+    ...one(page, bodice?.draft?.facing?.cloth, 'bodice', 'draft', 'facing', 'cloth'),
     ...straps.flatMap(({ cloth }, i) => one(page, cloth, 'straps', i, 'cloth')),
     ...layers.flatMap(({ layer, path }) => [
       ...one(page, layer.cloth, ...path, 'cloth'),

@@ -16,6 +16,7 @@ export type StepId =
   | 'bodice-close'
   | 'fit-bodice'
   | 'bones'
+  | 'upper-facing'
   | 'upper-edge'
   | 'bodice-lining'
   | `beside:${string}`

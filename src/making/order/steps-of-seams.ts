@@ -3,7 +3,7 @@ import { seamsByName } from '../skirt.ts';
 import { step, type UnplacedStep } from './step.ts';
 import type { StepId } from './step-id.ts';
 import { openPockets, openSlits } from './steps-of-finishing.ts';
-import { gapOf, isStayOfEdge, stepStrip } from './steps-on-cloth.ts';
+import { alongSeams, gapOf, stepStrip } from './steps-on-cloth.ts';
 import type { OpenSeam } from './work-to-waist.ts';
 
 /** Each layer by itself: its seams, what is let into them or sewn along them, its fullness. */
@@ -72,12 +72,12 @@ function gatherSteps({ bench: { gown, skirt } }: MakingFacts): UnplacedStep[] {
 /** What is sewn along the waist edge or a seam, other than the tapes that stay an edge from the start. */
 function seamStrips({ strips }: MakingFacts): UnplacedStep[] {
   return alongSeams(strips).map((strip, i) =>
-      step(
-        `strip-along:${strip.layer}/${i + 1}`,
-        [`seams:${strip.layer}`, gatherId(strip.layer)],
-        { kind: 'strip', strip: stepStrip(strip) },
-        { before: ['hang'] },
-      ),
+    step(
+      `strip-along:${strip.layer}/${i + 1}`,
+      [`seams:${strip.layer}`, gatherId(strip.layer)],
+      { kind: 'strip', strip: stepStrip(strip) },
+      { before: ['hang'] },
+    ),
   );
 }
 

@@ -1,4 +1,5 @@
 import type { DraftedBodice } from '../../bodice/draft-asked.ts';
+import { finishingLayers } from '../../gown/finishing.ts';
 import type * as sections from '../../gown/sections.ts';
 import type { BustleFacts } from '../bustle/bustle-facts.ts';
 import type { ClosureFacts } from '../closure/closure-facts.ts';
@@ -58,13 +59,24 @@ export function notionsFor(
     const tape = bustle.points.reduce((sum, point) => sum + 2 * bustle.loop * point.copies, 0);
     derived.push({ kind: 'bustle-points', over: bustle.kind === 'over', number: bustle.number, tape });
   }
-  for (const { layer, cloth, need } of parts.thread) {
-    derived.push({ kind: 'thread', layer, cloth, length: need.toBuy });
-  }
+  derived.push(...threadNotions(gown, parts.thread));
   return [...given.map((notion): Notion => ({ kind: 'given', notion })), ...derived];
 }
 
 /** Hooks for a bustle are other hooks. */
 function closesWithHooks(given: readonly sections.Notion[]): boolean {
   return given.some(({ name }) => /\bhook|\bsnap|\bpress-stud/i.test(name) && !/bustle/i.test(name));
+}
+
+/** Thread by layer; small pieces that finish the gown are sewn with that of their cloth. */
+function threadNotions(gown: Bench['gown'], thread: readonly LayerThread[]): Notion[] {
+  const small = new Set(finishingLayers(gown).map(({ name }) => name));
+  const lines: Extract<Notion, { kind: 'thread' }>[] = [];
+  for (const { layer, cloth, need } of thread) {
+    const at = small.has(layer) ? lines.findIndex((line) => line.cloth === cloth) : -1;
+    const own = lines[at];
+    if (own === undefined) lines.push({ kind: 'thread', layer, cloth, length: need.toBuy });
+    else lines[at] = { ...own, length: own.length + need.toBuy };
+  }
+  return lines;
 }

@@ -37,7 +37,7 @@ export function rowsOfParts(
   return [
     ...flounces.map((flounce) => rowsOfFlounce(flounce, pieces)),
     ...tiers.map((own) => rowsOfTiers(own, pieces)),
-    ...facingLayers(gown).map((layer) => rowsOfFacing(layer, pieces)),
+    ...ofFacings(gown).map((layer) => rowsOfFacing(layer, pieces)),
     ...rowsOfWaist(waist, pieces),
     ...otherFinishing(gown).map((layer) => rowsOfPieces(layer, pieces)),
   ];
@@ -79,9 +79,15 @@ function rowsOfTiers(
   };
 }
 
+/** Facings of hems and of a bodice's upper edge. */
+function ofFacings(gown: Finished): Layer[] {
+  const upper = gown.askedBodice?.facing;
+  return [...facingLayers(gown), ...(upper ? [upper.layer] : [])];
+}
+
 /** What lies in openings, loops and bindings: all but facings of hems and what finishes the waist. */
 function otherFinishing(gown: Finished): Layer[] {
-  const told = [...facingLayers(gown), gown.waist?.layer];
+  const told = [...ofFacings(gown), gown.waist?.layer];
   return finishingLayers(gown).filter((layer) => !told.includes(layer));
 }
 
