@@ -24,6 +24,7 @@ import { type PleatFold, pleatFolds, pleatsOfLayer } from './pleat-folds.ts';
 import { pleatRemarks } from './pleat-remarks.ts';
 import { pleatMarks } from './pleats.ts';
 import { type TopFullness, topFullness } from './top-fullness.ts';
+import { tuckLines, tuckRemarks } from './tuck-lines.ts';
 
 /**
  * Adds every layer's allowances: gores from the centre front round, then flounces, strips and godets. Layers whose cut
@@ -96,8 +97,9 @@ function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
             remarks: [
               ...(full === undefined ? [] : [fullnessRemark(full, units)]),
               ...pleatRemarks(placed, plain, units),
+              ...tuckRemarks(layer, units),
             ],
-            marks,
+            marks: [...marks, ...tuckLines(piece, layer)],
             folds,
             key: JSON.stringify([
               index,
@@ -107,6 +109,7 @@ function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
               full?.rule,
               placed,
               layer.grain,
+              layer.tucks,
             ]),
           };
         }),
