@@ -17,19 +17,39 @@ export interface CheckFlags {
   readonly resolved?: boolean;
 }
 
-/** `check`: reads, drafts and trues; prints findings and figures. */
-export function checkGown(file: string, flags: CheckFlags, machine: Machine): ExitStatus {
-  if (flags.resolved) return printResolved(file, machine);
+/** `check`: reads, drafts and trues each; prints findings and figures. The status is the worst of them. */
+export function checkGowns(files: readonly string[], flags: CheckFlags, machine: Machine): ExitStatus {
+  const checked = files.map((file): Checked => {
+    if (files.length > 1 && flags.json !== true) machine.out(`${file}\n`);
+    return flags.resolved === true
+      ? { status: printResolved(file, machine) }
+      : checkGown(file, flags, machine);
+  });
+  const reports = checked.flatMap(({ report }, i) =>
+    report === undefined ? [] : { spec: files[i]!, ...report },
+  );
+  const [only] = checked;
+  if (files.length > 1 && flags.json === true && flags.resolved !== true) machine.out(jsonText(reports));
+  else if (only?.report !== undefined) machine.out(jsonText(only.report));
+  const isWrong = checked.some(({ status }) => status !== ExitStatus.done);
+  return isWrong ? ExitStatus.specWrong : ExitStatus.done;
+}
+
+interface Checked {
+  readonly status: ExitStatus;
+  /** What `--json` prints. */
+  readonly report?: object;
+}
+
+function checkGown(file: string, flags: CheckFlags, machine: Machine): Checked {
   const { gown, diagnostics: found } = readGown(file, machine);
   const diagnostics =
     gown === undefined ? found : sortDiagnostics([...found, ...tooLarge(gown, paperOf(gown))]);
-  if (flags.json) {
-    machine.out(jsonText({ ...gown?.report, findings: findingsJson(diagnostics) }));
-  } else {
-    printFindings(diagnostics, machine);
-    if (gown !== undefined) machine.out(checkTable(gown.report, gown.gown.units));
-  }
-  return hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
+  const status = hasErrors(diagnostics) ? ExitStatus.specWrong : ExitStatus.done;
+  if (flags.json) return { status, report: { ...gown?.report, findings: findingsJson(diagnostics) } };
+  printFindings(diagnostics, machine);
+  if (gown !== undefined) machine.out(checkTable(gown.report, gown.gown.units));
+  return { status };
 }
 
 /** The whole spec, with everything that it keeps of those that it is based on. */
