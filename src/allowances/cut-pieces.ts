@@ -25,6 +25,7 @@ import { type PleatFold, pleatFolds, pleatsOfLayer } from './pleat-folds.ts';
 import { pleatRemarks } from './pleat-remarks.ts';
 import { pleatMarks } from './pleats.ts';
 import { type TopFullness, topFullness } from './top-fullness.ts';
+import { tuckLines, tuckRemarks } from './tuck-lines.ts';
 
 /**
  * Adds every layer's allowances: gores from the centre front round, then flounces, strips and godets. Layers whose cut
@@ -97,8 +98,9 @@ function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
             remarks: [
               ...(full === undefined ? [] : [fullnessRemark(full, units)]),
               ...pleatRemarks(placed, plain, units),
+              ...tuckRemarks(layer, units),
             ],
-            marks,
+            marks: [...marks, ...tuckLines(piece, layer)],
             folds,
             key: JSON.stringify([
               index,
@@ -108,6 +110,7 @@ function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
               full?.rule,
               placed,
               layer.grain,
+              layer.tucks,
             ]),
           };
         }),

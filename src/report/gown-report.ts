@@ -3,7 +3,7 @@ import { lineAndColumn } from '../diagnostics/place.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
 import { hemRound } from '../draft/flounces.ts';
 import type { Gown } from '../gown/gown.ts';
-import { hasGore } from '../gown/layer.ts';
+import { hasGore, tuckedUp } from '../gown/layer.ts';
 import { halves, stationsOnce } from '../gown/lines.ts';
 import { type GownMeasures, type WorstSeams, worstSeams } from '../truing/measure-gown.ts';
 import type { LayerMeasures } from '../truing/true-layers.ts';
@@ -53,6 +53,8 @@ export interface GownReport {
     readonly hem: string;
     /** Cut on the bias: 45° on the thread. */
     readonly grain?: 'bias';
+    /** What its growth tucks take up, along the cloth; its lines are those with them let out. */
+    readonly tuckedUp?: number;
     readonly sewnHem: number;
     /** Of this layer's own seam lines, at worst: sides apart, and the sums of two angles farthest from 180°. */
     readonly seams: { readonly difference: number; readonly hemAngle: number; readonly waistAngle: number };
@@ -152,6 +154,7 @@ export function gownReport(
       cloth: layer.cloth.name,
       hem: layer.hem,
       ...(layer.grain === undefined ? {} : { grain: layer.grain }),
+      ...(layer.tucks === undefined ? {} : { tuckedUp: mm(tuckedUp(layer)) }),
       sewnHem: mm(hemRound({ layer, draft }, gown.godets)),
       seams: worstOf(worstSeams(draft, own, layer)),
       sewnWaist: mm(sewnWaist({ layer, draft, measures: own })),

@@ -5,14 +5,14 @@ import type { AddCommand } from '../command.ts';
 export const addCheck: AddCommand = (program, machine, end) => {
   program
     .command('check')
-    .summary('read, draft and true one spec or several; write nothing')
+    .summary('read, draft and true specs; write nothing')
     .description(
-      'Reads the spec, drafts it and trues every seam, the waist and the hem. Prints what is wrong with its place in the file, and a table of the figures. Writes no file. Of several specs the exit status is the worst, so that a repository can check all it holds at once.',
+      'Reads the spec, drafts it and trues every seam, the waist and the hem. Prints what is wrong with its place in the file, and a table of the figures; of several specs a line each in place of the table. Writes no file.',
     )
-    .argument('<specs...>', 'the gown specs')
+    .argument('<specs...>', 'the gown spec, or several')
     .option('--json', 'print figures and findings as JSON')
     .option('--resolved', 'print the whole spec, with what it keeps of those that it is based on')
-    .action(async (files: readonly string[], flags: CheckFlags) => {
+    .action(async (files: string[], flags: CheckFlags) => {
       const { checkGowns } = await import('../check-gown.ts');
       end(checkGowns(files, flags, machine));
     });

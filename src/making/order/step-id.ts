@@ -25,6 +25,7 @@ export type StepId =
   | `gather:${string}`
   | `pleat:${string}`
   | `press-pleats:${string}`
+  | `tucks:${string}`
   | `tiers:${string}`
   | `flounce:${string}`
   | `overskirt:${string}`
