@@ -25,7 +25,7 @@ function checkEdge(page: Page): Diagnostic[] {
   const misspelt = keys.some(
     (key) => !BODICE_KEYS.includes(key) && nearest(key, BODICE_KEYS) === 'waist-seam',
   );
-  if (keys.includes('waist-seam') || misspelt) return [];
+  if (keys.includes('waist-seam') || misspelt || page.has('waist')) return [];
   return [
     missingKey(
       page.at('bodice'),
