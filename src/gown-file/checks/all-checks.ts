@@ -1,8 +1,9 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { checkAboveWaist } from './above-waist.ts';
 import { checkAssumed } from './assumed.ts';
-import { checkCloths, checkFacings } from './cloths.ts';
+import { checkCloths } from './cloths.ts';
 import { checkDarts } from './darts.ts';
+import { checkFinishing } from './finishing.ts';
 import { checkFittedTo } from './fitted-to.ts';
 import { checkFullness } from './fullness.ts';
 import { checkGores } from './gores.ts';
@@ -35,7 +36,7 @@ export function allChecks(page: Page): Diagnostic[] {
     checkPetticoats,
     checkFittedTo,
     checkCloths,
-    checkFacings,
+    checkFinishing,
     checkShares,
     checkFullness,
     checkPleats,

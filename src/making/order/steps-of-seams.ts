@@ -3,7 +3,8 @@ import type { MakingFacts } from '../making-facts.ts';
 import { seamsByName } from '../skirt.ts';
 import { step, type UnplacedStep } from './step.ts';
 import type { StepId } from './step-id.ts';
-import { gapOf, isStayOfEdge, stepStrip } from './steps-on-cloth.ts';
+import { openPockets, openSlits } from './steps-of-finishing.ts';
+import { alongSeams, gapOf, stepStrip } from './steps-on-cloth.ts';
 import type { OpenSeam } from './work-to-waist.ts';
 
 /** Each layer by itself: its seams, what is let into them or sewn along them, its fullness. */
@@ -11,7 +12,8 @@ export function layerSteps(facts: MakingFacts): UnplacedStep[] {
   return [...seamSteps(facts), ...godetSteps(facts), ...gatherSteps(facts), ...seamStrips(facts)];
 }
 
-function seamSteps({ bench: { skirt }, closure }: MakingFacts): UnplacedStep[] {
+function seamSteps({ bench, closure }: MakingFacts): UnplacedStep[] {
+  const { skirt } = bench;
   return skirt.layers.flatMap(({ layer, seams, godets }) => {
     if (seams.length === 0) return [];
     const own = seams.some((seam) => seam.name === closure?.at);
@@ -29,6 +31,8 @@ function seamSteps({ bench: { skirt }, closure }: MakingFacts): UnplacedStep[] {
         openAbove,
         gap: gapOf(layer),
         godets: godets.map(({ name, seam, from }) => ({ name, seam, from })),
+        slits: openSlits(bench).filter(({ seam }) => seams.some(({ name }) => name === seam)),
+        pockets: layer === bench.gown.layers.at(-1) ? openPockets(bench) : [],
       }),
     ];
   });
@@ -68,16 +72,14 @@ function gatherSteps({ bench: { gown, skirt } }: MakingFacts): UnplacedStep[] {
 
 /** What is sewn along the waist edge or a seam, other than the tapes that stay an edge from the start. */
 function seamStrips({ strips }: MakingFacts): UnplacedStep[] {
-  return strips
-    .filter((strip) => strip.along !== 'hem' && !isStayOfEdge(strip))
-    .map((strip, i) =>
-      step(
-        `strip-along:${strip.layer}/${i + 1}`,
-        [`seams:${strip.layer}`, gatherId(strip.layer)],
-        { kind: 'strip', strip: stepStrip(strip) },
-        { before: ['hang'] },
-      ),
-    );
+  return alongSeams(strips).map((strip, i) =>
+    step(
+      `strip-along:${strip.layer}/${i + 1}`,
+      [`seams:${strip.layer}`, gatherId(strip.layer)],
+      { kind: 'strip', strip: stepStrip(strip) },
+      { before: ['hang'] },
+    ),
+  );
 }
 
 /** Darts take a gore's fullness away before its seams are sewn. */
