@@ -7,7 +7,7 @@ import type { Curve, Line } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { reversedRun } from '../geometry/split.ts';
 import { reflected } from '../geometry/transform.ts';
-import { notchesOfFacing } from './facing-parts.ts';
+import { notchesOfFacing } from './facing-notches.ts';
 import { facingsOfHem, type TooDeep } from './facings-of-hem.ts';
 import { INNER_EDGE } from './hem-facing.ts';
 import { joinedFacings } from './joined-facings.ts';

@@ -47,6 +47,9 @@ export function toileOf(gown: Gown): Gown {
     })),
     // Tape shows where straps go.
     straps: [],
+    slits: [],
+    pockets: [],
+    loops: [],
     capes: gown.capes.map((cape) => ({ ...cape, layers: [capeToile(layer)] })),
     ...(asked && { askedBodice: bodiceToile(asked, layer) }),
     trims: [],

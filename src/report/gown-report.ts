@@ -8,6 +8,7 @@ import { halves, stationsOnce } from '../gown/lines.ts';
 import { type GownMeasures, type WorstSeams, worstSeams } from '../truing/measure-gown.ts';
 import type { LayerMeasures } from '../truing/true-layers.ts';
 import type { BodiceReport, CapeReport } from './bodice-report.ts';
+import type { FinishingReport } from './finishing-report.ts';
 import type { FittingReport } from './fitting-report.ts';
 import type { PartReport } from './part-report.ts';
 import type { PleatReport } from './pleat-report.ts';
@@ -66,6 +67,8 @@ export interface GownReport {
   readonly capes?: readonly CapeReport[];
   /** Flounces, strips, godets, straps and capes. */
   readonly parts: readonly PartReport[];
+  /** Facings, bands and what lies in openings. */
+  readonly finishing: readonly FinishingReport[];
   /** Pleats that have their place, by layer. */
   readonly pleats?: readonly PleatReport[];
   readonly overskirts: readonly GownReport[];
@@ -104,7 +107,7 @@ export interface Finding {
 export function gownReport(
   gown: Gown,
   { drafts, measures, layers }: MeasuredDrafts,
-  beside: Pick<GownReport, 'bodice' | 'capes' | 'parts' | 'pleats' | 'overskirts' | 'fittings'>,
+  beside: Pick<GownReport, 'bodice' | 'capes' | 'parts' | 'finishing' | 'pleats' | 'overskirts' | 'fittings'>,
 ): GownReport {
   const { gown: lines, lengths } = drafts.gown;
   const ifKnown = (length: number | undefined): number | null => (length === undefined ? null : mm(length));

@@ -167,6 +167,7 @@ export const trim = z.pipe(
     layer: name(),
     along: described(station(), 'hem, waist, or a station'),
     width: optional(length(BOUNDS.trimWidth)),
+    cloth: optional(name(), 'A binding is cut from it on the bias; bought by the metre when absent'),
     price: optional(price()),
     'priced-per': perUnit(),
     'sold-by': optional(soldBy(BOUNDS.step)),

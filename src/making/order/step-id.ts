@@ -30,6 +30,10 @@ export type StepId =
   | `flounce:${string}`
   | `overskirt:${string}`
   | `facing:${string}`
+  | `slit:${string}`
+  | `pocket:${string}`
+  | `loops:${string}`
+  | `bias:${string}`
   | 'finish-opening'
   | `baste:${string}`
   | 'close'
