@@ -441,6 +441,11 @@ export function englishPages({ length, list, station, unit }: Basics) {
       bodyFields: [
         'waist, where the bodice ends',
         'hip, at the fullest',
+        'hip depth, from the waist down',
+        'high hip',
+        'high hip, from the waist down',
+        'knee, from the waist down',
+        'round both knees, in a step',
         'over both shoulders, arms down',
         'height',
         'height of the shoes’ heel',

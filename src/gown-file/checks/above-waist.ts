@@ -68,6 +68,7 @@ function checkDraft(page: Page): Diagnostic[] {
     faults.push(problems.bonesEndTwice(page.keyAt('bodice', 'bones-end')));
   const panels = (draft?.panels ?? []).flatMap(({ name }) => name ?? []);
   const gores = page.goreNames;
+  if (!page.has('gores')) faults.push(problems.panelsWithoutGores(page.keyAt('bodice', 'draft')));
   const isRead = panels.length > 0 && panels.length === (draft?.panels ?? []).length;
   if (isRead && gores !== undefined && panels.join('/') !== gores.join('/'))
     faults.push(problems.panelsUnlikeGores(page.keyAt('bodice', 'draft', 'panels'), panels, gores));
