@@ -1,4 +1,4 @@
-import type { FlounceSpec, GodetSpec, PleatSpec, TiersSpec } from '../gown-file/spec.ts';
+import type { FlounceSpec, GodetSpec, PleatSpec, StonesSpec, TiersSpec } from '../gown-file/spec.ts';
 import type { Layer } from './layer.ts';
 import type { Placed } from './placed.ts';
 import type { Station } from './station.ts';
@@ -16,6 +16,11 @@ export interface Flounce
 
 /** Tiers of strips, cut as one run. mm. */
 export interface Tiers extends Omit<TiersSpec, 'cloth' | 'allowances'>, Placed<['tiers', number]> {
+  readonly layer: Layer;
+}
+
+/** Beads or stones of one kind, scattered over a layer and set by hand. mm. */
+export interface Stones extends Omit<StonesSpec, 'layer'>, Placed<['stones', number]> {
   readonly layer: Layer;
 }
 

@@ -17,6 +17,7 @@ import { checkPleats } from './pleats.ts';
 import { checkReferences } from './references.ts';
 import { checkShares } from './shares.ts';
 import { checkStations } from './stations.ts';
+import { checkStones } from './stones.ts';
 import { checkTops } from './tops.ts';
 import { checkWorkroom } from './workroom.ts';
 
@@ -39,6 +40,7 @@ export function allChecks(page: Page): Diagnostic[] {
     checkShares,
     checkFullness,
     checkPleats,
+    checkStones,
     checkWorkroom,
     checkMoney,
     checkAssumed,

@@ -34,6 +34,7 @@ export type StepId =
   | `pocket:${string}`
   | `loops:${string}`
   | `bias:${string}`
+  | `stones:${string}`
   | 'finish-opening'
   | `baste:${string}`
   | 'close'
