@@ -54,6 +54,7 @@ export type FlounceSpec = Given<'flounces'>[number];
 export type TiersSpec = Given<'tiers'>[number];
 export type GodetSpec = Given<'godets'>[number];
 export type StonesSpec = Given<'stones'>[number];
+export type DartSpec = Given<'darts'>[number];
 export type PleatSpec = Given<'pleats'>[number];
 export type OverskirtSpec = Given<'overskirts'>[number];
 export type ClosureSpec = Given<'closure'>;
