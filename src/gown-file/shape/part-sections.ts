@@ -1,10 +1,10 @@
 import * as z from 'zod/mini';
 import { BOUNDS, MOST } from './bounds.ts';
-import { hemFinish, layer } from './cloth-sections.ts';
+import { facing, hemFinish, layer } from './cloth-sections.ts';
 import { allowances, gore, lengths, train } from './gown-sections.ts';
 import { described, list, listOf, optional, section } from './section.ts';
 import { USUAL_RUFFLE } from './usual.ts';
-import { count, length, times } from './values.ts';
+import { count, length, share, times } from './values.ts';
 import { flag, name, notes, oneOf, station } from './words.ts';
 
 /** What is cut beside the gores: flounces, tiers, godets, overskirts and trains that come off. */
@@ -34,6 +34,7 @@ export const tiers = section(
     name: name(),
     cloth: name(),
     yoke: described(length(BOUNDS.girth), 'Edge that the first tier is gathered to, all round'),
+    'yoke-depth': optional(length(BOUNDS.flounce), 'Of a straight yoke, where it is to be cut'),
     tiers: list(length(BOUNDS.sweep), MOST.tiers),
     depths: z.pipe(
       z.union([length(BOUNDS.flounce), listOf(length(BOUNDS.flounce))]),
@@ -75,6 +76,29 @@ const pleat = section(
   { stitchedDown: 0, hem: 'first' },
 );
 
+const dart = section(
+  {
+    name: optional(name()),
+    gore: name(),
+    at: optional(
+      share(BOUNDS.dartPlace),
+      'Along the sewn top of the gore, or of its half, from its front edge',
+    ),
+    'takes-in': described(length(BOUNDS.dart), 'By which the dart shortens the waist seam'),
+    length: described(length(BOUNDS.down), 'From the waist seam to its point'),
+    notes: optional(notes()),
+  },
+  { at: 0.5 },
+);
+
+/** Darts without a name are told apart by number. */
+export const darts = z.pipe(
+  list(dart, MOST.parts),
+  z.transform((given) =>
+    given.map((own, i) => ({ ...own, name: own.name ?? (given.length === 1 ? 'dart' : `dart-${i + 1}`) })),
+  ),
+);
+
 /** Folds that lie where they are said to, down to the hem. */
 export const pleats = list(pleat, MOST.parts);
 
@@ -90,6 +114,7 @@ export const overskirt = section(
     layers: list(layer, MOST.layers),
     fastened: optional(oneOf('hooks', 'buttons', 'snaps', 'ties')),
     edges: optional(oneOf('bound', 'faced', 'turned'), 'How its end edges are finished'),
+    'edge-facing': optional(facing, 'Shaped facings of its end edges, where they are faced'),
     'quick-release': optional(flag()),
     notes: optional(notes()),
   },
