@@ -33,8 +33,13 @@ import { partFindings } from './draft/part-findings.ts';
 import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
 import type { CutSet, DraftedGown } from './drafted-gown.ts';
+import { bindingParts } from './finishing/binding-parts.ts';
 import { facingParts } from './finishing/facing-parts.ts';
-import { facingTooDeep } from './finishing/finishing-problems.ts';
+import { facingTooDeep, upperFacingTooDeep, waistFacingTooDeep } from './finishing/finishing-problems.ts';
+import { openingParts } from './finishing/opening-parts.ts';
+import { openingProblems } from './finishing/opening-problems.ts';
+import { upperFacings } from './finishing/upper-facings.ts';
+import { waistParts } from './finishing/waist-parts.ts';
 import { fitGown } from './fittings/fit-gown.ts';
 import { askedBodice, sewnToEdge, withHipOfBody } from './gown/above-waist-of-spec.ts';
 import type { Gown } from './gown/gown.ts';
@@ -50,6 +55,7 @@ import type { PaperOptions } from './publish/paper-files.ts';
 import type { PatternReport } from './publish/pattern-files.ts';
 import type { PatternOptions } from './publish/pattern-sheets.ts';
 import { bodiceReport, capeReport } from './report/bodice-report.ts';
+import { finishingReport } from './report/finishing-report.ts';
 import { fittingReport } from './report/fitting-report.ts';
 import { findingsOf, gownReport } from './report/gown-report.ts';
 import { partReport } from './report/part-report.ts';
@@ -136,11 +142,20 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...strapParts(gown.straps),
   ];
   const facings = facingParts(drafts, capes);
+  const upper = upperFacings(bodice);
+  const ofWaist = waistParts(gown, drafts.layers);
+  const finishing = [
+    ...facings.parts,
+    ...('gore' in upper ? [] : upper),
+    ...('gore' in ofWaist ? [] : ofWaist),
+    ...openingParts(gown, drafts),
+    ...bindingParts(gown, drafts),
+  ];
   const parts = [
     ...sewnOn,
     ...(bodice === undefined ? [] : bodiceParts(bodice)),
     ...capeParts(capes),
-    ...facings.parts,
+    ...finishing,
   ];
   const layerMeasures = measureLayers(drafts, measures);
   const partMeasures = sewnOn.map((part) => ({ part, measures: measurePart(drafts, part) }));
@@ -157,6 +172,9 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...trueOverBody(gown, drafts.gown),
     ...partFindings(gown, drafts, parts),
     ...facings.tooDeep.map((found) => facingTooDeep(found, gown.units)),
+    ...('gore' in ofWaist ? [waistFacingTooDeep(gown.waist!, ofWaist, gown.units)] : []),
+    ...openingProblems(gown, drafts),
+    ...('gore' in upper ? [upperFacingTooDeep(gown.askedBodice!.facing!, upper.gore, gown.units)] : []),
     ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),
     ...pleatFindings(gown, drafts.layers),
     ...wideAllowances(drafts.layers).map((wide) => allowanceWiderThanGore(wide, gown.units)),
@@ -196,6 +214,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
       ...(bodice === undefined ? {} : { bodice: bodiceReport(bodice) }),
       ...(capes.length === 0 ? {} : { capes: capes.map(capeReport) }),
       parts: partMeasures.map(partReport),
+      finishing: finishing.map(finishingReport),
       ...(gown.pleats.length === 0 ? {} : { pleats: pleatReport(gown, drafts.layers) }),
       overskirts: overskirts.map((overskirt) => overskirt.report),
       fittings: fitted.traces.map(fittingReport),

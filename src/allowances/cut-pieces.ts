@@ -13,7 +13,6 @@ import type { Gown } from '../gown/gown.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
 import type { GownLines } from '../gown/lines.ts';
 import { goresOnce } from '../gown/lines.ts';
-import type { Godet } from '../gown/parts.ts';
 import { type AllowancePlan, allowancePlan, partPlan } from './allowance-plan.ts';
 import { cutOutline } from './cut-outline.ts';
 import { fullnessRemark, quarterNotches } from './fullness-marks.ts';
@@ -25,6 +24,7 @@ import { type PleatFold, pleatFolds, pleatsOfLayer } from './pleat-folds.ts';
 import { pleatRemarks } from './pleat-remarks.ts';
 import { pleatMarks } from './pleats.ts';
 import { type TopFullness, topFullness } from './top-fullness.ts';
+import { tuckLines, tuckRemarks } from './tuck-lines.ts';
 
 /**
  * Adds every layer's allowances: gores from the centre front round, then flounces, strips and godets. Layers whose cut
@@ -54,7 +54,7 @@ function drawable(cut: CutPiece): CutPiece {
 }
 
 /** What of the gown its pieces need beside their outlines. */
-export type GownToCut = GownLines & Pick<Gown, 'units' | 'godets' | 'pleats'>;
+export type GownToCut = GownLines & Pick<Gown, 'units' | 'godets' | 'pleats' | 'slits' | 'pockets'>;
 
 /** A piece of one layer before its allowances are drawn. */
 interface Blank {
@@ -73,9 +73,9 @@ interface Blank {
 
 /** Every gore of every layer, gore by gore from the centre front round. */
 function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
-  const { units, godets, pleats } = gown;
+  const { units, pleats } = gown;
   const drafts = [...new Set(layers.map(({ draft }) => draft))];
-  const notches = new Map(layers.map(({ draft }) => [draft, distancesBySeam(godets, draft)]));
+  const notches = new Map(layers.map(({ draft }) => [draft, distancesBySeam(gown, draft)]));
   return goresOnce(gown).flatMap((gore, index) =>
     layers
       .filter(({ layer }) => hasGore(layer, gore))
@@ -97,8 +97,9 @@ function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
             remarks: [
               ...(full === undefined ? [] : [fullnessRemark(full, units)]),
               ...pleatRemarks(placed, plain, units),
+              ...tuckRemarks(layer, units),
             ],
-            marks,
+            marks: [...marks, ...tuckLines(piece, layer)],
             folds,
             key: JSON.stringify([
               index,
@@ -108,6 +109,7 @@ function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
               full?.rule,
               placed,
               layer.grain,
+              layer.tucks,
             ]),
           };
         }),
@@ -180,7 +182,10 @@ function labelPlace(piece: Piece): Point {
 }
 
 /** Marks for every seam of the gown, godets' points among them; an edge on the fold has none. */
-function distancesBySeam(godets: readonly Godet[], draft: GownDraft): Map<string, readonly number[]> {
+function distancesBySeam(
+  { godets, slits, pockets }: Pick<GownToCut, 'godets' | 'slits' | 'pockets'>,
+  draft: GownDraft,
+): Map<string, readonly number[]> {
   const names = new Set(draft.pieces.flatMap((piece) => [piece.frontEdge, piece.backEdge]));
   const seams = draft.gown.stations
     .map(({ name, free }, i) => ({ name, free, length: draft.lengths[i]! }))
@@ -191,7 +196,18 @@ function distancesBySeam(godets: readonly Godet[], draft: GownDraft): Map<string
       // A free edge is sewn to nothing: it has no partner to match.
       if (seam.free) return [seam.name, []];
       const own = godets.filter((godet) => godet.seam === seam.name);
-      const points = own.flatMap(({ from }) => [from, from + (seam.length - from) * GODET_NOTCH]);
+      const points = [
+        ...own.flatMap(({ from }) => [from, from + (seam.length - from) * GODET_NOTCH]),
+        // The hem of a layer that is shorter lies higher: the slit begins where it does in the gown.
+        ...slits
+          .filter((slit) => slit.seam === seam.name)
+          .map(({ aboveHem, belowWaist }) =>
+            aboveHem === undefined ? (belowWaist ?? 0) : seam.length + draft.shape.shorter - aboveHem,
+          ),
+        ...pockets
+          .filter((pocket) => pocket.seam === seam.name)
+          .flatMap(({ belowWaist, opening }) => [belowWaist, belowWaist + opening]),
+      ].filter((point) => point > 0 && point < seam.length);
       return [seam.name, points.length === 0 ? distances[i]! : besides(distances[i]!, points)];
     }),
   );

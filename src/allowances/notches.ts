@@ -1,5 +1,6 @@
 import type { Notch, Piece } from '../draft/piece.ts';
 import type { Line } from '../geometry/curve.ts';
+import type { Edge } from '../geometry/edge.ts';
 import { pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { lengthOfRun, placeOnRun } from '../geometry/length.ts';
 import { along, leftOf, scaled } from '../geometry/point.ts';
@@ -39,7 +40,7 @@ export function notchesOf(
   distances: ReadonlyMap<string, readonly number[]>,
   widths: Readonly<Record<string, number>>,
 ): Notch[] {
-  const [, back, , front] = piece.edges;
+  const [upper, back, lower, front] = piece.edges;
   // On the wearer's right of a gown that is drafted all round, the edge drawn first lies towards the back.
   const firstIsDouble = piece.side === 'right' || piece.middle === 'front';
   const secondIsDouble = piece.middle === undefined ? !firstIsDouble : firstIsDouble;
@@ -49,9 +50,17 @@ export function notchesOf(
       distance,
       ticks: ticksAt(seam, distance, widths[name] ?? 0, outwards, double),
     }));
+  const alongs = (...edges: readonly [Edge, 1 | -1][]): Notch[] =>
+    edges
+      .filter(([{ name }]) => name !== piece.frontEdge && name !== piece.backEdge)
+      .flatMap(([{ name, curves }, outwards]) =>
+        marked(name, outwards === 1 ? curves : reversedRun(curves), outwards, false),
+      );
   return [
     ...marked(piece.frontEdge, reversedRun(front!.curves), -1, firstIsDouble),
     ...marked(piece.backEdge, back!.curves, 1, secondIsDouble),
+    // Of a band, whose long edge is sewn to seams: across the piece from left to right.
+    ...alongs([upper!, 1], [lower!, -1]),
   ];
 }
 

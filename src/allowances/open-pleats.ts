@@ -96,9 +96,9 @@ class Opening {
     return { ...notch, ticks: notch.ticks.map((tick) => this.moved(tick) as Line) };
   }
 
-  /** What is trimmed to runs along the whole hem; any other mark lies on one side of the fold. */
+  /** What is trimmed to, and tucks, run along the whole hem; any other mark lies on one side of the fold. */
   mark(mark: CutPiece['marks'][number]): CutPiece['marks'][number] {
-    if (mark.name === 'hem-trim') {
+    if (mark.name === 'hem-trim' || mark.name.startsWith('tuck-')) {
       return { ...mark, curves: reversedRun(this.across(reversedRun(mark.curves))) };
     }
     const first = startOf(mark.curves[0]!);

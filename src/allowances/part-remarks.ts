@@ -1,6 +1,6 @@
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Units } from '../diagnostics/units.ts';
-import type { Part, PartKind } from '../draft/part.ts';
+import type { BiasStrip, Part, PartKind } from '../draft/part.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 
 type Say = (length: number) => string;
@@ -28,11 +28,56 @@ export function partRemarks(part: Part, units: Units): string[] {
       return [capeRemark(part.of, say)];
     case 'hem-facing':
       return [`faces the hem of ${part.of.faces}, ${say(part.of.depth)} deep`, FACING_SMALLER];
+    case 'waist-facing':
+      return [`faces the waist, ${say(part.of.depth)} deep`, 'cut smaller at the waist: lay raw edges level'];
+    case 'waistband':
+      return bandRemarks(part.of, say);
+    case 'placket':
+      return [
+        `one strip down one edge of the opening and up the other, ${say(part.of.opening)} each`,
+        `folded over it: ${say(part.of.width)} wide`,
+      ];
+    case 'guard':
+      return [`folded lengthwise, ${say(part.of.width)} wide; behind the zip, sewn to one edge only`];
+    case 'opening-facing':
+      return [`along both edges of the opening at ${part.of.at}`];
+    case 'slit-facing':
+      return [`along both edges of the slit at ${part.of.seam}, its lower end cut to the levelled hem`];
+    case 'slit-stay':
+      return [`over the upper end of the slit at ${part.of.seam}`];
+    case 'pocket':
+      return [`let into ${part.of.seam}: open ${say(part.of.opening)} between its notches`];
+    case 'loops':
+      return [
+        `one strip, sewn and turned ${say(part.of.width)} wide, then cut into ${part.of.count} of ${say(part.of.length)}`,
+      ];
+    case 'binding':
+      return [bindingRemark(part.of.strip, part.of.edge, say)];
+    case 'upper-facing':
+      return [`faces the upper edge, ${say(part.of.depth)} deep`, UPPER_FACING_SMALLER];
   }
+}
+
+function bindingRemark({ width, length, joins }: BiasStrip, edge: string, say: Say): string {
+  const strip = `${say(length)} of bias ${say(width)} wide for the ${edge}`;
+  return `cut at 45° to the thread, as one spiral or in strips: ${strip}, ${joins} ${joins === 1 ? 'join' : 'joins'}`;
+}
+
+function bandRemarks(
+  { width, sewn, overlap, shaped, places }: PartKind & { kind: 'waistband' },
+  say: Say,
+): string[] {
+  const sum = overlap > 0 ? `${say(sewn)} and ${say(overlap)} to overlap` : say(sewn);
+  return [
+    shaped ? `${sum}; outside and inside` : `${sum} long; fold it lengthwise: ${say(width)} wide`,
+    `from its end: ${places.map(({ name, at }) => `${name} ${say(at)}`).join(', ')}`,
+  ];
 }
 
 /** Raw edges are laid level: what the facing is smaller by rolls the seam inside. */
 const FACING_SMALLER = 'cut smaller at the hem: lay raw edges level';
+
+const UPPER_FACING_SMALLER = 'cut smaller at the upper edge: lay raw edges level';
 
 function flounceRemark({ piece }: Part, { flounce }: PartKind & { kind: 'flounce' }, say: Say): string {
   const run = lengthOfRun(piece.edges[0]!.curves) * (piece.copies ?? 1);

@@ -20,6 +20,7 @@ const SECTIONS = [
   'notes',
   'symmetry',
   'bodice',
+  'waist',
   'gores',
   'sweep',
   'lengths',

@@ -26,7 +26,7 @@ export const panelsUnlikeGores = error(
   (panels: readonly string[], gores: readonly string[]) => ({
     message: `The panels are ${listed(panels)} and the gores ${listed(gores)}.`,
     why: 'Each gore is sewn to the panel of its name, and their seams meet.',
-    hint: 'Name the panels as the gores, in the same order; a gore that spans two panels is two gores.',
+    hint: 'Name the panels as the gores, in the same order; a gore that spans two panels is two gores, and a panel more than the gores needs a gore of its own. Panels that run on into the skirt without a waist seam (a princess gown) are not drafted.',
   }),
 );
 
@@ -88,4 +88,16 @@ export const capeShapeUnclear = error('cape-shape-unclear', (cape: string) => ({
   message: `The cape ${quoted(cape)} wants either \`angle\` or \`fullness\`.`,
   why: 'It is cut as part of a ring, or gathered from a straight piece.',
   hint: 'Keep one, such as `angle: 180deg` or `fullness: 2`.',
+}));
+
+export const facingOfOtherEdge = error('facing-of-other-edge', (finish: string) => ({
+  message: `The bodice has a facing, and its upper edge is ${finish}.`,
+  why: 'A facing is sewn to the edge that it faces; this one would be cut for nothing.',
+  hint: 'Write `upper-finish: faced`, or take `facing` out.',
+}));
+
+export const panelsWithoutGores = error('panels-without-gores', () => ({
+  message: 'A bodice is drafted, and no gores are sewn to it.',
+  why: 'Panels end at the waist seam: a princess gown, whose panels run on into the skirt, is not drafted.',
+  hint: 'Give a gore of its name to every panel, and `sweep` for the hem; sewn at a waist seam, the seams run through from bust to hem all the same.',
 }));

@@ -37,12 +37,6 @@ function unknown(kind: string, why: string) {
   });
 }
 
-export const facingOfOtherHem = error('facing-of-other-hem', (layer: string, hem: string) => ({
-  message: `The layer ${quoted(layer)} has a facing, and its hem is ${hem}.`,
-  why: 'A facing is sewn to the hem that it faces; this one would be cut for nothing.',
-  hint: 'Write `hem: faced`, or take `facing` out.',
-}));
-
 export const unusedCloth = warning('unused-cloth', (name: string) => ({
   message: `Nothing is cut from the cloth ${quoted(name)}.`,
   why: 'A layer may name the wrong cloth; this one is not bought or priced.',

@@ -3,5 +3,6 @@ const NAMED_AS_GORES = ['bodice', 'facing'];
 
 /** A piece as it is called: `front`, `bodice front`, `facing front`. */
 export function pieceCalled(gore: string, part: string | undefined): string {
-  return part !== undefined && NAMED_AS_GORES.includes(part) ? `${part} ${gore}` : gore;
+  const isOfGore = part !== undefined && NAMED_AS_GORES.includes(part) && !gore.endsWith(part);
+  return isOfGore ? `${part} ${gore}` : gore;
 }

@@ -156,6 +156,22 @@ export const unlikeWaist = (
     hint: 'Measure it again, over what she will wear.',
   });
 
+export const unlikeHerBody = (
+  span: Span,
+  level: Level,
+  at: Doubt & {
+    readonly label: string;
+    readonly figure: string;
+    readonly least: string;
+    readonly most: string;
+  },
+): Diagnostic =>
+  finding('unlike-her-body', level, span, {
+    message: `${quoted(at.label)} is ${at.figure}; beside her other measures it commonly lies between ${at.least} and ${at.most}${asked(at.meant)}`,
+    why: 'The panels are drafted from it: what slipped here is cut into every one of them.',
+    hint: 'Measure it again, over what she will wear; a body may be unlike others.',
+  });
+
 export const tiersUnlikeSkirt = (
   span: Span,
   level: Level,

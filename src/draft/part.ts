@@ -38,7 +38,35 @@ export type PartKind =
   | { readonly kind: 'panel' | 'modesty-panel' }
   | { readonly kind: 'strap'; readonly strap: Strap }
   | { readonly kind: 'cape'; readonly cape: Cape; readonly inner: number }
-  | { readonly kind: 'hem-facing'; readonly faces: string; readonly depth: number };
+  | { readonly kind: 'hem-facing'; readonly faces: string; readonly depth: number }
+  | { readonly kind: 'upper-facing'; readonly depth: number }
+  | { readonly kind: 'waist-facing'; readonly depth: number }
+  | { readonly kind: 'placket'; readonly width: number; readonly opening: number }
+  | { readonly kind: 'guard'; readonly width: number }
+  | { readonly kind: 'opening-facing'; readonly at: string }
+  | { readonly kind: 'slit-facing' | 'slit-stay'; readonly seam: string }
+  | { readonly kind: 'pocket'; readonly seam: string; readonly opening: number }
+  | { readonly kind: 'loops'; readonly count: number; readonly length: number; readonly width: number }
+  | { readonly kind: 'binding'; readonly strip: BiasStrip; readonly edge: string }
+  | {
+      readonly kind: 'waistband';
+      readonly width: number;
+      readonly sewn: number;
+      readonly overlap: number;
+      readonly shaped: boolean;
+      /** Where the skirt's seams meet it, from its end. */
+      readonly places: readonly { readonly name: string; readonly at: number }[];
+    };
+
+/** A strip cut on the bias from a block of cloth. mm. */
+export interface BiasStrip {
+  readonly width: number;
+  readonly length: number;
+  /** Where strips across the block are joined end to end. */
+  readonly joins: number;
+  /** Of the block, mm²: length times width. */
+  readonly area: number;
+}
 
 /** One run of strips: all tiers of one depth, cut together and not tier by tier. */
 export interface TierRun {

@@ -2,7 +2,18 @@ import type { Curve, Line, Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 
 /** What a piece belongs to, where it is no part of the skirt. */
-export type PartOfGown = 'bodice' | 'strap' | 'cape' | 'facing';
+export type PartOfGown =
+  | 'bodice'
+  | 'strap'
+  | 'cape'
+  | 'facing'
+  | 'waistband'
+  | 'placket'
+  | 'guard'
+  | 'stay'
+  | 'pocket'
+  | 'loop'
+  | 'binding';
 
 /**
  * One gore's seam-line outline, flat, right side up, its grain along y: the exact shape that is sewn.
@@ -25,6 +36,8 @@ export interface Piece {
   readonly bias?: true;
   /** Whole pieces needed for one layer and how they pair: on-fold 1, a mirrored pair 2, a single 1. */
   readonly cut: 'on-fold' | 'pair' | 'single';
+  /** A rectangle: told by its size, and not drawn on paper. */
+  readonly bySize?: true;
   /** Alike copies of a single, for strips and flounces; 1 when absent. */
   readonly copies?: number;
   /** The wearer's side, where the two sides differ; printed on the piece. */

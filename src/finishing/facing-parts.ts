@@ -2,8 +2,8 @@ import type { DraftedCape } from '../bodice/cape-parts.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
-import { lengthOfRun } from '../geometry/length.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
+import { notchesOfFacing } from './facing-notches.ts';
 import { cutFacings, facingsOfHem, type TooDeep } from './facings-of-hem.ts';
 import { facingPiece, facingSides } from './hem-facing.ts';
 import { type JoinedFacing, joinedFacings } from './joined-facings.ts';
@@ -60,21 +60,11 @@ function partsOf(faces: Layer, facings: readonly JoinedFacing[]): Part[] {
       layer,
       piece: { ...piece, layers: [layer.name] },
       allowances: {},
-      notches: notchesOf(piece),
+      notches: notchesOfFacing(piece),
       quartered: false,
       marks: seams,
       roughCut: 0,
       place,
     }),
-  );
-}
-
-/** One balance mark half way up each seam; which seam it is says its name, as so short a seam has no room for more. */
-function notchesOf({ edges, frontEdge, backEdge }: Piece): Map<string, readonly number[]> {
-  const sides = [edges[1]!, edges[3]!].filter(({ name }) => name !== 'fold');
-  return new Map(
-    sides
-      .filter(({ name }) => name === frontEdge || name === backEdge)
-      .map(({ name, curves }) => [name, [lengthOfRun(curves) / 2]]),
   );
 }

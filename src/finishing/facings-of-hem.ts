@@ -1,6 +1,8 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { cutOfHalves, mirroredPiece } from '../draft/halves-apart.ts';
 import type { Piece } from '../draft/piece.ts';
+import type { Line } from '../geometry/curve.ts';
+import { rotated } from '../geometry/transform.ts';
 import { type Agreed, type FacingSide, type FacingSides, facingPiece, facingSides } from './hem-facing.ts';
 
 /** A facing that has no room on its gore. */
@@ -13,12 +15,40 @@ export interface TooDeep {
  * through: the gore whose inner edge meets the seam by itself decides for both.
  * @param depth mm
  */
-export function facingsOfHem({ pieces, gown }: GownDraft, depth: number): readonly Piece[] | TooDeep {
+export function facingsOfHem(
+  { pieces, gown }: Pick<GownDraft, 'pieces'> & { readonly gown: Pick<GownDraft['gown'], 'round'> },
+  depth: number,
+): readonly Piece[] | TooDeep {
+  return facingsBelow(pieces, gown.round !== 'mirrored', depth);
+}
+
+/** The same of the waist: upside down a waist is a hem, and the ring runs the other way. */
+export function facingsOfWaist({ pieces, gown }: GownDraft, depth: number): readonly Piece[] | TooDeep {
+  const turned = [...pieces].reverse().map(upsideDown);
+  const facings = facingsBelow(turned, gown.round !== 'mirrored', depth);
+  return 'gore' in facings ? facings : facings.map(upsideDown).reverse();
+}
+
+/** Turned half round in its plane: its lower edge is then its upper one. */
+function upsideDown(piece: Piece): Piece {
+  const [upper, right, lower, left] = piece.edges.map(({ name, curves }) => ({
+    name,
+    curves: curves.map((curve) => rotated(curve, Math.PI)),
+  }));
+  return {
+    ...piece,
+    edges: [lower!, left!, upper!, right!],
+    frontEdge: piece.backEdge,
+    backEdge: piece.frontEdge,
+    grain: rotated(piece.grain, Math.PI) as Line,
+  };
+}
+
+function facingsBelow(pieces: readonly Piece[], isRing: boolean, depth: number): readonly Piece[] | TooDeep {
   const all = pieces.map((piece) => facingSides(piece, depth));
   const lacking = all.indexOf(undefined);
   if (lacking >= 0) return { gore: pieces[lacking]!.gore };
   const sides = all as FacingSides[];
-  const isRing = gown.round !== 'mirrored';
   const beside = (i: number): FacingSides | undefined =>
     sides[isRing ? (i + sides.length) % sides.length : i];
   return sides.map((own, i) =>

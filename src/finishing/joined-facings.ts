@@ -17,12 +17,13 @@ const STRAIGHT = 0.05;
  * Neighbours cut as one where the seam between them is straight, so that they lie flat side by side, where both fit
  * the cloth's width, and where that saves: what the one piece takes, upright box with allowances, against the two.
  * @param facings from the centre front round
+ * @param open the seam of an opening, over which none is joined
  */
-export function joinedFacings(facings: readonly Piece[], layer: Layer): JoinedFacing[] {
+export function joinedFacings(facings: readonly Piece[], layer: Layer, open?: string): JoinedFacing[] {
   const joined: JoinedFacing[] = [];
   for (const next of facings) {
     const last = joined.at(-1);
-    const both = last && joinedOver(last.piece, next);
+    const both = last && last.piece.backEdge !== open ? joinedOver(last.piece, next) : undefined;
     if (last !== undefined && both !== undefined && saves(both, [last.piece, next], layer)) {
       const seam = { name: last.piece.backEdge, curves: last.piece.edges[1]!.curves };
       joined[joined.length - 1] = { piece: both, seams: [...last.seams, seam] };
@@ -112,6 +113,7 @@ function boxOf({ edges, frontEdge, backEdge, cut }: Piece, layer: Layer) {
   const box = boundsOfCurves(edges.flatMap(({ curves }) => curves));
   const sides = [frontEdge, backEdge].filter((edge) => edge !== 'fold');
   const across = box.right - box.left + sides.reduce((sum, edge) => sum + allowanceAt(layer, edge), 0);
-  const height = box.bottom - box.top + allowanceAt(layer, 'hem') + allowanceAt(layer, edges[0]!.name);
+  const height =
+    box.bottom - box.top + allowanceAt(layer, edges[2]!.name) + allowanceAt(layer, edges[0]!.name);
   return { opened: cut === 'on-fold' ? 2 * across : across, area: across * height };
 }

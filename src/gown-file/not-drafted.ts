@@ -39,10 +39,9 @@ const INSTEAD: Readonly<Record<string, string>> = {
   pleat:
     'Write it under `pleats`, as one of a list; a whole top of pleats is `fullness`, `by: pleats`, of its gore or layer.',
   gather: 'Write it under `fullness` of the gore or the layer.',
-  waistband:
-    'It is not drafted yet: rule a strip, its waist seam and overlap long, and put its cloth into `notions`.',
-  pocket: 'It is not drafted yet: cut a bag by hand and mark its place on the seam when the skirt is fitted.',
-  slit: 'It is not drafted yet: leave the seam open when it is sewn, and face it by hand.',
+  waistband: 'Write it under `waist`, `finish: band`.',
+  pocket: 'Write it under `pockets`, as one of a list.',
+  slit: 'Write it under `slits`, as one of a list.',
   dart: 'It is not drafted yet: shape the gores over the hips with `petticoat.girths` instead.',
 };
 

@@ -1,9 +1,10 @@
+import type { Span } from '../diagnostics/diagnostic.ts';
 import type { BodiceLayerSpec, CapeSpec, StrapSpec } from '../gown-file/spec.ts';
 import { type Allowances, placeAt, type Spec } from '../gown-file/spec.ts';
 import type { AskedBodice, Cape, Strap } from './above-waist.ts';
 import type { Cloth } from './cloth.ts';
-import { type Allowance, type Layer, type LayerAllowances, PLAIN } from './layer.ts';
-import { gownAllowances, type LayersAsked, layerOf } from './layers-of-spec.ts';
+import { type Allowance, type Facing, type Layer, type LayerAllowances, PLAIN } from './layer.ts';
+import { gownAllowances, type LayersAsked, layerOf, NEATENED, TURNS_INSIDE } from './layers-of-spec.ts';
 import type { PlaceIn } from './placed.ts';
 
 /** The bodice that a spec asks to have drafted; nothing where its edge is measured. */
@@ -12,12 +13,14 @@ export function askedBodice(spec: Spec): AskedBodice | undefined {
   const { draft, dropBelowWaist, point } = bodice;
   if (draft === undefined || body === undefined) return undefined;
   const panels = draft.panels.map(({ name }) => name);
-  const { layers, allowances: _, ...rules } = draft;
+  const { layers: asked, allowances: _, facing: _facing, ...rules } = draft;
+  const made = asked.map((layer, i) => panelLayer(spec, layer, panels, i));
   return {
     units,
     body,
     draft: rules,
-    layers: layers.map((layer, i) => panelLayer(spec, layer, panels, i)),
+    layers: made,
+    ...(draft.facing === undefined ? {} : { facing: facingOfUpper(spec, draft.facing, made) }),
     drops: dropBelowWaist,
     ...(point === undefined ? {} : { point }),
     tops: spec.gores.flatMap(({ name, onFold, top, halfTop }, index) => {
@@ -108,6 +111,33 @@ function panelLayer(
     place: () => place(),
   };
 }
+
+/** Of the outermost layer's cloth unless it has one of its own, and its edge so much smaller as rolls it inside. */
+function facingOfUpper(
+  spec: Spec,
+  { depth, cloth }: NonNullable<NonNullable<Spec['bodice']['draft']>['facing']>,
+  layers: readonly Layer[],
+): Facing {
+  const faced = layers.filter(({ name }) => !/lining/i.test(name)).at(-1) ?? layers[0]!;
+  const place = (): Span => placeAt(spec, ['bodice', 'draft', 'facing']);
+  const edge = faced.allowances.named['upper-edge'] ?? faced.allowances.seam;
+  const named = {
+    ...faced.allowances.named,
+    'upper-edge': { ...edge, width: Math.max(0, edge.width - TURNS_INSIDE) },
+    'inner-edge': { width: NEATENED, place: place() },
+  };
+  const layer: Layer = {
+    ...faced,
+    name: UPPER_FACING,
+    cloth: cloth === undefined ? faced.cloth : clothNamed(spec, cloth),
+    allowances: { ...faced.allowances, named },
+    place,
+  };
+  return { depth, layer, place };
+}
+
+/** What the facings of the upper edge are called as a layer. */
+const UPPER_FACING = 'bodice-facing';
 
 function clothNamed(spec: Spec, name: string): Cloth {
   return { ...spec.cloths[name]!, name, place: (...path) => placeAt(spec, ['cloths', name, ...path]) };

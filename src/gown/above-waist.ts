@@ -1,7 +1,7 @@
 import type { Span } from '../diagnostics/diagnostic.ts';
 import type { Units } from '../diagnostics/units.ts';
 import type { BodiceDraftSpec, BodySpec, CapeSpec, FittingSpec, StrapSpec } from '../gown-file/spec.ts';
-import type { Layer } from './layer.ts';
+import type { Facing, Layer } from './layer.ts';
 import type { Placed } from './placed.ts';
 
 export type {
@@ -32,6 +32,8 @@ export interface AskedBodice {
     readonly key: string;
     readonly top: number;
   }[];
+  /** Of its upper edge, cut as a layer of its own. */
+  readonly facing?: Facing;
   /** What was pinned in it, by date. */
   readonly fittings: readonly BodiceFitting[];
 }

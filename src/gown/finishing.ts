@@ -1,7 +1,26 @@
 import type { Gown } from './gown.ts';
 import type { Layer } from './layer.ts';
 
+/** Sections of a gown that ask for pieces which finish it. */
+export type Finished = Pick<
+  Gown,
+  'layers' | 'capes' | 'waist' | 'closure' | 'slits' | 'pockets' | 'loops' | 'trims' | 'askedBodice'
+>;
+
 /** What finishes a gown is cut as layers of its own: each of them once. */
-export function finishingLayers({ layers, capes }: Pick<Gown, 'layers' | 'capes'>): Layer[] {
+export function finishingLayers(gown: Finished): Layer[] {
+  const { waist, closure, slits, pockets, loops, trims } = gown;
+  return [
+    ...facingLayers(gown),
+    ...(gown.askedBodice?.facing ? [gown.askedBodice.facing.layer] : []),
+    ...[waist?.layer, closure?.piece?.layer].flatMap((layer) => layer ?? []),
+    ...slits.flatMap(({ facing, stayLayer }) => [facing?.layer, stayLayer].flatMap((layer) => layer ?? [])),
+    ...[...pockets, ...loops].map(({ layer }) => layer),
+    ...trims.flatMap(({ bias }) => bias ?? []),
+  ];
+}
+
+/** Facings of hems. */
+export function facingLayers({ layers, capes }: Pick<Gown, 'layers' | 'capes'>): Layer[] {
   return [...layers, ...capes.flatMap((cape) => cape.layers)].flatMap(({ facing }) => facing?.layer ?? []);
 }

@@ -8,10 +8,12 @@ import { gownAllowances, type LayersAsked, layerOf } from './layers-of-spec.ts';
 import type { GownLines } from './lines.ts';
 import { stationNamed, stationsNamed, stationsOnce } from './lines.ts';
 import { type LinesAsked, linesOf, namesOfStations } from './lines-of-spec.ts';
+import { layerOfPieces, loopsOf, numberOf, pocketOf, slitOf } from './openings.ts';
 import { linesOfOverskirt, overskirtAllowances } from './overskirts-of-spec.ts';
 import { flounceOf, godetOf, pleatOf, tiersOf } from './parts-of-spec.ts';
 import type { PathBelow, PlaceIn } from './placed.ts';
 import type { Bustle, Closure, Edging, Trim } from './sections.ts';
+import { waistFinishOf } from './waist.ts';
 import { petticoatAsWorn, type Tape } from './worn-lengths.ts';
 
 /** A spec that has read without errors as a gown, every name in it resolved to what it names. */
@@ -28,7 +30,7 @@ export function gownOfSpec(spec: Spec): Gown {
     ...turningsOf(spec, spec.lengths),
   };
   const layers = spec.layers.map((layer, i) => layerOf(layer, asked, at('layers', i)));
-  const closure = spec.closure && closureOf(spec.closure, lines, at('closure'));
+  const closure = spec.closure && closureOf(spec, lines, layers, asked, at('closure'));
   const given = plainSections(spec, at);
   const bodice = askedBodice(spec);
   const gown: Omit<Gown, 'overskirts'> = {
@@ -47,11 +49,21 @@ export function gownOfSpec(spec: Spec): Gown {
     pleats: (spec.pleats ?? []).map((pleat, i) => pleatOf(pleat, lines, layers, at('pleats', i))),
     ...(closure && { closure }),
     ...(spec.edging && { edging: edgingOf(spec, lines, closure, layers, asked, at('edging')) }),
-    trims: (spec.trims ?? []).map((trim, i) => trimOf(trim, lines, layers, at('trims', i))),
+    trims: (spec.trims ?? []).map((trim, i, all) =>
+      trimOf(trim, numberOf(i, all), lines, layers, asked, at('trims', i)),
+    ),
+    slits: (spec.slits ?? []).map((slit, i, all) =>
+      slitOf(slit, numberOf(i, all), lines, layers, asked, at('slits', i)),
+    ),
+    pockets: (spec.pockets ?? []).map((pocket, i, all) =>
+      pocketOf(pocket, numberOf(i, all), lines, asked, at('pockets', i)),
+    ),
+    loops: (spec.loops ?? []).map((loops, i, all) => loopsOf(loops, numberOf(i, all), asked, at('loops', i))),
     ...(spec.bustle && { bustle: bustleOf(spec.bustle, lines, at('bustle')) }),
     straps: (spec.straps ?? []).map((strap, i) => strapOf(strap, layers, asked, at('straps', i))),
     capes: (spec.capes ?? []).map((cape, i) => capeOf(cape, asked, at('capes', i))),
     ...(bodice && { askedBodice: bodice }),
+    ...(spec.waist && { waist: waistFinishOf(spec.waist, layers, asked, at('waist')) }),
     place: at(),
   };
   return { ...gown, overskirts: overskirtsOf(spec, gown, asked, at) };
@@ -160,15 +172,30 @@ function clothNamed(cloths: readonly Cloth[], name: string): Cloth {
   return own;
 }
 
+/** How wide a placket, a guard and a facing of an opening are sewn, mm (common practice). */
+const USUAL_WIDTHS = { placket: 25, guard: 35, facing: 45 } as const;
+
 function closureOf(
-  { at, ...rest }: NonNullable<Spec['closure']>,
+  spec: Spec,
   lines: GownLines,
+  layers: readonly Layer[],
+  asked: LayersAsked,
   place: PlaceIn<['closure']>,
 ): Closure {
+  const { at, cloth, width, ...rest } = spec.closure!;
   const station = stationNamed(lines, at, rest.side)!;
   const side = station.seams === 2 ? (rest.side ?? 'left') : rest.side;
-  return { ...rest, ...(side === undefined ? {} : { side }), station, place };
+  const closure: Closure = { ...rest, ...(side === undefined ? {} : { side }), station, place };
+  const { finish } = rest;
+  if (finish === undefined || finish === 'hook') return closure;
+  const taken = layers.findLast(({ name }) => spec.sewnAsOne?.closure?.includes(name) ?? true);
+  const own = cloth ?? (taken ?? layers[layers.length - 1]!).cloth.name;
+  const layer = layerOfPieces(PIECES_OF_CLOSURE[finish], own, asked, () => place('finish'));
+  return { ...closure, piece: { layer, width: width ?? USUAL_WIDTHS[finish] } };
 }
+
+/** Names of the layers that they are cut as. */
+const PIECES_OF_CLOSURE = { placket: 'placket', guard: 'zip-guard', facing: 'opening-facing' } as const;
 
 function edgingOf(
   spec: Spec,
@@ -192,13 +219,16 @@ function edgingOf(
 }
 
 function trimOf(
-  { layer, ...rest }: NonNullable<Spec['trims']>[number],
+  { layer, cloth, ...rest }: NonNullable<Spec['trims']>[number],
+  number: string,
   lines: GownLines,
   layers: readonly Layer[],
+  asked: LayersAsked,
   place: PlaceIn<['trims', number]>,
 ): Trim {
   return {
     ...rest,
+    ...(cloth !== undefined && { bias: layerOfPieces(`binding${number}`, cloth, asked, () => place()) }),
     layer: layers.find(({ name }) => name === layer)!,
     stations: stationsNamed(lines, rest.along),
     place,
@@ -262,6 +292,9 @@ function overskirtsOf(spec: Spec, gown: Omit<Gown, 'overskirts'>, asked: LayersA
         overskirts: [],
         fittings: [],
         straps: [],
+        slits: [],
+        pockets: [],
+        loops: [],
         capes: [],
         trims: [],
         notions: [],

@@ -4,6 +4,7 @@ import type { AskedBodice, Body, Cape, PanelsApart, Strap } from './above-waist.
 import type { Cloth } from './cloth.ts';
 import type { Layer } from './layer.ts';
 import type { GownLines } from './lines.ts';
+import type { Loops, Pocket, Slit } from './openings.ts';
 import type { Flounce, Godet, Pleat, Tiers } from './parts.ts';
 import type { Placed } from './placed.ts';
 import type {
@@ -22,6 +23,7 @@ import type {
   SewnAsOne,
   Trim,
 } from './sections.ts';
+import type { WaistFinish } from './waist.ts';
 
 /** The whole gown as the file has it, with nothing left to look up. */
 export interface Gown extends GownLines, Placed<[]> {
@@ -37,6 +39,8 @@ export interface Gown extends GownLines, Placed<[]> {
   readonly bodice: Bodice;
   /** Where the bodice is drafted over her body. */
   readonly askedBodice?: AskedBodice;
+  /** Of a skirt that is sewn to no bodice. */
+  readonly waist?: WaistFinish;
   /** Where the panels of her two sides differ. */
   readonly panelsApart?: PanelsApart;
   readonly straps: readonly Strap[];
@@ -54,6 +58,9 @@ export interface Gown extends GownLines, Placed<[]> {
   readonly petticoat?: Petticoat;
   readonly sewnAsOne?: SewnAsOne;
   readonly closure?: Closure;
+  readonly slits: readonly Slit[];
+  readonly pockets: readonly Pocket[];
+  readonly loops: readonly Loops[];
   readonly edging?: Edging;
   readonly trims: readonly Trim[];
   readonly bustle?: Bustle;

@@ -15,6 +15,8 @@ export interface Layer extends Placed<['layers', number]> {
   readonly gores: readonly string[];
   /** Whether the gown's edging goes round its hem, by the edging's name. */
   readonly edging?: string;
+  /** Folded away above its hem: its lines are those of the layer with them let out. */
+  readonly tucks?: GrowthTucks;
   /** On the bias: 45° on the thread, her two halves mirrored about it. */
   readonly grain?: 'bias';
   readonly seams: 'pressed-open' | 'french';
@@ -30,6 +32,26 @@ export interface Facing {
   readonly depth: number;
   readonly layer: Layer;
   readonly place: () => Span;
+}
+
+/** Horizontal folds, all mm as sewn. */
+export interface GrowthTucks {
+  readonly count: number;
+  /** From fold to stitching. */
+  readonly width: number;
+  /** From the hem to the stitching of the lowest, and from there to the next. */
+  readonly aboveHem: number;
+  readonly apart: number;
+}
+
+/** Cloth that a layer's growth tucks take up, along the cloth, mm. */
+export function tuckedUp({ tucks }: Pick<Layer, 'tucks'>): number {
+  return tucks === undefined ? 0 : 2 * tucks.count * tucks.width;
+}
+
+/** By how much a layer's hem hangs higher than the gown's, its tucks sewn, mm. */
+export function hangsShorter(layer: Pick<Layer, 'tucks' | 'shape'>): number {
+  return layer.shape.shorter + tuckedUp(layer);
 }
 
 /** How one layer's seam lines differ from the gown's. */

@@ -1,6 +1,6 @@
 import type { Allowances, LayerSpec } from '../gown-file/spec.ts';
 import type { Cloth, HemFinish } from './cloth.ts';
-import { type Allowance, type Facing, type Layer, type LayerAllowances, PLAIN } from './layer.ts';
+import { type Allowance, type Facing, type Layer, type LayerAllowances, PLAIN, tuckedUp } from './layer.ts';
 import type { PlaceIn } from './placed.ts';
 
 /** What the layers of a gown or an overskirt begin from. */
@@ -26,7 +26,11 @@ export function gownAllowances(given: Allowances, place: PlaceIn<['allowances']>
 }
 
 export function layerOf(spec: LayerSpec, asked: LayersAsked, place: PlaceIn<['layers', number]>): Layer {
-  const { name, hem, facing, grain, fullness, seams, edging, gap, notes } = spec;
+  const { name, hem, facing, grain, growthTucks, fullness, seams, edging, gap, notes } = spec;
+  const tucks =
+    growthTucks === undefined
+      ? undefined
+      : { ...growthTucks, apart: growthTucks.apart ?? USUAL_TUCKS_APART * growthTucks.width };
   const allowances = layerAllowances(spec.allowances, hem, asked.allowances, (...path) =>
     place('allowances', ...path),
   );
@@ -35,7 +39,7 @@ export function layerOf(spec: LayerSpec, asked: LayersAsked, place: PlaceIn<['la
     cloth: asked.clothNamed(spec.cloth),
     hem,
     shape: {
-      shorter: spec.shorter + turnedMore(allowances, asked.turnings),
+      shorter: spec.shorter + turnedMore(allowances, asked.turnings) - tuckedUp({ ...(tucks && { tucks }) }),
       smallerAcross: spec.cutSmallerAcross,
       smallerAlong: spec.cutSmallerAlong,
       ...(fullness === undefined ? {} : { fullness: { ratio: fullness.ratio, where: fullness.where } }),
@@ -45,6 +49,7 @@ export function layerOf(spec: LayerSpec, asked: LayersAsked, place: PlaceIn<['la
     gores: spec.gores ?? asked.gores,
     ...(edging === undefined ? {} : { edging }),
     ...(grain === 'bias' ? { grain } : {}),
+    ...(tucks && { tucks }),
     seams: seams ?? 'pressed-open',
     ...(gap === undefined ? {} : { gap }),
     ...(notes === undefined ? {} : { notes }),
@@ -52,6 +57,9 @@ export function layerOf(spec: LayerSpec, asked: LayersAsked, place: PlaceIn<['la
   };
   return facing === undefined ? layer : { ...layer, facing: facingOf(layer, facing, asked, place) };
 }
+
+/** From one tuck's stitching to the next, as a multiple of their width: each hangs clear of the one below (common practice). */
+const USUAL_TUCKS_APART = 1.5;
 
 /** A facing is cut so much smaller at the edge where it turns inside, mm: the seam then rolls inwards (common practice). */
 export const TURNS_INSIDE = 2;

@@ -10,7 +10,7 @@ export function inOtherCloths(gown: Gown, other: (cloth: Cloth) => Cloth): Gown 
     cloth: cloths.get(layer.cloth.name)!,
     ...(layer.facing && { facing: { ...layer.facing, layer: changed(layer.facing.layer) } }),
   });
-  const { edging } = gown;
+  const { edging, askedBodice } = gown;
   return {
     ...gown,
     cloths: [...cloths.values()],
@@ -21,8 +21,37 @@ export function inOtherCloths(gown: Gown, other: (cloth: Cloth) => Cloth): Gown 
       layer: changed(flounce.layer),
     })),
     tiers: gown.tiers.map((tiers) => ({ ...tiers, layer: changed(tiers.layer) })),
-    trims: gown.trims.map((trim) => ({ ...trim, layer: changed(trim.layer) })),
+    ...(gown.waist?.layer && { waist: { ...gown.waist, layer: changed(gown.waist.layer) } }),
+    ...(gown.closure?.piece && {
+      closure: {
+        ...gown.closure,
+        piece: { ...gown.closure.piece, layer: changed(gown.closure.piece.layer) },
+      },
+    }),
+    slits: gown.slits.map((slit) => ({
+      ...slit,
+      ...(slit.facing && { facing: { ...slit.facing, layer: changed(slit.facing.layer) } }),
+      ...(slit.stayLayer && { stayLayer: changed(slit.stayLayer) }),
+    })),
+    pockets: gown.pockets.map((pocket) => ({ ...pocket, layer: changed(pocket.layer) })),
+    loops: gown.loops.map((one) => ({ ...one, layer: changed(one.layer) })),
+    trims: gown.trims.map((trim) => ({
+      ...trim,
+      layer: changed(trim.layer),
+      ...(trim.bias && { bias: changed(trim.bias) }),
+    })),
     ...(edging?.cloth && { edging: { ...edging, cloth: cloths.get(edging.cloth.name)! } }),
+    ...(askedBodice && {
+      askedBodice: {
+        ...askedBodice,
+        layers: askedBodice.layers.map(changed),
+        ...(askedBodice.facing && {
+          facing: { ...askedBodice.facing, layer: changed(askedBodice.facing.layer) },
+        }),
+      },
+    }),
+    straps: gown.straps.map((strap) => ({ ...strap, layer: changed(strap.layer) })),
+    capes: gown.capes.map((cape) => ({ ...cape, layers: cape.layers.map(changed) })),
     overskirts: gown.overskirts.map((one) => ({ ...one, gown: inOtherCloths(one.gown, other) })),
   };
 }

@@ -37,7 +37,9 @@ export interface Petticoat extends PetticoatSpec, Placed<['petticoat']> {}
 
 export interface SewnAsOne extends SewnAsOneSpec, Placed<['sewn-as-one']> {}
 
-export interface Closure extends Omit<ClosureSpec, 'at'>, Placed<['closure']> {
+export interface Closure extends Omit<ClosureSpec, 'at' | 'cloth' | 'width'>, Placed<['closure']> {
+  /** What its placket, guard or facing is cut as, and how wide that is sewn, mm. */
+  readonly piece?: { readonly layer: Layer; readonly width: number };
   /** Its seam, on its side where there are two. `side` is known wherever her two sides have one each. */
   readonly station: Station;
 }
@@ -51,7 +53,9 @@ export interface Edging extends Omit<EdgingSpec, 'start' | 'cloth'>, Placed<['ed
   readonly cloth?: Cloth;
 }
 
-export interface Trim extends Omit<TrimSpec, 'layer'>, Placed<['trims', number]> {
+export interface Trim extends Omit<TrimSpec, 'layer' | 'cloth'>, Placed<['trims', number]> {
+  /** What a binding is cut as, on the bias, where it is not bought. */
+  readonly bias?: Layer;
   readonly layer: Layer;
   /** Along a seam: the seams of that name. */
   readonly stations: readonly Station[];

@@ -47,6 +47,9 @@ export function toileOf(gown: Gown): Gown {
     })),
     // Tape shows where straps go.
     straps: [],
+    slits: [],
+    pockets: [],
+    loops: [],
     capes: gown.capes.map((cape) => ({ ...cape, layers: [capeToile(layer)] })),
     ...(asked && { askedBodice: bodiceToile(asked, layer) }),
     trims: [],
@@ -72,8 +75,9 @@ function overskirtToile({ gown, edges }: Overskirt, calico: Cloth): Gown {
 /** A drafted bodice in calico, with cloth left above its upper edge to draw on. */
 function bodiceToile(asked: AskedBodice, layer: Layer): AskedBodice {
   const panels = asked.draft.panels.map(({ name }) => name);
+  const { facing: _, ...plain } = asked;
   return {
-    ...asked,
+    ...plain,
     draft: { ...asked.draft, upperFinish: 'turned' },
     layers: [{ ...layer, gores: panels }],
   };

@@ -46,7 +46,8 @@ export function aboveWaist(
   });
   return {
     drawn: [
-      drawn.part,
+      // Above a skirt of its own waist stands she: her shape, and no seams or edges of a bodice.
+      gown.waist === undefined ? drawn.part : { ...drawn.part, seams: [], edges: [] },
       ...gown.straps.flatMap(({ from, to, width }) => strapsOf(drawn, { from, to, width }, wearer)),
     ],
     capes: gown.capes.flatMap((cape) => {

@@ -1,5 +1,6 @@
 import type { DraftedBodice } from '../bodice/draft-asked.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
+import { tuckedLayer } from '../draft/tucked-up.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore } from '../gown/layer.ts';
 import type { Flounce, Tiers } from '../gown/parts.ts';
@@ -26,7 +27,7 @@ const SHEAR_LENGTH = 5000;
 /** The outermost layer that goes all round: what is seen. Where none does, the gown's own lines stand for it. */
 function outermostLayer({ layers, gown }: LayerDrafts): LayerDraft {
   const whole = layers.findLast(({ layer, draft }) => draft.gown.gores.every((gore) => hasGore(layer, gore)));
-  return whole ?? { layer: layers[layers.length - 1]!.layer, draft: gown };
+  return whole === undefined ? { layer: layers[layers.length - 1]!.layer, draft: gown } : tuckedLayer(whole);
 }
 
 /** The one place where hanging reads the gown as it is drafted. */

@@ -58,7 +58,7 @@ export const HARMS: readonly Harm[] = [
   },
   { kind: 'nickel', isIn: always, step: { at: hasHooks, every: true }, client: true },
   { kind: 'braid-heat', isIn: always, step: { at: isBraid, every: true } },
-  { kind: 'weight', isIn: always, step: { at: of('waist-stay') }, client: true },
+  { kind: 'weight', isIn: always, step: { at: of('waist-stay', 'own-waist') }, client: true },
   {
     kind: 'tight-lacing',
     isIn: isLaced,
@@ -85,7 +85,8 @@ function burnsFast(gown: Gown): boolean {
 }
 
 /** A bodice that is not drafted here may hold bones unless nothing is above the waist. */
-function mayHaveBones({ bodice }: MakingFacts): boolean {
+function mayHaveBones({ bodice, bench: { gown } }: MakingFacts): boolean {
+  if (gown.waist !== undefined) return false;
   return bodice === undefined || bodice.asked.draft.bones !== undefined;
 }
 
@@ -98,6 +99,8 @@ function hasHooks(work: StepWork): boolean {
       return work.closing?.kind === 'hooks' || work.closing?.kind === 'busk';
     case 'finish-opening':
       return work.finish === 'hook';
+    case 'own-waist':
+      return work.finish === 'band' && work.overlap > 0;
     case 'overskirt':
       return work.overskirt.fastened === 'hooks' || work.overskirt.fastened === 'snaps';
     case 'bustle':

@@ -209,3 +209,24 @@ export const biasWithoutRoughCut = warning(
     hint: `Hang it for a day at least before it is levelled, and leave ${says.least} or more under \`rough-cut\` for each of its gores (common practice).`,
   }),
 );
+
+export const tucksAboveWaist = error('tucks-above-waist', (layer: string, top: string, length: string) => ({
+  message: `The growth tucks of layer ${quoted(layer)} reach ${top} above its hem line, and the layer is cut ${length} long where it is shortest.`,
+  why: 'No cloth is left above them.',
+  hint: 'Take fewer or narrower tucks, or put them nearer to the hem.',
+}));
+
+export const tucksLieOver = error('tucks-lie-over', (layer: string, width: string, apart: string) => ({
+  message: `The growth tucks of layer ${quoted(layer)} are ${width} wide and ${apart} apart.`,
+  why: 'Each would lie over the stitching of the one below.',
+  hint: 'Let `apart` be more than their `width`.',
+}));
+
+export const tucksEased = warning(
+  'tucks-eased',
+  (layer: string, surplus: string, share: string, most: string) => ({
+    message: `In each growth tuck of layer ${quoted(layer)} the lower line is ${surplus} longer than the upper, ${share} of it (common practice: up to ${most}).`,
+    why: 'On a skirt so flared a tuck does not lie flat: its fold ripples.',
+    hint: 'Take narrower tucks, or put the growth into the waist: a deeper band or yoke that is let down.',
+  }),
+);

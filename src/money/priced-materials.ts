@@ -49,8 +49,9 @@ export function pricedMaterials(
     const length = soldBy === undefined ? edging.buy : Math.ceil(edging.buy / soldBy - 1e-9) * soldBy;
     add(gown.edging!, { kind: 'edging', name: edging.name, length });
   }
-  for (const { kind, layer, along, buy, trim } of strips)
-    add(trim, { kind: 'strip', name: `${kind} ${along}`, strip: { kind, layer, along }, length: buy });
+  for (const { kind, layer, along, buy, trim, isCut } of strips)
+    if (!isCut)
+      add(trim, { kind: 'strip', name: `${kind} ${along}`, strip: { kind, layer, along }, length: buy });
   for (const notion of gown.notions) {
     const { name, count = 1, length } = notion;
     add(notion, { kind: 'notion', name, ...(length === undefined ? { count } : { length }) });

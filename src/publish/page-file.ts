@@ -99,7 +99,9 @@ function viewsOf({ gown, facts, views }: PageSource, words: Words): PageDrawing[
   }
   const silhouette = silhouetteOf(gown.drafts.gown, facts.skirt, facts.closure);
   const svg = writeSvg(frontAndBack(silhouette, { ...words.views, number: words.number }, WIDTH, HEIGHT));
-  return [{ title: words.screen.views, svg, caption: words.jobSheet.lengthsCaption }];
+  return [
+    { title: words.screen.views, svg, caption: words.jobSheet.lengthsCaption(gown.gown.waist !== undefined) },
+  ];
 }
 
 /** Of the drawing from two sides, mm. */

@@ -42,7 +42,11 @@ export async function paperFiles(
   diagnostics: readonly Diagnostic[],
   options: PaperOptions,
 ): Promise<PaperFiles> {
-  const tables = chalkTables(gown.cut.pieces, gown.gown.units, options.every);
+  const tables = chalkTables(
+    gown.cut.pieces.filter(({ piece }) => piece.bySize !== true),
+    gown.gown.units,
+    options.every,
+  );
   const input = paperInput(gown, workroom, drawings, diagnostics, options, tables);
   const { files } = input.words;
   const job = await written(input, files.job, jobSheet(input), options);

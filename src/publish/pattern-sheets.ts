@@ -90,6 +90,7 @@ export function chosenPieces(
 ): readonly CutPiece[] {
   return cut.pieces.filter(
     (piece) =>
+      piece.piece.bySize !== true &&
       (gores === undefined || gores.includes(piece.gore)) &&
       (layers === undefined || piece.layers.some((layer) => layers.includes(layer))),
   );

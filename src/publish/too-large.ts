@@ -15,13 +15,18 @@ import { chosenPieces, type PatternOptions, sheetOptions } from './pattern-sheet
 /** Sheets that nobody tapes together: the largest of the templates takes 90 of A4. */
 const MOST_SHEETS = 1000;
 
+/** Of the largest gown that is measured, 48 gores in 16 layers, and some more: what takes minutes to lay, not hours. */
+const MOST_PIECES = 1000;
+
 /**
  * What is too large to be printed or laid, said before either is tried: as a rule a slipped decimal point, and hours
  * of work where it is none.
  */
 export function tooLarge(drafted: DraftedGown, paper: Paper, options: PatternOptions = {}): Diagnostic[] {
-  if (isOfUsualSize(drafted)) return [];
   const { gown } = drafted;
+  const shapes = distinctPieces(drafted);
+  if (shapes > MOST_PIECES) return [tooManyPieces(gown.place('layers'), shapes)];
+  if (isOfUsualSize(drafted)) return [];
   const pieces = chosenPieces(drafted, options);
   const asked = sheetOptions(gown, paper, options);
   const sheets = roughSheets(pieces, groupsOf(pieces, asked), asked);
@@ -29,6 +34,14 @@ export function tooLarge(drafted: DraftedGown, paper: Paper, options: PatternOpt
     ...(sheets <= MOST_SHEETS ? [] : [tooManySheets(gown.place('lengths'), sheets, paper.name)]),
     ...laysTooLong(gownToLay(drafted), (mm) => tapeText(mm, gown.units)),
   ]);
+}
+
+/** Gores and parts times their layers, whatever of them is alike: from the figures, without a cut line. */
+function distinctPieces({ report }: DraftedGown): number {
+  return [report, ...report.overskirts].reduce(
+    (sum, { layers, gores, parts }) => sum + layers.length * gores.length + parts.length,
+    0,
+  );
 }
 
 /**
@@ -67,4 +80,10 @@ export const tooManySheets = error('too-many-sheets', (sheets: number, paper: st
   message: `The pattern would take about ${sheets} sheets of ${paper}.`,
   why: 'Nobody tapes a pattern of so many sheets, and errors add up along it; as a rule a measure is ten times too large.',
   hint: 'Look at the lengths, hems and layers in the table of `check`; if they are right, print on a roll: `paper: {size: roll:914}`.',
+}));
+
+export const tooManyPieces = error('too-many-pieces', (pieces: number) => ({
+  message: `The gown has ${pieces} pieces, every gore in every layer; at most ${MOST_PIECES} are drawn.`,
+  why: 'Laying out so many takes hours, and no one cuts them; as a rule a list was copied once too often.',
+  hint: 'Leave out layers or overskirts, or draft the gown as several specs.',
 }));

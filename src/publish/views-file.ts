@@ -36,7 +36,7 @@ export function drawnViews({ gown }: Pick<DraftedGown, 'gown'>, { task, hung }: 
   return {
     layer: task.layer,
     notHung: task.notHung,
-    isBodiceDrafted: task.isBodiceDrafted,
+    isBodiceDrafted: task.isBodiceDrafted || gown.waist !== undefined,
     rows: [
       hung.views.map((view) => ({ view, name: names[view.side] })),
       (hung.bustled?.views ?? []).map((view) => ({ view, name: names.bustled(names[view.side]) })),

@@ -3,11 +3,12 @@ import { lineAndColumn } from '../diagnostics/place.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
 import { hemRound } from '../draft/flounces.ts';
 import type { Gown } from '../gown/gown.ts';
-import { hasGore } from '../gown/layer.ts';
+import { hasGore, tuckedUp } from '../gown/layer.ts';
 import { halves, stationsOnce } from '../gown/lines.ts';
 import { type GownMeasures, type WorstSeams, worstSeams } from '../truing/measure-gown.ts';
 import type { LayerMeasures } from '../truing/true-layers.ts';
 import type { BodiceReport, CapeReport } from './bodice-report.ts';
+import type { FinishingReport } from './finishing-report.ts';
 import type { FittingReport } from './fitting-report.ts';
 import type { PartReport } from './part-report.ts';
 import type { PleatReport } from './pleat-report.ts';
@@ -53,6 +54,8 @@ export interface GownReport {
     readonly hem: string;
     /** Cut on the bias: 45° on the thread. */
     readonly grain?: 'bias';
+    /** What its growth tucks take up, along the cloth; its lines are those with them let out. */
+    readonly tuckedUp?: number;
     readonly sewnHem: number;
     /** Of this layer's own seam lines, at worst: sides apart, and the sums of two angles farthest from 180°. */
     readonly seams: { readonly difference: number; readonly hemAngle: number; readonly waistAngle: number };
@@ -64,6 +67,8 @@ export interface GownReport {
   readonly capes?: readonly CapeReport[];
   /** Flounces, strips, godets, straps and capes. */
   readonly parts: readonly PartReport[];
+  /** Facings, bands and what lies in openings. */
+  readonly finishing: readonly FinishingReport[];
   /** Pleats that have their place, by layer. */
   readonly pleats?: readonly PleatReport[];
   readonly overskirts: readonly GownReport[];
@@ -102,7 +107,7 @@ export interface Finding {
 export function gownReport(
   gown: Gown,
   { drafts, measures, layers }: MeasuredDrafts,
-  beside: Pick<GownReport, 'bodice' | 'capes' | 'parts' | 'pleats' | 'overskirts' | 'fittings'>,
+  beside: Pick<GownReport, 'bodice' | 'capes' | 'parts' | 'finishing' | 'pleats' | 'overskirts' | 'fittings'>,
 ): GownReport {
   const { gown: lines, lengths } = drafts.gown;
   const ifKnown = (length: number | undefined): number | null => (length === undefined ? null : mm(length));
@@ -152,6 +157,7 @@ export function gownReport(
       cloth: layer.cloth.name,
       hem: layer.hem,
       ...(layer.grain === undefined ? {} : { grain: layer.grain }),
+      ...(layer.tucks === undefined ? {} : { tuckedUp: mm(tuckedUp(layer)) }),
       sewnHem: mm(hemRound({ layer, draft }, gown.godets)),
       seams: worstOf(worstSeams(draft, own, layer)),
       sewnWaist: mm(sewnWaist({ layer, draft, measures: own })),

@@ -14,6 +14,8 @@ export interface Basics {
   readonly percent: (share: number) => string;
   readonly percentExact: (share: Fraction) => string;
   readonly weight: (grams: number) => string;
+  /** Of cloth. */
+  readonly area: (mm2: number) => string;
   readonly metres: (mm: number) => string;
   /** Rounded up, for what is bought by the reel. */
   readonly wholeMetres: (mm: number) => string;
@@ -72,7 +74,13 @@ export function englishBasics(units: Units): Basics {
     chalkNumber: (mm) => tapeNumber(mm, units, 32),
     percent: (share) => `${Number((share * 100).toFixed(1))} %`,
     percentExact: (share) => `${trimmed(decimalText({ ...share, numerator: share.numerator * 100n }, 2))} %`,
-    weight: (grams) => (grams < 1000 ? `${Math.round(grams)} g` : `${(grams / 1000).toFixed(2)} kg`),
+    weight: (grams) =>
+      units === 'in'
+        ? poundsText(grams)
+        : grams < 1000
+          ? `${Math.round(grams)} g`
+          : `${(grams / 1000).toFixed(2)} kg`,
+    area: (mm2) => (units === 'in' ? `${(mm2 / 914.4 ** 2).toFixed(2)} yd²` : `${(mm2 / 1e6).toFixed(2)} m²`),
     metres: (mm) => (units === 'in' ? `${(mm / 914.4).toFixed(2)} yd` : `${(mm / 1000).toFixed(2)} m`),
     wholeMetres: (mm) => (units === 'in' ? `${Math.ceil(mm / 914.4)} yd` : `${Math.ceil(mm / 1000)} m`),
     lengthPriced: (mm, pricedPer) =>
@@ -98,6 +106,12 @@ export function englishBasics(units: Units): Basics {
       return `${short(WEEKDAYS[weekday])} ${day} ${short(MONTHS[month - 1])} ${year}`;
     },
   };
+}
+
+/** Ounces up to a pound, then pounds. */
+function poundsText(grams: number): string {
+  const ounces = grams / 28.349523125;
+  return ounces < 16 ? `${ounces.toFixed(1)} oz` : `${(ounces / 16).toFixed(2)} lb`;
 }
 
 /** Enough of a day's or a month's name to know it by. */

@@ -55,12 +55,19 @@ export const BODICE_WRITERS: StepWriters<BodiceWork> = {
         `Each ends ${length(clear)} or more clear of the waist seam and of the upper edge.`,
       ],
     ),
-  'upper-edge': ({ finish, length: long }, { length }) =>
+  'upper-facing': ({ facing, depth }, { length }) =>
+    text(
+      `Join the pieces of the ${facing}, ${length(depth)} deep, round as the panels are joined; press the seams open.`,
+      ['Neaten its inner edge.'],
+    ),
+  'upper-edge': ({ finish, length: long, facing }, { length }) =>
     text(
       finish === 'bound'
         ? `Bind the upper edge, ${length(long)} round, over the ends of the casings.`
         : finish === 'faced'
-          ? `Face the upper edge, ${length(long)} round, and close the casings under the facing.`
+          ? facing === undefined
+            ? `Face the upper edge, ${length(long)} round, and close the casings under the facing.`
+            : `Lay the ${facing} on the upper edge, ${length(long)} round, right sides together, its seams on the panels’ seams; sew clear of the bones, clip, understitch and turn it inside over the casings.`
           : `Turn the upper edge down, ${length(long)} round, over the ends of the casings.`,
     ),
   'bodice-lining': ({ layer }) =>

@@ -7,6 +7,16 @@ type PleatWork = Extract<FoldWork, { kind: 'pleat' }>;
 /** Pleats in words. */
 export const FOLD_WRITERS: StepWriters<FoldWork> = {
   pleat: (work, basics) => pleatText(work, basics),
+  tucks: ({ layer, tucks: { count, width, aboveHem, apart }, toEase }, { length }) =>
+    text(
+      `Sew the ${layer}’s growth ${count === 1 ? 'tuck' : `tucks, ${count} of them`}: fold on each fold line, wrong sides together, and stitch ${length(width)} from the fold.`,
+      [
+        `The lowest is stitched ${length(aboveHem)} above the finished hem${count === 1 ? '' : `, the next ${length(apart)} above it`}; press them down.`,
+        'Long stitches and no knots: they are let out one by one, from the lowest up.',
+        toEase >= 1 &&
+          `On this flare the lower line of each is ${length(toEase)} longer than the upper, all round: ease it in.`,
+      ],
+    ),
   'press-pleats': ({ layer, pleats }, { list }) =>
     text(`Press the ${layer}’s pleats for good, hem and all: ${list(pleats)}.`, [
       'Fold on the old creases from the top down, paper under each fold so that it does not print through.',

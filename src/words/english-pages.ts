@@ -34,16 +34,18 @@ export function englishPages({ length, list, station, unit }: Basics) {
       settle: 'To settle before cutting',
       unsaid: 'Not in the spec',
       notes: 'Notes',
-      lengthsCaption: `Lengths from the sewn edge of the bodice, along the cloth, ${unit}`,
+      lengthsCaption: (ownWaist: boolean): string =>
+        `Lengths from the ${ownWaist ? 'sewn waist edge' : 'sewn edge of the bodice'}, along the cloth, ${unit}`,
       train: 'The train',
-      stationsCaption: `Lengths from the bodice’s sewn edge, ${unit}`,
+      stationsCaption: (ownWaist: boolean): string =>
+        `Lengths from the ${ownWaist ? 'sewn waist edge' : 'bodice’s sewn edge'}, ${unit}`,
       stationHeads: ['station', 'drop', 'finished', 'to floor', 'on floor'],
       about: (length: string): string => `about ${length}`,
       goreHeads: ['gore', 'top', 'bodice', 'hem', 'flare'],
       goresCaption: `Gores as sewn, ${unit}; a gore on the fold by its half`,
       onFold: (name: string): string => `${name} (half)`,
-      waistLine: (sewn: string, bodice: string): string =>
-        `The gores’ tops are ${sewn} all round, the bodice edge ${bodice}.`,
+      waistLine: (sewn: string, bodice: string | undefined): string =>
+        `The gores’ tops are ${sewn} all round${bodice === undefined ? '' : `, the bodice edge ${bodice}`}.`,
       hemLine: (hem: string): string => `The hem is ${hem} round.`,
       skirtOnFloor: 'the skirt, on the floor',
       footprint: (length: string, width: string): string =>
@@ -79,6 +81,7 @@ export function englishPages({ length, list, station, unit }: Basics) {
       shorter: (length: string): string => `${length} shorter than the gown`,
       toEase: (length: string, share: string): string => `${length} to ease when turned up (${share})`,
       baggedTo: (layer: string): string => `bagged to the ${layer}`,
+      cutOnBias: 'cut',
       stripHeads: ['strip', 'where', 'length', 'buy', 'drawn in'],
       walking: 'Petticoat and walking',
       bustle: 'Bustle',
@@ -91,7 +94,9 @@ export function englishPages({ length, list, station, unit }: Basics) {
       weightHeads: ['layer', 'cloth', 'sewn area', 'cut area', 'weight', 'thread to buy'],
       weightCaption: 'Weight with allowances, before edging and petticoat; thread with 15 % waste',
       threadNote: (ratio: string): string =>
-        `Thread by published tables for lockstitch, ${ratio} m for each metre sewn at a stitch of 2.5 mm, half on the bobbin; shorter stitches draw more.`,
+        unit === 'in'
+          ? `Thread by published tables for lockstitch, ${ratio} yd for each yard sewn at 10 stitches to the inch, half on the bobbin; shorter stitches draw more.`
+          : `Thread by published tables for lockstitch, ${ratio} m for each metre sewn at a stitch of 2.5 mm, half on the bobbin; shorter stitches draw more.`,
       inAll: 'in all',
       notions: 'To have at hand',
       order: 'Order of making',
@@ -199,7 +204,12 @@ export function englishPages({ length, list, station, unit }: Basics) {
       beside: 'bodice edge above',
       besideText: { sewn: 'sewn shut', finished: 'finished', laced: 'laced' },
       finish: 'skirt’s edge finished by',
-      finishText: { placket: 'a placket', facing: 'a facing', hook: 'a hook above the opening' },
+      finishText: {
+        placket: 'a placket',
+        guard: 'a zip guard',
+        facing: 'a facing',
+        hook: 'a hook above the opening',
+      },
       notDecided: 'not decided',
       plies: (layers: readonly string[]): string => `plies at the waist, ${list(layers)}`,
       pliesText: (together: number, crossing: number): string =>
@@ -230,7 +240,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
     },
     walkingRows: {
       offFloor: 'front hem off the floor',
-      offFloorText: (height: string): string => `${height} (textbook: ${length(25)}; walked in and adjusted)`,
+      offFloorText: (height: string): string =>
+        `${height} (textbook: ${length(25)}); she walks in it at the fitting before it stays so`,
       hoop: 'bottom hoop',
       hoopText: (round: string, height: string): string => `${round} round, ${height} off the floor`,
       sweep: 'skirt round at the hoop',
@@ -356,8 +367,10 @@ export function englishPages({ length, list, station, unit }: Basics) {
         'At true proportion, from the measures below. Say so now if anything differs from what you want: the cloth is cut by it.',
       decides: ['', ''],
       waist: 'waist seam, all round',
-      frontLength: 'front, from the bodice’s edge to the hem',
-      backLength: 'back, from the bodice’s edge to the hem',
+      frontLength: (ownWaist: boolean): string =>
+        `front, from the ${ownWaist ? 'waist' : 'bodice’s edge'} to the hem`,
+      backLength: (ownWaist: boolean): string =>
+        `back, from the ${ownWaist ? 'waist' : 'bodice’s edge'} to the hem`,
       train: 'train on the floor at the centre back',
       offFloor: 'hem off the floor in front',
       hem: 'hem, all round',
@@ -424,9 +437,15 @@ export function englishPages({ length, list, station, unit }: Basics) {
         'Over what she will wear under the gown, in the shoes, standing straight; along the cloth’s way, not through the air. Write the unit down.',
       who: ['code', 'date', 'unit', 'measured by'],
       body: 'Body',
+      ownWaist: 'waist, where the skirt sits',
       bodyFields: [
         'waist, where the bodice ends',
         'hip, at the fullest',
+        'hip depth, from the waist down',
+        'high hip',
+        'high hip, from the waist down',
+        'knee, from the waist down',
+        'round both knees, in a step',
         'over both shoulders, arms down',
         'height',
         'height of the shoes’ heel',
@@ -458,8 +477,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       drop: 'How far the edge lies below the level waist',
       dropText: 'Tie a tape round the natural waist, level; measure down from it.',
       lengths: 'Lengths',
-      lengthsText:
-        'From the bodice’s edge to the floor at each station; the hem’s height off the floor apart.',
+      lengthsText: (ownWaist: boolean): string =>
+        `From the ${ownWaist ? 'waist' : 'bodice’s edge'} to the floor at each station; the hem’s height off the floor apart.`,
       offFloor: 'hem off the floor in front',
       train: 'train on the floor at the centre back',
       data: 'A code, never a name: measures are personal data. The data-protection authority of your country says how long they may be kept.',

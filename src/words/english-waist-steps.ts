@@ -8,7 +8,7 @@ type WorkOf<Kind extends WaistWork['kind']> = Extract<WaistWork, { kind: Kind }>
 /** From the first seam to the waist stay, in words. */
 export const WAIST_WRITERS: StepWriters<WaistWork> = {
   'sew-seams': (
-    { layer, french, stretch, bias, seams, openAbove, gap, godets },
+    { layer, french, stretch, bias, seams, openAbove, gap, godets, slits, pockets },
     { length, list, station, seamsOf },
   ) =>
     text(
@@ -33,6 +33,14 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
             : `leave ${openAbove.side === undefined ? '' : `the ${openAbove.side} `}${station(openAbove.at)} open down to ${length(openAbove.stops)} below the waist seam; sew only what lies below.`),
         gap !== undefined &&
           `leave the ${layer}’s ${station(gap.at)} open ${length(gap.length)} to turn the hem.`,
+        ...slits.map(
+          ({ seam, side, from }) =>
+            `leave ${side === undefined ? '' : `the ${side} `}${station(seam)} open from ${length(from)} below the waist seam down, for the slit.`,
+        ),
+        ...pockets.map(
+          ({ seam, side, from, to }) =>
+            `leave ${side === undefined ? '' : `the ${side} `}${station(seam)} open from ${length(from)} to ${length(to ?? from)} below the waist seam, for the pocket.`,
+        ),
         ...godets.map(
           (godet) =>
             `leave ${station(godet.seam)} open from ${length(godet.from)} below the waist seam down, for the ${godet.name}.`,
@@ -90,12 +98,16 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
           'Quick release: try it on her, in the time that the change allows; the production’s risk assessment decides.',
       ],
     ),
-  'finish-opening': ({ at, side, finish, beside, stops }, { length, station }) =>
+  'finish-opening': ({ at, side, finish, piece, beside, stops }, { length, station }) =>
     text(
       finish === undefined
         ? `Decide what finishes the skirt’s raw edges at ${station(at, side)}, below the ${beside} bodice edge: a placket, a facing, or a hook above the opening. Make it now.`
-        : `Finish the skirt’s raw edges at ${station(at, side)} with a ${finish}${stops === undefined ? '' : `, down to ${length(stops)} below the waist seam`}.`,
-      [`The bodice edge above is ${beside}: nothing there will cover a raw edge.`],
+        : `Finish the skirt’s raw edges at ${station(at, side)} with ${piece === undefined ? `a ${finish}` : `the ${piece}`}${stops === undefined ? '' : `, down to ${length(stops)} below the waist seam`}.`,
+      [
+        beside !== 'sewn' && `The bodice edge above is ${beside}: nothing there will cover a raw edge.`,
+        finish === 'guard' &&
+          'Fold and close it, and baste it behind one edge: it is caught in as the zip is set.',
+      ],
       ['both edges clean before the waist is sewn.'],
     ),
   'baste-as-one': ({ layers, at, side, stops }, { length, list, station }) =>

@@ -53,13 +53,14 @@ export function missingFacts({ gown, skirt }: Bench, facts: FactsSoFar): Missing
   const several = gown.layers.length > 1;
   add('closure', facts.closure === undefined);
   add('girths', facts.closure?.passage !== undefined && facts.closure.passage.against.length === 0);
-  add('waist-groups', !facts.waist.grouped && several);
+  const ownWaist = gown.waist !== undefined;
+  add('waist-groups', !facts.waist.grouped && several && !ownWaist);
   add('closure-layers', facts.closure !== undefined && several && gown.sewnAsOne?.closure === undefined);
   add(
     'bodice-plies',
     facts.waist.groups.some((group) => group.bodicePliesAssumed),
   );
-  add('bones-end', facts.waist.bonesEnd === undefined);
+  add('bones-end', facts.waist.bonesEnd === undefined && !ownWaist);
   const floorless = skirt.stations
     .filter((station) => station.floor === undefined)
     .map((station) => station.name);

@@ -2,12 +2,14 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Cloth } from '../../src/gown/cloth.ts';
-import { gownOfSpec } from '../../src/gown/gown-of-spec.ts';
 import { inOtherCloths } from '../../src/gown/other-cloths.ts';
 import { readSpec } from '../../src/gown-file/read-spec.ts';
+import { gownAsked } from '../../src/pipeline.ts';
 
 const FILES = [
   'examples/lantern',
+  'templates/boned-bodice',
+  'templates/capelet',
   'templates/circular-flounce',
   'templates/tiered-net',
   'templates/train-that-comes-off',
@@ -22,7 +24,7 @@ function clothsIn(value: unknown): Cloth[] {
 
 describe.each(FILES)('%s', (file) => {
   const text = readFileSync(join(import.meta.dirname, '../..', `${file}.yaml`), 'utf8');
-  const gown = gownOfSpec(readSpec({ name: file, text }).spec!);
+  const gown = gownAsked(readSpec({ name: file, text }).spec!).gown!;
 
   it('supposed in cloths of another width, has no cloth of the old one anywhere', () => {
     const found = clothsIn(inOtherCloths(gown, (cloth) => ({ ...cloth, width: 777 })));

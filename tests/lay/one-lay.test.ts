@@ -366,3 +366,18 @@ function lace(fields: Tree): string {
 
 /** As read off a tape, to a millimetre. */
 const inCm = (mm: number): string => `${Number((mm / 10).toFixed(1))} cm`;
+
+it('of so many shapes that they cannot be tried together each layer lies by itself, end to end, and none is lost', () => {
+  const layers = ['lining', 'shell'];
+  const pieces = layers.flatMap((layer, i) =>
+    Array.from({ length: 101 }, (_, k) => ({
+      ...flatPiece(`g${k}`, rectangle(30 + k / 4, 40 + i), 'single'),
+      layers: [layer],
+    })),
+  );
+  const { plan } = laid(pieces, {}, 1e3, layers);
+  expect(plan!.way).toBe('each layer by itself, end to end');
+  expect(plan!.pieces).toHaveLength(202);
+  expect(plan!.length).toBeCloseTo(plan!.apart!.length, 6);
+  expect(faultsOf(plan!)).toEqual([]);
+});

@@ -15,7 +15,8 @@ export const CONSTRUCTIONS = {
     section: 'edging: {name: galloon, from: bought-in, depth: 6, repeat: 12, scallop: 1.5}',
   },
   closure: {
-    section: 'closure: {kind: zip, at: centre-back, starts: 2.5, opening: 22, hip: 98, entry: steps-in}',
+    section:
+      'closure: {kind: zip, at: centre-back, starts: 2.5, opening: 22, hip: 98, entry: steps-in, finish: guard}',
   },
   petticoat: { section: 'petticoat: {hoop: 220, hoop-off-floor: 4}' },
   tiers: {
@@ -26,6 +27,12 @@ export const CONSTRUCTIONS = {
   godet: { section: 'godets: [{name: wedge, seam: side/back, from: 60, width: 30}]' },
   braid: { trim: '{kind: horsehair, layer: shell, along: hem, width: 8}' },
   binding: { trim: '{kind: binding, layer: shell, along: hem, width: 3}' },
+  slit: {
+    section: 'slits: [{seam: front/side, above-hem: 40, stay: true, facing: {depth: 4, cloth: cupro}}]',
+  },
+  pocket: { section: 'pockets: [{seam: side/back, below-waist: 8, cloth: cupro}]' },
+  loops: { section: 'loops: [{name: hangers, count: 2, length: 20, width: 0.6, cloth: cupro}]' },
+  cutBinding: { trim: '{kind: binding, layer: shell, along: waist, width: 4, cloth: cupro}' },
   overskirt: {
     section: `overskirts:
   - name: court-train

@@ -57,7 +57,7 @@ const roundOf = (layer: string): number => 2 * piecesOf(layer).reduce((sum, piec
 
 describe('measures', () => {
   it('stations: below the waist, finished, to the floor, and what lies on it', () => {
-    const heads = ['station', 'below level waist', 'finished', 'to floor', 'on floor'];
+    const heads = ['station', 'drop', 'finished', 'to floor', 'on floor'];
     expect(rowsUnder(lines, heads)).toEqual([
       ['centre front', '7.0', '101.5', '103.5', ''],
       ['front/side-front', '5.5', '103.0', '105.0', ''],
@@ -70,15 +70,14 @@ describe('measures', () => {
   });
 
   it('gores: top, the panel above it, hem and flare', () => {
-    const heads = ['gore', 'cut', 'sewn top', 'bodice edge', 'hem', 'flare'];
+    const heads = ['gore', 'top', 'bodice', 'hem', 'flare'];
     const hems = piecesOf('shell').map((piece) => cm(hemOf(piece)));
-    const PAIR = '2, a mirrored pair';
     expect(rowsUnder(lines, heads)).toEqual([
-      ['front (half)', '1 on the fold', '5.6', '5.6', hems[0], '17.0°'],
-      ['side-front', PAIR, '8.2', '8.2', hems[1], '20.0°'],
-      ['side', PAIR, '8.6', '8.6', hems[2], '20.0°'],
-      ['side-back', PAIR, '7.9', '7.9', hems[3], '20.5°'],
-      ['back', PAIR, '6.7', '6.7', hems[4], '16.5°'],
+      ['front (half)', '5.6', '5.6', hems[0], '17.0°'],
+      ['side-front', '8.2', '8.2', hems[1], '20.0°'],
+      ['side', '8.6', '8.6', hems[2], '20.0°'],
+      ['side-back', '7.9', '7.9', hems[3], '20.5°'],
+      ['back', '6.7', '6.7', hems[4], '16.5°'],
     ]);
   });
 
@@ -86,8 +85,8 @@ describe('measures', () => {
     const text = example('lantern').replace('waist-seam: 74', 'waist-seam: 74.1');
     const said = printedLines(jobSheet(inputOf(made(text))).pages).map(([first]) => first!.text);
     // 2 × (5.6 + 8.2 + 8.6 + 7.9 + 6.7) = 74
-    expect(said.join('\n')).toContain('The gores’ tops are 74 cm all round, the bodice edge 74.1 cm.');
-    expect(said.join('\n')).toContain(`The hem is ${cm(roundOf('shell'))} cm round.`);
+    expect(said.join(' ')).toContain('The gores’ tops are 74 cm all round, the bodice edge 74.1 cm.');
+    expect(said.join(' ')).toContain(`The hem is ${cm(roundOf('shell'))} cm round.`);
   });
 });
 
@@ -321,13 +320,13 @@ describe('weight and thread', () => {
 describe('calendar', () => {
   it('names the day of the week that each date falls on', () => {
     // 12 June 2027 is a Saturday (perpetual calendar): whole weeks before it are Saturdays too.
-    expectRows(rowsUnder(lines, ['by', 'what', 'days before']), [
-      ['Saturday 20 March 2027', 'order the cloth', '84'],
-      ['Saturday 8 May 2027', 'first fitting', '35'],
-      ['Wednesday 19 May 2027', 'hang, at least 24 hours', '24'],
-      ['Wednesday 2 June 2027', 'last fitting, bustle pinned', '10'],
-      ['Tuesday 8 June 2027', 'deliver, pins counted', '4'],
-      ['Saturday 12 June 2027', 'the event', '0'],
+    expectRows(rowsUnder(lines, ['by', 'what', 'days']), [
+      ['Sat 20 Mar 2027', 'order the cloth', '84'],
+      ['Sat 8 May 2027', 'first fitting', '35'],
+      ['Wed 19 May 2027', 'hang, at least 24 hours', '24'],
+      ['Wed 2 Jun 2027', 'last fitting, bustle pinned', '10'],
+      ['Tue 8 Jun 2027', 'deliver, pins counted', '4'],
+      ['Sat 12 Jun 2027', 'the event', '0'],
     ]);
   });
 });

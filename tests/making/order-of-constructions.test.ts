@@ -43,6 +43,31 @@ const RULES: readonly Rule[] = [
     order: [/^cut:cupro$/, /^facing:tunic$/, /^hem:tunic$/],
   },
   {
+    why: 'the opening is clean before the zip goes in, whatever the bodice does above it',
+    of: ['closure'],
+    order: [/^cut:crepe$/, /^finish-opening$/, /^close$/],
+  },
+  {
+    why: 'the edges of a slit are faced once its seam is sewn above it, and hang with the gown',
+    of: ['slit'],
+    order: [/^cut:cupro$/, /^seams:/, /^slit:1$/, /^hang$/],
+  },
+  {
+    why: 'a bag is sewn to both edges of its opening before the seam is closed round it',
+    of: ['pocket'],
+    order: [/^mark$/, /^pocket:1$/, /^seams:shell$/],
+  },
+  {
+    why: 'loops are there when she tries it on',
+    of: ['loops'],
+    order: [/^cut:cupro$/, /^loops:hangers$/, /^fit$/],
+  },
+  {
+    why: 'a bias strip is joined before it goes round its edge',
+    of: ['cutBinding'],
+    order: [/^cut:cupro$/, /^bias:/, /^strip-along:/],
+  },
+  {
     why: 'a flounce at the hem is on before its own hem is levelled and closed, and hangs a day first',
     of: ['hemFlounce'],
     order: [/^seams:shell$/, /^flounce:ring$/, /^hang$/, /^level$/, /^flounce-hem:ring$/],

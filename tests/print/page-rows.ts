@@ -14,19 +14,28 @@ const SAME = 0.4;
  * does, so that a figure in its neighbour's column is not found. What is broken on to further lines is put together again.
  */
 export function rowsUnder(lines: readonly PlacedText[][], heads: readonly string[]): string[][] {
-  return lines.flatMap((line, at) => {
-    const from = line.findIndex((_, i) => heads.every((head, k) => line[i + k]?.text === head));
-    if (from < 0 || line.length !== heads.length + from) return [];
-    const columns = line.slice(from);
-    const rows: string[][] = [];
-    for (const below of lines.slice(at + 1)) {
-      const cells = columns.map((head) => cellUnder(head, below));
-      if (cells.every((cell) => cell === undefined)) break;
-      if (cells[0] === undefined) append(rows.at(-1), cells);
-      else rows.push(cells.map((cell) => cell ?? ''));
-    }
-    return rows;
-  });
+  return lines.flatMap((line, at) =>
+    line.flatMap((_, from) => {
+      if (!heads.every((head, k) => line[from + k]?.text === head)) return [];
+      const next = line[from + heads.length];
+      if (next !== undefined && !BESIDE.includes(next.text)) return [];
+      return rowsBelow(line.slice(from, from + heads.length), lines.slice(at + 1));
+    }),
+  );
+}
+
+/** First heads of tables that stand beside another. */
+const BESIDE = ['gore', 'by'];
+
+function rowsBelow(columns: readonly PlacedText[], lines: readonly PlacedText[][]): string[][] {
+  const rows: string[][] = [];
+  for (const below of lines) {
+    const cells = columns.map((head) => cellUnder(head, below));
+    if (cells.every((cell) => cell === undefined)) break;
+    if (cells[0] === undefined) append(rows.at(-1), cells);
+    else rows.push(cells.map((cell) => cell ?? ''));
+  }
+  return rows;
 }
 
 function cellUnder(head: PlacedText, line: readonly PlacedText[]): string | undefined {

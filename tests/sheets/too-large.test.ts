@@ -51,6 +51,19 @@ describe('what is too large', () => {
     expect(tooLarge(gown, paperOf(gown, 'a4'), { layers: ['layer-0'] })).toEqual([]);
   });
 
+  it('is a gown of more than a thousand pieces, every gore in every layer counted', () => {
+    const gown = gownOf(PLAIN);
+    const { gores, layers } = gown.report;
+    const withLayersSaid = (count: number) => ({
+      ...gown,
+      report: { ...gown.report, layers: Array.from({ length: count }, () => layers[0]!) },
+    });
+    const most = Math.floor(1000 / gores.length);
+    const codes = (count: number) => tooLarge(withLayersSaid(count), paperOf(gown)).map(({ code }) => code);
+    expect(codes(most)).not.toContain('too-many-pieces');
+    expect(codes(most + 1)).toEqual(['too-many-pieces']);
+  });
+
   it('is a layer that takes over two hundred metres of its cloth by its area alone', () => {
     const narrow = PLAIN.replace('width: 148', 'width: 12');
     const gown = gownOf(narrow);

@@ -25,7 +25,7 @@ function checkEdge(page: Page): Diagnostic[] {
   const misspelt = keys.some(
     (key) => !BODICE_KEYS.includes(key) && nearest(key, BODICE_KEYS) === 'waist-seam',
   );
-  if (keys.includes('waist-seam') || misspelt) return [];
+  if (keys.includes('waist-seam') || misspelt || page.has('waist')) return [];
   return [
     missingKey(
       page.at('bodice'),
@@ -68,11 +68,16 @@ function checkDraft(page: Page): Diagnostic[] {
     faults.push(problems.bonesEndTwice(page.keyAt('bodice', 'bones-end')));
   const panels = (draft?.panels ?? []).flatMap(({ name }) => name ?? []);
   const gores = page.goreNames;
+  if (!page.has('gores')) faults.push(problems.panelsWithoutGores(page.keyAt('bodice', 'draft')));
   const isRead = panels.length > 0 && panels.length === (draft?.panels ?? []).length;
   if (isRead && gores !== undefined && panels.join('/') !== gores.join('/'))
     faults.push(problems.panelsUnlikeGores(page.keyAt('bodice', 'draft', 'panels'), panels, gores));
   if (page.hasList('bodice', 'draft', 'layers') && draft?.layers?.length === 0)
     faults.push(noLayers(page.keyAt('bodice', 'draft', 'layers')));
+  if (draft?.facing !== undefined && (draft.upperFinish ?? 'bound') !== 'faced')
+    faults.push(
+      problems.facingOfOtherEdge(page.keyAt('bodice', 'draft', 'facing'), draft.upperFinish ?? 'bound'),
+    );
   return [...faults, ...checkClosing(page)];
 }
 

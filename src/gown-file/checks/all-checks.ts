@@ -1,7 +1,8 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { checkAboveWaist } from './above-waist.ts';
 import { checkAssumed } from './assumed.ts';
-import { checkCloths, checkFacings } from './cloths.ts';
+import { checkCloths } from './cloths.ts';
+import { checkFinishing } from './finishing.ts';
 import { checkFittedTo } from './fitted-to.ts';
 import { checkFullness } from './fullness.ts';
 import { checkGores } from './gores.ts';
@@ -34,7 +35,7 @@ export function allChecks(page: Page): Diagnostic[] {
     checkPetticoats,
     checkFittedTo,
     checkCloths,
-    checkFacings,
+    checkFinishing,
     checkShares,
     checkFullness,
     checkPleats,

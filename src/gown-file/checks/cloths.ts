@@ -1,17 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/material-problems.ts';
 import { USUAL_SELVEDGE } from '../shape/usual.ts';
-import { layersOf } from './layers-of.ts';
 import type { Page } from './page.ts';
-
-/** A facing belongs to a hem that is faced. */
-export function checkFacings(page: Page): Diagnostic[] {
-  return layersOf(page).flatMap(({ layer: { name, hem, facing }, path }) =>
-    facing === undefined || hem === undefined || hem === 'faced'
-      ? []
-      : [problems.facingOfOtherHem(page.keyAt(...path, 'facing'), name ?? '', hem)],
-  );
-}
 
 /** Each cloth by itself. */
 export function checkCloths(page: Page): Diagnostic[] {

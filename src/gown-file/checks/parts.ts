@@ -162,9 +162,12 @@ function checkFastening(page: Page, index: number): Diagnostic[] {
 const CHILDS_WAIST = 600;
 
 function checkRelease(page: Page, index: number): Diagnostic[] {
-  const waist = page.waistSeam;
-  if (waist === undefined || waist >= CHILDS_WAIST || page.has('overskirts', index, 'quick-release'))
-    return [];
+  const { body } = page.sketch;
+  const waist = page.waistSeam ?? body?.girths?.find(({ at }) => at === 'waist')?.girth;
+  if (waist === undefined || page.has('overskirts', index, 'quick-release')) return [];
+  // Who is measured says who she is; else her waist tells.
+  const isChild = body === undefined ? waist < CHILDS_WAIST : body.wearer === 'child';
+  if (!isChild) return [];
   return [problems.childsTrain(page.at('overskirts', index, 'name'), page.say(waist))];
 }
 

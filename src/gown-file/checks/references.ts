@@ -124,6 +124,7 @@ function checkClothsNamed(page: Page): Diagnostic[] {
   const above = bodice?.draft?.layers ?? [];
   const used = [
     ...above.flatMap(({ cloth }, i) => one(page, cloth, 'bodice', 'draft', 'layers', i, 'cloth')),
+    ...one(page, bodice?.draft?.facing?.cloth, 'bodice', 'draft', 'facing', 'cloth'),
     ...straps.flatMap(({ cloth }, i) => one(page, cloth, 'straps', i, 'cloth')),
     ...layers.flatMap(({ layer, path }) => [
       ...one(page, layer.cloth, ...path, 'cloth'),
@@ -132,6 +133,14 @@ function checkClothsNamed(page: Page): Diagnostic[] {
     ...flounces.flatMap(({ cloth }, i) => one(page, cloth, 'flounces', i, 'cloth')),
     ...tiers.flatMap(({ cloth }, i) => one(page, cloth, 'tiers', i, 'cloth')),
     ...one(page, edging?.cloth, 'edging', 'cloth'),
+    ...one(page, page.sketch.waist?.cloth, 'waist', 'cloth'),
+    ...one(page, page.sketch.closure?.cloth, 'closure', 'cloth'),
+    ...(page.sketch.slits ?? []).flatMap(({ facing }, i) =>
+      one(page, facing?.cloth, 'slits', i, 'facing', 'cloth'),
+    ),
+    ...(page.sketch.pockets ?? []).flatMap(({ cloth }, i) => one(page, cloth, 'pockets', i, 'cloth')),
+    ...(page.sketch.loops ?? []).flatMap(({ cloth }, i) => one(page, cloth, 'loops', i, 'cloth')),
+    ...(page.sketch.trims ?? []).flatMap(({ cloth }, i) => one(page, cloth, 'trims', i, 'cloth')),
   ];
   const cloths = page.keysOf('cloths');
   const faults = unknown('cloth', used, cloths);

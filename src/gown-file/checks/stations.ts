@@ -124,6 +124,8 @@ function seamsNamed(page: Page): Named[] {
     if (name !== undefined) places.push({ name, span: page.at(...path) });
   };
   add(closure?.at, 'closure', 'at');
+  for (const [i, slit] of (page.sketch.slits ?? []).entries()) add(slit.seam, 'slits', i, 'seam');
+  for (const [i, pocket] of (page.sketch.pockets ?? []).entries()) add(pocket.seam, 'pockets', i, 'seam');
   for (const [i, godet] of godets.entries()) add(godet.seam, 'godets', i, 'seam');
   for (const [i, layer] of layers.entries()) add(layer.gap?.at, 'layers', i, 'gap', 'at');
   for (const [i, fitting] of fittings.entries()) {

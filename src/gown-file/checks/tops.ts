@@ -37,12 +37,20 @@ function checkMeetings(page: Page): Diagnostic[] {
   for (const [index, gore] of gores.entries()) {
     const meeting = meetingOf(page, index);
     if (meeting !== undefined) meetings.push(meeting);
-    else if (gore.name !== undefined && !topWasTried(page, index) && !page.hasSection('bodice', 'draft'))
+    else if (gore.name !== undefined && !topWasTried(page, index) && !sharesWaist(page))
       faults.push(
         problems.noTop(page.at('gores', index), gore.name, gore.onFold === true ? 'half-top' : 'top'),
       );
   }
   return [...faults, ...checkAgainstPanels(page, meetings), ...checkSums(page, meetings)];
+}
+
+/** Its top is its panel's where a bodice is drafted, or its part of her waist where the skirt has a waist of its own. */
+function sharesWaist(page: Page): boolean {
+  if (page.hasSection('bodice', 'draft')) return true;
+  const isKnown =
+    page.has('bodice', 'waist-seam') || page.sketch.body?.girths?.some(({ at }) => at === 'waist') === true;
+  return page.has('waist') && isKnown;
 }
 
 function checkAgainstPanels(page: Page, meetings: readonly Meeting[]): Diagnostic[] {

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { BOUNDS, MOST } from './bounds.ts';
-import { layer } from './cloth-sections.ts';
+import { facing, layer } from './cloth-sections.ts';
 import { allowances } from './gown-sections.ts';
 import { described, list, listOf, named, optional, section } from './section.ts';
 import { USUAL_BONES, USUAL_EYELETS, USUAL_TAILS } from './usual.ts';
@@ -113,6 +113,7 @@ export const bodiceDraft = section(
       'Where it may come to a point',
     ),
     'upper-finish': optional(oneOf('bound', 'faced', 'turned')),
+    facing: optional(facing, 'Shaped facings of a faced upper edge'),
     closing: optional(closing),
     bones: optional(bones),
     layers: described(list(bodiceLayer, MOST.layers), 'The first carries the bones'),

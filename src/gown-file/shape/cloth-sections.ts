@@ -50,6 +50,21 @@ export const facing = section({
   notes: optional(notes()),
 });
 
+/** Horizontal folds that are let out as a child grows. */
+const growthTucks = section({
+  count: count(1, 12),
+  width: described(
+    length(BOUNDS.pleat),
+    'Of one, from its fold to its stitching: it takes twice this of cloth',
+  ),
+  'above-hem': described(
+    length(BOUNDS.down),
+    'From the finished hem to the stitching of the lowest, as sewn',
+  ),
+  apart: optional(length(BOUNDS.down), 'From one line of stitching to the next, as sewn'),
+  notes: optional(notes()),
+});
+
 export const layer = section(
   {
     name: name(),
@@ -63,6 +78,7 @@ export const layer = section(
     gores: optional(listOf(name()), 'Only these gores; all when absent'),
     edging: optional(name()),
     grain: optional(oneOf('straight', 'bias'), 'bias: 45° on the thread, her two halves mirrored about it'),
+    'growth-tucks': optional(growthTucks, 'Folded away above the hem, to be let out as she grows'),
     fullness: optional(fullness, 'The whole layer gathered or pleated to the waist'),
     seams: optional(oneOf('pressed-open', 'french')),
     gap: optional(
@@ -151,6 +167,7 @@ export const trim = z.pipe(
     layer: name(),
     along: described(station(), 'hem, waist, or a station'),
     width: optional(length(BOUNDS.trimWidth)),
+    cloth: optional(name(), 'A binding is cut from it on the bias; bought by the metre when absent'),
     price: optional(price()),
     'priced-per': perUnit(),
     'sold-by': optional(soldBy(BOUNDS.step)),

@@ -1,4 +1,4 @@
-import type * as z from 'zod/mini';
+import * as z from 'zod/mini';
 import { notOneOf } from '../../diagnostics/value-problems.ts';
 import { bodice, body, cape, fittedTo, straps } from './bodice-sections.ts';
 import { BOUNDS, MOST } from './bounds.ts';
@@ -16,11 +16,11 @@ import { leaf } from './leaf.ts';
 import { flounce, godet, overskirt, pleats, tiers } from './part-sections.ts';
 import { described, list, listOf, optional, section } from './section.ts';
 import { length } from './values.ts';
+import { loops, pocket, slit, waist, withOwnWaist } from './waist-sections.ts';
 import { matching, notes, oneOf, text } from './words.ts';
 import { bustle, closure, cut, dates, fitting, labour, paper } from './workroom-sections.ts';
 
-/** The whole spec. The JSON Schema for editors and the reader both come from this definition. */
-export const specShape = section(
+const written = section(
   {
     format: leaf('count', { const: 1 }, '1', (written) =>
       written.text.trim() === '1'
@@ -35,7 +35,8 @@ export const specShape = section(
     without: optional(listOf(text(200)), 'Of the spec below: what this one leaves out'),
     symmetry: optional(oneOf('mirrored', 'none')),
     body: optional(body, 'Her measures, over what she wears under the gown'),
-    bodice,
+    bodice: optional(bodice, 'Not needed where the skirt has a `waist` of its own'),
+    waist: optional(waist, 'Of a skirt that is sewn to no bodice'),
     gores: described(list(gore, MOST.gores), 'From the centre front round to the centre back'),
     sweep: optional(length(BOUNDS.sweep), 'Full hem all round at lengths.hem-width-at'),
     'fitted-to': optional(
@@ -58,6 +59,9 @@ export const specShape = section(
     straps: optional(straps),
     capes: optional(list(cape, MOST.parts)),
     closure: optional(closure),
+    slits: optional(list(slit, MOST.parts)),
+    pockets: optional(list(pocket, MOST.parts)),
+    loops: optional(list(loops, MOST.parts)),
     edging: optional(edging),
     trims: optional(list(trim, MOST.trims)),
     bustle: optional(bustle),
@@ -69,7 +73,18 @@ export const specShape = section(
     paper: optional(paper),
     cut: optional(cut),
   },
-  { symmetry: 'mirrored', allowances: USUAL_ALLOWANCES, roughCut: {} },
+  {
+    symmetry: 'mirrored',
+    bodice: { waistSeam: 0, panels: {}, dropBelowWaist: {} },
+    allowances: USUAL_ALLOWANCES,
+    roughCut: {},
+  },
+);
+
+/** The whole spec. The JSON Schema for editors and the reader both come from this definition. */
+export const specShape = z.pipe(
+  written,
+  z.transform((spec) => withOwnWaist(spec)),
 );
 
 /** What a file can say, its keys as written. */

@@ -18,6 +18,12 @@ export const USUAL_START = { zip: 25, lacing: 0, hooks: 0 } as const;
 /** Cloth of a flounce for one of the edge: half as much again (textbook). */
 export const USUAL_RUFFLE = 1.5;
 
+/** A waistband runs on past its opening to take a hook (textbook: 1 1/4 in). */
+export const USUAL_OVERLAP = 30;
+
+/** A pocket in a seam: a hand goes in, and its bag holds it (common practice). */
+export const USUAL_POCKET = { opening: 165, depth: 300, width: 160 } as const;
+
 /** Printers leave up to 6.7 mm unprinted; 10 mm suits them all (printer manuals). */
 export const USUAL_PAPER_MARGIN = 10;
 

@@ -18,7 +18,12 @@ export const closure = section(
     entry: optional(oneOf('steps-in', 'over-the-head')),
     side: optional(oneOf('left', 'right')),
     beside: optional(oneOf('sewn', 'finished', 'laced'), 'What the bodice does above the opening'),
-    finish: optional(oneOf('placket', 'facing', 'hook')),
+    finish: optional(oneOf('placket', 'guard', 'facing', 'hook')),
+    cloth: optional(
+      name(),
+      'What its placket, guard or facing is cut from; the outermost layer that it takes when absent',
+    ),
+    width: optional(length(BOUNDS.trimWidth), 'Of that piece, as sewn'),
     notes: optional(notes()),
   },
   ({ kind }) => ({ starts: USUAL_START[kind] }),

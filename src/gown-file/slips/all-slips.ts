@@ -4,6 +4,7 @@ import { endsOfOverskirt } from '../stations.ts';
 import { unusualAllowances } from './allowances.ts';
 import { againstBody, unitsSlipped } from './body.ts';
 import { goreWidths } from './gore-widths.ts';
+import { unlikeHerBody } from './her-body.ts';
 import { lengthsBesideOthers } from './length-neighbours.ts';
 import { partsOfSkirt } from './parts.ts';
 import { pricesOfNothing } from './prices.ts';
@@ -26,6 +27,7 @@ export function allSlips(written: Page): Diagnostic[] {
     ...skirts.flatMap(goreWidths),
     ...skirts.flatMap(trainsAndLengths),
     ...againstBody(page),
+    ...unlikeHerBody(page),
     ...underneath(page),
     ...partsOfSkirt(page),
     ...unusualAllowances(page),

@@ -9,6 +9,7 @@ import type { Fold, LaidApart, LayPlan } from './lay-plan.ts';
 import { layCutShort } from './lay-problems.ts';
 import type { LayToPlan } from './lay-to-plan.ts';
 import { type PackingEffort, SectionPacker } from './pack-section.ts';
+import { shapesOf } from './section-strip.ts';
 import { lengthOf, tryWays } from './try-ways.ts';
 
 export interface LayPlanned {
@@ -54,17 +55,13 @@ function planned(toLay: LayToPlan, effort: PackingEffort, onBetter: (length: num
   const apart =
     layers.length < 2 ? undefined : layers.map((layer) => laidByItself(layer, railroaded, packer, toLay));
   const known = apart === undefined ? undefined : endToEnd(apart.map(({ taken }) => taken));
-  const tried = tryWays(
-    {
-      items,
-      use: 'cutting',
-      singleOnly: railroaded.length > 0,
-      onBetter,
-      ...(known === undefined ? {} : { known }),
-    },
-    packer,
-    toLay,
-  );
+  const asked = { items, use: 'cutting', singleOnly: railroaded.length > 0, onBetter } as const;
+  const tried =
+    known === undefined
+      ? tryWays(asked, packer, toLay)
+      : shapesOf(items).length > MOST_TOGETHER
+        ? [known]
+        : tryWays({ ...asked, known }, packer, toLay);
   const { taken, diagnostics } = chooseWay(tried, toLay, known?.length);
   const plan = finishedLay(taken, tried, items, toLay, {
     joins,
@@ -75,6 +72,12 @@ function planned(toLay: LayToPlan, effort: PackingEffort, onBetter: (length: num
   const short = cutShort ? [layCutShort(toLay.span, plan.layers)] : [];
   return { plan, diagnostics: [...fitted.diagnostics, ...diagnostics, ...short] };
 }
+
+/**
+ * Shapes that are laid together: each is fitted to every other one, and with a thousand that took 2.5 GB and found no
+ * end in two minutes. More lie layer by layer, end to end.
+ */
+const MOST_TOGETHER = 200;
 
 interface LayerLaid {
   readonly name: string;

@@ -1,9 +1,10 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { Cloth, HemFinish } from '../../gown/cloth.ts';
-import { allowanceAt, type Layer } from '../../gown/layer.ts';
+import { allowanceAt, hangsShorter, type Layer } from '../../gown/layer.ts';
 import { biasFindings } from '../bias/bias-findings.ts';
 import { type Bench, type Found, percentText } from '../findings.ts';
 import * as problems from '../problems.ts';
+import { tuckFindings } from '../tucks/tuck-findings.ts';
 import { type HemSurplus, hemSurplus, MOST_SURPLUS, MOST_SURPLUS_ON_SATIN } from './hem-surplus.ts';
 
 /** One layer's hem as it is finished. mm. */
@@ -46,7 +47,7 @@ export function hemFacts(bench: Bench): Found<readonly HemFacts[]> {
       finish: layer.hem,
       length: hem + pleats.reduce((sum, { atHem }) => sum + atHem, 0),
       allowance,
-      shorter: layer.shape.shorter,
+      shorter: hangsShorter(layer),
       surplus,
       partner: layer.hem === 'bagged' ? partnerOf(gown.layers, layer) : undefined,
       roughCut: gores.flatMap((gore) => {
@@ -55,7 +56,10 @@ export function hemFacts(bench: Bench): Found<readonly HemFacts[]> {
       }),
     };
   });
-  return { facts, findings: [...findings, ...biasFindings(bench), ...baggedFindings(bench, facts)] };
+  return {
+    facts,
+    findings: [...findings, ...biasFindings(bench), ...tuckFindings(bench), ...baggedFindings(bench, facts)],
+  };
 }
 
 /** Satin by its weave where the spec names it, else by the cloth's name. */
@@ -86,7 +90,7 @@ function baggedFindings(bench: Bench, facts: readonly HemFacts[]): Diagnostic[] 
   const names = bagged.map((layer) => layer.name);
   if (!bagged.some((layer) => layer.gap !== undefined))
     findings.push(problems.baggedWithoutGap(place, names));
-  const shorter = bagged.map(({ shape }) => shape.shorter);
+  const shorter = bagged.map(hangsShorter);
   const difference = Math.max(...shorter) - Math.min(...shorter);
   if (difference > 0) findings.push(problems.baggedNotEqual(place, names, say(difference), say(ROLLED)));
   return [...findings, ...gapFindings(bench)];

@@ -1,7 +1,5 @@
+import { LAPPED } from '../../gown/openings.ts';
 import type { Trim } from '../../gown/sections.ts';
-
-/** Overlap where a strip meets itself: 1/2 in, 13 mm for horsehair braid (textbook). */
-const OVERLAP = 13;
 
 /** Kept over for horsehair braid's going round a curve and fraying at the ends. Common practice. */
 const BRAID_SPARE = 0.05;
@@ -26,7 +24,7 @@ export function stripLength(
   edge: number,
   options: { readonly flare: number; readonly width?: number; readonly closed: boolean },
 ): StripLength {
-  const overlap = options.closed ? OVERLAP : 0;
+  const overlap = options.closed ? LAPPED : 0;
   const spare = kind === 'horsehair' ? edge * BRAID_SPARE : 0;
   const drawnIn = options.width === undefined ? undefined : options.flare * options.width;
   return { edge, overlap, spare, length: edge + overlap + spare, drawnIn };

@@ -16,6 +16,7 @@ export type StepId =
   | 'bodice-close'
   | 'fit-bodice'
   | 'bones'
+  | 'upper-facing'
   | 'upper-edge'
   | 'bodice-lining'
   | `beside:${string}`
@@ -24,10 +25,15 @@ export type StepId =
   | `gather:${string}`
   | `pleat:${string}`
   | `press-pleats:${string}`
+  | `tucks:${string}`
   | `tiers:${string}`
   | `flounce:${string}`
   | `overskirt:${string}`
   | `facing:${string}`
+  | `slit:${string}`
+  | `pocket:${string}`
+  | `loops:${string}`
+  | `bias:${string}`
   | 'finish-opening'
   | `baste:${string}`
   | 'close'

@@ -16,7 +16,7 @@ export function bodiceSteps(facts: MakingFacts): UnplacedStep[] {
 }
 
 function stepsOf(bodice: DraftedBodice, facts: MakingFacts): UnplacedStep[] {
-  const { layers } = bodice.asked;
+  const { layers, facing } = bodice.asked;
   const { closing, upperFinish, bones } = bodice.asked.draft;
   const lining = layers.find(({ name }) => /lining/i.test(name));
   const outer = layers.filter((layer) => layer !== lining);
@@ -64,10 +64,25 @@ function stepsOf(bodice: DraftedBodice, facts: MakingFacts): UnplacedStep[] {
             { before: ['level'] },
           ),
         ]),
+    ...(facing === undefined
+      ? []
+      : [
+          step(
+            'upper-facing',
+            [cutId(facing.layer), 'mark'],
+            { kind: 'upper-facing', facing: facing.layer.name, depth: facing.depth },
+            { before: ['upper-edge'] },
+          ),
+        ]),
     step(
       'upper-edge',
       ['fit-bodice', 'bones', ...besideNames(facts).map((name): StepId => `beside:${name}`)],
-      { kind: 'upper-edge', finish: upperFinish, length: bodice.figures.upper },
+      {
+        kind: 'upper-edge',
+        finish: upperFinish,
+        length: bodice.figures.upper,
+        facing: facing?.layer.name,
+      },
       { before: ['fit'] },
     ),
     ...(lining === undefined

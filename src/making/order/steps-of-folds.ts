@@ -5,7 +5,7 @@ import { type StepId, togetherId } from './step-id.ts';
 
 /** Pleats that have their place: laid once the seams are sewn, as half of them lie in a seam. */
 export function foldSteps(facts: MakingFacts): UnplacedStep[] {
-  return [...pleatSteps(facts), ...pressSteps(facts)];
+  return [...pleatSteps(facts), ...tuckSteps(facts), ...pressSteps(facts)];
 }
 
 function pleatSteps(facts: MakingFacts): UnplacedStep[] {
@@ -18,6 +18,27 @@ function pleatSteps(facts: MakingFacts): UnplacedStep[] {
         { before: waistOf(facts, layer.name) },
       ),
     ),
+  );
+}
+
+/** Once its seams make a ring, before it hangs: the hem is levelled with the tucks sewn. */
+function tuckSteps({ bench: { skirt } }: MakingFacts): UnplacedStep[] {
+  return skirt.layers.flatMap(({ layer, flare }) =>
+    layer.tucks === undefined
+      ? []
+      : [
+          step(
+            `tucks:${layer.name}`,
+            [`seams:${layer.name}`],
+            {
+              kind: 'tucks',
+              layer: layer.name,
+              tucks: layer.tucks,
+              toEase: Math.max(0, flare) * 2 * layer.tucks.width,
+            },
+            { before: ['hang'] },
+          ),
+        ],
   );
 }
 

@@ -2,7 +2,8 @@ import type { MakingFacts } from '../making-facts.ts';
 import { seamsByName } from '../skirt.ts';
 import { step, type UnplacedStep } from './step.ts';
 import type { StepId } from './step-id.ts';
-import { gapOf, isStayOfEdge, stepStrip } from './steps-on-cloth.ts';
+import { openPockets, openSlits } from './steps-of-finishing.ts';
+import { alongSeams, gapOf, stepStrip } from './steps-on-cloth.ts';
 import type { OpenSeam } from './work-to-waist.ts';
 
 /** Each layer by itself: its seams, what is let into them or sewn along them, its fullness. */
@@ -10,7 +11,8 @@ export function layerSteps(facts: MakingFacts): UnplacedStep[] {
   return [...seamSteps(facts), ...godetSteps(facts), ...gatherSteps(facts), ...seamStrips(facts)];
 }
 
-function seamSteps({ bench: { skirt }, closure }: MakingFacts): UnplacedStep[] {
+function seamSteps({ bench, closure }: MakingFacts): UnplacedStep[] {
+  const { skirt } = bench;
   return skirt.layers.flatMap(({ layer, seams, godets }) => {
     if (seams.length === 0) return [];
     const own = seams.some((seam) => seam.name === closure?.at);
@@ -28,6 +30,8 @@ function seamSteps({ bench: { skirt }, closure }: MakingFacts): UnplacedStep[] {
         openAbove,
         gap: gapOf(layer),
         godets: godets.map(({ name, seam, from }) => ({ name, seam, from })),
+        slits: openSlits(bench).filter(({ seam }) => seams.some(({ name }) => name === seam)),
+        pockets: layer === bench.gown.layers.at(-1) ? openPockets(bench) : [],
       }),
     ];
   });
@@ -67,16 +71,14 @@ function gatherSteps({ bench: { gown, skirt } }: MakingFacts): UnplacedStep[] {
 
 /** What is sewn along the waist edge or a seam, other than the tapes that stay an edge from the start. */
 function seamStrips({ strips }: MakingFacts): UnplacedStep[] {
-  return strips
-    .filter((strip) => strip.along !== 'hem' && !isStayOfEdge(strip))
-    .map((strip, i) =>
-      step(
-        `strip-along:${strip.layer}/${i + 1}`,
-        [`seams:${strip.layer}`, gatherId(strip.layer)],
-        { kind: 'strip', strip: stepStrip(strip) },
-        { before: ['hang'] },
-      ),
-    );
+  return alongSeams(strips).map((strip, i) =>
+    step(
+      `strip-along:${strip.layer}/${i + 1}`,
+      [`seams:${strip.layer}`, gatherId(strip.layer)],
+      { kind: 'strip', strip: stepStrip(strip) },
+      { before: ['hang'] },
+    ),
+  );
 }
 
 export function gatherId(layer: string): StepId {

@@ -117,8 +117,13 @@ function stayStep({ strips }: MakingFacts): UnplacedStep {
 }
 
 /** Stays an edge before it is sewn. */
-export function isStayOfEdge({ kind, along }: StripFacts): boolean {
+function isStayOfEdge({ kind, along }: StripFacts): boolean {
   return kind === 'stay-tape' && along !== 'hem';
+}
+
+/** What is sewn along the waist edge or a seam, other than the tapes that stay an edge from the start. */
+export function alongSeams(strips: readonly StripFacts[]): readonly StripFacts[] {
+  return strips.filter((strip) => strip.along !== 'hem' && !isStayOfEdge(strip));
 }
 
 export function gapOf({ name, gap }: Layer): GapMark | undefined {

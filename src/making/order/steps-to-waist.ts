@@ -1,7 +1,7 @@
 import type { MakingFacts } from '../making-facts.ts';
 import type { WaistGroup } from '../waist/waist-facts.ts';
 import { step, type UnplacedStep } from './step.ts';
-import { type StepId, togetherId } from './step-id.ts';
+import { cutId, type StepId, togetherId } from './step-id.ts';
 import { BODICE_READY } from './steps-of-bodice.ts';
 import { gatherId } from './steps-of-seams.ts';
 
@@ -12,19 +12,27 @@ export function waistSteps(facts: MakingFacts): UnplacedStep[] {
     ...basteSteps(facts),
     ...closeStep(facts),
     ...joinSteps(facts),
-    stayStep(facts),
+    ...stayStep(facts),
   ];
 }
 
-/** Beside a finished or laced bodice edge the skirt's raw edges are finished before they are joined to it. */
-function openingFinish({ closure }: MakingFacts): UnplacedStep[] {
-  if (closure === undefined || closure.beside === 'sewn') return [];
+/**
+ * Beside a finished or laced bodice edge the skirt's raw edges are finished before they are joined to it, and wherever
+ * the spec says with what.
+ */
+function openingFinish({ closure, bench: { gown } }: MakingFacts): UnplacedStep[] {
+  if (closure === undefined || (closure.beside === 'sewn' && closure.finish === undefined)) return [];
+  const piece = gown.closure?.piece;
   return [
     step(
       'finish-opening',
-      closure.takes.map((name): StepId => `seams:${name}`),
+      [
+        ...closure.takes.map((name): StepId => `seams:${name}`),
+        ...(piece === undefined ? [] : [cutId(piece.layer)]),
+      ],
       {
         kind: 'finish-opening',
+        piece: piece?.layer.name,
         at: closure.at,
         side: closure.side,
         finish: closure.finish,
@@ -82,6 +90,7 @@ function closeStep({ waist, closure }: MakingFacts): UnplacedStep[] {
 
 /** Outermost first; each next group is laid over the seam before it. */
 function joinSteps({ waist, bench: { gown } }: MakingFacts): UnplacedStep[] {
+  if (gown.waist !== undefined) return [];
   const layerNamed = (name: string) => gown.layers.find((layer) => layer.name === name)!;
   const isGathered = (name: string): boolean =>
     layerNamed(name).fullness !== undefined || gown.gores.some((gore) => gore.fullness !== undefined);
@@ -113,13 +122,16 @@ function joinSteps({ waist, bench: { gown } }: MakingFacts): UnplacedStep[] {
   });
 }
 
-function stayStep({ bench: { skirt }, waist, grams, closure }: MakingFacts): UnplacedStep {
-  return step('waist-stay', waist.groups.map(waistId), {
-    kind: 'waist-stay',
-    length: skirt.waist,
-    grams,
-    closes: closure !== undefined,
-  });
+function stayStep({ bench: { skirt, gown }, waist, grams, closure }: MakingFacts): UnplacedStep[] {
+  if (gown.waist !== undefined) return [];
+  return [
+    step('waist-stay', waist.groups.map(waistId), {
+      kind: 'waist-stay',
+      length: skirt.waist,
+      grams,
+      closes: closure !== undefined,
+    }),
+  ];
 }
 
 function waistId(group: WaistGroup): StepId {

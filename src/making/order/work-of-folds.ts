@@ -1,3 +1,4 @@
+import type { GrowthTucks } from '../../gown/layer.ts';
 import type { Pleat } from '../../gown/parts.ts';
 
 /** Cloth that is folded where it lies. mm. */
@@ -8,5 +9,12 @@ export type FoldWork =
       readonly pleat: Pleat;
       readonly places: number;
       readonly folds: number;
+    }
+  | {
+      readonly kind: 'tucks';
+      readonly layer: string;
+      readonly tucks: GrowthTucks;
+      /** By how much the lower line of each is longer than the upper, all round. */
+      readonly toEase: number;
     }
   | { readonly kind: 'press-pleats'; readonly layer: string; readonly pleats: readonly string[] };

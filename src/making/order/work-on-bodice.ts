@@ -30,7 +30,14 @@ export type BodiceWork =
       readonly clear: number;
       readonly bones: readonly (BonePlace & { readonly length: number })[];
     }
-  | { readonly kind: 'upper-edge'; readonly finish: BodiceRules['upperFinish']; readonly length: number }
+  | { readonly kind: 'upper-facing'; readonly facing: string; readonly depth: number }
+  | {
+      readonly kind: 'upper-edge';
+      readonly finish: BodiceRules['upperFinish'];
+      readonly length: number;
+      /** The layer that its facings are cut as. */
+      readonly facing: string | undefined;
+    }
   | { readonly kind: 'bodice-lining'; readonly layer: string }
   | {
       readonly kind: 'strap';

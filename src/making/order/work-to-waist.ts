@@ -20,6 +20,8 @@ export type WaistWork =
       readonly openAbove: OpenSeam | undefined;
       readonly gap: GapMark | undefined;
       readonly godets: readonly { readonly name: string; readonly seam: string; readonly from: number }[];
+      readonly slits: readonly OpenStretch[];
+      readonly pockets: readonly OpenStretch[];
     }
   | {
       readonly kind: 'godet';
@@ -45,8 +47,10 @@ export type WaistWork =
       readonly kind: 'finish-opening';
       readonly at: string;
       readonly side: Side | undefined;
-      readonly finish: 'placket' | 'facing' | 'hook' | undefined;
-      readonly beside: 'finished' | 'laced';
+      readonly finish: 'placket' | 'guard' | 'facing' | 'hook' | undefined;
+      /** What it is cut as. */
+      readonly piece: string | undefined;
+      readonly beside: 'sewn' | 'finished' | 'laced';
       readonly stops: number | undefined;
     }
   | {
@@ -86,6 +90,14 @@ export type WaistWork =
       readonly grams: number | undefined;
       readonly closes: boolean;
     };
+
+/** Of a seam that stays open, below the waist seam; a slit runs on to the hem. */
+export interface OpenStretch {
+  readonly seam: string;
+  readonly side: 'left' | 'right' | undefined;
+  readonly from: number;
+  readonly to?: number;
+}
 
 export interface OpenSeam {
   readonly at: string;

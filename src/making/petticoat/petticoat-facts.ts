@@ -94,7 +94,12 @@ function hoopFacts({ gown, skirt }: Bench, draft: GownDraft, round: number): Hoo
     offFloor,
     offFloorAssumed: given === undefined,
     sweep: known.length === all.length ? sweepOverHoop(sweepAt(draft, known), round) : undefined,
-    least: leastHoop(gown.train !== undefined, skirt.waist, skirt.stations[0]?.floor?.length),
+    least: leastHoop(
+      gown.train !== undefined,
+      skirt.waist,
+      skirt.stations[0]?.floor?.length,
+      gown.body?.wearer,
+    ),
     withTrain: gown.train !== undefined,
     slant,
     height: slant === undefined ? undefined : heightUnderSlant(slant, skirt.waist, round),

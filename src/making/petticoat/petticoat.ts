@@ -33,10 +33,18 @@ const LENGTH_OF_A_WOMAN = 1050;
 /** Sewn waists under this are likely a child's: the smallest of women's sizes is 60 cm (EN 13402-3, from memory). */
 const CHILDS_WAIST = 600;
 
-/** @param length from her waist to the floor, where it is known, mm; a child's hoop may be smaller in proportion */
-export function leastHoop(train: boolean, waist?: number, length?: number): number {
+/**
+ * @param length from her waist to the floor, where it is known, mm; a child's hoop may be smaller in proportion
+ * @param wearer where the spec says who she is; else her waist tells
+ */
+export function leastHoop(
+  train: boolean,
+  waist?: number,
+  length?: number,
+  wearer?: 'adult' | 'child',
+): number {
   const least = train ? LEAST_HOOP_WITH_TRAIN : LEAST_HOOP;
-  const isChilds = waist !== undefined && waist < CHILDS_WAIST;
+  const isChilds = wearer === undefined ? waist !== undefined && waist < CHILDS_WAIST : wearer === 'child';
   return isChilds && length !== undefined ? least * Math.min(1, length / LENGTH_OF_A_WOMAN) : least;
 }
 

@@ -1,4 +1,5 @@
 import type { DraftedBodice } from '../../bodice/draft-asked.ts';
+import { finishingLayers } from '../../gown/finishing.ts';
 import type * as sections from '../../gown/sections.ts';
 import type { BustleFacts } from '../bustle/bustle-facts.ts';
 import type { ClosureFacts } from '../closure/closure-facts.ts';
@@ -49,21 +50,33 @@ export function notionsFor(
   }
   if (closure?.kind === 'hooks' && closure.opening !== undefined && !closesWithHooks(given))
     derived.push({ kind: 'hooks', opening: closure.opening });
-  if (!listed(/petersham|waist ?(stay|tape)/i))
+  const isStayed = gown.waist === undefined || gown.waist.finish === 'stay';
+  if (isStayed && !listed(/petersham|waist ?(stay|tape)/i))
     derived.push({ kind: 'petersham', length: skirt.waist + STAY_ENDS });
   if (parts.bodice !== undefined) derived.push(...bodiceNotions(parts.bodice, closure, listed));
-  for (const strip of parts.strips) derived.push({ kind: 'strip', strip });
+  for (const strip of parts.strips) if (!strip.isCut) derived.push({ kind: 'strip', strip });
   if (bustle !== undefined && bustle.number > 0 && !listed(/bustle/i)) {
     const tape = bustle.points.reduce((sum, point) => sum + 2 * bustle.loop * point.copies, 0);
     derived.push({ kind: 'bustle-points', over: bustle.kind === 'over', number: bustle.number, tape });
   }
-  for (const { layer, cloth, need } of parts.thread) {
-    derived.push({ kind: 'thread', layer, cloth, length: need.toBuy });
-  }
+  derived.push(...threadNotions(gown, parts.thread));
   return [...given.map((notion): Notion => ({ kind: 'given', notion })), ...derived];
 }
 
 /** Hooks for a bustle are other hooks. */
 function closesWithHooks(given: readonly sections.Notion[]): boolean {
   return given.some(({ name }) => /\bhook|\bsnap|\bpress-stud/i.test(name) && !/bustle/i.test(name));
+}
+
+/** Thread by layer; small pieces that finish the gown are sewn with that of their cloth. */
+function threadNotions(gown: Bench['gown'], thread: readonly LayerThread[]): Notion[] {
+  const small = new Set(finishingLayers(gown).map(({ name }) => name));
+  const lines: Extract<Notion, { kind: 'thread' }>[] = [];
+  for (const { layer, cloth, need } of thread) {
+    const at = small.has(layer) ? lines.findIndex((line) => line.cloth === cloth) : -1;
+    const own = lines[at];
+    if (own === undefined) lines.push({ kind: 'thread', layer, cloth, length: need.toBuy });
+    else lines[at] = { ...own, length: own.length + need.toBuy };
+  }
+  return lines;
 }

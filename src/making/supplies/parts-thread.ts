@@ -1,7 +1,7 @@
 import type { CutPiece } from '../../draft/piece.ts';
 import { lengthOfRun } from '../../geometry/length.ts';
 import type { HemFinish } from '../../gown/cloth.ts';
-import { finishingLayers } from '../../gown/finishing.ts';
+import { type Finished, facingLayers, finishingLayers } from '../../gown/finishing.ts';
 import type { Gown } from '../../gown/gown.ts';
 import type { Layer } from '../../gown/layer.ts';
 
@@ -30,13 +30,16 @@ const GATHERING_ROWS = 2;
 
 /** Flounces and tiers: joined strip to strip, gathered, sewn to the edge above, hemmed. */
 export function rowsOfParts(
-  { flounces, tiers, layers, capes }: Pick<Gown, 'flounces' | 'tiers' | 'layers' | 'capes'>,
+  gown: Finished & Pick<Gown, 'flounces' | 'tiers'>,
   pieces: readonly CutPiece[],
 ): PartRows[] {
+  const { flounces, tiers, waist } = gown;
   return [
     ...flounces.map((flounce) => rowsOfFlounce(flounce, pieces)),
     ...tiers.map((own) => rowsOfTiers(own, pieces)),
-    ...finishingLayers({ layers, capes }).map((layer) => rowsOfFacing(layer, pieces)),
+    ...ofFacings(gown).map((layer) => rowsOfFacing(layer, pieces)),
+    ...rowsOfWaist(waist, pieces),
+    ...otherFinishing(gown).map((layer) => rowsOfPieces(layer, pieces)),
   ];
 }
 
@@ -74,6 +77,53 @@ function rowsOfTiers(
     top: above.reduce((sum, edge, i) => sum + edge + GATHERING_ROWS * tiers[i]!, 0),
     hem: 0,
   };
+}
+
+/** Facings of hems and of a bodice's upper edge. */
+function ofFacings(gown: Finished): Layer[] {
+  const upper = gown.askedBodice?.facing;
+  return [...facingLayers(gown), ...(upper ? [upper.layer] : [])];
+}
+
+/** What lies in openings, loops and bindings: all but facings of hems and what finishes the waist. */
+function otherFinishing(gown: Finished): Layer[] {
+  const told = [...ofFacings(gown), gown.waist?.layer];
+  return finishingLayers(gown).filter((layer) => !told.includes(layer));
+}
+
+/** Two rows along each piece: it is sewn on, and closed or stitched down. */
+function rowsOfPieces({ name, cloth }: Layer, pieces: readonly CutPiece[]): PartRows {
+  const own = pieces.filter((piece) => piece.layers.includes(name));
+  const long = own.reduce((sum, { piece }) => {
+    const longest = Math.max(...piece.edges.map(({ curves }) => lengthOfRun(curves)));
+    return sum + (piece.cut === 'pair' ? 2 : (piece.copies ?? 1)) * longest;
+  }, 0);
+  return { name, cloth: cloth.name, stitch: cloth.stitch, seams: 2 * long, top: 0, hem: 0 };
+}
+
+/** Seams and neatening of a facing; of a band its ends and the edge that is felled or stitched down inside. */
+function rowsOfWaist(waist: Gown['waist'], pieces: readonly CutPiece[]): PartRows[] {
+  if (waist?.layer === undefined) return [];
+  const { layer, finish, width } = waist;
+  if (finish === 'facing') {
+    const inner = runOf(layer.name, pieces);
+    return [{ ...rowsOfFacing(layer, pieces), top: 2 * 2 * inner.hem }];
+  }
+  const long = Math.max(
+    ...pieces
+      .filter((piece) => piece.layers.includes(layer.name))
+      .flatMap(({ piece }) => piece.edges.map(({ curves }) => lengthOfRun(curves))),
+  );
+  return [
+    {
+      name: layer.name,
+      cloth: layer.cloth.name,
+      stitch: layer.cloth.stitch,
+      seams: 2 * width,
+      top: long,
+      hem: 0,
+    },
+  ];
 }
 
 /** Its seams alone: the rows along the hem, understitching and neatening among them, are the hem's that it faces. */

@@ -13,6 +13,8 @@ export interface StripFacts {
   readonly length: StripLength;
   /** Seams of that name that have it; 1 at the hem and the waist. */
   readonly copies: number;
+  /** Cut from a cloth of the gown on the bias, and not bought. */
+  readonly isCut: boolean;
   /** In the shop's steps where the spec gives them. */
   readonly buy: number;
   readonly trim: Pick<Trim, 'price' | 'pricedPer' | 'supplier' | 'colour' | 'dyeLot'>;
@@ -35,7 +37,19 @@ export function stripFacts({ gown, skirt }: Bench): StripFacts[] {
     const whole = length.length * edge.copies;
     const buy = trim.soldBy === undefined ? whole : Math.ceil(whole / trim.soldBy - 1e-9) * trim.soldBy;
     const { kind, along, width } = trim;
-    return [{ kind, layer: name, along, width, length, copies: edge.copies, buy, trim }];
+    return [
+      {
+        kind,
+        layer: name,
+        along,
+        width,
+        length,
+        copies: edge.copies,
+        buy,
+        isCut: trim.bias !== undefined,
+        trim,
+      },
+    ];
   });
 }
 

@@ -31,7 +31,7 @@ export interface WaistGroup {
 
 export function waistFacts({ gown, skirt, say }: Bench): Found<WaistFacts> {
   const names = gown.layers.map((layer) => layer.name);
-  const { bodice, sewnAsOne } = gown;
+  const { bodice, sewnAsOne, waist } = gown;
   const { bonesEnd, plies, secondRow = USUAL_SECOND_ROW } = bodice;
   const clearance = bonesEnd === undefined ? undefined : boneClearance(bonesEnd, secondRow);
   const findings: Diagnostic[] = [];
@@ -51,10 +51,13 @@ export function waistFacts({ gown, skirt, say }: Bench): Found<WaistFacts> {
       findings.push(problems.layersNotNeighbours(place, group, between));
     }
   }
-  const groups = groupsAtWaist(names, sewnAsOne?.waist ?? eachByItself(skirt)).map((layers) => ({
+  const groups = groupsAtWaist(
+    names,
+    waist === undefined ? (sewnAsOne?.waist ?? eachByItself(skirt)) : [names],
+  ).map((layers) => ({
     layers,
-    plies: pliesAtWaist(mostLayersAtOnce(skirt, layers), plies ?? 1),
-    bodicePliesAssumed: plies === undefined,
+    plies: pliesAtWaist(mostLayersAtOnce(skirt, layers), waist === undefined ? (plies ?? 1) : 1),
+    bodicePliesAssumed: plies === undefined && waist === undefined,
   }));
   const grouped = sewnAsOne?.waist !== undefined || names.length === 1;
   return { facts: { groups, grouped, bonesEnd, secondRow, clearance }, findings };

@@ -30,7 +30,7 @@ function benchBlocks(input: PaperInput, height: number): Block[] {
     { kind: 'columns', columns: [[stationTable(input)], [goreTable(input)]] },
     {
       kind: 'paragraph',
-      text: `${workroom.skirt.stations.some(({ drop }) => drop > 0) ? `${text.drop} ` : ''}${jobSheet.waistLine(length(workroom.skirt.waist), length(gown.waistSeam))} ${jobSheet.hemLine(length(workroom.skirt.hem))} ${openingLine(input)}`,
+      text: `${workroom.skirt.stations.some(({ drop }) => drop > 0) ? `${text.drop} ` : ''}${jobSheet.waistLine(length(workroom.skirt.waist), gown.waist === undefined ? length(gown.waistSeam) : undefined)} ${jobSheet.hemLine(length(workroom.skirt.hem))} ${openingLine(input)}`,
     },
     benchLayers(input),
     benchCloths(input),

@@ -39,8 +39,8 @@ function decidingRows({ words, workroom, gown }: PaperInput): string[][] {
   const onFloor = back?.floor === undefined ? gown.train?.onFloor : back.finished - back.floor.length;
   return [
     [text.waist, length(skirt.waist)],
-    ...(front === undefined ? [] : [[text.frontLength, length(front.finished)]]),
-    ...(back === undefined ? [] : [[text.backLength, length(back.finished)]]),
+    ...(front === undefined ? [] : [[text.frontLength(gown.waist !== undefined), length(front.finished)]]),
+    ...(back === undefined ? [] : [[text.backLength(gown.waist !== undefined), length(back.finished)]]),
     ...(onFloor === undefined || onFloor <= 0 ? [] : [[text.train, length(onFloor)]]),
     ...(skirt.offFloor === undefined ? [] : [[text.offFloor, length(skirt.offFloor)]]),
     [text.hem, length(skirt.hem)],

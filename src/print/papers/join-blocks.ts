@@ -42,7 +42,7 @@ export function joinRow({ words, workroom }: PaperInput, layer: string): string[
   ];
 }
 
-function closureRows({ words, workroom }: PaperInput): string[][] {
+function closureRows({ words, workroom, gown }: PaperInput): string[][] {
   const { closureRows: text, length, list } = words;
   const { closure, waist } = workroom;
   const rows: string[][] = [];
@@ -61,8 +61,8 @@ function closureRows({ words, workroom }: PaperInput): string[][] {
     }
     rows.push([text.takes, list(closure.takes)]);
     if (closure.felled.length > 0) rows.push([text.felled, list(closure.felled)]);
-    rows.push([text.beside, text.besideText[closure.beside]]);
-    if (closure.beside !== 'sewn') {
+    if (gown.waist === undefined) rows.push([text.beside, text.besideText[closure.beside]]);
+    if (closure.beside !== 'sewn' || closure.finish !== undefined) {
       rows.push([
         text.finish,
         closure.finish === undefined ? text.notDecided : text.finishText[closure.finish],

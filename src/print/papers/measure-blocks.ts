@@ -34,11 +34,11 @@ function footprintBlock({ words, workroom, paper }: PaperInput): Block[] {
   ];
 }
 
-export function stationTable({ words, workroom }: PaperInput): TableBlock {
+export function stationTable({ words, workroom, gown }: PaperInput): TableBlock {
   const { jobSheet: text, number } = words;
   return {
     kind: 'table',
-    caption: text.stationsCaption,
+    caption: text.stationsCaption(gown.waist !== undefined),
     heads: text.stationHeads,
     align: ['start', 'end', 'end', 'end', 'end'],
     rows: workroom.skirt.stations.map(({ name, side, drop, finished, floor }) => {
@@ -56,13 +56,15 @@ export function stationTable({ words, workroom }: PaperInput): TableBlock {
   };
 }
 
-export function goreTable({ words, measures, cutPieces }: PaperInput): TableBlock {
+export function goreTable({ words, measures, cutPieces, gown }: PaperInput): TableBlock {
   const { jobSheet: text, number } = words;
+  // A skirt of its own waist has no edge above to meet.
+  const isKept = (_: unknown, column: number): boolean => gown.waist === undefined || column !== PANEL;
   return {
     kind: 'table',
     caption: text.goresCaption,
-    heads: text.goreHeads,
-    align: ['start', 'end', 'end', 'end', 'end'],
+    heads: text.goreHeads.filter(isKept),
+    align: (['start', 'end', 'end', 'end', 'end'] as const).filter(isKept),
     rows: measures.gores.flatMap((gore) => {
       const own = cutPieces
         .map(({ piece }) => piece)
@@ -80,10 +82,13 @@ export function goreTable({ words, measures, cutPieces }: PaperInput): TableBloc
         number(gore.hem),
         `${((gore.flare * 180) / Math.PI).toFixed(1)}°`,
       ];
-      return [cells];
+      return [cells.filter(isKept)];
     }),
   };
 }
+
+/** Column of the bodice's edge in the gores' table. */
+const PANEL = 2;
 
 /** How many and how: on the fold, as a mirrored pair, single. */
 export function howCut(piece: PaperInput['cutPieces'][number]['piece'], words: PaperInput['words']): string {

@@ -17,14 +17,16 @@ export function measuresForm(
   const names = [...new Set(stations)].map((name) => words.station(name));
   const { bust, underbust, ...others } = text.levels;
   const isDrafted = gown.askedBodice !== undefined;
-  const levels = isDrafted ? { bust, underbust, ...others } : others;
+  const hasOwnWaist = gown.waist !== undefined;
+  const { edge: _, ...plain } = others;
+  const levels = isDrafted ? { bust, underbust, ...others } : hasOwnWaist ? plain : others;
   const figure: Drawing = stationFigure(levels, names, paper.width - 30);
   const blocks: Block[] = [
     { kind: 'heading', level: 1, text: text.title },
     { kind: 'paragraph', text: introOf(gown, text) },
     { kind: 'fields', fields: text.who, columns: 2 },
     { kind: 'heading', level: 2, text: text.body },
-    { kind: 'fields', fields: text.bodyFields, columns: 2 },
+    { kind: 'fields', fields: bodyFields(gown, words), columns: 2 },
     ...(isOverBody(gown)
       ? []
       : [
@@ -43,7 +45,7 @@ export function measuresForm(
     { kind: 'paragraph', text: text.dropText },
     { kind: 'fields', fields: names, columns: 2 },
     { kind: 'heading', level: 2, text: text.lengths },
-    { kind: 'paragraph', text: text.lengthsText },
+    { kind: 'paragraph', text: text.lengthsText(hasOwnWaist) },
     { kind: 'fields', fields: [...names, text.offFloor, text.train], columns: 2 },
     { kind: 'caution', text: text.data, lead: words.client.remember },
     { kind: 'heading', level: 3, text: text.notes },
@@ -71,13 +73,17 @@ export function measuresText(
     text.title,
     introOf(gown, text),
     ...part(text.notes, text.who).slice(2),
-    ...part(text.body, text.bodyFields),
+    ...part(text.body, bodyFields(gown, words)),
     ...(isOverBody(gown) ? [] : part(text.petticoat, text.petticoatFields)),
     ...partsAbove(gown, names, words).flatMap(({ title, intro, fields }) =>
       part(intro === undefined ? title : `${title}. ${intro}`, fields),
     ),
     ...part(`${text.drop}. ${text.dropText}`, names),
-    ...part(`${text.lengths}. ${text.lengthsText}`, [...names, text.offFloor, text.train]),
+    ...part(`${text.lengths}. ${text.lengthsText(gown.waist !== undefined)}`, [
+      ...names,
+      text.offFloor,
+      text.train,
+    ]),
     '',
     text.data,
     '',
@@ -85,7 +91,10 @@ export function measuresText(
 }
 
 /** What says how a gown's bodice is come by. */
-type MeasuredAbove = Pick<Gown, 'askedBodice' | 'straps' | 'capes' | 'body' | 'fittedTo' | 'petticoat'>;
+type MeasuredAbove = Pick<
+  Gown,
+  'askedBodice' | 'straps' | 'capes' | 'waist' | 'body' | 'fittedTo' | 'petticoat'
+>;
 
 /** Gores that follow her own girths hang over no petticoat, unless one is named all the same. */
 function isOverBody({ fittedTo, petticoat }: MeasuredAbove): boolean {
@@ -102,6 +111,11 @@ interface FormPart {
   readonly fields: readonly string[];
 }
 
+/** A skirt that is sewn to no bodice has its own waist measured. */
+function bodyFields({ waist }: MeasuredAbove, { measuresForm: text }: Words): string[] {
+  return waist === undefined ? text.bodyFields : [text.ownWaist, ...text.bodyFields.slice(1)];
+}
+
 /** What is measured above the skirt: a bodice's sewn edge, or the body that one is drafted over. */
 function partsAbove(
   gown: Pick<Gown, 'gores'> & MeasuredAbove,
@@ -111,10 +125,11 @@ function partsAbove(
   if (gown.askedBodice === undefined) {
     const panels = gown.gores.map(({ name, fold }) => text.panel(name, fold !== undefined));
     const edge = { title: text.edge, intro: text.edgeText, fields: [...panels, text.waistSeam, text.bones] };
-    if (gown.fittedTo === undefined) return [edge];
+    const above = gown.waist === undefined ? [edge] : [];
+    if (gown.fittedTo === undefined) return above;
     const below = (gown.body?.girths ?? []).filter((level) => (level.below ?? 0) > 0);
     const fields = below.flatMap(({ at }) => [text.girth(at), text.girthHeight(at)]);
-    return [edge, { title: text.girthsBelow, intro: text.girthsBelowText, fields }];
+    return [...above, { title: text.girthsBelow, intro: text.girthsBelowText, fields }];
   }
   const girths = gown.askedBodice.body.girths.flatMap(({ at, above, below }) => [
     text.girth(at),

@@ -19,14 +19,13 @@ export function stockBlocks(input: PaperInput): Block[] {
 
 function weightTable({ words, workroom }: PaperInput): Block {
   const { jobSheet: text } = words;
-  const area = (mm2: number): string => `${(mm2 / 1e6).toFixed(2)} m²`;
   const rows = workroom.weight.layers.map((layer) => {
     const thread = workroom.thread.find((own) => own.layer === layer.layer);
     return [
       layer.layer,
       layer.cloth,
-      area(layer.netArea),
-      area(layer.cutArea),
+      words.area(layer.netArea),
+      words.area(layer.cutArea),
       layer.withAllowances === undefined ? '' : words.weight(layer.withAllowances),
       thread === undefined ? '' : words.wholeMetres(thread.need.toBuy),
     ];

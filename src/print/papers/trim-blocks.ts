@@ -52,7 +52,7 @@ function stripTable({ words, workroom }: PaperInput): Block {
         : `${words.stripName(strip.kind)}, ${length(strip.width)}`,
       `${strip.layer}, ${words.edge(strip.along)}`,
       number(strip.length.length),
-      number(strip.buy),
+      strip.isCut ? text.cutOnBias : number(strip.buy),
       strip.length.drawnIn === undefined || strip.length.drawnIn === 0 ? '' : number(strip.length.drawnIn),
     ]),
   };

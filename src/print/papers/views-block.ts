@@ -35,10 +35,10 @@ export function viewsCaption(
 }
 
 /** What the drawing's figures are, and how its lines are to be read. */
-export function drawingCaption({ words, silhouette }: PaperInput): string {
+export function drawingCaption({ words, silhouette, gown }: PaperInput): string {
   const opens = [silhouette.front, silhouette.back].some((view) => view.opening !== undefined);
   const sentences = [
-    `${words.jobSheet.lengthsCaption}.`,
+    `${words.jobSheet.lengthsCaption(gown.waist !== undefined)}.`,
     ...(opens ? [words.bold] : []),
     ...(silhouette.inFolds ? [words.inFolds] : []),
   ];

@@ -25,11 +25,19 @@ export function legend({ pieces }: SheetPlan, text: PatternWords['legend'], widt
     ...(hasNotches ? [entry(text.notches, width, notches)] : []),
     ...(hasPleats ? [entry(text.pleatFold, width, plain(PATTERN_LINES.pleatFold))] : []),
     ...(marked.has('placement-line') ? [entry(text.placement, width, placement)] : []),
+    ...(marked.has('tuck-fold-line') ? [entry(text.tuck, width, plain(PATTERN_LINES.pleatFold))] : []),
     ...(hasMarks ? [entry(text.mark, width, plain(PATTERN_LINES.mark))] : []),
   ]);
 }
 
-const PLEATED = ['fold-line', 'placement-line', 'pleat-arrow', 'stitched-to'];
+const PLEATED = [
+  'fold-line',
+  'placement-line',
+  'pleat-arrow',
+  'stitched-to',
+  'tuck-fold-line',
+  'tuck-stitch-line',
+];
 
 type Sample = (from: Point, to: Point) => readonly Mark[];
 

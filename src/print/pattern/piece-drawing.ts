@@ -22,6 +22,7 @@ export const PATTERN_LINES = {
 /** Lines inside a piece that are not drawn as other marks are, by name. */
 const MARKED: Readonly<Record<string, LineStyle>> = {
   'fold-line': PATTERN_LINES.pleatFold,
+  'tuck-fold-line': PATTERN_LINES.pleatFold,
   'pleat-arrow': PATTERN_LINES.arrow,
   'stitched-to': PATTERN_LINES.notch,
 };

@@ -45,7 +45,7 @@ export function pieceTexts(cutPiece: CutPiece, labels: PieceLabels, around: Piec
 
 /** Long lines inside a piece, as boxes that no text may stand on. */
 function boxesOfMark({ name, curves }: CutPiece['marks'][number]): LabelBox[] {
-  if (!['fold-line', 'placement-line'].includes(name)) return [];
+  if (!name.endsWith('-line')) return [];
   return curves.flatMap((curve) => {
     const [from, to] = [pointAt(curve, 0), pointAt(curve, 1)];
     const count = 1 + Math.ceil(Math.abs(to.x - from.x) / SLICE);
@@ -53,7 +53,8 @@ function boxesOfMark({ name, curves }: CutPiece['marks'][number]): LabelBox[] {
     return Array.from({ length: count }, (_, i) => {
       const [a, b] = [at(i / count), at((i + 1) / count)];
       const [x, y] = [Math.min(a.x, b.x), Math.min(a.y, b.y)];
-      return { x, y, width: Math.abs(b.x - a.x), height: Math.abs(b.y - a.y) };
+      // A level line has some height too, or it would slip between two rows.
+      return { x, y: y - 0.5, width: Math.abs(b.x - a.x), height: Math.abs(b.y - a.y) + 1 };
     });
   });
 }

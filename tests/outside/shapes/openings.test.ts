@@ -1,0 +1,160 @@
+import { describe, expect, it } from 'vitest';
+import { draft } from '../../../src/pipeline.ts';
+import { draftedPattern, mustDraft } from '../drafted.ts';
+import { samplesOf } from '../measure/path.ts';
+import { readPattern } from '../measure/pattern.ts';
+import { distance } from '../measure/segment.ts';
+import { level, plainGown, type Tree } from '../plain-gown.ts';
+
+interface Finishing {
+  readonly part: string;
+  readonly name: string;
+  readonly copies: number;
+  readonly bySize: boolean;
+  readonly edges: Readonly<Record<string, number>>;
+}
+
+/** 72 cm round, 80 long; the sides of every gore run straight down. */
+const SKIRT: Tree = {
+  units: 'cm',
+  bodice: { 'waist-seam': 72 },
+  gores: ['front', 'side', 'back'].map((name) => ({ name, top: 12, hem: 30 })),
+  lengths: level(80),
+};
+
+const spec = (fields: Tree) => plainGown({ ...SKIRT, ...fields });
+
+async function drafted(fields: Tree) {
+  const text = spec(fields);
+  const { svg, report } = mustDraft(await draftedPattern(text), text);
+  const { finishing } = report as unknown as { finishing: readonly Finishing[] };
+  const named = (part: string) => finishing.filter((one) => one.part === part);
+  return { pieces: readPattern(svg).pieces, named };
+}
+
+const codes = (fields: Tree) =>
+  draft({ name: 'gown.yaml', text: spec(fields) }).diagnostics.flatMap(({ code, level: how }) =>
+    how === 'error' ? code : [],
+  );
+
+const ZIP = { kind: 'zip', at: 'centre-back', starts: 2, opening: 20, hip: 98, entry: 'steps-in' };
+
+describe('what finishes the closure', () => {
+  it('a placket is one strip down one edge and up the other, folded over both', async () => {
+    const { named } = await drafted({ closure: { ...ZIP, finish: 'placket', width: 3 } });
+    expect(named('placket')).toMatchObject([
+      { bySize: true, copies: 1, edges: { 'sewn-edge': 440, 'upper-end': 60 } },
+    ]);
+  });
+
+  it('a guard is folded lengthwise and reaches below the opening', async () => {
+    const { named } = await drafted({ closure: { ...ZIP, finish: 'guard', width: 4 } });
+    const [guard] = named('guard');
+    expect(guard!.edges['upper-end']).toBe(80);
+    expect(guard!.edges['sewn-edge']).toBeGreaterThan(220);
+  });
+
+  it('a facing is a strip for each edge', async () => {
+    const { named } = await drafted({ closure: { ...ZIP, finish: 'facing', width: 4 } });
+    expect(named('facing')).toMatchObject([{ copies: 2, edges: { 'upper-end': 40 } }]);
+  });
+
+  it('a hook is no piece, and none is cut without an opening', async () => {
+    const { named } = await drafted({ closure: { ...ZIP, finish: 'hook' } });
+    expect(named('placket').concat(named('guard'), named('facing'))).toEqual([]);
+    const { opening: _, ...open } = ZIP;
+    expect(codes({ closure: { ...open, finish: 'placket' } })).toContain('finish-without-opening');
+  });
+});
+
+/** Where the ticks of a seam lie below its top, mm. */
+function notchesDown(piece: ReturnType<typeof readPattern>['pieces'][number], seam: string): number[] {
+  const path = piece.sew.get(seam)!;
+  const top = [...piece.sew.get('waist')!.segments].flatMap(({ at }) => [at(0), at(1)]);
+  const startsAtTop = top.some((point) => distance(point, path.from) < 0.01);
+  const samples = samplesOf(path, 0.5);
+  return piece.notches
+    .filter(({ edge }) => edge === seam)
+    .map(({ ticks }) => {
+      const places = ticks.map((tick) => {
+        const nearest = samples.reduce((best, sample) =>
+          distance(sample.point, tick.to) < distance(best.point, tick.to) ? sample : best,
+        );
+        return startsAtTop ? nearest.distance : path.length - nearest.distance;
+      });
+      return places.reduce((sum, place) => sum + place, 0) / places.length;
+    });
+}
+
+describe('slits and pockets', () => {
+  it('a slit is marked where it begins, on both gores; its facings are as long as it and what overlaps', async () => {
+    const { pieces, named } = await drafted({
+      slits: [{ seam: 'side/back', 'above-hem': 30, stay: true, facing: { depth: 4 } }],
+    });
+    for (const gore of ['side', 'back']) {
+      const own = pieces.find((piece) => piece.gore === gore)!;
+      expect(notchesDown(own, 'side/back').some((down) => Math.abs(down - 500) < 1)).toBe(true);
+    }
+    // Both seams of the mirrored skirt, both edges of each.
+    expect(named('facing')).toMatchObject([{ copies: 4, edges: { 'sewn-edge': 320, 'upper-end': 40 } }]);
+    expect(named('stay')).toMatchObject([{ copies: 2 }]);
+  });
+
+  it('a pocket on one side is one bag of two sides, its opening as long on the bag as on the seam', async () => {
+    const { pieces, named } = await drafted({
+      pockets: [{ seam: 'side/back', 'below-waist': 8, opening: 15, side: 'left', cloth: 'calico' }],
+    });
+    expect(named('pocket')).toMatchObject([{ name: 'pocket', copies: 2 }]);
+    const bag = pieces.find(({ part }) => part === 'pocket')!;
+    const ticks = bag.notches.map(({ ticks: [tick] }) => tick!.to);
+    expect(Math.abs(distance(ticks[0]!, ticks[1]!) - 150)).toBeLessThan(0.05);
+    const down = notchesDown(pieces.find(({ gore }) => gore === 'back')!, 'side/back');
+    expect([80, 230].every((wanted) => down.some((own) => Math.abs(own - wanted) < 1))).toBe(true);
+  });
+
+  it.each([
+    [{ slits: [{ seam: 'side/back', 'above-hem': 65 }] }, 'slit-above-hip'],
+    [{ slits: [{ seam: 'side/back', 'below-waist': 85 }] }, 'slit-below-hem'],
+    [
+      {
+        slits: [{ seam: 'side/back', 'above-hem': 55 }],
+        pockets: [{ seam: 'side/back', 'below-waist': 15, cloth: 'calico' }],
+      },
+      'openings-meet',
+    ],
+    [
+      {
+        closure: { ...ZIP, at: 'side/back', side: 'left' },
+        pockets: [{ seam: 'side/back', 'below-waist': 10, cloth: 'calico' }],
+      },
+      'openings-meet',
+    ],
+    [{ pockets: [{ seam: 'side/back', 'below-waist': 60, cloth: 'calico' }] }, 'pocket-below-hem'],
+  ])('%j: %s', (fields, code) => {
+    expect(codes(fields)).toEqual([code]);
+  });
+
+  it('a pocket on the side without the zip may lie beside it', () => {
+    expect(
+      codes({
+        closure: { ...ZIP, at: 'side/back', side: 'left' },
+        pockets: [{ seam: 'side/back', 'below-waist': 10, side: 'right', cloth: 'calico' }],
+      }),
+    ).toEqual([]);
+  });
+});
+
+describe('a binding cut on the bias', () => {
+  it('is a block as large as its strip: length times width (the continuous-bias rule; textbook)', async () => {
+    const { named } = await drafted({
+      trims: [{ kind: 'binding', layer: 'shell', along: 'hem', width: 4, cloth: 'calico' }],
+    });
+    const [block] = named('binding');
+    // Six gores of 30 cm round, and 13 mm to lap; to whole centimetres of a square.
+    const area = (6 * 300 + 13) * 40;
+    const [along, across] = [block!.edges['right-side']!, block!.edges['upper-end']!];
+    expect(along).toBe(across);
+    expect(along * across).toBeGreaterThanOrEqual(area);
+    expect((along - 10) * (across - 10)).toBeLessThan(area);
+  });
+});
