@@ -4,7 +4,7 @@ import type { Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { flattenedRun } from '../geometry/flatten.ts';
 import { nearestOnRun } from '../geometry/nearest.ts';
-import { depthIn, regionOf } from '../geometry/region.ts';
+import { depthIn, isInside, regionOf } from '../geometry/region.ts';
 import { selfCrossing } from '../geometry/self-crossing.ts';
 import { CUT_OUTSIDE, FLAT } from '../geometry/tolerances.ts';
 import type { Gown } from '../gown/gown.ts';
@@ -57,7 +57,9 @@ function crossedOutline({
 /** A point of the seam line that lies outside of what is cut. */
 function seamOutside(seam: readonly Edge[], cut: readonly Edge[]): Point | undefined {
   const region = regionOf(cut.map(({ curves }, edge) => ({ curves, edge })));
-  return flattenedRun(curvesOf(seam), FLAT).find(({ x, y }) => depthIn(region, x, y).depth < -CUT_OUTSIDE);
+  return flattenedRun(curvesOf(seam), FLAT).find(
+    ({ x, y }) => !isInside(region, x, y) && depthIn(region, x, y).depth < -CUT_OUTSIDE,
+  );
 }
 
 function curvesOf(edges: readonly Edge[]) {

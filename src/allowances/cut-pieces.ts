@@ -15,7 +15,7 @@ import type { GownLines } from '../gown/lines.ts';
 import { goresOnce } from '../gown/lines.ts';
 import { type AllowancePlan, allowancePlan, partPlan } from './allowance-plan.ts';
 import { cutOutline } from './cut-outline.ts';
-import { fullnessRemark, quarterNotches } from './fullness-marks.ts';
+import { fullnessRemarks, quarterNotches } from './fullness-marks.ts';
 import { withKicks } from './kick-extension.ts';
 import { APART, notchDistances, notchesOf } from './notches.ts';
 import { withPleats } from './open-pleats.ts';
@@ -25,6 +25,7 @@ import { pleatRemarks } from './pleat-remarks.ts';
 import { pleatMarks } from './pleats.ts';
 import { type TopFullness, topFullness } from './top-fullness.ts';
 import { tuckLines, tuckRemarks } from './tuck-lines.ts';
+import { withDarts } from './with-darts.ts';
 
 /**
  * Adds every layer's allowances: gores from the centre front round, then flounces, strips and godets. Layers whose cut
@@ -95,7 +96,7 @@ function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
             ...(full === undefined ? {} : { full }),
             quartered: full !== undefined && full.rule.by === 'gathers',
             remarks: [
-              ...(full === undefined ? [] : [fullnessRemark(full, units)]),
+              ...(full === undefined ? [] : fullnessRemarks(full, units)),
               ...pleatRemarks(placed, plain, units),
               ...tuckRemarks(layer, units),
             ],
@@ -147,11 +148,12 @@ function cutPiece(blank: Blank, layers: readonly string[]): CutPiece {
   const { plan, full } = blank;
   const piece: Piece = { ...blank.piece, layers };
   const top = piece.edges[0]!.name;
+  const darted = full?.rule.by === 'darts' ? withDarts(piece, full, plan) : undefined;
   const flat: CutPiece = {
-    piece,
+    piece: darted?.piece ?? piece,
     gore: piece.gore,
     layers,
-    cutEdges: cutOutline(piece, plan),
+    cutEdges: darted === undefined ? cutOutline(piece, plan) : darted.cutEdges,
     notches: [
       ...notchesOf(piece, blank.notches, plan.widths),
       ...(blank.quartered ? quarterNotches(piece, plan.widths[top] ?? 0) : []),
@@ -159,6 +161,7 @@ function cutPiece(blank: Blank, layers: readonly string[]): CutPiece {
     marks: [
       ...trimLine(piece, plan),
       ...(full?.rule.by === 'pleats' ? pleatMarks(piece, full) : []),
+      ...(darted?.marks ?? []),
       ...(blank.marks ?? []),
     ],
     allowances: plan.widths,

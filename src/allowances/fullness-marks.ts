@@ -31,6 +31,15 @@ function tickAt(run: Piece['edges'][number]['curves'], distance: number, width: 
 }
 
 /** What the maker does with the top, for the text on the piece. */
+export function fullnessRemarks(full: TopFullness, units: Units): string[] {
+  const { by, darts = [] } = full.rule;
+  if (by !== 'darts') return [fullnessRemark(full, units)];
+  return darts.map(
+    ({ name, takesIn, length }) =>
+      `${name}: takes in ${tapeText(takesIn, units)} at the waist, ${tapeText(length, units)} long`,
+  );
+}
+
 export function fullnessRemark(full: TopFullness, units: Units): string {
   const from = tapeText(full.cut, units);
   const to = tapeText(full.sewn, units);

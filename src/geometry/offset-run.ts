@@ -24,6 +24,23 @@ export function offsetRun(
   tolerance: number,
 ): readonly Curve[] | undefined {
   if (distance === 0) return run;
+  const known = MOVED.get(run)?.find((one) => one.distance === distance && one.tolerance === tolerance);
+  if (known !== undefined) return known.moved;
+  const moved = movedRun(run, distance, tolerance);
+  MOVED.set(run, [...(MOVED.get(run) ?? []), { distance, tolerance, moved }]);
+  return moved;
+}
+
+interface Moved {
+  readonly distance: number;
+  readonly tolerance: number;
+  readonly moved: readonly Curve[] | undefined;
+}
+
+/** By the run itself, which never changes: layers of one shape share their lines, and are moved once. */
+const MOVED = new WeakMap<readonly Curve[], readonly Moved[]>();
+
+function movedRun(run: readonly Curve[], distance: number, tolerance: number): readonly Curve[] | undefined {
   const stretches = stretchesOf(run, distance);
   const moved = (curves: readonly Curve[]): Curve[] =>
     curves.flatMap((curve) => offsetCurve(curve, distance, tolerance) ?? []);

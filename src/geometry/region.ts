@@ -79,6 +79,19 @@ export function depthIn(region: Region, x: number, y: number): Depth {
   };
 }
 
+/** Whether a point lies inside: what `depthIn` finds too, at a quarter of the work. */
+export function isInside({ corners }: Region, x: number, y: number): boolean {
+  let inside = false;
+  for (let i = 0; i + 3 < corners.length; i += 2) {
+    const ay = corners[i + 1]!;
+    const by = corners[i + 3]!;
+    if (ay > y === by > y) continue;
+    const ax = corners[i]!;
+    if (x < ax + ((y - ay) / (by - ay)) * (corners[i + 2]! - ax)) inside = !inside;
+  }
+  return inside;
+}
+
 /** Where a line leaves a region: how far on, mm, and through which edge. */
 export interface Exit {
   readonly distance: number;

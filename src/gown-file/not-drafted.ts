@@ -42,7 +42,7 @@ const INSTEAD: Readonly<Record<string, string>> = {
   waistband: 'Write it under `waist`, `finish: band`.',
   pocket: 'Write it under `pockets`, as one of a list.',
   slit: 'Write it under `slits`, as one of a list.',
-  dart: 'It is not drafted yet: shape the gores over the hips with `petticoat.girths` instead.',
+  dart: 'Write it under `darts`, as one of a list.',
 };
 
 /** What to do about a word that is no key here; undefined where nobody would expect it. */

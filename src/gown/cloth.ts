@@ -3,8 +3,21 @@ import type { Placed } from './placed.ts';
 
 export type { HemFinish, Money } from '../gown-file/spec.ts';
 
-/** Cloth gathered or pleated to the edge that it is sewn to. */
-export type Fullness = FullnessSpec;
+/** Cloth gathered, pleated or darted to the edge that it is sewn to. */
+export interface Fullness extends Omit<FullnessSpec, 'by'> {
+  readonly by: FullnessSpec['by'] | 'darts';
+  readonly darts?: readonly Dart[];
+}
+
+/** One dart at the waist. mm. */
+export interface Dart {
+  readonly name: string;
+  /** Along the gore's sewn top from its front edge, 0 … 1. */
+  readonly at: number;
+  /** By which it shortens the waist seam. */
+  readonly takesIn: number;
+  readonly length: number;
+}
 
 export interface Cloth extends ClothSpec, Placed<['cloths', string]> {
   readonly name: string;

@@ -97,6 +97,7 @@ function linesAsked(spec: Spec, at: At): LinesAsked {
     ...(sweep === undefined ? {} : { sweep }),
     ...(petticoat === undefined ? {} : { petticoat: { ...petticoat, place: at('petticoat') } }),
     ...fittedOf(spec),
+    ...(spec.darts === undefined ? {} : { darts: spec.darts }),
     waistSeam: bodice.waistSeam,
     panels: bodice.panels,
     drops: bodice.dropBelowWaist,

@@ -62,7 +62,8 @@ function goreOfLayer(gore: Gore, shape: LayerShape, hem: PlainHem | undefined): 
   const fades = ratioOf('waist') !== 1;
   const full = acrossScaled(gore.width, throughout);
   const own = fades || along !== 1 ? heldAtHem(full, hem, throughout) : full;
-  const faded = fades ? fading(own, hem, throughout) : own;
+  const dartsEnd = Math.max(0, ...(gore.fullness?.darts ?? []).map(({ length }) => length));
+  const faded = fades ? fading(own, hem, throughout, dartsEnd) : own;
   return {
     ...gore,
     top: gore.top * ratioOf('waist') * throughout * across,
@@ -70,11 +71,14 @@ function goreOfLayer(gore: Gore, shape: LayerShape, hem: PlainHem | undefined): 
   };
 }
 
-/** At the waist only: a gore over girths keeps those that it has without fullness from the hem on. */
-function fading(rule: WidthRule, hem: PlainHem | undefined, throughout: number): WidthRule {
+/** At the waist only: a gore over girths keeps those that it has without fullness from the hem on; what darts take in, from their points on. */
+function fading(rule: WidthRule, hem: PlainHem | undefined, throughout: number, dartsEnd: number): WidthRule {
   if (rule.kind !== 'girths') return rule;
   const { waist, least } = known(hem);
-  return { ...rule, fading: { plain: waist * throughout, to: least } };
+  return {
+    ...rule,
+    fading: { plain: waist * throughout, to: dartsEnd > 0 ? Math.min(least, dartsEnd) : least },
+  };
 }
 
 /** A gore known by its flare as one known by the width that this gives it at the hem. */

@@ -1,4 +1,4 @@
-import type { GoreSpec, LengthsSpec, Spec, TrainSpec } from '../gown-file/spec.ts';
+import type { DartSpec, GoreSpec, LengthsSpec, Spec, TrainSpec } from '../gown-file/spec.ts';
 import { stationsOf } from '../gown-file/stations.ts';
 import type { Gore, GownLines, LengthRule, Round, Train, WidthLevel, WidthRule } from './lines.ts';
 import type { PlaceIn } from './placed.ts';
@@ -19,6 +19,8 @@ export interface LinesAsked {
   readonly petticoat?: Petticoat;
   /** So do those of her body, as far as they go; below them the sweep. */
   readonly fitted?: FittedTo;
+  /** Darts at the waist of its gores. */
+  readonly darts?: readonly DartSpec[];
   readonly waistSeam: number;
   readonly panels: Readonly<Record<string, number>>;
   /** The sewn edge below the level waist, by station. */
@@ -154,11 +156,34 @@ function goreOf(asked: LinesAsked, gore: GoreSpec, index: number, tops: readonly
     top,
     ...(panel === undefined ? {} : { panel }),
     width: widthRuleOf(asked, gore, index, tops),
-    ...(fullness === undefined ? {} : { fullness }),
+    ...fullnessOf(
+      fullness,
+      (asked.darts ?? []).filter((dart) => dart.gore === name),
+      top,
+    ),
     grain: grainOf(gore, fold, side),
     roughCut: asked.roughCut[name] ?? 0,
     ...(notes === undefined ? {} : { notes }),
     place: (...path) => asked.place('gores', index, ...path),
+  };
+}
+
+/** Darts are cloth at the waist that is sewn away, and gone at their points. */
+function fullnessOf(
+  own: GoreSpec['fullness'],
+  darts: readonly DartSpec[],
+  top: number,
+): Pick<Gore, 'fullness'> {
+  if (own !== undefined) return { fullness: own };
+  if (darts.length === 0) return {};
+  const taken = darts.reduce((sum, { takesIn }) => sum + takesIn, 0);
+  return {
+    fullness: {
+      ratio: (top + taken) / top,
+      where: 'waist',
+      by: 'darts',
+      darts: darts.map(({ name, at, takesIn, length }) => ({ name, at, takesIn, length })),
+    },
   };
 }
 

@@ -7,6 +7,15 @@ type PleatWork = Extract<FoldWork, { kind: 'pleat' }>;
 /** Pleats in words. */
 export const FOLD_WRITERS: StepWriters<FoldWork> = {
   pleat: (work, basics) => pleatText(work, basics),
+  darts: ({ layer, darts }, { length, list }) =>
+    text(
+      `Sew the ${layer}’s darts: ${list(darts.map(({ name, gore, takesIn, length: long }) => `${name} on the ${gore}, ${length(takesIn)} at the waist and ${length(long)} long`))}.`,
+      [
+        'Leg on leg, from the waist to the point; let the last stitches run along the fold, and knot the ends.',
+        'Fold it to the front, as its cut edge was shaped for: that edge then lies on the waist’s.',
+        'Steam the point over a ham.',
+      ],
+    ),
   tucks: ({ layer, tucks: { count, width, aboveHem, apart }, toEase }, { length }) =>
     text(
       `Sew the ${layer}’s growth ${count === 1 ? 'tuck' : `tucks, ${count} of them`}: fold on each fold line, wrong sides together, and stitch ${length(width)} from the fold.`,

@@ -182,6 +182,8 @@ describe.each(SPECS)('the chalk paper of %s, set off on the cloth', (file) => {
             text,
           )!;
         const [, line, edge, radius, down, way, across] = match as unknown as string[];
+        // Which way is said in words, never by a sign.
+        expect(text).not.toContain('-');
         const left = across === 'on the grain line' ? '0' : across!.replace(/ (left|right) of it$/, '');
         return {
           line,

@@ -55,6 +55,21 @@ describe('the costing', () => {
   });
 });
 
+describe('work by the metre', () => {
+  it('every seam of every layer, as often as it is there; the waist once', () => {
+    const own = example('lantern').replace('  hours: 41\n', '  per-metre: {seams: 0.5, waist: 1}\n');
+    const rows = rowsUnder(printedLines(jobSheet(inputOf(made(own, LAYS))).pages), [
+      'what',
+      'how much',
+      'at',
+      'amount',
+    ]);
+    // 2 × (103 + 106 + 112 + 139) + 176 = 10.96 m in two layers, and 2 cm less for each of nine in the lining.
+    expect(rows).toContainEqual(['seams', '16.35 h', '23.00 an hour', '376.05']);
+    expect(rows).toContainEqual(['waist', '0.74 h', '23.00 an hour', '17.02']);
+  });
+});
+
 describe('planned and actual', () => {
   it('what was meant, what it came to, and the difference', () => {
     expect(rowsUnder(job, ['what', 'planned', 'actual', 'difference']).slice(0, 3)).toEqual([

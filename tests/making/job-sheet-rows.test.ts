@@ -213,6 +213,24 @@ describe('hems and what goes on them', () => {
     ]);
   });
 
+  it('strips along seams: as long as one, bought for each, its thread along each', () => {
+    const tape = '  - {kind: stay-tape, layer: shell, along: side/side-back, width: 1}\n';
+    const taped = made(example('lantern').replace('trims:\n', `trims:\n${tape}`));
+    const own = printedLines(jobSheet(inputOf(taped)).pages);
+    // 112 at each of her sides, without a step that it is sold by.
+    expect(rowsUnder(own, ['strip', 'where', 'length', 'buy', 'drawn in'])).toContainEqual([
+      'stay tape, 1 cm',
+      'shell, side/side-back seam',
+      '112.0',
+      '224.0',
+      '',
+    ]);
+    const threadOf = (facts: typeof taped.facts) =>
+      facts.thread.find(({ layer }) => layer === 'shell')!.need.sewn;
+    // Held along both its edges, on both of her sides.
+    expect(threadOf(taped.facts) - threadOf(lantern.facts)).toBeCloseTo(2 * 2 * 1120, 3);
+  });
+
   it('edging: repeats, ease, and what to get', () => {
     const round = roundOf('organza');
     const repeats = Math.ceil(round / 140);

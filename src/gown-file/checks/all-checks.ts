@@ -2,6 +2,7 @@ import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { checkAboveWaist } from './above-waist.ts';
 import { checkAssumed } from './assumed.ts';
 import { checkCloths } from './cloths.ts';
+import { checkDarts } from './darts.ts';
 import { checkFinishing } from './finishing.ts';
 import { checkFittedTo } from './fitted-to.ts';
 import { checkFullness } from './fullness.ts';
@@ -39,6 +40,7 @@ export function allChecks(page: Page): Diagnostic[] {
     checkShares,
     checkFullness,
     checkPleats,
+    checkDarts,
     checkWorkroom,
     checkMoney,
     checkAssumed,

@@ -47,6 +47,11 @@ function checkGoresNamed(page: Page): Diagnostic[] {
       (page.sketch.pleats ?? []).flatMap(({ gore }, i) => one(page, gore, 'pleats', i, 'gore')),
       gores,
     ),
+    ...unknown(
+      'gore',
+      (page.sketch.darts ?? []).flatMap(({ gore }, i) => one(page, gore, 'darts', i, 'gore')),
+      gores,
+    ),
   ];
 }
 

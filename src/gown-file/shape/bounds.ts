@@ -61,6 +61,8 @@ export const BOUNDS = {
   step: { least: 1, most: 100_000, of: 'a length of cloth or trim' },
   none: { least: 0, most: 1_000_000, of: 'a length of cloth or trim' },
   repeat: { least: 1, most: 5000, of: 'a pattern repeat' },
+  dart: { least: 2, most: 120, of: 'what a dart takes in' },
+  dartPlace: { least: 0.02, most: 0.98, of: 'the place of a dart' },
   shearStiffness: { least: 1, most: 2000, of: 'a shear stiffness in N/m' },
   bendingLength: { least: 4, most: 150, of: 'a bending length' },
   stitch: { least: 0.3, most: 10, of: 'a stitch' },

@@ -4,7 +4,7 @@ import { hemFinish, layer } from './cloth-sections.ts';
 import { allowances, gore, lengths, train } from './gown-sections.ts';
 import { described, list, listOf, optional, section } from './section.ts';
 import { USUAL_RUFFLE } from './usual.ts';
-import { count, length, times } from './values.ts';
+import { count, length, share, times } from './values.ts';
 import { flag, name, notes, oneOf, station } from './words.ts';
 
 /** What is cut beside the gores: flounces, tiers, godets, overskirts and trains that come off. */
@@ -73,6 +73,29 @@ const pleat = section(
     notes: optional(notes()),
   },
   { stitchedDown: 0, hem: 'first' },
+);
+
+const dart = section(
+  {
+    name: optional(name()),
+    gore: name(),
+    at: optional(
+      share(BOUNDS.dartPlace),
+      'Along the sewn top of the gore, or of its half, from its front edge',
+    ),
+    'takes-in': described(length(BOUNDS.dart), 'By which the dart shortens the waist seam'),
+    length: described(length(BOUNDS.down), 'From the waist seam to its point'),
+    notes: optional(notes()),
+  },
+  { at: 0.5 },
+);
+
+/** Darts without a name are told apart by number. */
+export const darts = z.pipe(
+  list(dart, MOST.parts),
+  z.transform((given) =>
+    given.map((own, i) => ({ ...own, name: own.name ?? (given.length === 1 ? 'dart' : `dart-${i + 1}`) })),
+  ),
 );
 
 /** Folds that lie where they are said to, down to the hem. */

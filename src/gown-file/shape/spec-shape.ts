@@ -13,7 +13,7 @@ import {
   USUAL_ALLOWANCES,
 } from './gown-sections.ts';
 import { leaf } from './leaf.ts';
-import { flounce, godet, overskirt, pleats, tiers } from './part-sections.ts';
+import { darts, flounce, godet, overskirt, pleats, tiers } from './part-sections.ts';
 import { described, list, listOf, optional, section } from './section.ts';
 import { length } from './values.ts';
 import { loops, pocket, slit, waist, withOwnWaist } from './waist-sections.ts';
@@ -55,6 +55,7 @@ const written = section(
     tiers: optional(list(tiers, MOST.parts)),
     godets: optional(list(godet, MOST.parts)),
     pleats: optional(pleats),
+    darts: optional(darts),
     overskirts: optional(list(overskirt, MOST.parts)),
     straps: optional(straps),
     capes: optional(list(cape, MOST.parts)),

@@ -26,6 +26,7 @@ export type StepId =
   | `pleat:${string}`
   | `press-pleats:${string}`
   | `tucks:${string}`
+  | `darts:${string}`
   | `tiers:${string}`
   | `flounce:${string}`
   | `overskirt:${string}`

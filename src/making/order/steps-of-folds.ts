@@ -1,3 +1,4 @@
+import { goresOnce } from '../../gown/lines.ts';
 import { baggedPairs } from '../hem/bagged-pairs.ts';
 import type { MakingFacts } from '../making-facts.ts';
 import { step, type UnplacedStep } from './step.ts';
@@ -5,7 +6,25 @@ import { type StepId, togetherId } from './step-id.ts';
 
 /** Pleats that have their place: laid once the seams are sewn, as half of them lie in a seam. */
 export function foldSteps(facts: MakingFacts): UnplacedStep[] {
-  return [...pleatSteps(facts), ...tuckSteps(facts), ...pressSteps(facts)];
+  return [...dartSteps(facts), ...pleatSteps(facts), ...tuckSteps(facts), ...pressSteps(facts)];
+}
+
+/** On the flat pieces, before their seams. */
+function dartSteps({ bench: { gown, skirt } }: MakingFacts): UnplacedStep[] {
+  return skirt.layers.flatMap(({ layer, gores }) => {
+    const darts = goresOnce(gown).flatMap(({ name: gore, fullness }) =>
+      gores.includes(gore) ? (fullness?.darts ?? []).map((dart) => ({ ...dart, gore })) : [],
+    );
+    if (darts.length === 0) return [];
+    return [
+      step(
+        `darts:${layer.name}`,
+        ['stay-edges'],
+        { kind: 'darts', layer: layer.name, darts },
+        { before: [`seams:${layer.name}`] },
+      ),
+    ];
+  });
 }
 
 function pleatSteps(facts: MakingFacts): UnplacedStep[] {

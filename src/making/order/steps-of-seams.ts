@@ -1,3 +1,4 @@
+import type { Gore } from '../../gown/lines.ts';
 import type { MakingFacts } from '../making-facts.ts';
 import { seamsByName } from '../skirt.ts';
 import { step, type UnplacedStep } from './step.ts';
@@ -53,7 +54,7 @@ function godetSteps({ bench: { skirt } }: MakingFacts): UnplacedStep[] {
 /** Layers whose waist edge is longer than what it is sewn to. */
 function gatherSteps({ bench: { gown, skirt } }: MakingFacts): UnplacedStep[] {
   return skirt.layers.flatMap(({ layer, clothAtWaist, waist, gores, pleatedTops }) => {
-    const ofGore = gown.gores.find((gore) => gores.includes(gore.name) && gore.fullness !== undefined);
+    const ofGore = gown.gores.find((gore) => gores.includes(gore.name) && isGathered(gore));
     const fullness = layer.fullness ?? ofGore?.fullness;
     if (fullness === undefined) return [];
     return [
@@ -79,6 +80,11 @@ function seamStrips({ strips }: MakingFacts): UnplacedStep[] {
       { before: ['hang'] },
     ),
   );
+}
+
+/** Darts take a gore's fullness away before its seams are sewn. */
+export function isGathered({ fullness }: Pick<Gore, 'fullness'>): boolean {
+  return fullness !== undefined && fullness.by !== 'darts';
 }
 
 export function gatherId(layer: string): StepId {

@@ -3,7 +3,7 @@ import type { WaistGroup } from '../waist/waist-facts.ts';
 import { step, type UnplacedStep } from './step.ts';
 import { cutId, type StepId, togetherId } from './step-id.ts';
 import { BODICE_READY } from './steps-of-bodice.ts';
-import { gatherId } from './steps-of-seams.ts';
+import { gatherId, isGathered } from './steps-of-seams.ts';
 
 /** From the opening to the waist stay. */
 export function waistSteps(facts: MakingFacts): UnplacedStep[] {
@@ -92,8 +92,8 @@ function closeStep({ waist, closure }: MakingFacts): UnplacedStep[] {
 function joinSteps({ waist, bench: { gown } }: MakingFacts): UnplacedStep[] {
   if (gown.waist !== undefined) return [];
   const layerNamed = (name: string) => gown.layers.find((layer) => layer.name === name)!;
-  const isGathered = (name: string): boolean =>
-    layerNamed(name).fullness !== undefined || gown.gores.some((gore) => gore.fullness !== undefined);
+  const isFull = (name: string): boolean =>
+    layerNamed(name).fullness !== undefined || gown.gores.some(isGathered);
   const isCutSmaller = (name: string): boolean => layerNamed(name).shape.smallerAcross > 0;
   return waist.groups.map((group, index) => {
     const before = waist.groups[index - 1];
@@ -115,7 +115,7 @@ function joinSteps({ waist, bench: { gown } }: MakingFacts): UnplacedStep[] {
         clearance: waist.clearance,
         secondRow: waist.secondRow,
         panelled: gown.bodice.panelled,
-        gathered: group.layers.filter((name) => isGathered(name)),
+        gathered: group.layers.filter((name) => isFull(name)),
         stretched: group.layers.filter((name) => isCutSmaller(name)),
       },
     );

@@ -1,3 +1,4 @@
+import type { Dart } from '../../gown/cloth.ts';
 import type { GrowthTucks } from '../../gown/layer.ts';
 import type { Pleat } from '../../gown/parts.ts';
 
@@ -9,6 +10,11 @@ export type FoldWork =
       readonly pleat: Pleat;
       readonly places: number;
       readonly folds: number;
+    }
+  | {
+      readonly kind: 'darts';
+      readonly layer: string;
+      readonly darts: readonly (Dart & { readonly gore: string })[];
     }
   | {
       readonly kind: 'tucks';
