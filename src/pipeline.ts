@@ -34,8 +34,14 @@ import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
 import type { CutSet, DraftedGown } from './drafted-gown.ts';
 import { bindingParts } from './finishing/binding-parts.ts';
+import { edgeFacingParts } from './finishing/edge-facing-parts.ts';
 import { facingParts } from './finishing/facing-parts.ts';
-import { facingTooDeep, upperFacingTooDeep, waistFacingTooDeep } from './finishing/finishing-problems.ts';
+import {
+  edgeFacingTooDeep,
+  facingTooDeep,
+  upperFacingTooDeep,
+  waistFacingTooDeep,
+} from './finishing/finishing-problems.ts';
 import { openingParts } from './finishing/opening-parts.ts';
 import { openingProblems } from './finishing/opening-problems.ts';
 import { upperFacings } from './finishing/upper-facings.ts';
@@ -144,8 +150,10 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
   const facings = facingParts(drafts, capes);
   const upper = upperFacings(bodice);
   const ofWaist = waistParts(gown, drafts.layers);
+  const ofEdges = edgeFacingParts(gown, drafts.layers);
   const finishing = [
     ...facings.parts,
+    ...('gore' in ofEdges ? [] : ofEdges),
     ...('gore' in upper ? [] : upper),
     ...('gore' in ofWaist ? [] : ofWaist),
     ...openingParts(gown, drafts),
@@ -173,6 +181,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...partFindings(gown, drafts, parts),
     ...facings.tooDeep.map((found) => facingTooDeep(found, gown.units)),
     ...('gore' in ofWaist ? [waistFacingTooDeep(gown.waist!, ofWaist, gown.units)] : []),
+    ...('gore' in ofEdges ? [edgeFacingTooDeep(gown.edgeFacing!, ofEdges, gown.units)] : []),
     ...openingProblems(gown, drafts),
     ...('gore' in upper ? [upperFacingTooDeep(gown.askedBodice!.facing!, upper.gore, gown.units)] : []),
     ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),

@@ -30,6 +30,12 @@ export function partRemarks(part: Part, units: Units): string[] {
       return [`faces the hem of ${part.of.faces}, ${say(part.of.depth)} deep`, FACING_SMALLER];
     case 'waist-facing':
       return [`faces the waist, ${say(part.of.depth)} deep`, 'cut smaller at the waist: lay raw edges level'];
+    case 'yoke':
+      return [
+        `of ${part.of.of}: joined to a ring of ${say(part.of.round)}, its lower edge takes the first tier`,
+      ];
+    case 'edge-facing':
+      return [`faces the ${part.of.edge}, ${say(part.of.depth)} deep`];
     case 'waistband':
       return bandRemarks(part.of, say);
     case 'placket':

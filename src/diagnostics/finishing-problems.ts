@@ -56,3 +56,9 @@ export const trimNotCut = error('trim-not-cut', (kind: string) => ({
   why: 'Only a binding is cut on the bias; the others are bought.',
   hint: 'Take `cloth` out, or write `kind: binding`.',
 }));
+
+export const edgesNotFaced = error('edges-not-faced', (edges: string) => ({
+  message: `The overskirt has a facing for its end edges, and they are ${edges}.`,
+  why: 'It would be cut for nothing.',
+  hint: 'Write `edges: faced`, or take `edge-facing` out.',
+}));

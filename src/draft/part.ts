@@ -41,6 +41,8 @@ export type PartKind =
   | { readonly kind: 'hem-facing'; readonly faces: string; readonly depth: number }
   | { readonly kind: 'upper-facing'; readonly depth: number }
   | { readonly kind: 'waist-facing'; readonly depth: number }
+  | { readonly kind: 'yoke'; readonly of: string; readonly round: number }
+  | { readonly kind: 'edge-facing'; readonly edge: string; readonly depth: number }
   | { readonly kind: 'placket'; readonly width: number; readonly opening: number }
   | { readonly kind: 'guard'; readonly width: number }
   | { readonly kind: 'opening-facing'; readonly at: string }

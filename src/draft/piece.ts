@@ -13,7 +13,8 @@ export type PartOfGown =
   | 'stay'
   | 'pocket'
   | 'loop'
-  | 'binding';
+  | 'binding'
+  | 'yoke';
 
 /**
  * One gore's seam-line outline, flat, right side up, its grain along y: the exact shape that is sewn.

@@ -23,11 +23,18 @@ export function waistFacingTooDeep(
   return tooDeep(place('width'), 'waist', tapeText(width, units), gore);
 }
 
-const tooDeep = error('facing-deeper-than-gore', (edge: 'hem' | 'waist', depth: string, gore: string) => ({
-  message: `A ${edge} facing ${depth} deep reaches over the other end of ${quoted(gore)}.`,
-  why: 'It is cut to the shape of the gore, and the gore ends there.',
-  hint: 'Make the facing less deep: a hand’s breadth is plenty on most edges.',
-}));
+export function edgeFacingTooDeep({ depth, place }: Facing, { gore }: TooDeep, units: Units): Diagnostic {
+  return tooDeep(place(), 'edge', tapeText(depth, units), gore);
+}
+
+const tooDeep = error(
+  'facing-deeper-than-gore',
+  (edge: 'hem' | 'waist' | 'edge', depth: string, gore: string) => ({
+    message: `A facing of the ${edge} ${depth} deep reaches over the other side of ${quoted(gore)}.`,
+    why: 'It is cut to the shape of the gore, and the gore ends there.',
+    hint: 'Make the facing less deep: a hand’s breadth is plenty on most edges.',
+  }),
+);
 
 export function upperFacingTooDeep({ depth, place }: Facing, panel: string, units: Units): Diagnostic {
   return upperTooDeep(place(), tapeText(depth, units), panel);

@@ -4,10 +4,11 @@ import type { Piece } from '../draft/piece.ts';
 import type { Gown } from '../gown/gown.ts';
 import type { Layer } from '../gown/layer.ts';
 import { isOneOf, type Loops, type Pocket, type Slit } from '../gown/openings.ts';
+import type { Tiers } from '../gown/parts.ts';
 import { BAG_ABOVE, bagPiece } from './pocket-bag.ts';
 import { FACING_EDGES, rectangle, STRIP_EDGES } from './rectangle.ts';
 
-type GownWithOpenings = Pick<Gown, 'closure' | 'slits' | 'pockets' | 'loops'>;
+type GownWithOpenings = Pick<Gown, 'closure' | 'slits' | 'pockets' | 'loops' | 'tiers'>;
 
 /** What lies in openings of seams, and loops: plackets, guards, facings, stays, pockets. */
 export function openingParts(gown: GownWithOpenings, drafts: LayerDrafts): Part[] {
@@ -16,6 +17,7 @@ export function openingParts(gown: GownWithOpenings, drafts: LayerDrafts): Part[
     ...gown.slits.flatMap((slit) => slitParts(slit, drafts)),
     ...gown.pockets.flatMap(pocketParts),
     ...gown.loops.map(loopsPart),
+    ...gown.tiers.flatMap(yokeParts),
   ];
 }
 
@@ -118,6 +120,16 @@ function loopsPart({ layer, count, length, width, place }: Loops): Part {
   );
   return partOf(piece, layer, { kind: 'loops', count, length, width }, () => place());
 }
+
+/** A straight yoke, as long round as the edge that the first tier is gathered to. */
+function yokeParts({ name, yoke, yokeDepth, yokeLayer, place }: Tiers): Part[] {
+  if (yokeLayer === undefined || yokeDepth === undefined) return [];
+  const size = { along: yoke, across: yokeDepth };
+  const piece = rectangle({ name: yokeLayer.name, part: 'yoke' }, size, YOKE_EDGES);
+  return [partOf(piece, yokeLayer, { kind: 'yoke', of: name, round: yoke }, () => place('yoke-depth'))];
+}
+
+const YOKE_EDGES = ['left-join', 'top', 'right-join', 'bottom'] as const;
 
 function partOf(piece: Piece, layer: Layer, of: Part['of'], place: Part['place']): Part {
   return {

@@ -4,7 +4,17 @@ import type { Layer } from './layer.ts';
 /** Sections of a gown that ask for pieces which finish it. */
 export type Finished = Pick<
   Gown,
-  'layers' | 'capes' | 'waist' | 'closure' | 'slits' | 'pockets' | 'loops' | 'trims' | 'askedBodice'
+  | 'layers'
+  | 'capes'
+  | 'waist'
+  | 'closure'
+  | 'slits'
+  | 'pockets'
+  | 'loops'
+  | 'trims'
+  | 'askedBodice'
+  | 'edgeFacing'
+  | 'tiers'
 >;
 
 /** What finishes a gown is cut as layers of its own: each of them once. */
@@ -12,11 +22,12 @@ export function finishingLayers(gown: Finished): Layer[] {
   const { waist, closure, slits, pockets, loops, trims } = gown;
   return [
     ...facingLayers(gown),
-    ...(gown.askedBodice?.facing ? [gown.askedBodice.facing.layer] : []),
+    ...[gown.askedBodice?.facing, gown.edgeFacing].flatMap((facing) => facing?.layer ?? []),
     ...[waist?.layer, closure?.piece?.layer].flatMap((layer) => layer ?? []),
     ...slits.flatMap(({ facing, stayLayer }) => [facing?.layer, stayLayer].flatMap((layer) => layer ?? [])),
     ...[...pockets, ...loops].map(({ layer }) => layer),
     ...trims.flatMap(({ bias }) => bias ?? []),
+    ...gown.tiers.flatMap(({ yokeLayer }) => yokeLayer ?? []),
   ];
 }
 

@@ -3,8 +3,8 @@ import { type FilePath, placeAt, type Spec } from '../gown-file/spec.ts';
 import { askedBodice, capeOf, strapOf } from './above-waist-of-spec.ts';
 import type { Cloth } from './cloth.ts';
 import type { Gown, Overskirt } from './gown.ts';
-import type { Layer } from './layer.ts';
-import { gownAllowances, type LayersAsked, layerOf } from './layers-of-spec.ts';
+import type { Facing, Layer } from './layer.ts';
+import { gownAllowances, type LayersAsked, layerOf, TURNS_INSIDE } from './layers-of-spec.ts';
 import type { GownLines } from './lines.ts';
 import { stationNamed, stationsNamed, stationsOnce } from './lines.ts';
 import { type LinesAsked, linesOf, namesOfStations } from './lines-of-spec.ts';
@@ -293,6 +293,9 @@ function overskirtsOf(spec: Spec, gown: Omit<Gown, 'overskirts'>, asked: LayersA
         overskirts: [],
         fittings: [],
         straps: [],
+        ...(overskirt.edgeFacing && {
+          edgeFacing: edgeFacingOf(overskirt, own, at('overskirts', i)),
+        }),
         slits: [],
         pockets: [],
         loops: [],
@@ -304,4 +307,23 @@ function overskirtsOf(spec: Spec, gown: Omit<Gown, 'overskirts'>, asked: LayersA
       },
     };
   });
+}
+
+/** As wide beyond the faced edge as the overskirt, its other edges as the gown's. */
+function edgeFacingOf(
+  { name, layers, edgeFacing }: NonNullable<Spec['overskirts']>[number],
+  asked: LayersAsked,
+  place: PlaceIn<['overskirts', number]>,
+): Facing {
+  const { depth, cloth } = edgeFacing!;
+  const here = () => place('edge-facing');
+  const own = layerOfPieces(`${name}-edge-facing`, cloth ?? layers[layers.length - 1]!.cloth, asked, here);
+  const { seam, waist, hem, named } = asked.allowances;
+  const ends = ['outer-edge', 'back-edge'].flatMap((end) => {
+    const at = named[end];
+    return at === undefined ? [] : [[end, { ...at, width: Math.max(0, at.width - TURNS_INSIDE) }] as const];
+  });
+  const edges = { ...named, ...own.allowances.named, ...Object.fromEntries(ends) };
+  const allowances = { seam, waist, hem, named: edges };
+  return { depth, layer: { ...own, allowances }, place: here };
 }

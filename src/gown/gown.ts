@@ -2,7 +2,7 @@ import type { Units } from '../diagnostics/units.ts';
 import type { OverskirtSpec } from '../gown-file/spec.ts';
 import type { AskedBodice, Body, Cape, PanelsApart, Strap } from './above-waist.ts';
 import type { Cloth } from './cloth.ts';
-import type { Layer } from './layer.ts';
+import type { Facing, Layer } from './layer.ts';
 import type { GownLines } from './lines.ts';
 import type { Loops, Pocket, Slit } from './openings.ts';
 import type { Flounce, Godet, Pleat, Tiers } from './parts.ts';
@@ -41,6 +41,8 @@ export interface Gown extends GownLines, Placed<[]> {
   readonly askedBodice?: AskedBodice;
   /** Of a skirt that is sewn to no bodice. */
   readonly waist?: WaistFinish;
+  /** Of an overskirt's end edges. */
+  readonly edgeFacing?: Facing;
   /** Where the panels of her two sides differ. */
   readonly panelsApart?: PanelsApart;
   readonly straps: readonly Strap[];

@@ -20,8 +20,15 @@ export function inOtherCloths(gown: Gown, other: (cloth: Cloth) => Cloth): Gown 
       sewnTo: changed(flounce.sewnTo),
       layer: changed(flounce.layer),
     })),
-    tiers: gown.tiers.map((tiers) => ({ ...tiers, layer: changed(tiers.layer) })),
+    tiers: gown.tiers.map((tiers) => ({
+      ...tiers,
+      layer: changed(tiers.layer),
+      ...(tiers.yokeLayer && { yokeLayer: changed(tiers.yokeLayer) }),
+    })),
     ...(gown.waist?.layer && { waist: { ...gown.waist, layer: changed(gown.waist.layer) } }),
+    ...(gown.edgeFacing && {
+      edgeFacing: { ...gown.edgeFacing, layer: changed(gown.edgeFacing.layer) },
+    }),
     ...(gown.closure?.piece && {
       closure: {
         ...gown.closure,

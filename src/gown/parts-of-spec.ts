@@ -4,6 +4,7 @@ import { hasGore, type Layer, PLAIN } from './layer.ts';
 import { type LayersAsked, layerAllowances } from './layers-of-spec.ts';
 import type { GownLines } from './lines.ts';
 import { goresAt, stationsNamed } from './lines.ts';
+import { layerOfPieces } from './openings.ts';
 import type { Flounce, Godet, Pleat, Tiers } from './parts.ts';
 import type { PlaceIn } from './placed.ts';
 
@@ -56,9 +57,13 @@ export function tiersOf(spec: TiersSpec, asked: LayersAsked, place: PlaceIn<['ti
     place('allowances', ...path),
   );
   const top = { width: given.top, place: place('allowances', 'top') };
+  const yokePlace = () => place('yoke-depth');
   return {
     ...rest,
     layer: { ...own, allowances: { ...own.allowances, named: { ...own.allowances.named, top } } },
+    ...(rest.yokeDepth !== undefined && {
+      yokeLayer: layerOfPieces(`${spec.name}-yoke`, cloth, asked, yokePlace),
+    }),
     place,
   };
 }

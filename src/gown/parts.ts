@@ -17,6 +17,8 @@ export interface Flounce
 /** Tiers of strips, cut as one run. mm. */
 export interface Tiers extends Omit<TiersSpec, 'cloth' | 'allowances'>, Placed<['tiers', number]> {
   readonly layer: Layer;
+  /** What its yoke is cut as. */
+  readonly yokeLayer?: Layer;
 }
 
 /** A wedge let into a seam. mm. */

@@ -68,7 +68,7 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
     text(
       `Make the ${tiers.name}: join the strips into one run, cut it into tiers of ${list(tiers.tiers.map(length))}, and close each into a ring.`,
       [
-        `Gather each tier to the one above, the top one to the yoke of ${length(tiers.yoke)}; quarter marks on quarter marks.`,
+        `Gather each tier to the one above, the top one to ${tiers.yokeLayer === undefined ? `the yoke of ${length(tiers.yoke)}` : `the ${tiers.yokeLayer.name}, closed into a ring of ${length(tiers.yoke)}`}; quarter marks on quarter marks.`,
         'Finish the lowest edge before the tiers are joined: it is the longest.',
       ],
     ),
@@ -89,7 +89,7 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
     ),
   overskirt: ({ overskirt }, { list, station }) =>
     text(
-      `Make the ${overskirt.name} by itself: seams, its end edges ${overskirt.edges}, and a band at its top.`,
+      `Make the ${overskirt.name} by itself: seams, its end edges ${overskirt.edges}${overskirt.gown.edgeFacing === undefined ? '' : ` with the ${overskirt.gown.edgeFacing.layer.name}`}, and a band at its top.`,
       [
         `Layers: ${list(overskirt.gown.layers.map((layer) => layer.name))}.`,
         `It fastens with ${overskirt.fastened} from ${station(overskirt.from)} to ${station(overskirt.to ?? 'centre-back')}.`,

@@ -8,7 +8,13 @@ import type { Page } from './page.ts';
 
 /** Facings, the waist of a skirt without a bodice, and what lies in openings. */
 export function checkFinishing(page: Page): Diagnostic[] {
-  return [...checkFacings(page), ...checkWaist(page), ...checkSlits(page), ...checkPieces(page)];
+  return [
+    ...checkFacings(page),
+    ...checkWaist(page),
+    ...checkSlits(page),
+    ...checkPieces(page),
+    ...checkEdges(page),
+  ];
 }
 
 /** A facing belongs to a hem that is faced. */
@@ -98,4 +104,13 @@ function checkPieces(page: Page): Diagnostic[] {
       : [problems.trimNotCut(page.keyAt('trims', i, 'cloth'), kind)],
   );
   return [...ofClosure, ...ofTrims];
+}
+
+/** The end edges of an overskirt have facings where they are faced. */
+function checkEdges(page: Page): Diagnostic[] {
+  return (page.sketch.overskirts ?? []).flatMap(({ edges = 'faced' }, i) =>
+    edges === 'faced' || !page.has('overskirts', i, 'edge-facing')
+      ? []
+      : [problems.edgesNotFaced(page.keyAt('overskirts', i, 'edge-facing'), edges)],
+  );
 }

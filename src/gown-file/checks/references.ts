@@ -140,6 +140,9 @@ function checkClothsNamed(page: Page): Diagnostic[] {
     ...one(page, edging?.cloth, 'edging', 'cloth'),
     ...one(page, page.sketch.waist?.cloth, 'waist', 'cloth'),
     ...one(page, page.sketch.closure?.cloth, 'closure', 'cloth'),
+    ...(page.sketch.overskirts ?? []).flatMap(({ edgeFacing }, i) =>
+      one(page, edgeFacing?.cloth, 'overskirts', i, 'edge-facing', 'cloth'),
+    ),
     ...(page.sketch.slits ?? []).flatMap(({ facing }, i) =>
       one(page, facing?.cloth, 'slits', i, 'facing', 'cloth'),
     ),

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { BOUNDS, MOST } from './bounds.ts';
-import { hemFinish, layer } from './cloth-sections.ts';
+import { facing, hemFinish, layer } from './cloth-sections.ts';
 import { allowances, gore, lengths, train } from './gown-sections.ts';
 import { described, list, listOf, optional, section } from './section.ts';
 import { USUAL_RUFFLE } from './usual.ts';
@@ -34,6 +34,7 @@ export const tiers = section(
     name: name(),
     cloth: name(),
     yoke: described(length(BOUNDS.girth), 'Edge that the first tier is gathered to, all round'),
+    'yoke-depth': optional(length(BOUNDS.flounce), 'Of a straight yoke, where it is to be cut'),
     tiers: list(length(BOUNDS.sweep), MOST.tiers),
     depths: z.pipe(
       z.union([length(BOUNDS.flounce), listOf(length(BOUNDS.flounce))]),
@@ -113,6 +114,7 @@ export const overskirt = section(
     layers: list(layer, MOST.layers),
     fastened: optional(oneOf('hooks', 'buttons', 'snaps', 'ties')),
     edges: optional(oneOf('bound', 'faced', 'turned'), 'How its end edges are finished'),
+    'edge-facing': optional(facing, 'Shaped facings of its end edges, where they are faced'),
     'quick-release': optional(flag()),
     notes: optional(notes()),
   },

@@ -10,7 +10,13 @@ import type { OpenStretch } from './work-to-waist.ts';
 /** Pieces that finish an edge or an opening are made up before they are sewn on. */
 export function finishingSteps(facts: MakingFacts): UnplacedStep[] {
   return [
-    ...facts.bench.gown.layers.flatMap(facingSteps),
+    ...facts.bench.gown.layers.flatMap((layer) => facingSteps(layer, `hem:${layer.name}`)),
+    ...facts.bench.gown.overskirts.flatMap(({ name, gown }) =>
+      gown.layers.flatMap((layer) => facingSteps(layer, `overskirt-hem:${name}`)),
+    ),
+    ...facts.bench.gown.capes.flatMap(({ name, layers }) =>
+      layers.flatMap((layer) => facingSteps(layer, `beside:${name}`)),
+    ),
     ...ownWaistSteps(facts),
     ...slitSteps(facts),
     ...pocketSteps(facts),
@@ -50,7 +56,7 @@ function ownWaistSteps({ bench: { gown, skirt }, grams }: MakingFacts): Unplaced
   ];
 }
 
-function facingSteps({ name, facing }: Layer): UnplacedStep[] {
+function facingSteps({ name, facing }: Layer, before: StepId): UnplacedStep[] {
   if (facing === undefined) return [];
   const { layer, depth } = facing;
   return [
@@ -58,7 +64,7 @@ function facingSteps({ name, facing }: Layer): UnplacedStep[] {
       `facing:${name}`,
       [cutId(layer), 'mark'],
       { kind: 'facing', facing: layer.name, faces: name, depth },
-      { before: [`hem:${name}`] },
+      { before: [before] },
     ),
   ];
 }

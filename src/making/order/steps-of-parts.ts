@@ -13,7 +13,7 @@ export function partSteps({ bench: { gown } }: MakingFacts): UnplacedStep[] {
     ...gown.tiers.map((tiers) =>
       step(
         `tiers:${tiers.name}`,
-        [cutId(tiers.layer), 'mark'],
+        [cutId(tiers.layer), ...(tiers.yokeLayer ? [cutId(tiers.yokeLayer)] : []), 'mark'],
         { kind: 'tiers', tiers },
         { before: ['hang'] },
       ),
@@ -46,7 +46,7 @@ function overskirtSteps(overskirt: Overskirt): UnplacedStep[] {
   return [
     step(
       `overskirt:${name}`,
-      [...gown.layers.map(cutId), 'mark'],
+      [...gown.layers.map(cutId), ...(gown.edgeFacing ? [cutId(gown.edgeFacing.layer)] : []), 'mark'],
       { kind: 'overskirt', overskirt },
       { before: ['hang'] },
     ),

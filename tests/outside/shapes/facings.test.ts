@@ -56,8 +56,12 @@ const outlineOf = (piece: PatternPiece): CurvePath =>
 
 /** What of a gore lies within a depth of its hem line, the hem run on straight beyond the gore: by a polygon library. */
 function regionBesideHem(gore: PatternPiece, depth: number): readonly Path64[] {
-  const hem = polygonOf(hemOf(gore));
-  const [first, last] = [directionAtStart(hemOf(gore)), directionAtEnd(hemOf(gore))];
+  return regionBeside(hemOf(gore), gore, depth);
+}
+
+function regionBeside(edge: CurvePath, gore: PatternPiece, depth: number): readonly Path64[] {
+  const hem = polygonOf(edge);
+  const [first, last] = [directionAtStart(edge), directionAtEnd(edge)];
   const line = [along(hem[0]!, first, -4 * depth), ...hem, along(hem.at(-1)!, last, 4 * depth)];
   const band = Clipper.inflatePaths(
     [line.map(unit)],
@@ -157,5 +161,34 @@ describe('a facing', () => {
     expect(Math.abs(areaOf(outlineOf(facings[0]!)) - apart)).toBeLessThan(apart * 1e-4);
     const hems = gores.reduce((sum, gore) => sum + hemOf(gore).length, 0);
     expect(Math.abs(hemOf(facings[0]!).length - hems)).toBeLessThan(0.02);
+  });
+
+  it('of an overskirt’s free edge is what of its end gore lies within its depth of that edge', async () => {
+    const { gores, facings } = await piecesOf({
+      units: 'cm',
+      bodice: { 'waist-seam': 72 },
+      gores: ['front', 'side', 'back'].map((name) => ({ name, top: 12, hem: 40 })),
+      lengths: level(100),
+      overskirts: [
+        {
+          name: 'train',
+          from: 'front/side',
+          gores: [
+            { name: 'tail-side', top: 12, hem: 60 },
+            { name: 'tail-back', top: 12, hem: 60 },
+          ],
+          lengths: { 'hem-width-at': 100, at: { 'outer-edge': 100, 'centre-back': 150 } },
+          layers: [{ name: 'tail', cloth: 'calico', hem: 'turned' }],
+          'edge-facing': { depth: 6 },
+        },
+      ],
+    });
+    expect(facings.map(({ gore }) => gore)).toEqual(['tail-side-edge']);
+    const [facing] = facings;
+    const gore = gores.find((piece) => piece.gore === 'tail-side')!;
+    const edge = (piece: PatternPiece) => piece.sew.get('outer-edge')!;
+    expect(Math.abs(edge(facing!).length - edge(gore).length)).toBeLessThan(0.01);
+    const region = areaIn(regionBeside(edge(gore), gore, 60));
+    expect(Math.abs(areaOf(outlineOf(facing!)) - region)).toBeLessThan(region * 1e-4);
   });
 });

@@ -158,3 +158,17 @@ describe('a binding cut on the bias', () => {
     expect((along - 10) * (across - 10)).toBeLessThan(area);
   });
 });
+
+it('a yoke of tiers is as long as the edge that they are gathered to, by its size', async () => {
+  const { named } = await drafted({
+    tiers: [{ name: 'net', cloth: 'calico', yoke: 96, 'yoke-depth': 20, tiers: [200], depths: 30 }],
+  });
+  expect(named('yoke')).toMatchObject([
+    { name: 'net-yoke', bySize: true, copies: 1, edges: { top: 960, 'left-join': 200 } },
+  ]);
+});
+
+it('loops are one strip: as many times one’s length, twice as wide as they are turned', async () => {
+  const { named } = await drafted({ loops: [{ count: 12, length: 5, width: 0.5, cloth: 'calico' }] });
+  expect(named('loop')).toMatchObject([{ name: 'loops', edges: { 'sewn-edge': 600, 'upper-end': 10 } }]);
+});
