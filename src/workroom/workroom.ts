@@ -31,6 +31,7 @@ import { type WeightFacts, weightFacts } from '../making/supplies/weight-facts.t
 import { type TrainFootprint, trainFootprint } from '../making/train/train-footprint.ts';
 import { type WaistFacts, waistFacts } from '../making/waist/waist-facts.ts';
 import { type Pricing, pricing } from '../money/pricing.ts';
+import { type StoneFacts, stoneFacts } from '../stones/stone-facts.ts';
 import { type MissingFact, missingFacts } from './missing-facts.ts';
 
 /** Every figure that the papers print: worked out here, drawn elsewhere. */
@@ -58,6 +59,8 @@ interface WorkroomParts {
   readonly bustle: BustleFacts | undefined;
   /** Where it is drafted and made here. */
   readonly bodice: DraftedBodice | undefined;
+  /** Set by hand: counted, with their places. */
+  readonly stones: readonly StoneFacts[];
   readonly pricing: Pricing;
   readonly calendar: readonly CalendarEntry[] | undefined;
 }
@@ -113,7 +116,8 @@ function workroomParts(
   const edging = edgingFacts(bench, bought);
   const petticoat = petticoatFacts(bench, drafts.gown);
   const bustle = bustleFacts(bench);
-  const priced = pricing(bench, { layers, bought, edging: edging.facts, strips });
+  const stones = stoneFacts(gown, drafts);
+  const priced = pricing(bench, { layers, bought, edging: edging.facts, strips, stones });
   const dates = calendarOf(gown);
   const facts: WorkroomParts = {
     skirt,
@@ -126,6 +130,7 @@ function workroomParts(
     footprint: trainFootprint(drafts.gown, skirt, gown.godets),
     bustle: bustle.facts,
     bodice,
+    stones,
     pricing: priced.facts,
     calendar: dates.facts,
   };
