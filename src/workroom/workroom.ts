@@ -14,7 +14,7 @@ import type { Layer } from '../gown/layer.ts';
 import type { BoughtCloth } from '../lay/plan/lay-facts.ts';
 import { type BustleFacts, bustleFacts } from '../making/bustle/bustle-facts.ts';
 import { type ClosureFacts, closureFacts } from '../making/closure/closure-facts.ts';
-import { type EdgingFacts, edgingFacts } from '../making/edging/edging-facts.ts';
+import { type CapeHem, type EdgingFacts, edgingFacts } from '../making/edging/edging-facts.ts';
 import { type Bench, benchOf, type Found } from '../making/findings.ts';
 import { type HemFacts, hemFacts } from '../making/hem/hem-facts.ts';
 import type { PageCautions } from '../making/order/cautioned.ts';
@@ -74,6 +74,7 @@ export interface WorkroomInput {
   readonly layers: readonly Layer[];
   readonly cut: { readonly pieces: readonly CutPiece[] };
   readonly bodice?: DraftedBodice;
+  readonly capeHems?: readonly CapeHem[];
 }
 
 /** What the workroom makes of a drafted gown and its lays. Without lays nothing is said of lengths to buy. */
@@ -105,7 +106,7 @@ export function workroomFindings(
 }
 
 function workroomParts(
-  { gown, drafts, skirt, layers, bodice }: Omit<WorkroomInput, 'cut'>,
+  { gown, drafts, skirt, layers, bodice, capeHems }: Omit<WorkroomInput, 'cut'>,
   bought: readonly BoughtCloth[],
 ): Found<WorkroomParts> & { readonly bench: Bench } {
   const bench = benchOf(gown, skirt);
@@ -113,7 +114,7 @@ function workroomParts(
   const closure = closureFacts(bench);
   const hems = hemFacts(bench);
   const strips = stripFacts(bench);
-  const edging = edgingFacts(bench, bought);
+  const edging = edgingFacts(bench, bought, capeHems);
   const petticoat = petticoatFacts(bench, drafts.gown);
   const bustle = bustleFacts(bench);
   const stones = stoneFacts(gown, drafts);
