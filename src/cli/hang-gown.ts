@@ -4,10 +4,11 @@ import { isDeepStrictEqual } from 'node:util';
 import { Worker } from 'node:worker_threads';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { hangTask } from '../hanging/gown-to-hang.ts';
-import { type Hanging, type HangTask, type HungGown, hungGown } from '../hanging/hung-gown.ts';
+import { type Hanging, type HungGown, hungAtFirst, hungGown } from '../hanging/hung-gown.ts';
 import { type Kept, NOTHING_KEPT } from '../kept/kept.ts';
 import { workroom } from '../workroom/workroom.ts';
 import { noThread } from './fault.ts';
+import type { HangOrder } from './hang-worker.ts';
 
 /** Beside the bundle; from the source tree, where there is none, the gown is hung in this thread. */
 const WORKER = new URL('./hang-worker.cjs', import.meta.url);
@@ -16,9 +17,15 @@ const WORKER = new URL('./hang-worker.cjs', import.meta.url);
 export async function hangGown(gown: DraftedGown, kept: Kept = NOTHING_KEPT): Promise<Hanging> {
   const task = hangTask(gown, workroom(gown, []).facts);
   const key = createHash('sha256').update('hanging').update(JSON.stringify(task, listed)).digest('hex');
-  const hung = hungBefore(kept.recall(key)) ?? (await hang(task));
+  const hung = hungBefore(kept.recall(key)) ?? (await hang({ task, atFirst: false }));
   if (isDeepStrictEqual(JSON.parse(JSON.stringify(hung)), hung)) kept.keep(key, hung);
   return { task, hung };
+}
+
+/** A first picture of a gown, in a tenth of the work. */
+export async function hangAtFirst(gown: DraftedGown): Promise<Hanging> {
+  const task = hangTask(gown, workroom(gown, []).facts);
+  return { task, hung: await hang({ task, atFirst: true }) };
 }
 
 /** What JSON would leave out of a task, or write in another way. */
@@ -28,8 +35,9 @@ function listed(_key: string, value: unknown): unknown {
   return Object.is(value, -0) ? '-0' : value;
 }
 
-async function hang(task: HangTask): Promise<HungGown> {
-  return existsSync(WORKER) ? inThread(task) : hungGown(task);
+async function hang(order: HangOrder): Promise<HungGown> {
+  if (existsSync(WORKER)) return inThread(order);
+  return order.atFirst ? hungAtFirst(order.task) : hungGown(order.task);
 }
 
 /** What was kept of a gown that hung, if it is one: views and figures, of numbers that are. */
@@ -48,9 +56,9 @@ function isReal(value: unknown): boolean {
   return typeof value !== 'object' || value === null || Object.values(value).every(isReal);
 }
 
-function inThread(task: HangTask): Promise<HungGown> {
+function inThread(order: HangOrder): Promise<HungGown> {
   return new Promise((resolve, reject) => {
-    const worker = new Worker(WORKER, { workerData: task });
+    const worker = new Worker(WORKER, { workerData: order });
     worker.on('error', (error) => reject(noThread(error, 'to hang the gown') ?? error));
     // A thread that ends without a word would be waited for, and nothing to wait with.
     worker.on('exit', (code) =>

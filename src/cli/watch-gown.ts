@@ -9,11 +9,12 @@ import { draft, draftOutputs } from '../pipeline.ts';
 import type { GownPage } from '../print/screen/gown-page.ts';
 import { brokenPage, type PageSource, pageFile, pageFindings } from '../publish/page-file.ts';
 import { patternFiles } from '../publish/pattern-files.ts';
+import { drawnViews } from '../publish/views-file.ts';
 import { english } from '../words/english.ts';
 import { workroom } from '../workroom/workroom.ts';
 import { ExitStatus } from './exit-status.ts';
 import { MachineFault } from './fault.ts';
-import { hangGown } from './hang-gown.ts';
+import { hangAtFirst, hangGown } from './hang-gown.ts';
 import type { Machine } from './machine.ts';
 import { fontBytes } from './package-files.ts';
 import { NEWS, PageServer } from './page-server.ts';
@@ -107,15 +108,17 @@ class WatchedGown {
     else this.show({ ...this.last, findings: [] }, notice);
   }
 
-  /** The pattern and what was found at once, the lays and papers when they are there. */
+  /** The pattern, a first picture and what was found at once; the lays, the papers and the picture when they are there. */
   private showSoon(gown: DraftedGown, findings: readonly Diagnostic[], stop: LayStop): void {
     const overtaken = () => stop !== this.stop || Atomics.load(stop, 0) !== 0;
     const all = async (): Promise<void> => {
+      const first = hangAtFirst(gown);
       const { files, report: sheets } = await patternFiles(gown, { font: fontBytes });
+      const views = drawnViews(gown, await first);
       const { facts } = workroom(gown, []);
       if (overtaken()) return;
       const status = english(gown.gown.units).screen.busy;
-      this.show({ gown, facts, lays: [], files, sheets, findings, status });
+      this.show({ gown, facts, lays: [], files, sheets, views, findings, status });
       const kept = new KeptEntries(this.kept.entries);
       const lays = planGownLays(gown, 'quick', this.machine, { stopped: stop, kept });
       const hanging = hangGown(gown, kept);

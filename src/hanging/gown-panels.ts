@@ -4,7 +4,7 @@ import { runsRound } from '../gown/lines.ts';
 import { flatApart, type Panel, type Strip, stripOf } from './sewn-cloth.ts';
 
 /** Width of cloth between two columns at the hem, and length between two rows, about, mm. Smaller shows finer folds. */
-export const FINEST = 32;
+export const FINEST = 36;
 /** Rows and columns come in fours, so that the start can be twice as coarse, twice. */
 export const FOURS = 4;
 

@@ -6,6 +6,8 @@ import type { Body } from './sewn-cloth.ts';
 export interface Hang {
   readonly columns: number;
   readonly rows: number;
+  /** Columns of the given cloth to one of these; seams and joins are counted in these. */
+  readonly stride: number;
   /** One half is the other's image. */
   readonly mirrored: boolean;
   /** Three numbers a place, column by column, each from the sewn edge down. */
@@ -32,12 +34,13 @@ export function hangOf(sewn: GownHung, mesh: ClothMesh): Hang {
   return {
     columns,
     rows,
+    stride: mesh.stride,
     mirrored: mesh.closing === 'mirrored',
     place: whole.place,
     depth: depths(whole),
-    seams: sewn.seams,
+    seams: sewn.seams.map((seam) => ({ ...seam, column: seam.column / mesh.stride })),
     stationNames: sewn.stations.map(({ name }) => name),
-    joins: sewn.joins,
+    joins: sewn.joins.map((row) => row / mesh.stride),
     body: sewn.body,
     waistHeight: sewn.waistHeight,
     assumedFloor: sewn.assumedFloor,

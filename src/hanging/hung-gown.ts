@@ -52,6 +52,12 @@ export const SETTLINGS: readonly Settling[] = [
   { stride: 1, steps: 60, fall: 0.0006, keeps: 0.88 },
 ];
 
+/** The start alone, drawn as it is: a picture while the maker waits. */
+export const AT_FIRST: readonly Settling[] = [
+  { stride: 2, steps: 260, fall: 0.2, keeps: 0.97 },
+  { stride: 2, steps: 60, fall: 0.03, keeps: 0.95 },
+];
+
 /** With a train drawn up much hangs from few places: small falls throughout, or the cloth would slip off them. */
 export const DRAWN_UP: readonly Settling[] = [
   { stride: 2, steps: 300, fall: 0.1, keeps: 0.98 },
@@ -63,6 +69,13 @@ export const DRAWN_UP: readonly Settling[] = [
 
 /** The floor at 0, and friction of cloth on it and of cloth on a petticoat, for one of pressure. From memory: 0.3 to 0.6, 0.15 to 0.3. */
 export const AROUND = { floor: 0, floorGrip: 0.4, bodyGrip: 0.15 } as const;
+
+/** The same in a tenth of the work, with its train down: coarser folds, and figures that are not yet to be relied on. */
+export function hungAtFirst(task: HangTask): HungGown {
+  const { sewn } = task;
+  const mesh = hangCloth(sewn.cloth, { body: sewn.body, ...AROUND }, AT_FIRST);
+  return looked(hangOf(sewn, mesh), ['front', 'side', 'back', 'above'], task);
+}
 
 /** Hangs a drafted gown over what she wears under it, on the floor, and with its train drawn up. */
 export function hungGown(task: HangTask): HungGown {

@@ -31,5 +31,8 @@ export function pleatLines(cloth: SewnCloth, gores: Gown['gores'], layer: Pick<L
   const apart = lines.filter((line, i) => i === 0 || line - lines[i - 1]! > AS_ONE);
   if (cloth.closing !== 'mirrored') return apart;
   const all = 2 * (columnsOf(cloth) - 1);
-  return [...apart, ...apart.filter((line) => line > 0 && line < all / 2).map((line) => all - line)];
+  return [
+    ...apart,
+    ...apart.filter((line) => line > AS_ONE && line < all / 2 - AS_ONE).map((line) => all - line),
+  ];
 }

@@ -40,4 +40,4 @@ export function tracedOutline(map: DepthMap): Point[][] {
 }
 
 /** A loop of fewer cell sides is a speck. */
-const LEAST_SIDES = 60;
+const LEAST_SIDES = 40;

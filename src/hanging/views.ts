@@ -102,7 +102,9 @@ function viewOf(
       [
         ...[
           ...hang.seams.map(({ column, from = 0 }) => columnLine(hang, seen, column * FINER, from)),
-          ...pleats.map((column) => columnLine(hang, seen, Math.round(column * FINER) % seen.columns, 0)),
+          ...pleats.map((column) =>
+            columnLine(hang, seen, Math.round((column / hang.stride) * FINER) % seen.columns, 0),
+          ),
           ...hang.joins.map((row) => rowLine(seen, row * FINER)),
         ].flatMap(inside),
         ...all('seams'),
@@ -255,7 +257,7 @@ function openingLine(
 ): SeenLine {
   const steps = 24;
   return Array.from({ length: steps + 1 }, (_, k) =>
-    atDepth(hang, seen, column * FINER, from + ((to - from) * k) / steps),
+    atDepth(hang, seen, (column / hang.stride) * FINER, from + ((to - from) * k) / steps),
   );
 }
 

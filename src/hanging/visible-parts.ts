@@ -58,7 +58,7 @@ const DEEPER = 12;
 
 /** A fold that hides something, and not the outline, which is drawn apart. */
 export function isFold(map: DepthMap, place: readonly [number, number, number]): boolean {
-  return someAround(map, place, 3, (depth) => depth < place[2] - DEEPER) && !isOutline(map, place);
+  return someAround(map, place, 2, (depth) => depth < place[2] - DEEPER) && !isOutline(map, place);
 }
 
 function depthAt({ left, top, cell, width, height, depth }: DepthMap, x: number, y: number): number {
@@ -73,7 +73,7 @@ export function isEmpty(map: DepthMap, { x, y }: Point): boolean {
 }
 
 export function isOutline(map: DepthMap, place: readonly [number, number, number]): boolean {
-  return someAround(map, place, 4, (depth) => depth === Number.NEGATIVE_INFINITY);
+  return someAround(map, place, 3, (depth) => depth === Number.NEGATIVE_INFINITY);
 }
 
 function someAround(

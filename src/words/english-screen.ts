@@ -37,6 +37,6 @@ export function englishScreen({ unit }: Basics) {
     brokenNow: (file: string): string =>
       `${file} cannot be drafted as it stands now. Below is the last gown that could.`,
     brokenAtFirst: (file: string): string => `${file} cannot be drafted as it stands now.`,
-    busy: 'The cloth is still being planned: lays and papers follow.',
+    busy: 'A first picture: lays, papers and how it hangs follow.',
   };
 }

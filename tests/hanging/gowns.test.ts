@@ -7,7 +7,7 @@ import { hangTask } from '../../src/hanging/gown-to-hang.ts';
 import { type Hang, hangOf } from '../../src/hanging/hang.ts';
 import { hangCloth } from '../../src/hanging/hang-cloth.ts';
 import { hangFigures } from '../../src/hanging/hang-figures.ts';
-import { AROUND, DRAWN_UP, type HangTask, SETTLINGS } from '../../src/hanging/hung-gown.ts';
+import { AROUND, DRAWN_UP, type HangTask, hungAtFirst, SETTLINGS } from '../../src/hanging/hung-gown.ts';
 import { gownViews } from '../../src/hanging/views.ts';
 import { draft } from '../../src/pipeline.ts';
 import { workroom } from '../../src/workroom/workroom.ts';
@@ -147,6 +147,26 @@ it.each(['templates/a-line.yaml', 'templates/six-gores.yaml'])(
     }
   },
 );
+
+it('the first picture is the gown already: its outline within 3 cm, its seams at their places', () => {
+  const { task, hang } = hangOfFile('templates/over-a-hoop.yaml');
+  const first = hungAtFirst(task).views;
+  const last = gownViews(hang, ['front', 'side', 'back', 'above'], task.extras, task.above);
+  for (const [i, { side, box, seams }] of last.entries()) {
+    const other = first[i]!;
+    expect(other.side).toBe(side);
+    for (const edge of ['left', 'right', 'top', 'bottom'] as const)
+      expect(Math.abs(other.box[edge] - box[edge])).toBeLessThan(30);
+    // A seam of the coarse grid that was taken for one of the fine would lie far off.
+    for (const seam of seams) {
+      const middle = seam[Math.floor(seam.length / 2)]!;
+      const off = other.seams.flatMap((line) =>
+        line.slice(1).map((to, k) => offSegment(middle, line[k]!, to)),
+      );
+      expect(Math.min(...off)).toBeLessThan(40);
+    }
+  }
+});
 
 it('the train lies behind her as far as its cloth reaches, and hangs to the same last digit again', () => {
   const { task, hang } = hangOfFile('examples/lantern.yaml');
