@@ -3,6 +3,7 @@ import type { LayerDrafts } from './draft/draft-layers.ts';
 import type { CutPiece } from './draft/piece.ts';
 import type { Gown } from './gown/gown.ts';
 import type { Layer } from './gown/layer.ts';
+import type { CapeHem } from './making/edging/edging-facts.ts';
 import type { Skirt } from './making/skirt.ts';
 import type { GownReport } from './report/gown-report.ts';
 import type { GownMeasures } from './truing/measure-gown.ts';
@@ -19,6 +20,8 @@ export interface DraftedGown {
   readonly skirt: Skirt;
   /** Where it is drafted over her body, and not measured. */
   readonly bodice?: DraftedBodice;
+  /** What edging goes along, on one side of her. */
+  readonly capeHems: readonly CapeHem[];
   /** All that is cut: gores, flounces, strips and godets, and the pieces of every overskirt. Drawn when first asked for. */
   readonly cut: CutSet;
   /** Every layer that has pieces: the gown's, those that stand for a flounce or strips, and the overskirts'. */

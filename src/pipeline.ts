@@ -240,6 +240,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
         return skirt;
       },
       ...(bodice === undefined ? {} : { bodice }),
+      capeHems: capes.map(({ cape, hem }) => ({ name: cape.name, hem })),
       cut,
       layers: layers.filter((layer, i) => layers.findIndex(({ name }) => name === layer.name) === i),
       overskirts,

@@ -53,6 +53,7 @@ export type PetticoatSpec = Given<'petticoat'>;
 export type FlounceSpec = Given<'flounces'>[number];
 export type TiersSpec = Given<'tiers'>[number];
 export type GodetSpec = Given<'godets'>[number];
+export type StonesSpec = Given<'stones'>[number];
 export type DartSpec = Given<'darts'>[number];
 export type PleatSpec = Given<'pleats'>[number];
 export type OverskirtSpec = Given<'overskirts'>[number];

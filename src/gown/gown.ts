@@ -5,7 +5,7 @@ import type { Cloth } from './cloth.ts';
 import type { Facing, Layer } from './layer.ts';
 import type { GownLines } from './lines.ts';
 import type { Loops, Pocket, Slit } from './openings.ts';
-import type { Flounce, Godet, Pleat, Tiers } from './parts.ts';
+import type { Flounce, Godet, Pleat, Stones, Tiers } from './parts.ts';
 import type { Placed } from './placed.ts';
 import type {
   Bodice,
@@ -54,6 +54,7 @@ export interface Gown extends GownLines, Placed<[]> {
   readonly flounces: readonly Flounce[];
   readonly tiers: readonly Tiers[];
   readonly godets: readonly Godet[];
+  readonly stones: readonly Stones[];
   readonly pleats: readonly Pleat[];
   readonly overskirts: readonly Overskirt[];
   readonly fittings: readonly Fitting[];

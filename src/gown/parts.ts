@@ -1,4 +1,4 @@
-import type { FlounceSpec, GodetSpec, PleatSpec, TiersSpec } from '../gown-file/spec.ts';
+import type { FlounceSpec, GodetSpec, PleatSpec, StonesSpec, TiersSpec } from '../gown-file/spec.ts';
 import type { Layer } from './layer.ts';
 import type { Placed } from './placed.ts';
 import type { Station } from './station.ts';
@@ -19,6 +19,11 @@ export interface Tiers extends Omit<TiersSpec, 'cloth' | 'allowances'>, Placed<[
   readonly layer: Layer;
   /** What its yoke is cut as. */
   readonly yokeLayer?: Layer;
+}
+
+/** Beads or stones of one kind, scattered over a layer and set by hand. mm. */
+export interface Stones extends Omit<StonesSpec, 'layer'>, Placed<['stones', number]> {
+  readonly layer: Layer;
 }
 
 /** A wedge let into a seam. mm. */

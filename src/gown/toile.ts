@@ -48,6 +48,7 @@ export function toileOf(gown: Gown): Gown {
     layers: [layer],
     cloths: [calico],
     flounces: [],
+    stones: [],
     tiers: [],
     godets: gown.godets.map((godet) => ({ ...godet, layers: [layer.name], roughCut: 0 })),
     pleats: gown.pleats.map((pleat) => ({ ...pleat, layers: [layer.name] })),

@@ -1,4 +1,5 @@
 import type { DraftedBodice } from '../bodice/draft-asked.ts';
+import type { StoneFacts } from '../stones/stone-facts.ts';
 import type { BustleFacts } from './bustle/bustle-facts.ts';
 import type { ClosureFacts } from './closure/closure-facts.ts';
 import type { EdgingFacts } from './edging/edging-facts.ts';
@@ -18,6 +19,7 @@ export interface MakingFacts {
   readonly bustle: BustleFacts | undefined;
   /** Where it is drafted and made here. */
   readonly bodice: DraftedBodice | undefined;
+  readonly stones: readonly StoneFacts[];
   /** Grams with allowances, where every cloth's weight is given. */
   readonly grams: number | undefined;
 }

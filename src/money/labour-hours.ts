@@ -23,11 +23,18 @@ export interface HoursInAll {
 /**
  * Hours by task. Where `hours` gives the whole, what the tasks leave of it is other work; where it does not, work whose
  * rate per metre is given and that no task names is worked out from the lengths sewn.
+ * @param setting hours of what is set by hand, by its name
  */
-export function hoursByTask(labour: Labour, sewn: SewnLengths): HoursInAll {
-  const given = Object.entries(labour.tasks ?? {}).map(
+export function hoursByTask(
+  labour: Labour,
+  sewn: SewnLengths,
+  setting: readonly TaskHours[] = [],
+): HoursInAll {
+  const named = Object.entries(labour.tasks ?? {}).map(
     ([task, hours]): TaskHours => ({ task, hours: fractionOfText(hours) }),
   );
+  // What the maker says of a task stands before what is worked out for it.
+  const given = [...named, ...setting.filter(({ task }) => labour.tasks?.[task] === undefined)];
   if (labour.hours === undefined) {
     const tasks = [...given, ...byMetre(labour, sewn)];
     return { tasks, inAll: sumOfHours(tasks), over: false };

@@ -4,6 +4,7 @@ import type { Trim } from '../gown/sections.ts';
 import type { BoughtCloth } from '../lay/plan/lay-facts.ts';
 import type { EdgingFacts } from '../making/edging/edging-facts.ts';
 import type { StripFacts } from '../making/supplies/strip-facts.ts';
+import type { StoneFacts } from '../stones/stone-facts.ts';
 import type { Priced } from './quote.ts';
 
 /** What is bought and has a price, and the names of what has none. */
@@ -21,12 +22,13 @@ export interface Bought {
   readonly bought: readonly BoughtCloth[];
   readonly edging: EdgingFacts | undefined;
   readonly strips: readonly StripFacts[];
+  readonly stones: readonly StoneFacts[];
 }
 
 /** Cloths at the length that their lays say to buy, each cloth once; then edging, strips and the spec's notions. */
 export function pricedMaterials(
   gown: Pick<Gown, 'edging' | 'notions'>,
-  { layers, bought, edging, strips }: Bought,
+  { layers, bought, edging, strips, stones }: Bought,
 ): PricedMaterials {
   const priced: Priced[] = [];
   const withoutPrice: string[] = [];
@@ -52,6 +54,8 @@ export function pricedMaterials(
   for (const { kind, layer, along, buy, trim, isCut } of strips)
     if (!isCut)
       add(trim, { kind: 'strip', name: `${kind} ${along}`, strip: { kind, layer, along }, length: buy });
+  for (const { stones: own, count } of stones)
+    add(own.pricePer === undefined ? {} : { price: own.pricePer }, { kind: 'stones', name: own.name, count });
   for (const notion of gown.notions) {
     const { name, count = 1, length } = notion;
     add(notion, { kind: 'notion', name, ...(length === undefined ? { count } : { length }) });

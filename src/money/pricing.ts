@@ -3,8 +3,8 @@ import type { EdgingFacts } from '../making/edging/edging-facts.ts';
 import type { Bench, Found } from '../making/findings.ts';
 import * as problems from '../making/problems.ts';
 import type { Skirt } from '../making/skirt.ts';
-import { decimalText } from './fraction.ts';
-import { type HoursInAll, hoursByTask } from './labour-hours.ts';
+import { decimalText, fractionOfNumber, over } from './fraction.ts';
+import { type HoursInAll, hoursByTask, type TaskHours } from './labour-hours.ts';
 import { unitsIn } from './money.ts';
 import { type Bought, type PricedMaterials, pricedMaterials } from './priced-materials.ts';
 import { type Quote, quoteOf } from './quote.ts';
@@ -24,7 +24,10 @@ export interface Pricing {
 export function pricing({ gown, skirt }: Bench, parts: Bought): Found<Pricing> {
   const materials = pricedMaterials(gown, parts);
   const { labour, currency } = gown;
-  const hours = labour === undefined ? undefined : hoursByTask(labour, sewnLengths(skirt, parts.edging));
+  const hours =
+    labour === undefined
+      ? undefined
+      : hoursByTask(labour, sewnLengths(skirt, parts.edging), stoneHours(parts.stones));
   const charged = labour?.rate !== undefined && hours !== undefined && hours.tasks.length > 0;
   const quote =
     materials.priced.length === 0 && !charged
@@ -41,6 +44,15 @@ export function pricing({ gown, skirt }: Bench, parts: Bought): Found<Pricing> {
     );
   const record = recordOf(gown, { quote, priced: materials.priced, hours, bought: parts.bought });
   return { facts: { materials, hours, workCharged: charged, quote, record }, findings };
+}
+
+/** Exact: so many, set so many an hour. */
+function stoneHours(stones: Bought['stones']): TaskHours[] {
+  return stones.flatMap(({ stones: { name, perHour }, count }) =>
+    perHour === undefined || count === 0
+      ? []
+      : [{ task: name, hours: over(fractionOfNumber(count), fractionOfNumber(perHour)) }],
+  );
 }
 
 /** All rows of the whole gown once, mm: what hours per metre are multiplied by. */

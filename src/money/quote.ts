@@ -15,7 +15,7 @@ import { type Amount, less, moneyOf, moneyOfText, roundedToStep, shareOf, sumOf 
 
 /** One line of what the gown costs to make. */
 export interface QuoteLine {
-  readonly kind: 'cloth' | 'edging' | 'strip' | 'notion' | 'labour';
+  readonly kind: 'cloth' | 'edging' | 'strip' | 'stones' | 'notion' | 'labour';
   readonly name: string;
   readonly strip?: StripPlace;
   /** Length in mm, a count, or hours: what the price is multiplied by. */

@@ -82,6 +82,11 @@ export const BODICE_WRITERS: StepWriters<BodiceWork> = {
       `Make the ${name} and ${gathered ? 'gather' : 'sew'} it to ${from === undefined || to === undefined ? 'its edge' : `the upper edge from ${station(from)} to ${station(to)}`}, caught in its finish.`,
       [
         `Hems and free edges first: ${list(hems.map(({ layer, finish }) => `${layer} ${finish}`))}.`,
+        ...hems.flatMap(({ layer, edging }) =>
+          edging === undefined
+            ? []
+            : [`Then the ${edging} along the hem of the ${layer}, on both sides of her.`],
+        ),
         hems.some(({ finish }) => finish === 'raw') && 'Net does not fray: a clean cut is its hem.',
       ],
     ),

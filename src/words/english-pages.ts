@@ -134,6 +134,18 @@ export function englishPages({ length, list, station, unit }: Basics) {
       datesCaption: 'Dates, and days before the event',
       drop: 'Drop: how far the bodice’s edge lies below the level waist.',
     },
+    stones: {
+      title: 'Stones and beads',
+      heads: ['set', 'on', 'across', 'how many', 'gross', 'weight', 'hours', 'cost'],
+      /** As they are sold, whatever the tape is in. */
+      size: (mm: number): string => `${mm.toFixed(1)} mm`,
+      caption: `Set by hand: as many as the placing charts have, all round her; cost before overhead`,
+      chart: (name: string, size: string): string =>
+        `Placing chart of the ${name}, ${size} across: each piece as it is drawn, right side up, her left; on the fold its half. Turn it over for her right.`,
+      piece: (name: string, count: number, times: number): string =>
+        times === 1 ? `${name}: ${count}` : `${name}: ${times} × ${count}`,
+      spare: 'Some are lost and some break: buy more than is counted.',
+    },
     chalk: {
       inner: {
         caption: 'Straight lines inside: fold, and the line that a fold is brought to',
@@ -377,6 +389,9 @@ export function englishPages({ length, list, station, unit }: Basics) {
       opening: 'opens',
       openingWords: (kind: string, name: string, side: 'left' | 'right' | undefined): string =>
         `${kind} at ${station(name)}${side === undefined ? '' : `, on your ${side}`}`,
+      stones: 'set by hand',
+      stonesWords: (name: string, layer: string, count: number): string =>
+        `${name} on the ${layer}, ${count}`,
       priceHeads: ['what', 'amount'],
       layers: 'layers, from the inside out',
       approved: ['approved', 'date'],

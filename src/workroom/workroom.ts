@@ -14,7 +14,7 @@ import type { Layer } from '../gown/layer.ts';
 import type { BoughtCloth } from '../lay/plan/lay-facts.ts';
 import { type BustleFacts, bustleFacts } from '../making/bustle/bustle-facts.ts';
 import { type ClosureFacts, closureFacts } from '../making/closure/closure-facts.ts';
-import { type EdgingFacts, edgingFacts } from '../making/edging/edging-facts.ts';
+import { type CapeHem, type EdgingFacts, edgingFacts } from '../making/edging/edging-facts.ts';
 import { type Bench, benchOf, type Found } from '../making/findings.ts';
 import { type HemFacts, hemFacts } from '../making/hem/hem-facts.ts';
 import type { PageCautions } from '../making/order/cautioned.ts';
@@ -31,6 +31,7 @@ import { type WeightFacts, weightFacts } from '../making/supplies/weight-facts.t
 import { type TrainFootprint, trainFootprint } from '../making/train/train-footprint.ts';
 import { type WaistFacts, waistFacts } from '../making/waist/waist-facts.ts';
 import { type Pricing, pricing } from '../money/pricing.ts';
+import { type StoneFacts, stoneFacts } from '../stones/stone-facts.ts';
 import { type MissingFact, missingFacts } from './missing-facts.ts';
 
 /** Every figure that the papers print: worked out here, drawn elsewhere. */
@@ -58,6 +59,8 @@ interface WorkroomParts {
   readonly bustle: BustleFacts | undefined;
   /** Where it is drafted and made here. */
   readonly bodice: DraftedBodice | undefined;
+  /** Set by hand: counted, with their places. */
+  readonly stones: readonly StoneFacts[];
   readonly pricing: Pricing;
   readonly calendar: readonly CalendarEntry[] | undefined;
 }
@@ -71,6 +74,7 @@ export interface WorkroomInput {
   readonly layers: readonly Layer[];
   readonly cut: { readonly pieces: readonly CutPiece[] };
   readonly bodice?: DraftedBodice;
+  readonly capeHems?: readonly CapeHem[];
 }
 
 /** What the workroom makes of a drafted gown and its lays. Without lays nothing is said of lengths to buy. */
@@ -102,7 +106,7 @@ export function workroomFindings(
 }
 
 function workroomParts(
-  { gown, drafts, skirt, layers, bodice }: Omit<WorkroomInput, 'cut'>,
+  { gown, drafts, skirt, layers, bodice, capeHems }: Omit<WorkroomInput, 'cut'>,
   bought: readonly BoughtCloth[],
 ): Found<WorkroomParts> & { readonly bench: Bench } {
   const bench = benchOf(gown, skirt);
@@ -110,10 +114,11 @@ function workroomParts(
   const closure = closureFacts(bench);
   const hems = hemFacts(bench);
   const strips = stripFacts(bench);
-  const edging = edgingFacts(bench, bought);
+  const edging = edgingFacts(bench, bought, capeHems);
   const petticoat = petticoatFacts(bench, drafts.gown);
   const bustle = bustleFacts(bench);
-  const priced = pricing(bench, { layers, bought, edging: edging.facts, strips });
+  const stones = stoneFacts(gown, drafts);
+  const priced = pricing(bench, { layers, bought, edging: edging.facts, strips, stones });
   const dates = calendarOf(gown);
   const facts: WorkroomParts = {
     skirt,
@@ -126,6 +131,7 @@ function workroomParts(
     footprint: trainFootprint(drafts.gown, skirt, gown.godets),
     bustle: bustle.facts,
     bodice,
+    stones,
     pricing: priced.facts,
     calendar: dates.facts,
   };

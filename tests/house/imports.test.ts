@@ -8,7 +8,7 @@ import { describe, expect, it } from 'vitest';
  */
 const BEFORE_DRAFT = ['gown', 'diagnostics', 'geometry'];
 const BEFORE_LAYS = ['allowances', 'draft', ...BEFORE_DRAFT];
-const BEFORE_PAPERS = ['lay', 'truing', 'fittings', 'bodice', ...BEFORE_LAYS];
+const BEFORE_PAPERS = ['stones', 'lay', 'truing', 'fittings', 'bodice', ...BEFORE_LAYS];
 
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   geometry: [],
@@ -24,6 +24,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   kept: [],
   lay: ['kept', ...BEFORE_LAYS],
   chalk: BEFORE_LAYS,
+  stones: ['draft', ...BEFORE_DRAFT],
   dates: [],
   estimate: [],
   hanging: ['making', ...BEFORE_PAPERS],

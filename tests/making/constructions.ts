@@ -14,6 +14,9 @@ export const CONSTRUCTIONS = {
     layer: '  - {name: lace-layer, cloth: organza, hem: raw, edging: galloon}',
     section: 'edging: {name: galloon, from: bought-in, depth: 6, repeat: 12, scallop: 1.5}',
   },
+  stones: {
+    section: 'stones: [{name: crystals, layer: shell, sold-as: SS16, per-dm2: 2, over: [0, 20], from: hem}]',
+  },
   closure: {
     section:
       'closure: {kind: zip, at: centre-back, starts: 2.5, opening: 22, hip: 98, entry: steps-in, finish: guard}',

@@ -84,6 +84,11 @@ const RULES: readonly Rule[] = [
   },
   { why: 'a petticoat is made before a gown hangs over it', of: ['tiers'], order: [/^tiers:/, /^hang$/] },
   { why: 'a wedge is let into a sewn seam', of: ['godet'], order: [/^seams:shell$/, /^godet:shell:/] },
+  {
+    why: 'stones lie across pressed seams, and their weight draws the hem down',
+    of: ['stones'],
+    order: [/^seams:shell$/, /^stones:crystals$/, /^hang$/],
+  },
   { why: 'a wedge draws the hem down as it hangs', of: ['godet'], order: [/^godet:/, /^hang$/] },
   {
     why: 'gathers are drawn up before the edge is sewn',

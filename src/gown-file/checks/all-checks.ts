@@ -18,6 +18,7 @@ import { checkPleats } from './pleats.ts';
 import { checkReferences } from './references.ts';
 import { checkShares } from './shares.ts';
 import { checkStations } from './stations.ts';
+import { checkStones } from './stones.ts';
 import { checkTops } from './tops.ts';
 import { checkWorkroom } from './workroom.ts';
 
@@ -40,6 +41,7 @@ export function allChecks(page: Page): Diagnostic[] {
     checkShares,
     checkFullness,
     checkPleats,
+    checkStones,
     checkDarts,
     checkWorkroom,
     checkMoney,

@@ -30,7 +30,9 @@ function checkPartNames(page: Page): Diagnostic[] {
   for (const [i, layer] of layers.entries())
     if (layer.name !== undefined) taken.set(layer.name, page.at('layers', i, 'name'));
   const own: { name: string | undefined; path: FilePath; kind: string }[] = [
-    ...(['flounces', 'tiers', 'godets', 'pleats', 'overskirts', 'straps', 'capes'] as const).flatMap((list) =>
+    ...(
+      ['flounces', 'tiers', 'godets', 'pleats', 'stones', 'overskirts', 'straps', 'capes'] as const
+    ).flatMap((list) =>
       (page.sketch[list] ?? []).map(({ name }, i) => ({
         name,
         path: [list, i, 'name'] as const,
@@ -82,6 +84,7 @@ const KINDS = {
   tiers: 'set of tiers',
   godets: 'godet',
   pleats: 'pleat',
+  stones: 'set of stones',
   overskirts: 'overskirt',
   straps: 'strap',
   capes: 'cape',

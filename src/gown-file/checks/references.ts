@@ -72,6 +72,7 @@ function checkLayersNamed(page: Page): Diagnostic[] {
     flounces = [],
     godets = [],
     pleats = [],
+    stones = [],
   } = page.sketch;
   if (page.hasList('layers') && page.sketch.layers?.length === 0)
     return [problems.noLayers(page.keyAt('layers'))];
@@ -116,6 +117,11 @@ function checkLayersNamed(page: Page): Diagnostic[] {
     ...unknown(
       'layer',
       pleats.flatMap((pleat, i) => named(page, pleat.layers, 'pleats', i, 'layers')),
+      names,
+    ),
+    ...unknown(
+      'layer',
+      stones.flatMap(({ layer }, i) => one(page, layer, 'stones', i, 'layer')),
       names,
     ),
     ...unknown('layer', cut, [...names, ...others.flatMap(({ name }) => name ?? [])]),

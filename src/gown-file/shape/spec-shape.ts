@@ -15,6 +15,7 @@ import {
 import { leaf } from './leaf.ts';
 import { darts, flounce, godet, overskirt, pleats, tiers } from './part-sections.ts';
 import { described, list, listOf, optional, section } from './section.ts';
+import { stones } from './stone-sections.ts';
 import { length } from './values.ts';
 import { loops, pocket, slit, waist, withOwnWaist } from './waist-sections.ts';
 import { matching, notes, oneOf, text } from './words.ts';
@@ -64,6 +65,7 @@ const written = section(
     pockets: optional(list(pocket, MOST.parts)),
     loops: optional(list(loops, MOST.parts)),
     edging: optional(edging),
+    stones: optional(stones, 'Beads, stones and sequins that are set by hand'),
     trims: optional(list(trim, MOST.trims)),
     bustle: optional(bustle),
     fittings: optional(list(fitting, MOST.fittings)),

@@ -35,3 +35,6 @@ export const USUAL_TAILS = 1000;
 
 /** Bones keep clear of each sewn edge by half an inch, and are a quarter inch wide (common practice). */
 export const USUAL_BONES = { clear: 13, width: 7 } as const;
+
+/** Stones keep so far off seams and edges, mm: a presser foot and a finger (from memory). */
+export const USUAL_CLEAR_OF_SEAMS = 5;

@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import type { Gown } from '../../gown/gown.ts';
 import type { Edging } from '../../gown/sections.ts';
 import type { Side } from '../../gown/station.ts';
 import type { BoughtCloth } from '../../lay/plan/lay-facts.ts';
@@ -64,6 +65,7 @@ export interface OwnEdges {
 export function edgingFacts(
   { gown, skirt, say }: Bench,
   bought: readonly BoughtCloth[],
+  capes: readonly CapeHem[] = [],
 ): Found<EdgingFacts | undefined> {
   const { edging } = gown;
   if (edging === undefined) return { facts: undefined, findings: [] };
@@ -77,8 +79,9 @@ export function edgingFacts(
     plan: repeat === undefined ? undefined : edgingRound(layer.hem, layer.flare, repeat, edging.depth),
     byGore: edging.depth === undefined ? [] : edgingByGore(layer, edging.depth, repeat),
   }));
-  const need = hems.reduce((sum, hem) => sum + (hem.plan?.length ?? hem.length), 0);
-  const buy = need + hems.length * (repeat ?? 0);
+  const all = [...hems, ...alongCapes(gown, edging.name, capes)];
+  const need = all.reduce((sum, hem) => sum + (hem.plan?.length ?? hem.length), 0);
+  const buy = need + all.length * (repeat ?? 0);
   const own = edging.from === 'own-edges' ? ownEdges(edging, buy, bought) : undefined;
   if (own?.supply !== undefined && own.supply < buy) {
     findings.push(
@@ -108,13 +111,34 @@ export function edgingFacts(
     start: edging.start.name,
     side: edging.start.side,
     startAssumed: edging.startAssumed,
-    hems,
+    hems: all,
     need,
     buy,
     own,
     scallops,
   };
   return { facts, findings };
+}
+
+/** The hem of a cape on one side of her, mm. */
+export interface CapeHem {
+  readonly name: string;
+  readonly hem: number;
+}
+
+/** Along the hems of capes it lies once on each side of her; open at both ends, it needs no whole motifs. */
+function alongCapes(
+  { capes }: Pick<Gown, 'capes'>,
+  edging: string,
+  hems: readonly CapeHem[],
+): EdgingFacts['hems'][number][] {
+  return capes.flatMap(({ name, layers }) => {
+    const own = hems.find((cape) => cape.name === name);
+    if (own === undefined) return [];
+    return layers
+      .filter((layer) => layer.edging === edging)
+      .map((layer) => ({ layer: layer.name, length: 2 * own.hem, plan: undefined, byGore: [] }));
+  });
 }
 
 /** By gore: a hem that bulges here and is hollow there is told apart, as neither makes up for the other. */

@@ -35,6 +35,7 @@ export type StepId =
   | `pocket:${string}`
   | `loops:${string}`
   | `bias:${string}`
+  | `stones:${string}`
   | 'finish-opening'
   | `baste:${string}`
   | 'close'

@@ -121,7 +121,7 @@ function besideSteps({ bench: { gown }, bodice }: MakingFacts): UnplacedStep[] {
         from,
         to,
         gathered: fullness !== undefined,
-        hems: layers.map((layer) => ({ layer: layer.name, finish: layer.hem })),
+        hems: layers.map((layer) => ({ layer: layer.name, finish: layer.hem, edging: layer.edging })),
       },
       { before: ['fit'] },
     ),

@@ -1,5 +1,6 @@
 import type { Overskirt } from '../../gown/gown.ts';
 import type { Flounce } from '../../gown/parts.ts';
+import type { StoneFacts } from '../../stones/stone-facts.ts';
 import type { MakingFacts } from '../making-facts.ts';
 import { step, type UnplacedStep } from './step.ts';
 import { cutId } from './step-id.ts';
@@ -8,7 +9,7 @@ import { cutId } from './step-id.ts';
  * What is sewn to the skirt or worn with it. It all hangs with the gown, because its weight draws the skirt down; its
  * own hem is levelled, cut and closed only after that.
  */
-export function partSteps({ bench: { gown } }: MakingFacts): UnplacedStep[] {
+export function partSteps({ bench: { gown }, stones }: MakingFacts): UnplacedStep[] {
   return [
     ...gown.tiers.map((tiers) =>
       step(
@@ -20,7 +21,19 @@ export function partSteps({ bench: { gown } }: MakingFacts): UnplacedStep[] {
     ),
     ...gown.flounces.flatMap(flounceSteps),
     ...gown.overskirts.flatMap(overskirtSteps),
+    ...stones.map(stoneStep),
   ];
+}
+
+/** They go on across sewn and pressed seams, before the gown hangs: their weight draws it down. */
+function stoneStep({ stones, count, gross }: StoneFacts): UnplacedStep {
+  const { name, layer, offSeat } = stones;
+  return step(
+    `stones:${name}`,
+    [`seams:${layer.name}`],
+    { kind: 'set-stones', name, layer: layer.name, count, gross, seat: offSeat !== undefined },
+    { before: ['hang'] },
+  );
 }
 
 function flounceSteps(flounce: Flounce): UnplacedStep[] {

@@ -53,7 +53,11 @@ export type BodiceWork =
       readonly from: string | undefined;
       readonly to: string | undefined;
       readonly gathered: boolean;
-      readonly hems: readonly { readonly layer: string; readonly finish: HemFinish }[];
+      readonly hems: readonly {
+        readonly layer: string;
+        readonly finish: HemFinish;
+        readonly edging: string | undefined;
+      }[];
     };
 
 /** Bones of one length along one seam. */

@@ -41,6 +41,14 @@ export type WaistWork =
       readonly edge: number;
     }
   | { readonly kind: 'tiers'; readonly tiers: Tiers }
+  | {
+      readonly kind: 'set-stones';
+      readonly name: string;
+      readonly layer: string;
+      readonly count: number;
+      readonly gross: number;
+      readonly seat: boolean;
+    }
   | { readonly kind: 'flounce'; readonly flounce: Flounce }
   | { readonly kind: 'overskirt'; readonly overskirt: Overskirt }
   | {

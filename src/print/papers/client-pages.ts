@@ -47,6 +47,10 @@ function decidingRows({ words, workroom, gown }: PaperInput): string[][] {
     ...(closure === undefined
       ? []
       : [[text.opening, text.openingWords(closureRows.kind[closure.kind], closure.at, closure.side)]]),
+    ...workroom.stones.map(({ stones, count }) => [
+      text.stones,
+      text.stonesWords(stones.name, stones.layer.name, count),
+    ]),
     [
       text.layers,
       words.list(

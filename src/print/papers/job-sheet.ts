@@ -11,6 +11,7 @@ import { pageEdges } from './page-edges.ts';
 import type { PaperInput } from './paper-input.ts';
 import { seamBlocks } from './seam-blocks.ts';
 import { stockBlocks } from './stock-blocks.ts';
+import { stoneBlocks } from './stone-blocks.ts';
 import { trimBlocks } from './trim-blocks.ts';
 import { viewsBlock } from './views-block.ts';
 
@@ -27,6 +28,7 @@ export function jobSheet(input: PaperInput): FlowedPages {
       ...seamBlocks(input),
       ...joinBlocks(input),
       ...trimBlocks(input),
+      ...stoneBlocks(input),
       ...stockBlocks(input),
       ...orderBlocks(input),
       ...levellingBlocks(input),

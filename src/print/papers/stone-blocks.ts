@@ -1,0 +1,51 @@
+import type { Block } from '../page/page-blocks.ts';
+import type { PaperInput } from './paper-input.ts';
+import { placingChart } from './placing-chart.ts';
+
+/** What is set by hand: counts, weight, hours and cost, and where each stone goes. */
+export function stoneBlocks(input: PaperInput): Block[] {
+  const { words, workroom, paper } = input;
+  const { stones: text } = words;
+  if (workroom.stones.length === 0) return [];
+  return [
+    { kind: 'heading', level: 2, text: text.title },
+    {
+      kind: 'table',
+      caption: text.caption,
+      heads: text.heads,
+      align: ['start', 'start', 'start', 'end', 'end', 'end', 'end', 'end'],
+      rows: workroom.stones.map((own) => stoneRow(own, input)),
+    },
+    { kind: 'paragraph', text: text.spare },
+    ...workroom.stones.map(
+      ({ stones: { name, size }, pieces }): Block => ({
+        kind: 'figure',
+        drawing: placingChart(pieces, { width: paper.width - 30, height: CHART }, text.piece),
+        caption: text.chart(name, size === undefined ? '' : text.size(size)),
+      }),
+    ),
+  ];
+}
+
+/** Most of a page, mm. */
+const CHART = 210;
+
+type StoneFacts = PaperInput['workroom']['stones'][number];
+
+function stoneRow({ stones, count, gross, grams }: StoneFacts, { words, workroom }: PaperInput): string[] {
+  const { quote, hours } = workroom.pricing;
+  const line = quote?.lines.find(({ kind, name }) => kind === 'stones' && name === stones.name);
+  const task = hours?.tasks.find((own) => own.task === stones.name);
+  return [
+    stones.name,
+    stones.layer.name,
+    [stones.soldAs, stones.size === undefined ? undefined : words.stones.size(stones.size)]
+      .filter((part) => part !== undefined)
+      .join(', '),
+    String(count),
+    String(gross),
+    grams === undefined ? '' : words.weight(grams),
+    task === undefined ? '' : words.hours(task.hours),
+    line === undefined ? '' : words.amount(line.amount),
+  ];
+}

@@ -1,0 +1,37 @@
+import type { LayerDrafts } from '../draft/draft-layers.ts';
+import type { Gown } from '../gown/gown.ts';
+import type { Stones } from '../gown/parts.ts';
+import { type StonesOfPiece, stonesSet } from './set-stones.ts';
+
+/** Pieces in a gross (from memory: twelve dozen). */
+export const GROSS = 144;
+
+/** One set of stones, counted. mm and grams. */
+export interface StoneFacts {
+  readonly stones: Stones;
+  readonly pieces: readonly StonesOfPiece[];
+  /** In the whole gown. */
+  readonly count: number;
+  /** Whole ones to buy. */
+  readonly gross: number;
+  readonly grams: number | undefined;
+}
+
+export function stoneFacts({ stones }: Gown, { layers }: LayerDrafts): StoneFacts[] {
+  return stones.flatMap((own) => {
+    const layer = layers.find((one) => one.layer.name === own.layer.name);
+    if (layer === undefined) return [];
+    const pieces = stonesSet(own, layer);
+    const count = pieces.reduce((sum, piece) => sum + piece.times * piece.stones.length, 0);
+    const { gramsPer1000 } = own;
+    return [
+      {
+        stones: own,
+        pieces,
+        count,
+        gross: Math.ceil(count / GROSS),
+        grams: gramsPer1000 === undefined ? undefined : (count * gramsPer1000) / 1000,
+      },
+    ];
+  });
+}
