@@ -148,9 +148,16 @@ export function englishPages({ length, list, station, unit }: Basics) {
     },
     chalk: {
       inner: {
-        caption: 'Straight lines inside: fold, and the line that a fold is brought to',
+        caption: 'Straight lines inside: what is folded, and what it is brought or sewn to',
         heads: ['line', 'from: down', 'across', 'to: down', 'across'],
-        names: { 'fold-line': 'fold', 'placement-line': 'bring the outer fold here' },
+        names: {
+          'fold-line': 'fold',
+          'placement-line': 'bring the outer fold here',
+          'dart-leg-line': 'leg of a dart',
+          'dart-fold-line': 'fold of a dart',
+          'tuck-fold-line': 'fold of a tuck',
+          'tuck-stitch-line': 'stitching of a tuck',
+        },
       },
       title: 'Chalk tables',
       intro: [

@@ -25,6 +25,7 @@ export function legend({ pieces }: SheetPlan, text: PatternWords['legend'], widt
     ...(hasNotches ? [entry(text.notches, width, notches)] : []),
     ...(hasPleats ? [entry(text.pleatFold, width, plain(PATTERN_LINES.pleatFold))] : []),
     ...(marked.has('placement-line') ? [entry(text.placement, width, placement)] : []),
+    ...(marked.has('dart-leg-line') ? [entry(text.dart, width, dart)] : []),
     ...(marked.has('tuck-fold-line') ? [entry(text.tuck, width, plain(PATTERN_LINES.pleatFold))] : []),
     ...(hasMarks ? [entry(text.mark, width, plain(PATTERN_LINES.mark))] : []),
   ]);
@@ -37,6 +38,8 @@ const PLEATED = [
   'stitched-to',
   'tuck-fold-line',
   'tuck-stitch-line',
+  'dart-leg-line',
+  'dart-fold-line',
 ];
 
 type Sample = (from: Point, to: Point) => readonly Mark[];
@@ -71,6 +74,11 @@ function entry(text: string, width: number, sample: Sample): Strip {
 
 function plain(style: LineStyle): Sample {
   return (from, to) => [lineMark(from, to, style)];
+}
+
+/** A dart on its side, its point to the right. */
+function dart(from: Point, to: Point): Mark[] {
+  return [-2, 0, 2].map((y) => lineMark({ x: from.x, y: from.y + y }, to, PATTERN_LINES.mark));
 }
 
 /** The line that a fold is brought to, and the arrow to it. */
