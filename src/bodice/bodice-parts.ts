@@ -62,7 +62,7 @@ function modestyParts({ asked, lacing }: DraftedBodice): Part[] {
         quartered: false,
         lowerSewn: true,
         roughCut: 0,
-        place: () => asked.placeAt(['bodice', 'draft', 'closing']),
+        place: () => asked.placeAt(['bodice', 'closing']),
       }),
     );
 }

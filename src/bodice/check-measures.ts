@@ -55,7 +55,7 @@ function levelFaults({ girths, panels, sideSeam, reduce, lacings }: BodiceMeasur
     ...lacings.flatMap(({ gap }) =>
       typeof gap === 'number'
         ? []
-        : Object.keys(gap).map((level) => ({ level, place: [...DRAFT, 'closing', 'gap', level] })),
+        : Object.keys(gap).map((level) => ({ level, place: ['bodice', 'closing', 'gap', level] })),
     ),
   ];
   for (const { level, place } of named)
@@ -84,7 +84,7 @@ function stationFaults(measures: BodiceMeasures): BodiceFault[] {
     ...Object.keys(edge.above).map((station) => ({ station, place: [...place, station] })),
     ...edge.points.map((station) => ({ station, place: point })),
   ]);
-  const all = [...named, ...lacings.map(({ at }) => ({ station: at, place: [...draft, 'closing', 'at'] }))];
+  const all = [...named, ...lacings.map(({ at }) => ({ station: at, place: ['bodice', 'closing', 'at'] }))];
   const unknown = all
     .filter(({ station }) => !stations.includes(station))
     .map(({ station, place }): BodiceFault => ({ code: 'unknown-bodice-station', place, station, stations }));
@@ -107,7 +107,7 @@ function stationFaults(measures: BodiceMeasures): BodiceFault[] {
   );
   const folded = lacings
     .filter(({ at }) => isFold(panels, at))
-    .map(({ at }): BodiceFault => ({ code: 'laced-fold', place: [...draft, 'closing', 'at'], station: at }));
+    .map(({ at }): BodiceFault => ({ code: 'laced-fold', place: ['bodice', 'closing', 'at'], station: at }));
   return [...unknown, ...missing, ...pointless, ...folded];
 }
 

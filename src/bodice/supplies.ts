@@ -68,7 +68,7 @@ export function bonesOf(
       if (own !== undefined) return [own];
       faults.push({
         code: 'bones-do-not-fit',
-        place: ['bodice', 'draft', 'bones', 'clear'],
+        place: ['bodice', 'bones', 'clear'],
         seam: station,
         length: seam,
         clear: rule.clear,
@@ -79,7 +79,7 @@ export function bonesOf(
   const unknown = asked.filter((station) => !stations.includes(station));
   faults.push(
     ...unknown.map((station): BodiceFault => {
-      const place = ['bodice', 'draft', 'bones', rule.also.includes(station) ? 'also' : 'along'];
+      const place = ['bodice', 'bones', rule.also.includes(station) ? 'also' : 'along'];
       return { code: 'unknown-bodice-station', place, station, stations };
     }),
   );
@@ -142,7 +142,7 @@ export function lacingAt(
     waist: upper,
     tails: closing.tails,
   });
-  const place = ['bodice', 'draft', 'closing'];
+  const place = ['bodice', 'closing'];
   if (lacing === undefined)
     return {
       faults: [

@@ -9,6 +9,12 @@ export const edgeTwice = error('edge-twice', (key: string) => ({
   hint: 'Take it out: the draft gives each panel its lower edge, and the waist seam is their sum.',
 }));
 
+export const makingWithoutDraft = error('making-without-draft', (key: string) => ({
+  message: `${quoted(key)} says how a bodice is made, and none is drafted.`,
+  why: 'Of a bodice made elsewhere only its edge is known: this would not be used.',
+  hint: 'Draft the bodice (`bodice.draft`), or take it out.',
+}));
+
 export const draftWithoutBody = error('draft-without-body', () => ({
   message: 'A bodice is drafted, and the spec has no `body`.',
   why: 'Its panels take their widths from her girths.',

@@ -6,6 +6,7 @@ import { type ReadBase, readChain } from './based-on.ts';
 import { allChecks } from './checks/all-checks.ts';
 import { Page } from './checks/page.ts';
 import { faultOfText } from './decode-spec.ts';
+import { withMakingOfBodice } from './making-of-bodice.ts';
 import { readShape } from './read-shape.ts';
 import { allSlips } from './slips/all-slips.ts';
 import type { Spec } from './spec.ts';
@@ -44,7 +45,7 @@ export function readTree(source: Source): ReturnType<typeof readYaml> {
   const units = childOf(root, 'units');
   if (units !== undefined && isScalar(units) && UNITS.includes(units.text.trim()))
     root.file.units = units.text.trim();
-  return { root, diagnostics };
+  return { root: withMakingOfBodice(root), diagnostics };
 }
 
 /** Where the file's units are none of these, that is said once and its bare numbers are not judged. */

@@ -10,15 +10,19 @@ import type { PlaceIn } from './placed.ts';
 /** The bodice that a spec asks to have drafted; nothing where its edge is measured. */
 export function askedBodice(spec: Spec): AskedBodice | undefined {
   const { body, bodice, units } = spec;
-  const { draft, dropBelowWaist, point } = bodice;
+  const { draft, closing, bones, layers: asked = [], dropBelowWaist, point } = bodice;
   if (draft === undefined || body === undefined) return undefined;
   const panels = draft.panels.map(({ name }) => name);
-  const { layers: asked, allowances: _, facing: _facing, ...rules } = draft;
+  const { allowances: _, facing: _facing, ...rules } = draft;
   const made = asked.map((layer, i) => panelLayer(spec, layer, panels, i));
   return {
     units,
     body,
-    draft: rules,
+    draft: {
+      ...rules,
+      ...(closing === undefined ? {} : { closing }),
+      ...(bones === undefined ? {} : { bones }),
+    },
     layers: made,
     ...(draft.facing === undefined ? {} : { facing: facingOfUpper(spec, draft.facing, made) }),
     drops: dropBelowWaist,
@@ -51,8 +55,8 @@ export function askedBodice(spec: Spec): AskedBodice | undefined {
 export function sewnToEdge(spec: Spec, panels: Readonly<Record<string, number>>, round: number): Spec {
   const { bodice } = spec;
   const whole = spec.gores.map(({ name, onFold }) => [name, panels[name]! * (onFold ? 2 : 1)] as const);
-  const bonesEnd = bodice.draft?.bones?.clear ?? bodice.bonesEnd;
-  const outer = (bodice.draft?.layers ?? []).filter(({ name }) => !/lining/i.test(name));
+  const bonesEnd = bodice.bones?.clear ?? bodice.bonesEnd;
+  const outer = (bodice.layers ?? []).filter(({ name }) => !/lining/i.test(name));
   return {
     ...spec,
     bodice: {
@@ -81,7 +85,7 @@ function panelLayer(
 ): Layer {
   const draft = spec.bodice.draft!;
   const place = (...path: readonly (string | number)[]) =>
-    placeAt(spec, ['bodice', 'draft', 'layers', index, ...path]);
+    placeAt(spec, ['bodice', 'layers', index, ...path]);
   const ofDraft = (edge: string) => placeAt(spec, ['bodice', 'draft', 'allowances', edge]);
   const bound = draft.upperFinish === 'bound' ? { 'upper-edge': 0 } : {};
   const given: Allowances = { ...bound, ...draft.allowances };

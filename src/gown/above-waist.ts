@@ -1,14 +1,27 @@
 import type { Span } from '../diagnostics/diagnostic.ts';
 import type { Units } from '../diagnostics/units.ts';
-import type { BodiceDraftSpec, BodySpec, CapeSpec, FittingSpec, StrapSpec } from '../gown-file/spec.ts';
+import type {
+  BodiceDraftSpec,
+  BodySpec,
+  BonesSpec,
+  CapeSpec,
+  ClosingSpec,
+  FittingSpec,
+  StrapSpec,
+} from '../gown-file/spec.ts';
 import type { Facing, Layer } from './layer.ts';
 import type { Placed } from './placed.ts';
 
 export type {
-  BodiceDraftSpec as BodiceRules,
   BonesSpec as BonesAsked,
   ClosingSpec as ClosingAsked,
 } from '../gown-file/spec.ts';
+
+/** How a bodice is drafted, closed and boned. mm. */
+export interface BodiceRules extends BodiceDraftSpec {
+  readonly closing?: ClosingSpec;
+  readonly bones?: BonesSpec;
+}
 
 /** Her body, over what she wears under the gown. mm. */
 export interface Body extends BodySpec, Placed<['body']> {}
@@ -19,7 +32,7 @@ export interface AskedBodice {
   readonly placeAt: (path: readonly (string | number)[]) => Span;
   readonly units: Units;
   readonly body: BodySpec;
-  readonly draft: Omit<BodiceDraftSpec, 'layers' | 'allowances'>;
+  readonly draft: Omit<BodiceRules, 'allowances' | 'facing'>;
   /** The first carries the bones; `gores` are its panels. */
   readonly layers: readonly Layer[];
   /** By station: how far its lower edge lies below the level waist. */

@@ -453,6 +453,12 @@ export function englishPages({ length, list, station, unit }: Basics) {
     },
     measuresForm: {
       title: 'Measures for a fitting',
+      stiffness: 'How stiff each cloth is',
+      stiffnessText:
+        'Cut a strip along the grain, 2.5 cm (1 in) wide and 30 cm (12 in) long. Lay it on a table and push it over the edge until its tip comes down to a line drawn 41.5° below the level (22 down for 25 along). Half of what hangs over is the bending-length. Turn the strip over and end for end, and take the mean of the four.',
+      stiffnessFields: Array.from({ length: 4 }, () => 'cloth, bending-length'),
+      overhang: 'what hangs over: twice the bending-length',
+      slope: '41.5°',
       intro:
         'Over the petticoat, in the shoes, standing straight; along the cloth’s way, not through the air. Write the unit down.',
       introOverBody:

@@ -168,7 +168,7 @@ const CONTRADICTIONS: readonly (readonly [
     'lacing on the fold',
     { lacings: [{ at: 'centre-front', gap: 50 }] },
     'laced-fold',
-    'bodice.draft.closing.at',
+    'bodice.closing.at',
     'the bodice is laced at the centre front, where its panel lies on the fold',
   ],
   [

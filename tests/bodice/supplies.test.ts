@@ -72,10 +72,8 @@ describe('the bones of the example', () => {
   it('a seam without room, or one that is not there, is said', () => {
     const codes = (rule: Parameters<typeof bonesOf>[1]) =>
       bonesOf(draft, rule, [LACED]).faults.map((fault) => [fault.code, fault.place.join('.')]);
-    expect(codes({ ...RULE, clear: 48 })).toEqual([['bones-do-not-fit', 'bodice.draft.bones.clear']]);
-    expect(codes({ ...RULE, also: ['centre'] })).toEqual([
-      ['unknown-bodice-station', 'bodice.draft.bones.also'],
-    ]);
+    expect(codes({ ...RULE, clear: 48 })).toEqual([['bones-do-not-fit', 'bodice.bones.clear']]);
+    expect(codes({ ...RULE, also: ['centre'] })).toEqual([['unknown-bodice-station', 'bodice.bones.also']]);
   });
 });
 

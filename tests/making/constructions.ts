@@ -52,9 +52,9 @@ export const CONSTRUCTIONS = {
     side-seam: front/side
     reduce: {waist: 4}
     upper-edge: {centre-front: 17, front/side: 18, centre-back: 15}
-    closing: {kind: lacing, at: centre-back, gap: 5, eyelets: 2.5, from-edge: 1.5}
-    bones: {along: seams, kind: synthetic, width: 0.7, clear: 1.3}
-    layers: [{name: strength, cloth: coutil}, {name: bodice-lining, cloth: cupro}]
+  closing: {kind: lacing, at: centre-back, gap: 5, eyelets: 2.5, from-edge: 1.5}
+  bones: {along: seams, kind: synthetic, width: 0.7, clear: 1.3}
+  layers: [{name: strength, cloth: coutil}, {name: bodice-lining, cloth: cupro}]
 body:
   girths:
     - {at: high-bust, above: 21, girth: 84}

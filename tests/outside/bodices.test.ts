@@ -37,8 +37,8 @@ bodice:
     upper-edge: {${Object.entries(UPPER)
       .map(([at, up]) => `${at}: ${up}`)
       .join(', ')}}
-    closing: ${closing}
-    layers: [{name: strength, cloth: coutil}]
+  closing: ${closing}
+  layers: [{name: strength, cloth: coutil}]
   drop-below-waist: {centre-front: 4, front/side-front: 3}
 gores: [${GORES.map((name) => `{name: ${name}}`).join(', ')}]
 sweep: 400

@@ -20,6 +20,9 @@ export function checkAboveWaist(page: Page): Diagnostic[] {
 function checkEdge(page: Page): Diagnostic[] {
   if (!page.hasSection('bodice')) return [];
   const keys = page.keysOf('bodice');
+  if (!keys.includes('draft'))
+    for (const key of ['closing', 'bones', 'layers'] as const)
+      if (keys.includes(key)) return [problems.makingWithoutDraft(page.keyAt('bodice', key), key)];
   const typed = (['waist-seam', 'panels'] as const).filter((key) => keys.includes(key));
   if (keys.includes('draft')) return typed.map((key) => problems.edgeTwice(page.keyAt('bodice', key), key));
   const misspelt = keys.some(
@@ -39,6 +42,9 @@ function checkEdge(page: Page): Diagnostic[] {
 const BODICE_KEYS = [
   'waist-seam',
   'draft',
+  'closing',
+  'bones',
+  'layers',
   'panels',
   'bones-end',
   'second-row',
@@ -64,16 +70,18 @@ function checkDraft(page: Page): Diagnostic[] {
   const faults: Diagnostic[] = [];
   if (!page.has('body')) faults.push(problems.draftWithoutBody(page.keyAt('bodice', 'draft')));
   if (!page.mirrored) faults.push(problems.draftWithoutSymmetry(page.keyAt('bodice', 'draft')));
-  if (page.has('bodice', 'bones-end') && page.has('bodice', 'draft', 'bones'))
+  if (page.has('bodice', 'bones-end') && page.has('bodice', 'bones'))
     faults.push(problems.bonesEndTwice(page.keyAt('bodice', 'bones-end')));
+  if (!page.has('bodice', 'layers'))
+    faults.push(missingKey(page.keyAt('bodice', 'draft'), 'layers', 'from `bodice`', 'a list'));
   const panels = (draft?.panels ?? []).flatMap(({ name }) => name ?? []);
   const gores = page.goreNames;
   if (!page.has('gores')) faults.push(problems.panelsWithoutGores(page.keyAt('bodice', 'draft')));
   const isRead = panels.length > 0 && panels.length === (draft?.panels ?? []).length;
   if (isRead && gores !== undefined && panels.join('/') !== gores.join('/'))
     faults.push(problems.panelsUnlikeGores(page.keyAt('bodice', 'draft', 'panels'), panels, gores));
-  if (page.hasList('bodice', 'draft', 'layers') && draft?.layers?.length === 0)
-    faults.push(noLayers(page.keyAt('bodice', 'draft', 'layers')));
+  if (page.hasList('bodice', 'layers') && page.sketch.bodice?.layers?.length === 0)
+    faults.push(noLayers(page.keyAt('bodice', 'layers')));
   if (draft?.facing !== undefined && (draft.upperFinish ?? 'bound') !== 'faced')
     faults.push(
       problems.facingOfOtherEdge(page.keyAt('bodice', 'draft', 'facing'), draft.upperFinish ?? 'bound'),
@@ -84,8 +92,8 @@ function checkDraft(page: Page): Diagnostic[] {
 const OF_LACING = ['gap', 'eyelets', 'from-edge', 'doubled', 'modesty', 'tails'] as const;
 
 function checkClosing(page: Page): Diagnostic[] {
-  const closing = page.sketch.bodice?.draft?.closing;
-  const path = ['bodice', 'draft', 'closing'] as const;
+  const closing = page.sketch.bodice?.closing;
+  const path = ['bodice', 'closing'] as const;
   if (closing?.kind === undefined) return [];
   const isCentre = closing.at === 'centre-front' || closing.at === 'centre-back';
   const side =

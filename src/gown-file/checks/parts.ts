@@ -39,9 +39,9 @@ function checkPartNames(page: Page): Diagnostic[] {
         kind: KINDS[list],
       })),
     ),
-    ...(page.sketch.bodice?.draft?.layers ?? []).map(({ name }, i) => ({
+    ...(page.sketch.bodice?.layers ?? []).map(({ name }, i) => ({
       name,
-      path: ['bodice', 'draft', 'layers', i, 'name'] as const,
+      path: ['bodice', 'layers', i, 'name'] as const,
       kind: 'layer',
     })),
     ...overskirts.flatMap((overskirt, i) =>

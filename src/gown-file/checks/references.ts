@@ -81,7 +81,7 @@ function checkLayersNamed(page: Page): Diagnostic[] {
   if (names.length < layers.length) return [];
   const others = [
     ...[...overskirts, ...(page.sketch.capes ?? [])].flatMap((part) => part.layers ?? []),
-    ...(page.sketch.bodice?.draft?.layers ?? []),
+    ...(page.sketch.bodice?.layers ?? []),
     ...(page.sketch.straps ?? []),
     ...flounces,
     ...(page.sketch.tiers ?? []),
@@ -132,9 +132,9 @@ function checkClothsNamed(page: Page): Diagnostic[] {
   if (!page.hasSection('cloths')) return [];
   const { edging, flounces = [], tiers = [], straps = [], bodice } = page.sketch;
   const layers = layersOf(page);
-  const above = bodice?.draft?.layers ?? [];
+  const above = bodice?.layers ?? [];
   const used = [
-    ...above.flatMap(({ cloth }, i) => one(page, cloth, 'bodice', 'draft', 'layers', i, 'cloth')),
+    ...above.flatMap(({ cloth }, i) => one(page, cloth, 'bodice', 'layers', i, 'cloth')),
     ...one(page, bodice?.draft?.facing?.cloth, 'bodice', 'draft', 'facing', 'cloth'),
     ...straps.flatMap(({ cloth }, i) => one(page, cloth, 'straps', i, 'cloth')),
     ...layers.flatMap(({ layer, path }) => [

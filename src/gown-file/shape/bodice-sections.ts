@@ -114,9 +114,6 @@ export const bodiceDraft = section(
     ),
     'upper-finish': optional(oneOf('bound', 'faced', 'turned')),
     facing: optional(facing, 'Shaped facings of a faced upper edge'),
-    closing: optional(closing),
-    bones: optional(bones),
-    layers: described(list(bodiceLayer, MOST.layers), 'The first carries the bones'),
     allowances: optional(allowances),
     notes: optional(notes()),
   },
@@ -127,6 +124,9 @@ export const bodice = section(
   {
     'waist-seam': optional(length(BOUNDS.waistSeam), 'Sewn edge of the bodice, all round'),
     draft: optional(bodiceDraft, 'Drafted over her body, in place of waist-seam and panels'),
+    closing: optional(closing, 'Of a drafted bodice'),
+    bones: optional(bones, 'Of a drafted bodice'),
+    layers: optional(list(bodiceLayer, MOST.layers), 'Of a drafted bodice; the first carries the bones'),
     panels: optional(named(length(BOUNDS.goreTop)), "Each panel's sewn lower edge, by gore"),
     'bones-end': optional(length(BOUNDS.bonesEnd), 'How far above the waist seam the bones end'),
     'second-row': optional(

@@ -3,6 +3,7 @@ import type { Words } from '../../words/english.ts';
 import type { Drawing } from '../drawing.ts';
 import type { Block } from '../page/page-blocks.ts';
 import { type FlowedPages, flowPages } from '../page/page-flow.ts';
+import { bendingFigure } from './bending-figure.ts';
 import { gownLine } from './page-edges.ts';
 import { stationFigure } from './station-figure.ts';
 
@@ -50,6 +51,11 @@ export function measuresForm(
     { kind: 'caution', text: text.data, lead: words.client.remember },
     { kind: 'heading', level: 3, text: text.notes },
     { kind: 'lines', count: 4 },
+    { kind: 'page-break' },
+    { kind: 'heading', level: 2, text: text.stiffness },
+    { kind: 'paragraph', text: text.stiffnessText },
+    { kind: 'figure', drawing: bendingFigure(text, paper.width - 30) },
+    { kind: 'fields', fields: text.stiffnessFields, columns: 2 },
   ];
   return flowPages(blocks, {
     paper,
@@ -84,6 +90,7 @@ export function measuresText(
       text.offFloor,
       text.train,
     ]),
+    ...part(`${text.stiffness}. ${text.stiffnessText}`, text.stiffnessFields),
     '',
     text.data,
     '',
