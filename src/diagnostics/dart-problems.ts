@@ -23,3 +23,9 @@ export const dartTooWide = error('dart-too-wide', (name: string, gore: string, r
   why: 'Its legs would run into a seam, or into another dart.',
   hint: 'Let it take in less, put it nearer to the middle of the gore, or take two.',
 }));
+
+export const dartWithWaistFacing = error('dart-with-waist-facing', (name: string) => ({
+  message: `The dart ${quoted(name)} lies in a waist that is finished with a shaped facing.`,
+  why: 'The facing would be cut to the gore with its dart open, and so too long.',
+  hint: 'Take `finish: band` or `finish: stay`.',
+}));

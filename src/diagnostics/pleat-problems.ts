@@ -92,3 +92,9 @@ export const pleatOnBias = error('pleat-on-bias', (name: string, layer: string) 
   why: 'A pressed fold on the bias stretches and falls open.',
   hint: 'Name its other layers under `layers`, or cut that one on the straight thread.',
 }));
+
+export const pleatWithFacing = error('pleat-with-facing', (name: string, layer: string) => ({
+  message: `The pleat ${quoted(name)} is in layer ${quoted(layer)}, whose hem has shaped facings.`,
+  why: 'They are cut to the hem as it is sewn, and would not reach across what lies under the folds.',
+  hint: 'Turn that hem up, or face it with a strip: `hem: faced` without `facing`.',
+}));

@@ -160,3 +160,9 @@ export const fittedBelowSweep = error('fitted-below-sweep', (level: string, belo
   why: 'Between the two they run from the one width to the other.',
   hint: 'Let `hem-width-at` lie further down: at the hem, say.',
 }));
+
+export const notOfCapes = error('not-of-capes', (key: string, layer: string) => ({
+  message: `${quoted(key)} is given for ${quoted(layer)}, a layer of a cape.`,
+  why: 'Capes are cut on the straight thread and have no tucks, so it would not be used.',
+  hint: 'Take it out; the notes of the cape can say what is done by hand.',
+}));

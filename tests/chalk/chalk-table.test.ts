@@ -127,8 +127,10 @@ function origin(piece: CutPiece): { x: number; y: number } {
     edge.curves.flatMap((curve) => Array.from({ length: 2001 }, (_, i) => pointAt(curve, i / 2000))),
   );
   const fold = piece.cutEdges.find((edge) => edge.name === 'fold');
+  // On the bias it is not the thread that figures are measured from, but the length through the middle of its mark.
+  const { from, to } = piece.piece.grain;
   return {
-    x: fold === undefined ? piece.piece.grain.from.x : pointAt(fold.curves[0]!, 0).x,
+    x: fold !== undefined ? pointAt(fold.curves[0]!, 0).x : piece.piece.bias ? (from.x + to.x) / 2 : from.x,
     y: Math.min(...points.map((point) => point.y)),
   };
 }

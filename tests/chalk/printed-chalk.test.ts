@@ -104,6 +104,8 @@ describe.each(SPECS)('the chalk paper of %s, set off on the cloth', (file) => {
       name: own.heading,
       cutLine: sampled(cut.cutEdges, { x, y }),
       seamLine: sampled(cut.piece.edges, { x, y }),
+      side,
+      x,
     };
   });
 
@@ -132,6 +134,33 @@ describe.each(SPECS)('the chalk paper of %s, set off on the cloth', (file) => {
         const letters = [...own.corners].filter(([letter]) => letter !== letter.toUpperCase());
         const away = letters.map(([, at]) => Math.hypot(at.x - start.x, at.y - start.y));
         expect(Math.min(...away), name).toBeLessThan(near + 0.05);
+      }
+    }
+  });
+
+  it('puts the letters of another layer on that layer’s own lines', () => {
+    for (const [i, { own, cut, side, x }] of pieces.entries()) {
+      const { others } = input.chalk[i]!;
+      expect(own.others.size).toBe(others.length);
+      for (const [layers, corners] of own.others) {
+        const other = input.cutPieces.find(
+          ({ gore, piece, layers: named }) =>
+            gore === cut.gore &&
+            piece.part === cut.piece.part &&
+            piece.side === side &&
+            layers.split(/, | and /).includes(named[0]!),
+        )!;
+        const top = sampled(other.cutEdges, { x: 0, y: 0 }).flatMap(({ points }) => points.map(({ y }) => y));
+        const from = { x, y: Math.min(...top) };
+        const [cutLine, seamLine] = [sampled(other.cutEdges, from), sampled(other.piece.edges, from)];
+        expect(corners.size).toBe(
+          others.find(({ table }) => table.layers[0] === other.layers[0])!.corners.length,
+        );
+        for (const [letter, at] of corners) {
+          const lines = letter === letter.toUpperCase() ? cutLine : seamLine;
+          const away = Math.min(...lines.map(({ points }) => distanceTo(at, points)));
+          expect(away, `${own.heading} ${layers} ${letter}`).toBeLessThan(near + 0.05);
+        }
       }
     }
   });

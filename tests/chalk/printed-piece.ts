@@ -21,6 +21,8 @@ export interface PrintedPiece {
   readonly chords: PrintedChord[];
   readonly swings: string[];
   diagonals: string;
+  /** By the words for the layers that differ: their own corners. */
+  readonly others: Map<string, Map<string, Point>>;
 }
 
 /** Of a piece's two halves abreast one begins left of this and one right of it, mm. */
@@ -31,17 +33,29 @@ export function printedPieces(input: PaperInput, unit: number): PrintedPiece[] {
   const pieces: PrintedPiece[] = [];
   let isOfAnother = false;
   let open: (PrintedChord | undefined)[] = [];
+  let layers: (string | undefined)[] = [];
   for (const line of chalkPages(input).pages.flatMap((page) => linesOf(textsOf(page)))) {
     const first = line[0]!.text;
     if (starts.some((start) => first.startsWith(start))) {
-      pieces.push({ heading: first, corners: new Map(), chords: [], swings: [], diagonals: '' });
-      [isOfAnother, open] = [false, []];
+      pieces.push({
+        heading: first,
+        corners: new Map(),
+        chords: [],
+        swings: [],
+        diagonals: '',
+        others: new Map(),
+      });
+      [isOfAnother, open, layers] = [false, [], []];
     }
     if (first.startsWith('Different in')) isOfAnother = true;
     const piece = pieces.at(-1);
-    if (piece === undefined || isOfAnother) continue;
+    if (piece === undefined) continue;
     const left = line.filter((text) => text.left < MIDDLE);
     const right = line.filter((text) => !left.includes(text));
+    if (isOfAnother) {
+      layers = [left, right].map((half, i) => readOther(piece, half, layers[i], unit));
+      continue;
+    }
     open = [left, right].map((half, i) => readHalf(piece, half, open[i], unit));
   }
   return pieces;
@@ -66,9 +80,29 @@ function readHalf(
   if (first === 'off') open?.out.push(...rest.map((text) => printedLength(text) * unit));
   if (first.startsWith('Diagonals: ')) piece.diagonals = first;
   piece.swings.push(...words.filter((word) => word.includes(' line of the ')));
+  readCorners(words, piece.corners, unit);
+  return open;
+}
+
+/** @returns the layers that what stands below belongs to */
+function readOther(
+  piece: PrintedPiece,
+  texts: readonly PlacedText[],
+  layers: string | undefined,
+  unit: number,
+): string | undefined {
+  const words = texts.map(({ text }) => text);
+  const heading = /^Different in the (.+)$/.exec(words[0] ?? '')?.[1];
+  if (heading !== undefined) piece.others.set(heading, new Map());
+  const now = heading ?? layers;
+  if (now !== undefined) readCorners(words, piece.others.get(now)!, unit);
+  return now;
+}
+
+/** Letter, down and across by threes. */
+function readCorners(words: readonly string[], corners: Map<string, Point>, unit: number): void {
   for (let i = 0; i + 2 < words.length; i += 3) {
     const [x, y] = [printedLength(words[i + 2]!) * unit, printedLength(words[i + 1]!) * unit];
-    if (/^[A-Za-z]{1,2}$/.test(words[i]!) && !Number.isNaN(x + y)) piece.corners.set(words[i]!, { x, y });
+    if (/^[A-Za-z]{1,2}$/.test(words[i]!) && !Number.isNaN(x + y)) corners.set(words[i]!, { x, y });
   }
-  return open;
 }

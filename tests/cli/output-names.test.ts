@@ -21,6 +21,15 @@ describe('names of output files', () => {
     expect(outputNames([name]).get(name)).toMatch(expected);
   });
 
+  // Names of devices on Windows, with any ending and in any letters (its naming rules for files).
+  const DEVICES = ['con', 'prn', 'aux', 'nul', ...[1, 5, 9].flatMap((n) => [`com${n}`, `lpt${n}`])];
+  it.each(DEVICES)('%s is a device, with an ending too, and not as a part of a name', (device) => {
+    for (const name of [device, device.toUpperCase(), `${device}.svg`])
+      expect(outputNames([name]).get(name)).toMatch(/^-/);
+    for (const name of [`lay-${device}.svg`, `${device}t.svg`])
+      expect(outputNames([name]).get(name)).toBe(name);
+  });
+
   it('tell apart what some systems hold for the same', () => {
     const names = [...outputNames(['lay-Shell.svg', 'lay-shell.svg', 'lay-ﬁn.svg', 'lay-fin.svg']).values()];
     expect(new Set(names.map((name) => name.normalize('NFKC').toLowerCase())).size).toBe(4);

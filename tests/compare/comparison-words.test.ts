@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import type { Curve } from '../../src/geometry/curve.ts';
 import { draft } from '../../src/pipeline.ts';
+import { overlayDrawing } from '../../src/print/pattern/overlay-drawing.ts';
 import { compareGowns } from '../../src/publish/comparison.ts';
 import { comparisonText } from '../../src/words/comparison-text.ts';
+import { ENGLISH_PATTERN } from '../../src/words/english-pattern.ts';
 import { pieceWords } from '../../src/words/piece-words.ts';
 import { changeOf, compared, cone } from './versions.ts';
 
@@ -150,5 +153,60 @@ describe('what is said of one piece', () => {
     expect(wordsOf({ comesOff: { most: 9, least: 0, at: 250 } })).toBe(
       'hem: up to 9 mm comes off, most 250 mm down from the waist',
     );
+  });
+});
+
+describe('the overlay', () => {
+  it('lays the new lines where they come to lie on the old ones, the old ones dashed', () => {
+    const { old, now } = compared(cone(), cone(level(980)));
+    expect([old.name, now.name]).toEqual(['old.yaml', 'new.yaml']);
+    const square = (left: number, top: number, size: number): Curve[] => {
+      const corners = [
+        { x: left, y: top },
+        { x: left + size, y: top },
+        { x: left + size, y: top + size },
+        { x: left, y: top + size },
+      ];
+      return corners.map((from, i) => ({ kind: 'line', from, to: corners[(i + 1) % 4]! }));
+    };
+    const overlay = {
+      gore: 'side',
+      layers: ['shell'],
+      verdict: 're-mark',
+      title: 'side',
+      words: [],
+      old: { cut: [square(-500, 300, 100)], sew: [square(-490, 310, 80)] },
+      now: { cut: [square(-495, 302, 60)], sew: [square(-485, 312, 40)] },
+    };
+    const drawing = overlayDrawing('Trial', [overlay, overlay], ENGLISH_PATTERN);
+    const paths = drawing.marks.flatMap((mark) =>
+      mark.kind === 'group' ? mark.marks.flatMap((own) => (own.kind === 'path' ? [own] : [])) : [],
+    );
+    const boxOf = (name: string, at: number) => {
+      const path = paths.filter((own) => own.class === name)[at]!;
+      const points = path.runs.flat().flatMap((curve) => (curve.kind === 'line' ? [curve.from] : []));
+      const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
+      return {
+        left: Math.min(...xs),
+        top: Math.min(...ys),
+        size: Math.max(...xs) - Math.min(...xs),
+        dash: path.line.dash,
+      };
+    };
+    for (const at of [0, 1]) {
+      const cut = boxOf('old cut', at);
+      expect([cut.size, boxOf('new cut', at).size]).toEqual([100, 60]);
+      expect([boxOf('old sew', at).size, boxOf('new sew', at).size]).toEqual([80, 40]);
+      expect(boxOf('new cut', at).left - cut.left).toBeCloseTo(5, 9);
+      expect(boxOf('new cut', at).top - cut.top).toBeCloseTo(2, 9);
+      expect(boxOf('new sew', at).left - cut.left).toBeCloseTo(15, 9);
+      expect(boxOf('old sew', at).top - cut.top).toBeCloseTo(10, 9);
+      expect([cut.dash, boxOf('new cut', at).dash].map((dash) => dash !== undefined)).toEqual([true, false]);
+      // All of it on the page, and the second beside the first.
+      expect(cut.left).toBeGreaterThan(0);
+      expect(cut.left + 100).toBeLessThan(drawing.width);
+      expect(cut.top + 100).toBeLessThan(drawing.height);
+    }
+    expect(boxOf('old cut', 1).left).toBeGreaterThan(boxOf('old cut', 0).left + 100);
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { formatDiagnostic } from '../../src/diagnostics/format-diagnostic.ts';
+import { overlaps } from '../../src/fittings/fitting-faults.ts';
 import type { Tree } from '../outside/plain-gown.ts';
 import { drafting, fitted } from './fitted.ts';
 
@@ -141,4 +142,22 @@ it('the report traces every fitting: what it was, what it moved, which gores', (
     ],
   });
   expect(second!.hem[0]).toBe(first!.hem[1]);
+});
+
+describe('stretches of one seam lie on one another', () => {
+  const place = () => ({ source: { name: 'invented', text: '' }, start: 0, end: 0 });
+  const [first, later] = [
+    { seam: 'a/b', from: 100, to: 400 },
+    { seam: 'a/b', from: 300, to: 600 },
+  ];
+  it.each([
+    ['on both of her sides', first, later, 1],
+    ['one on both sides, the other on her left', first, { ...later, side: 'left' as const }, 1],
+    ['one on her left, the other on both sides', { ...first, side: 'left' as const }, later, 1],
+    ['both on her left', { ...first, side: 'left' as const }, { ...later, side: 'left' as const }, 1],
+    ['one on each side', { ...first, side: 'left' as const }, { ...later, side: 'right' as const }, 0],
+    ['of two seams', first, { ...later, seam: 'b/c' }, 0],
+    ['one begins where the other ends', first, { ...later, from: 400 }, 0],
+    ['one ends where the other begins', { ...first, to: 300 }, later, 0],
+  ])('%s', (_, one, other, found) => expect(overlaps([one, other], place)).toHaveLength(found));
 });

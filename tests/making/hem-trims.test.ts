@@ -8,6 +8,7 @@ import {
 } from '../../src/making/edging/edging.ts';
 import { stripLength } from '../../src/making/hem/hem-strip.ts';
 import { hemSurplus } from '../../src/making/hem/hem-surplus.ts';
+import { made, skirt } from './made.ts';
 
 describe('an edging with a repeat', () => {
   it('takes the next whole number of repeats and eases the rest in (closed form)', () => {
@@ -61,4 +62,15 @@ describe('the surplus of a turned hem (H11, geometry)', () => {
     expect(surplus.toEase).toBeCloseTo((3600 / flare + 30) * flare - (3600 / flare - 30) * flare, 9);
     expect(surplus.share).toBeCloseTo(16.686 / 360, 4);
   });
+});
+
+it('a braid that the edging names goes into the outermost hem that is faced', () => {
+  const layers = ['inner', 'outer', 'net'].map(
+    (name) => `  - {name: ${name}, cloth: crepe, hem: ${name === 'net' ? 'raw, edging: galloon' : 'faced'}}`,
+  );
+  const more = 'edging: {name: galloon, from: bought-in, depth: 6, repeat: 14, braid: 5}';
+  const { facts } = made(skirt({ layers: layers.join('\n'), more }));
+  expect(facts.strips.map(({ kind, layer, along, width }) => [kind, layer, along, width])).toEqual([
+    ['horsehair', 'outer', 'hem', 50],
+  ]);
 });

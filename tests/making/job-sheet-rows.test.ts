@@ -90,6 +90,42 @@ describe('measures', () => {
   });
 });
 
+describe('figures that are alike in the example, where they differ', () => {
+  const told = (text: string) => printedLines(jobSheet(inputOf(made(text))).pages);
+  const sentences = (own: ReturnType<typeof told>) =>
+    own.map((line) => line.map(({ text }) => text).join(' ')).join('\n');
+
+  it('a top that is a hair longer than its panel', () => {
+    const own = told(example('lantern').replace('top: 8.2, flare', 'top: 8.26, flare'));
+    const rows = rowsUnder(own, ['gore', 'top', 'bodice', 'hem', 'flare']);
+    expect(rows.find(([gore]) => gore === 'side-front')!.slice(1, 3)).toEqual(['8.3', '8.2']);
+  });
+
+  it('the train on the floor: as long as it lies behind, and wider than that', () => {
+    const { width } = lantern.facts.footprint!;
+    expect(sentences(lines)).toContain(`64.5 cm long behind the skirt, ${cm(width)} cm wide`);
+    expect(width).toBeGreaterThan(1000);
+  });
+
+  it('scallops: their low points nearer to the floor than the high ones, by their depth', () => {
+    const own = told(example('lantern').replace('  repeat: 14\n', '  repeat: 14\n  scallop: 1.5\n'));
+    const [, low, high] = /^low points ([\d.]+) cm, high points ([\d.]+) cm$/.exec(
+      beside(own, 'scallops off the floor')[0]!,
+    )!;
+    expect(Number(high) - Number(low)).toBeCloseTo(1.5, 6);
+  });
+
+  it('a zip that is not on the list: what is bought, and what it is shortened to', () => {
+    const own = told(
+      example('lantern').replace(
+        '  - {name: concealed zip 25 cm, count: 1, price: 2.80, colour: black}\n',
+        '',
+      ),
+    );
+    expect(sentences(own)).toContain('zip 25 cm, to be shortened to 23 cm');
+  });
+});
+
 describe('cutting', () => {
   const heads = ['piece', 'layers', 'cut', 'across × down', 'allowances'];
 

@@ -10,6 +10,8 @@ import { layOutSheets } from '../../src/sheets/lay-out-sheets.ts';
 import { longChecks } from '../../src/sheets/long-checks.ts';
 import { PAPERS, paperNamed } from '../../src/sheets/paper.ts';
 import { evenly } from '../evenly.ts';
+import { flatPiece } from '../lay/laid.ts';
+import { rectangle } from '../lay/polygons.ts';
 import { lanternGores, sectorPiece } from './sector-piece.ts';
 
 const A4 = {
@@ -249,4 +251,14 @@ test('no pieces take no sheets', () => {
     expect(plan.sheets).toEqual([]);
     expect(plan.pieces).toEqual([]);
   }
+});
+
+test('a line that reaches into the next sheet with half of its width is on both', () => {
+  // A4 less 10 mm all round shows 190 across; the piece is kept 1 mm from its corner.
+  const places = [{ piece: 'front  layer', turned: 0, x: 1, y: 1 }];
+  const columns = (width: number) =>
+    layOutSheets([flatPiece('front', rectangle(width, 200), 'pair')], { ...A4, places }).columns;
+  expect(columns(188.5)).toBe(1);
+  // Its side lies 0.1 mm from where the sheet ends, and is 0.35 mm wide or more.
+  expect(columns(188.9)).toBe(2);
 });

@@ -10,7 +10,7 @@ const LEAST_BESIDE = 5;
 
 /** Darts by what they lie on and by how deep her hip is. */
 export function checkDarts(page: Page): Diagnostic[] {
-  const { darts = [], gores = [], layers = [], body } = page.sketch;
+  const { darts = [], gores = [], layers = [], body, waist } = page.sketch;
   const hip = body?.girths?.find(({ at }) => at === 'hip')?.below;
   return darts.flatMap(({ name = 'dart', gore, at = 0.5, takesIn, length }, i) => {
     const own = gores.find((one) => one.name === gore);
@@ -19,6 +19,7 @@ export function checkDarts(page: Page): Diagnostic[] {
     const top = own?.onFold === true ? own.halfTop : own?.top;
     const beside = top === undefined ? undefined : Math.min(at, 1 - at) * top;
     return [
+      ...(waist?.finish === 'facing' ? [problems.dartWithWaistFacing(page.at('darts', i), name)] : []),
       ...(full === undefined ? [] : [problems.dartOnFullness(page.at('darts', i, 'gore'), name, full)]),
       ...(length !== undefined && length > deepest
         ? [

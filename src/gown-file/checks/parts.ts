@@ -17,6 +17,7 @@ export function checkParts(page: Page): Diagnostic[] {
     ...checkPartNames(page),
     ...checkLayersShared(page),
     ...checkTiers(page),
+    ...checkCapeLayers(page),
     ...(page.sketch.overskirts ?? []).flatMap((_, i) => checkOverskirt(page, i)),
   ];
 }
@@ -89,6 +90,26 @@ const KINDS = {
   straps: 'strap',
   capes: 'cape',
 } as const;
+
+/** What a layer of the skirt may have and one of a cape cannot. */
+function checkCapeLayers(page: Page): Diagnostic[] {
+  return (page.sketch.capes ?? []).flatMap(({ layers = [] }, i) =>
+    layers.flatMap(({ name, grain, growthTucks }, j) => [
+      ...(grain === 'bias'
+        ? [problems.notOfCapes(page.keyAt('capes', i, 'layers', j, 'grain'), 'grain: bias', name ?? '')]
+        : []),
+      ...(growthTucks === undefined
+        ? []
+        : [
+            problems.notOfCapes(
+              page.keyAt('capes', i, 'layers', j, 'growth-tucks'),
+              'growth-tucks',
+              name ?? '',
+            ),
+          ]),
+    ]),
+  );
+}
 
 function checkTiers(page: Page): Diagnostic[] {
   return (page.sketch.tiers ?? []).flatMap(({ tiers = [], depths, yoke }, i) => {

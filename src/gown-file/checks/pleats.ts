@@ -12,6 +12,7 @@ export function checkPleats(page: Page): Diagnostic[] {
     const own = { ...pleat, name, kind, at };
     return [
       ...checkBias(page, own, i),
+      ...checkFacing(page, own, i),
       ...checkKind(page, own, i),
       ...checkPlace(page, own, i),
       ...checkBeside(page, own, i),
@@ -24,6 +25,14 @@ type Told = Pleat & {
   readonly kind: NonNullable<Pleat['kind']>;
   readonly at: string;
 };
+
+function checkFacing(page: Page, { name, layers }: Told, i: number): Diagnostic[] {
+  return (page.sketch.layers ?? []).flatMap((layer) =>
+    layer.facing === undefined || layers?.includes(layer.name ?? '') === false
+      ? []
+      : [problems.pleatWithFacing(page.at('pleats', i, 'layers'), name, layer.name ?? '')],
+  );
+}
 
 function checkBias(page: Page, { name, layers }: Told, i: number): Diagnostic[] {
   const own = (page.sketch.layers ?? []).find(
