@@ -192,7 +192,7 @@ describe('other gowns', () => {
     expect(codes(laced(', finish: placket'))).not.toContain('closure-edge-unfinished');
     expect(codes(laced(''))).toContain('closure-edge-unfinished');
     expect(told(laced(', finish: facing'))).toContain(
-      'Finish the skirt’s raw edges at centre back with the opening-facing',
+      'Finish the skirt’s raw edges at centre back with a facing',
     );
   });
 
