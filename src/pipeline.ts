@@ -147,7 +147,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...godetParts(gown, drafts),
     ...strapParts(gown.straps),
   ];
-  const facings = facingParts(drafts, capes);
+  const facings = facingParts(drafts, capes, sewnOn, gown);
   const upper = upperFacings(bodice);
   const ofWaist = waistParts(gown, drafts.layers);
   const ofEdges = edgeFacingParts(gown, drafts.layers);

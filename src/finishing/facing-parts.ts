@@ -2,6 +2,7 @@ import type { DraftedCape } from '../bodice/cape-parts.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
+import type { Gown } from '../gown/gown.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
 import { notchesOfFacing } from './facing-notches.ts';
 import { cutFacings, facingsOfHem, type TooDeep } from './facings-of-hem.ts';
@@ -17,12 +18,19 @@ export interface FacingTooDeep extends TooDeep {
 export function facingParts(
   { layers }: LayerDrafts,
   capes: readonly DraftedCape[],
+  /** Among them godets, whose hems are the layers' that they are let into. */
+  sewnOn: readonly Part[],
+  { godets, slits }: Pick<Gown, 'godets' | 'slits'>,
 ): {
   readonly parts: readonly Part[];
   readonly tooDeep: readonly FacingTooDeep[];
 } {
+  const open = [...godets, ...slits].map(({ seam }) => seam);
   const made = [
-    ...layers.map((own) => ({ own, facings: facingsOf(own) })),
+    ...layers.map((own) => ({ own, facings: facingsOf(own, open) })),
+    ...sewnOn
+      .filter(({ of }) => of.kind === 'godet')
+      .map(({ layer, piece }) => ({ own: { layer }, facings: facingAlone(layer, piece) })),
     ...capes.flatMap(({ cape, piece }) =>
       cape.layers.map((layer) => ({ own: { layer }, facings: facingAlone(layer, piece) })),
     ),
@@ -35,12 +43,12 @@ export function facingParts(
   };
 }
 
-function facingsOf({ layer, draft }: LayerDraft): readonly JoinedFacing[] | TooDeep {
+function facingsOf({ layer, draft }: LayerDraft, open: readonly string[]): readonly JoinedFacing[] | TooDeep {
   if (layer.facing === undefined) return [];
   const facings = facingsOfHem(draft, layer.facing.depth);
   if ('gore' in facings) return facings;
   const cut = cutFacings(draft, facings).filter(({ gore }) => hasGore(layer, { name: gore }));
-  return joinedFacings(cut, layer.facing.layer);
+  return joinedFacings(cut, layer.facing.layer, open);
 }
 
 /** Of a piece that has no neighbours. */

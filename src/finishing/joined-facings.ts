@@ -17,13 +17,17 @@ const STRAIGHT = 0.05;
  * Neighbours cut as one where the seam between them is straight, so that they lie flat side by side, where both fit
  * the cloth's width, and where that saves: what the one piece takes, upright box with allowances, against the two.
  * @param facings from the centre front round
- * @param open the seam of an opening, over which none is joined
+ * @param open seams that are open or have a wedge in them: over these none is joined
  */
-export function joinedFacings(facings: readonly Piece[], layer: Layer, open?: string): JoinedFacing[] {
+export function joinedFacings(
+  facings: readonly Piece[],
+  layer: Layer,
+  open: readonly string[] = [],
+): JoinedFacing[] {
   const joined: JoinedFacing[] = [];
   for (const next of facings) {
     const last = joined.at(-1);
-    const both = last && last.piece.backEdge !== open ? joinedOver(last.piece, next) : undefined;
+    const both = last && !open.includes(last.piece.backEdge) ? joinedOver(last.piece, next) : undefined;
     if (last !== undefined && both !== undefined && saves(both, [last.piece, next], layer)) {
       const seam = { name: last.piece.backEdge, curves: last.piece.edges[1]!.curves };
       joined[joined.length - 1] = { piece: both, seams: [...last.seams, seam] };

@@ -27,7 +27,7 @@ export function waistParts(gown: GownWithWaist, drafts: readonly LayerDraft[]): 
   const own = cutFacings(outermost.draft, facings).filter(({ gore }) =>
     hasGore(outermost.layer, { name: gore }),
   );
-  return joinedFacings(own, waist.layer, gown.closure?.station.name).map(
+  return joinedFacings(own, waist.layer, gown.closure === undefined ? [] : [gown.closure.station.name]).map(
     ({ piece, seams }): Part => ({
       ...partOf(waist, waist.layer!),
       of: { kind: 'waist-facing', depth: waist.width },

@@ -3,6 +3,8 @@ import type { Cloth } from './cloth.ts';
 import type { Gown, Overskirt } from './gown.ts';
 import { type Allowance, type Layer, type LayerAllowances, PLAIN } from './layer.ts';
 import type { Placed } from './placed.ts';
+import type { Closure } from './sections.ts';
+import type { WaistFinish } from './waist.ts';
 
 /** Allowances of a toile: wide enough to let out and to pin over, mm. From memory. */
 export const TOILE_ALLOWANCES = { seam: 30, waist: 40, hem: 50 } as const;
@@ -15,7 +17,15 @@ const CALICO_WIDTH = 1500;
  * Everything that decides the shape stays as it is.
  */
 export function toileOf(gown: Gown): Gown {
-  const { edging: _edging, bustle: _bustle, sewnAsOne: _sewn, labour: _labour, ...shape } = gown;
+  const {
+    edging: _edging,
+    bustle: _bustle,
+    sewnAsOne: _sewn,
+    labour: _labour,
+    closure,
+    waist,
+    ...shape
+  } = gown;
   const calico: Cloth = {
     name: 'calico',
     width: CALICO_WIDTH,
@@ -46,6 +56,9 @@ export function toileOf(gown: Gown): Gown {
       ...overskirt,
       gown: overskirtToile(overskirt, calico),
     })),
+    // Its opening is pinned, and a tape stands for what will finish its waist.
+    ...(closure && { closure: withoutPiece(closure) }),
+    ...(waist && { waist: tapeFor(waist) }),
     // Tape shows where straps go.
     straps: [],
     slits: [],
@@ -59,7 +72,16 @@ export function toileOf(gown: Gown): Gown {
   };
 }
 
-function overskirtToile({ gown, edges }: Overskirt, calico: Cloth): Gown {
+function withoutPiece({ piece: _, finish: _f, ...closure }: Closure): Closure {
+  return closure;
+}
+
+function tapeFor({ layer: _, ...waist }: WaistFinish): WaistFinish {
+  return { ...waist, finish: 'stay' };
+}
+
+function overskirtToile({ gown: drafted, edges }: Overskirt, calico: Cloth): Gown {
+  const { edgeFacing: _, ...gown } = drafted;
   const layer = toileLayer(gown, calico);
   const { hem } = layer.allowances;
   const ends = gown.stations

@@ -28,6 +28,7 @@ export function aboveWaist(
   wearer: Wearer,
   shearLength: number,
 ): AboveWaist {
+  if (wearer.bare) return { drawn: [], capes: [] };
   const tall = heightOf(wearer);
   const body = upperBody(wearer.waist, tall, knownGirths(gown, bodice));
   const closing = bodice?.asked.draft.closing;

@@ -1,6 +1,8 @@
 import type { Point } from '../geometry/curve.ts';
+import { halfWidthOf } from './figure.ts';
 import type { Side } from './seen.ts';
 import { smoothedLine } from './smoothed-line.ts';
+import { upperBody } from './upper-body.ts';
 
 /** What is known of her for the lines above and below the gown. mm. */
 export interface Wearer {
@@ -10,6 +12,8 @@ export interface Wearer {
   readonly waist: number;
   /** Barefoot; as tall as her waist says where nobody measured it. */
   readonly height?: number;
+  /** Nothing of the gown is above her waist. */
+  readonly bare: boolean;
 }
 
 /** Height of the waist for one of her height (from memory: drawing manuals, eight heads tall). */
@@ -92,16 +96,43 @@ export function figureLines(side: Side, wearer: Wearer): Point[][] {
     // From her left she faces left.
     const forwards = (line: readonly (readonly [number, number])[]): Point[] =>
       drawn(line.map(at).map(mirrored));
-    return [headLine(wearer, 0.012, 0.055), forwards(CHEST), forwards(SPINE)];
+    const body = wearer.bare ? [sideOf(wearer, 'front'), sideOf(wearer, 'back')] : [];
+    return [headLine(wearer, 0.012, 0.055), forwards(CHEST), forwards(SPINE), ...body.map(drawn)];
   }
   const both = (line: readonly Point[]): Point[][] => [drawn(line), drawn(line.map(mirrored))];
   return [
     headLine(wearer, 0, 0.046),
     ...both(ARM.map(at)),
     ...both(INNER_ARM.map(at)),
+    ...(wearer.bare ? both(flankOf(wearer)) : []),
     ...both(LEG.map(at)),
     ...both(INNER_LEG.map(at)),
   ];
+}
+
+/** Heights of her trunk between waist and arm, for one of her height. */
+const TRUNK = [0.62, 0.645, 0.67, 0.695, 0.715, 0.735, 0.752] as const;
+
+/** From the front: the side of her trunk. */
+function flankOf(wearer: Wearer): Point[] {
+  const body = upperBody(wearer.waist, heightOf(wearer), []);
+  return TRUNK.map((part) => {
+    const z = heightAt(wearer, part);
+    const above = z - wearer.waistHeight;
+    return { x: halfWidthOf(body.girthAt(above), body.roundnessAt(above)), y: -z };
+  });
+}
+
+/** From her left, facing left: her front or her back. */
+function sideOf(wearer: Wearer, side: 'front' | 'back'): Point[] {
+  const body = upperBody(wearer.waist, heightOf(wearer), []);
+  return TRUNK.map((part) => {
+    const z = heightAt(wearer, part);
+    const above = z - wearer.waistHeight;
+    const roundness = body.roundnessAt(above);
+    const deep = halfWidthOf(body.girthAt(above), roundness) * roundness;
+    return { x: (side === 'front' ? -deep : deep) - body.forwardAt(above), y: -z };
+  });
 }
 
 /** A part of her height above the floor: what stands above her waist goes on from where that is. mm. */

@@ -97,7 +97,13 @@ export function hangTask(drafted: DraftedToHang, { skirt, closure, bustle }: Mad
   const edging = gown.edging?.depth;
   const { waistHeight } = sewn;
   const { height } = gown.body ?? {};
-  const wearer: Wearer = { waistHeight, heel: toHang.heel, waist: toHang.waist, ...(height && { height }) };
+  const wearer: Wearer = {
+    waistHeight,
+    heel: toHang.heel,
+    waist: toHang.waist,
+    ...(height && { height }),
+    bare: gown.waist !== undefined,
+  };
   const outer = outermostLayer(drafts);
   const pleats = pleatLines(sewn.cloth, outer.draft.gown.gores, outer.layer);
   const upper = aboveWaist(gown, bodice, { draft: outer.draft, sewn }, wearer, SHEAR_LENGTH);
@@ -107,7 +113,7 @@ export function hangTask(drafted: DraftedToHang, { skirt, closure, bustle }: Mad
     sewn,
     parts: [...flouncesOver(gown, outer.layer.name), ...overskirtsOver(drafted, sewn), ...upper.capes],
     above: upper.drawn,
-    isBodiceDrafted: bodice !== undefined,
+    isBodiceDrafted: bodice !== undefined || gown.waist !== undefined,
     extras: {
       wearer,
       ...(opening === undefined ? {} : { opening }),

@@ -107,7 +107,7 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
     text(
       finish === undefined
         ? `Decide what finishes the skirt’s raw edges at ${station(at, side)}, below the ${beside} bodice edge: a placket, a facing, or a hook above the opening. Make it now.`
-        : `Finish the skirt’s raw edges at ${station(at, side)} with ${piece === undefined ? `a ${finish}` : `the ${piece}`}${stops === undefined ? '' : `, down to ${length(stops)} below the waist seam`}.`,
+        : `Finish the skirt’s raw edges at ${station(at, side)} with a ${finish}${piece === undefined ? '' : ` (cut as ${piece})`}${stops === undefined ? '' : `, down to ${length(stops)} below the waist seam`}.`,
       [
         beside !== 'sewn' && `The bodice edge above is ${beside}: nothing there will cover a raw edge.`,
         finish === 'guard' &&

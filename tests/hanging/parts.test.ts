@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { DraftedGown } from '../../src/drafted-gown.ts';
 import type { DrawnPart } from '../../src/hanging/drawn-part.ts';
+import { figureLines } from '../../src/hanging/figure-lines.ts';
 import { hangTask } from '../../src/hanging/gown-to-hang.ts';
 import { hangOf } from '../../src/hanging/hang.ts';
 import { hangCloth } from '../../src/hanging/hang-cloth.ts';
@@ -169,4 +170,15 @@ it('box pleats show an edge every 9 cm where faces 9 cm wide meet, all round a w
     });
   expect(along.length).toBe(5);
   for (const [i, at] of along.entries()) expect(at).toBeCloseTo(90 * i, 0);
+});
+
+it('above a skirt with a band of its own nothing of a gown is drawn, but she is', () => {
+  const task = taskOf(gownOf('templates/day-skirt.yaml'));
+  const clothed = taskOf(gownOf('templates/six-gores.yaml'));
+  expect(task.above).toEqual([]);
+  expect(clothed.above).toHaveLength(1);
+  const { wearer } = task.extras;
+  const trunk = (bare: boolean): number => figureLines('front', { ...wearer, bare }).length;
+  // Her two sides, between waist and arm.
+  expect(trunk(true) - trunk(false)).toBe(2);
 });

@@ -127,7 +127,8 @@ export function factsOf(yaml: string, edge: Tree = {}): GownFacts {
   const train = spec.train as Tree | undefined;
   return defined({
     closed,
-    waistSeam: mm(bodice['waist-seam']),
+    // A skirt with a waist of its own is as wide there as the tops of its gores.
+    waistSeam: spec.waist === undefined ? mm(bodice['waist-seam']) : wholeTop * (closed ? 1 : 2),
     gores,
     stations: stationNames.map((name) => stationOf(name, spec, mm)),
     measured: (lengths.measured ?? 'finished') as GownFacts['measured'],
@@ -178,7 +179,7 @@ function besideOf(spec: Tree): string[] {
 function stationOf(name: string, spec: Tree, mm: (value: unknown) => number): StationFacts {
   const lengths = spec.lengths as Tree;
   const given = (lengths.at as Tree)[name];
-  const drops = ((spec.bodice as Tree)['drop-below-waist'] ?? {}) as Tree;
+  const drops = ((spec.bodice as Tree | undefined)?.['drop-below-waist'] ?? {}) as Tree;
   const allowances = (spec.allowances ?? {}) as Tree;
   const train = spec.train as Tree | undefined;
   let length = given === undefined ? undefined : mm(given);

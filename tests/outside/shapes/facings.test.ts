@@ -191,4 +191,21 @@ describe('a facing', () => {
     const region = areaIn(regionBeside(edge(gore), gore, 60));
     expect(Math.abs(areaOf(outlineOf(facing!)) - region)).toBeLessThan(region * 1e-4);
   });
+
+  it('goes on over a wedge that is let in: the wedge’s hem has one of its own', async () => {
+    const { gores, facings } = await piecesOf({
+      units: 'cm',
+      bodice: { 'waist-seam': 72 },
+      gores: ['front', 'side', 'back'].map((name) => ({ name, top: 12, hem: 30 })),
+      lengths: level(90),
+      godets: [{ name: 'wedge', seam: 'side/back', from: 50, width: 24 }],
+      ...faced(DEPTH),
+    });
+    // None is cut as one over the seam that the wedge is in.
+    expect(facings.some(({ sew }) => sew.has('side/back'))).toBe(true);
+    const [facing, wedge] = [facings, gores].map((all) => all.find(({ gore }) => gore === 'wedge')!);
+    expect(Math.abs(hemOf(facing!).length - hemOf(wedge!).length)).toBeLessThan(0.01);
+    const region = areaIn(regionBesideHem(wedge!, DEPTH));
+    expect(Math.abs(areaOf(outlineOf(facing!)) - region)).toBeLessThan(region * 1e-4);
+  });
 });
