@@ -9,7 +9,11 @@ import { cornersOf, placeAlong, sidesOf, walked, widthAbove } from './measured.t
 
 /** What was pinned in a drafted bodice, measured on its outlines: the panels, and the gores that are sewn to them. */
 
-const TEMPLATE = readFileSync(new URL('../../templates/boned-bodice.yaml', import.meta.url), 'utf8');
+/** Wide enough below that what is taken in leaves room for her hips. */
+const TEMPLATE = readFileSync(new URL('../../templates/boned-bodice.yaml', import.meta.url), 'utf8').replace(
+  /^sweep: \d+/m,
+  'sweep: 400',
+);
 const fitted = (...entries: readonly string[]): string =>
   `${TEMPLATE}\nfittings:\n${entries.map((entry) => `  - {date: 2027-05-01, ${entry}}\n`).join('')}`;
 const pinned = (seam: string): string => `bodice: {seams: [{seam: side-front/side, ${seam}}]}`;

@@ -47,4 +47,32 @@ describe('the calendar', () => {
       { earlier: 'hang', later: 'level-hem' },
     ]);
   });
+
+  it('asks for each by its usual day, weeks before where nothing hurries (common practice)', () => {
+    const weeks = {
+      'order-cloth': 12,
+      'test-scraps': 10,
+      toile: 9,
+      'toile-fitting': 8,
+      cut: 7,
+      'first-fitting': 5,
+    };
+    const days = { hang: 24, 'level-hem': 21, 'last-fitting': 10, deliver: 4, event: 0 };
+    const usual = [
+      ...Object.entries(weeks).map(([name, count]) => [name, 7 * count]),
+      ...Object.entries(days),
+    ];
+    const entries = calendar('2027-06-19');
+    expect(entries.map(({ milestone, daysBefore }) => [milestone, daysBefore])).toEqual(usual);
+    expect(entries.some(({ moved }) => moved)).toBe(false);
+  });
+
+  it('lets two stand on one day, but hanging takes a day', () => {
+    expect(clashesIn(calendar('2027-06-19', { cut: 56 }))).toEqual([]);
+    expect(clashesIn(calendar('2027-06-19', { hang: 22 }))).toEqual([]);
+    expect(clashesIn(calendar('2027-06-19', { deliver: 11, 'test-scraps': 85 }))).toEqual([
+      { earlier: 'order-cloth', later: 'test-scraps' },
+      { earlier: 'last-fitting', later: 'deliver' },
+    ]);
+  });
 });

@@ -70,6 +70,22 @@ describe('work by the metre', () => {
   });
 });
 
+describe('work that is not priced', () => {
+  it.each([
+    ['hours without a rate', '  rate: 23.00\n'],
+    ['a rate without hours', '  hours: 41\n'],
+  ])('%s: materials alone, and overhead on them', (_, left) => {
+    const own = printedLines(jobSheet(inputOf(made(example('lantern').replace(left, ''), LAYS))).pages);
+    const rows = rowsUnder(own, ['what', 'how much', 'at', 'amount']);
+    const amounts = new Map(rows.map(([name, , , amount]) => [name, amount]));
+    expect(rows.some(([, , at]) => at!.endsWith('an hour'))).toBe(false);
+    expect(amounts.get('work')).toBe('0.00');
+    // 10 % of 340.51
+    expect(amounts.get('overhead, 10 % of both')).toBe('34.05');
+    expect(amounts.get('price')).toBe('GBP 374.56');
+  });
+});
+
 describe('planned and actual', () => {
   it('what was meant, what it came to, and the difference', () => {
     expect(rowsUnder(job, ['what', 'planned', 'actual', 'difference']).slice(0, 3)).toEqual([

@@ -98,3 +98,25 @@ describe('money', () => {
 function sameZero(text: string): string {
   return /^-0(\.0+)?$/.test(text) ? text.slice(1) : text;
 }
+
+describe('the smallest unit of a currency', () => {
+  const BY_DIGITS = {
+    0: 'BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX UYI VND VUV XAF XOF XPF',
+    2: 'EUR GBP USD CHF SEK INR',
+    3: 'BHD JOD KWD LYD OMR TND',
+    4: 'CLF UYW',
+  };
+  it.each(Object.entries(BY_DIGITS))(
+    'has %s digits, as the platform knows them too (CLDR, ISO 4217)',
+    (digits, codes) => {
+      for (const currency of codes.split(' ')) {
+        const platform = new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions();
+        expect(platform.maximumFractionDigits, currency).toBe(Number(digits));
+        expect(minorDigits(currency), currency).toBe(Number(digits));
+      }
+    },
+  );
+
+  it('is a thousandth of an Iraqi dinar by ISO 4217, though none is paid', () =>
+    expect(minorDigits('IQD')).toBe(3));
+});
