@@ -16,7 +16,7 @@ import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
 import { planLays } from '../../src/lay/plan/plan-lays.ts';
 import { orderImpossible } from '../../src/making/problems.ts';
 import { draft, draftOutputs } from '../../src/pipeline.ts';
-import { tooManySheets } from '../../src/publish/too-large.ts';
+import { tooManyPieces, tooManySheets } from '../../src/publish/too-large.ts';
 import {
   layerMissesWaist,
   notSmooth,
@@ -63,6 +63,7 @@ const BY_HAND: readonly Diagnostic[] = [
   cannotDraft(NOWHERE, { reason: 'at-no-place', gore: 'front' }, 'cm'),
   layTooLong(NOWHERE, { layers: ['shell'], cloth: 'crepe', least: '300 m' }),
   tooManySheets(NOWHERE, 2000, 'a4'),
+  tooManyPieces(NOWHERE, 1200),
   fittingCannotBeDrawn(NOWHERE, 'hem', NOWHERE),
   bodiceEdgeDoesNotSettle(NOWHERE),
   capeCannotBeLaid(NOWHERE, 'wing'),

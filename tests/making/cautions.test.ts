@@ -43,7 +43,7 @@ const trained = of('overskirt')
     '    train: {begins: outer-edge, shape: round}\n    layers: [{name: tail-shell',
   );
 const weightless = plain.replaceAll(', weight: 100', '');
-const boneless = of('bodice').replace(/ {4}bones: .*\n/, '');
+const boneless = of('bodice').replace(/^ *bones: .*\n/m, '');
 const quoted = example('lantern');
 
 const KNOWN: readonly Known[] = [

@@ -17,6 +17,8 @@ const closure = (more: string): string =>
   skirt({ more: `closure: {kind: zip, at: centre-back, starts: 2.5, ${more}}` });
 const hemmed = (depth: number, cloth = 'crepe', more = ''): string =>
   skirt({ layers: `  - {name: shell, cloth: ${cloth}, hem: turned, allowances: {hem: ${depth}}}`, more });
+const layered = (more: string): string =>
+  skirt({ layers: `  - {name: shell, cloth: crepe, hem: turned, ${more}}` });
 const bustled = (more: string): string =>
   skirt({
     train: 'train: {on-floor: 60, begins: front/side, shape: round}',
@@ -123,6 +125,22 @@ const CASES: Readonly<Record<string, { text: string; level: string; line: RegExp
     text: bustled(', loop: 30, points: [{seam: centre-back, anchor: 90}, {seam: side/back, anchor: 15}]'),
     level: 'warning',
     line: /^bustle/,
+  },
+  'bias-without-rough-cut': { text: layered('grain: bias'), level: 'warning', line: /^- \{name: shell/ },
+  'tucks-above-waist': {
+    text: layered('growth-tucks: {count: 12, width: 8, above-hem: 90}'),
+    level: 'error',
+    line: /^- \{name: shell/,
+  },
+  'tucks-lie-over': {
+    text: layered('growth-tucks: {count: 2, width: 3, above-hem: 10, apart: 2}'),
+    level: 'error',
+    line: /^- \{name: shell/,
+  },
+  'tucks-eased': {
+    text: layered('growth-tucks: {count: 1, width: 7, above-hem: 10}'),
+    level: 'warning',
+    line: /^- \{name: shell/,
   },
   'tasks-over-hours': {
     text: skirt({ more: 'labour: {rate: 20, hours: 3, tasks: {cutting: 2, sewing: 2.5}}' }),

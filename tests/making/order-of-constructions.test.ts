@@ -272,4 +272,11 @@ describe('nothing is said of what is not there', () => {
     expect(trimmed.map(({ name }) => name)).toEqual(['ring']);
     expect(ids(made(gownOf(['frill'])))).toContain('hem:shell');
   });
+
+  it('what hangs with the gown is trimmed with it: layers, flounces, trains that come off', () => {
+    const trimmed = everything.facts.order.flatMap(({ work }) => (work.kind === 'trim' ? work.layers : []));
+    expect(trimmed.map(({ name }) => name)).toEqual(
+      expect.arrayContaining(['lining', 'ring', 'frill', 'tail-shell']),
+    );
+  });
 });

@@ -76,6 +76,13 @@ function trimStep(facts: MakingFacts): UnplacedStep {
         below: allowanceAt(layer, 'hem'),
         shorter: 0,
       })),
+      ...bench.gown.overskirts.flatMap(({ gown }) =>
+        gown.layers.map((layer) => ({
+          name: layer.name,
+          below: allowanceAt(layer, 'hem'),
+          shorter: layer.shape.shorter,
+        })),
+      ),
     ],
     roughCut: hems.some((hem) => hem.roughCut.length > 0),
   });

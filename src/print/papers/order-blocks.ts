@@ -47,10 +47,10 @@ export function levellingBlocks({ words, workroom, gown }: PaperInput): Block[] 
   };
   return [
     { kind: 'heading', level: 2, text: text.levelling },
-    { kind: 'paragraph', text: text.levellingText },
     {
       kind: 'table',
-      caption: words.units,
+      // In the caption, which no page end parts from the table.
+      caption: `${text.levellingText} ${words.units}`,
       heads: Array.from({ length: RECORD_COLUMNS }, () => text.levellingHeads).flat(),
       align: Array.from({ length: RECORD_COLUMNS }, () => ['end', 'end', 'end'] as const).flat(),
       shares: Array.from({ length: 3 * RECORD_COLUMNS }, () => 1),
