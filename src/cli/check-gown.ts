@@ -28,6 +28,8 @@ export function checkGowns(files: readonly string[], flags: CheckFlags, machine:
   if (flags.resolved)
     throw new WrongCommandLine('--resolved prints one spec: name one, or leave it out to check them all.');
   const checked = files.map((file) => checkedAmong(file, machine));
+  if (flags.json)
+    for (const { fault } of checked) if (fault !== undefined) machine.err(`gorewright: ${fault}\n`);
   if (flags.json) {
     const specs = checked.map(({ file, report, diagnostics, fault }) => ({
       spec: file,

@@ -70,6 +70,8 @@ export interface LayerFacts {
   readonly alongFactor: number;
   /** French seams and their like lie to one side: no allowance is pressed open. */
   readonly pressedOpen: boolean;
+  /** Degrees from where the thread would run on the straight grain. */
+  readonly threadTurned: number;
   allowance(edge: string): number;
   /** Cloth for one of the sewn top of a gore, and for one of its width where hem widths hold. */
   fullness(gore: string): { readonly top: number; readonly width: number };
@@ -230,6 +232,7 @@ function layerOf(layer: Tree, spec: Tree, mm: (value: unknown) => number, names:
     acrossFactor: 1 - mm(layer['cut-smaller-across'] ?? 0),
     alongFactor: 1 - mm(layer['cut-smaller-along'] ?? 0),
     pressedOpen: layer.seams === undefined || layer.seams === 'open',
+    threadTurned: layer.grain === 'bias' ? 45 : 0,
     fullness: (name) => {
       const gore = (spec.gores as Tree[]).find((one) => one.name === name);
       const both = [gore?.fullness, layer.fullness].map((full) => {

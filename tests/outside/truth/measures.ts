@@ -48,7 +48,7 @@ function sectorUntruths(
   const [front, back] = [facts.stations[i]!.drop, facts.stations[i + 1]!.drop];
   return [
     ...widthUntruths(where, gore, fuller(facts.gores[i]!, full), front, back, facts.hemWidthAt),
-    ...grainUntruths(where, gore, facts.gores[i]!),
+    ...grainUntruths(where, gore, facts.gores[i]!, layer.threadTurned),
     ...areaUntruths(where, gore, front),
   ];
 }
@@ -82,8 +82,8 @@ function widthUntruths(
   return found;
 }
 
-/** The grain halves a gore, or runs by an edge, or lies between its two flares; a fold is on it. */
-function grainUntruths(where: string, gore: Gore, asked: GoreFacts): string[] {
+/** On the straight grain the thread halves a gore, or runs by an edge, or lies between its two flares; a fold is on it. */
+function grainUntruths(where: string, gore: Gore, asked: GoreFacts, turned: number): string[] {
   const lines = gore.piece.grain.flatMap((path) => path.segments);
   if (lines.length === 0) return [`${where}: no grain line`];
   const longest = lines.reduce((best, line) => (line.length > best.length ? line : best));
@@ -96,13 +96,13 @@ function grainUntruths(where: string, gore: Gore, asked: GoreFacts): string[] {
     ...differs(
       `${where}: degrees from front edge to grain`,
       Math.abs(degrees(ahead)),
-      Math.abs(degrees(flare) * share),
+      Math.abs(turned - degrees(flare) * share),
       FLARE,
     ),
     ...differs(
       `${where}: degrees from grain to back edge`,
       Math.abs(degrees(angle(down, backDown))),
-      Math.abs(degrees(flare) * (1 - share)),
+      Math.abs(turned + degrees(flare) * (1 - share)),
       FLARE,
     ),
   ];
