@@ -31,7 +31,8 @@ describe(`random pleats in random gowns (seed ${seed})`, () => {
         const gore = place % names.length;
         const top = gown.gores[gore]!.top;
         const spec = parse(specText(gown)) as Tree;
-        const layer = (spec.layers as Tree[])[0]!;
+        // A shaped facing of a hem that is folded is refused.
+        const { facing: _facing, ...layer } = (spec.layers as Tree[])[0]!;
         const pleat = {
           name: 'deep',
           kind,

@@ -7,7 +7,7 @@ import { areaInside } from '../../src/geometry/area.ts';
 import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
 import { laysTooLong } from '../../src/lay/plan/lays-too-long.ts';
 import { draft } from '../../src/pipeline.ts';
-import { paperOf, sheetOptions, sheetPlan } from '../../src/publish/pattern-sheets.ts';
+import { chosenPieces, paperOf, sheetOptions, sheetPlan } from '../../src/publish/pattern-sheets.ts';
 import { tooLarge } from '../../src/publish/too-large.ts';
 import { groupsOf } from '../../src/sheets/lay-out-grid.ts';
 import { roughSheets } from '../../src/sheets/rough-sheets.ts';
@@ -25,7 +25,8 @@ describe('the rough number of sheets', () => {
     for (const paper of ['a4', 'a3']) {
       const options = sheetOptions(gown.gown, paperOf(gown, paper));
       const { sheets } = sheetPlan(gown, paperOf(gown, paper));
-      const rough = roughSheets(gown.cut.pieces, groupsOf(gown.cut.pieces, options), options);
+      const pieces = chosenPieces(gown, {});
+      const rough = roughSheets(pieces, groupsOf(pieces, options), options);
       expect(rough).toBeLessThan(3 * sheets.length);
       expect(rough).toBeGreaterThan(sheets.length / 3);
     }

@@ -47,10 +47,11 @@ function isRightSideUp(gore: Gore): boolean {
   return cross(minus(gore.waist.to, gore.waist.from), minus(gore.hem.from, gore.waist.from)) > 0;
 }
 
-/** Layers that differ only at the hem share one place on the sheet, their waists and seams drawn on each other. */
+/** Layers that differ only at the hem share one place on the sheet, their waists (of facings the inner edges) and seams drawn on each other. */
 function isVariant(a: PatternPiece, b: PatternPiece): boolean {
   if (a.gore !== b.gore || a.part !== b.part) return false;
-  const [one, other] = [a.sew.get('waist'), b.sew.get('waist')];
+  const top = ({ sew }: PatternPiece) => sew.get('waist') ?? sew.get('inner-edge');
+  const [one, other] = [top(a), top(b)];
   if (one === undefined || other === undefined) return false;
   return [0, 0.5, 1].every((t) => distance(one.segments[0]!.at(t), other.segments[0]!.at(t)) < 0.001);
 }
