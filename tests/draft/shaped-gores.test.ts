@@ -122,7 +122,7 @@ describe('gores shaped over girths', () => {
             }
           }
       }),
-      { seed: 9, numRuns: 12, endOnFailure: true },
+      { seed: 9, numRuns: 8, endOnFailure: true },
     );
   }, 240_000);
 });
