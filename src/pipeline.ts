@@ -293,6 +293,7 @@ export async function draftOutputs(
   const { layFigures, layFiles } = await import('./publish/lay-files.ts');
   const { pageFile } = await import('./publish/page-file.ts');
   const { layReport } = await import('./report/lay-report.ts');
+  const { stoneReport } = await import('./report/stone-report.ts');
 
   const { viewsOf } = await import('./publish/views-file.ts');
 
@@ -340,6 +341,7 @@ export async function draftOutputs(
     report: {
       ...gown.report,
       lays: layReport(gown.gown, lays),
+      stones: stoneReport(facts),
       hang: views.report,
       pattern: pattern.report,
       findings: findingsOf(all),
