@@ -88,7 +88,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       bustleAdvised: 'Points advised, not asked for: the fitter pins them first and moves the anchors.',
       weightAndThread: 'Weight and thread',
       weightHeads: ['layer', 'cloth', 'sewn area', 'cut area', 'weight', 'thread to buy'],
-      weightCaption: 'Weight with allowances, before edging and petticoat; thread with 15 % waste',
+      weightCaption:
+        'Weight with allowances, before edging and what she wears under it; thread with 15 % waste',
       threadNote: (ratio: string): string =>
         unit === 'in'
           ? `Thread by published tables for lockstitch, ${ratio} yd for each yard sewn at 10 stitches to the inch, half on the bobbin; shorter stitches draw more.`
