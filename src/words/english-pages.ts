@@ -89,6 +89,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       bustleCaption: `Down the seam from the waist seam, ${unit}`,
       bustleLine: (over: boolean, number: number, clearance: string): string =>
         `${over ? 'Over: loops on the seams, hooks outside' : 'Under: ribbons inside'}; ${number} ${number === 1 ? 'point' : 'points'}; the hem then hangs ${clearance} off the floor.`,
+      bustleOnGore:
+        'Across: of the gore’s width at that level, or of its half’s on the fold, from its front edge. Anchor and pick-up are on that line. Back both with a patch: off a seam the loop would tear the cloth.',
       bustleAdvised: 'Points advised, not asked for: the fitter pins them first and moves the anchors.',
       weightAndThread: 'Weight and thread',
       weightHeads: ['layer', 'cloth', 'sewn area', 'cut area', 'weight', 'thread to buy'],

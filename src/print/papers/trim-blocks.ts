@@ -154,11 +154,14 @@ function bustleBlocks({ words, workroom }: PaperInput): Block[] {
       heads: text.bustleHeads,
       align: ['start', 'end', 'end', 'end', 'end', 'end', 'end'],
       rows: bustle.points.map((point) => [
-        words.closureRows.side(point.seam, point.side),
+        words.closureRows.side(words.bustleAt(point), point.side),
         String(point.copies),
         ...[point.anchor, point.pickUp, point.lift, point.loopBottom, point.aboveHem].map(number),
       ]),
     },
+    ...(bustle.points.some(({ gore }) => gore !== undefined)
+      ? [{ kind: 'paragraph', text: text.bustleOnGore } as const]
+      : []),
     ...(bustle.advised ? [{ kind: 'paragraph', text: text.bustleAdvised } as const] : []),
   ];
 }
