@@ -142,6 +142,7 @@ function bustleBlocks({ words, workroom }: PaperInput): Block[] {
   const { bustle } = workroom;
   if (bustle === undefined || bustle.points.length === 0) return [];
   const { jobSheet: text, number, length } = words;
+  const onGore = bustle.points.some(({ gore }) => gore !== undefined);
   return [
     { kind: 'heading', level: 2, text: text.bustle },
     {
@@ -151,7 +152,7 @@ function bustleBlocks({ words, workroom }: PaperInput): Block[] {
     {
       kind: 'table',
       caption: text.bustleCaption,
-      heads: text.bustleHeads,
+      heads: onGore ? [text.bustleWhere, ...text.bustleHeads.slice(1)] : text.bustleHeads,
       align: ['start', 'end', 'end', 'end', 'end', 'end', 'end'],
       rows: bustle.points.map((point) => [
         words.closureRows.side(words.bustleAt(point), point.side),
@@ -159,9 +160,7 @@ function bustleBlocks({ words, workroom }: PaperInput): Block[] {
         ...[point.anchor, point.pickUp, point.lift, point.loopBottom, point.aboveHem].map(number),
       ]),
     },
-    ...(bustle.points.some(({ gore }) => gore !== undefined)
-      ? [{ kind: 'paragraph', text: text.bustleOnGore } as const]
-      : []),
+    ...(onGore ? [{ kind: 'paragraph', text: text.bustleOnGore } as const] : []),
     ...(bustle.advised ? [{ kind: 'paragraph', text: text.bustleAdvised } as const] : []),
   ];
 }
