@@ -294,6 +294,7 @@ export async function draftOutputs(
   const { layFigures, layFiles } = await import('./publish/lay-files.ts');
   const { pageFile } = await import('./publish/page-file.ts');
   const { layReport } = await import('./report/lay-report.ts');
+  const { stoneReport } = await import('./report/stone-report.ts');
 
   const { viewsOf } = await import('./publish/views-file.ts');
 
@@ -342,6 +343,7 @@ export async function draftOutputs(
       ...gown.report,
       ...(facts.bustle && { bustle: bustleReport(facts.bustle) }),
       lays: layReport(gown.gown, lays),
+      stones: stoneReport(facts),
       hang: views.report,
       pattern: pattern.report,
       findings: findingsOf(all),

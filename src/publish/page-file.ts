@@ -2,9 +2,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { lineAndColumn } from '../diagnostics/place.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import type { LayPlan } from '../lay/plan/lay-plan.ts';
-import { silhouetteOf } from '../making/train/silhouette.ts';
 import { amountText } from '../money/money.ts';
-import { frontAndBack } from '../print/papers/gown-drawing.ts';
 import { viewsCaption } from '../print/papers/views-block.ts';
 import { type DrawnViews, viewsDrawing } from '../print/papers/views-drawing.ts';
 import {
@@ -50,7 +48,7 @@ export function pageFile(source: PageSource): string {
     ...(status !== undefined && { status }),
     views: viewsOf(source, words),
     ...patternOf(source),
-    lays: layFigures(gown, lays, WIDTH).flatMap(({ drawing, caption }, i) => {
+    lays: layFigures(gown, lays, LAY_WIDTH).flatMap(({ drawing, caption }, i) => {
       const { name } = layTitle(gown, lays[i]!);
       return drawing === undefined ? [] : [{ title: name, svg: writeSvg(drawing), caption }];
     }),
@@ -92,20 +90,14 @@ export function pageFindings(
   });
 }
 
-function viewsOf({ gown, facts, views }: PageSource, words: Words): PageDrawing[] {
-  if (views !== undefined) {
-    const svg = writeSvg(viewsDrawing(views, { width: HUNG_WIDTH }));
-    return [{ title: words.screen.views, svg, caption: viewsCaption(views, words) }];
-  }
-  const silhouette = silhouetteOf(gown.drafts.gown, facts.skirt, facts.closure);
-  const svg = writeSvg(frontAndBack(silhouette, { ...words.views, number: words.number }, WIDTH, HEIGHT));
-  return [
-    { title: words.screen.views, svg, caption: words.jobSheet.lengthsCaption(gown.gown.waist !== undefined) },
-  ];
+function viewsOf({ views }: PageSource, words: Words): PageDrawing[] {
+  if (views === undefined) return [];
+  const svg = writeSvg(viewsDrawing(views, { width: HUNG_WIDTH }));
+  return [{ title: words.screen.views, svg, caption: viewsCaption(views, words) }];
 }
 
-/** Of the drawing from two sides, mm. */
-const [WIDTH, HEIGHT] = [180, 120];
+/** Of a lay's drawing, mm. */
+const LAY_WIDTH = 180;
 /** Of the views of the hung gown, mm. */
 const HUNG_WIDTH = 240;
 

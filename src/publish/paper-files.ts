@@ -5,7 +5,6 @@ import { sharedTables } from '../chalk/shared-tables.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { LAY_CUT_SHORT } from '../lay/plan/lay-problems.ts';
-import { silhouetteOf } from '../making/train/silhouette.ts';
 import type { FlowedPages } from '../print/page/page-flow.ts';
 import { chalkPages } from '../print/papers/chalk-pages.ts';
 import { clientPages } from '../print/papers/client-pages.ts';
@@ -77,7 +76,7 @@ export function clientFile(
 }
 
 function paperInput(
-  { gown, measures, cut, drafts }: DraftedGown,
+  { gown, measures, cut }: DraftedGown,
   workroom: Workroom,
   { lays, views }: PaperDrawings,
   diagnostics: readonly Diagnostic[],
@@ -89,7 +88,6 @@ function paperInput(
     measures,
     cutPieces: cut.pieces,
     workroom,
-    silhouette: silhouetteOf(drafts.gown, workroom.skirt, workroom.closure),
     chalk: sharedTables(tables),
     ...(views === undefined ? {} : { views }),
     lays,

@@ -31,7 +31,7 @@ export const JOB_CAUTIONS: Readonly<Partial<Record<CautionKind, CautionText>>> =
   weight: (weight) =>
     weight === undefined
       ? 'What the skirt weighs is not known, as some cloth’s weight is not: weigh it when it is sewn. All of it hangs on the waist: whether the stay holds and sits well is for the fitter to say; if her back is bad, for a doctor.'
-      : `The skirt weighs about ${weight} before edging and petticoat, and hangs on the waist: whether the stay holds and sits well is for the fitter to say; if her back is bad, for a doctor.`,
+      : `The skirt weighs about ${weight} before edging and what she wears under it, and hangs on the waist: whether the stay holds and sits well is for the fitter to say; if her back is bad, for a doctor.`,
   'tight-lacing':
     'Lacing presses on breath and organs: no tighter than she breathes, sits and eats in with ease. She decides; if in doubt, a doctor does.',
   hoop: 'A hoop swings where she does not see it: into a flame behind her, in doors, and up in front as she sits. Try a door, a chair and a step at the fitting; wearer and venue decide.',
@@ -52,7 +52,7 @@ export const WEARER_CAUTIONS: Readonly<Partial<Record<CautionKind, CautionText>>
   weight: (weight) =>
     weight === undefined
       ? 'Weight: what the skirt weighs is not known yet: ask the maker, who weighs it. It hangs on the waist stay: fasten the stay first. If it drags, tell the maker; if it hurts, take it off, and ask a doctor.'
-      : `Weight: the skirt weighs about ${weight} before edging and petticoat, and hangs on the waist stay. Fasten the stay first. If it drags, tell the maker; if it hurts, take it off, and ask a doctor.`,
+      : `Weight: the skirt weighs about ${weight} before edging and what she wears under it, and hangs on the waist stay. Fasten the stay first. If it drags, tell the maker; if it hurts, take it off, and ask a doctor.`,
   nickel: 'Hooks and zips may hold nickel. Tell the maker if your skin reacts; a doctor decides.',
   'tight-lacing':
     'Lacing: not so tight that breathing or eating is hard. If you are in doubt, a doctor decides.',

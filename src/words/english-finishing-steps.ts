@@ -54,7 +54,8 @@ function ownWaistText(work: OwnWaist, { length, list, weight }: Basics): StepTex
   const { layers, finish, shaped, width, overlap, sewn, grams } = work;
   const edge = `the waist edge of the ${list(layers)}${layers.length > 1 ? ' as one' : ''}, ${length(sewn)} round`;
   const carries =
-    grams !== undefined && `It carries the skirt, ${weight(grams)} without edging and petticoat.`;
+    grams !== undefined &&
+    `It carries the skirt, ${weight(grams)} without edging and what she wears under it.`;
   switch (finish) {
     case 'band':
       return text(`Sew the waistband to ${edge}: its marks on the seams and centres.`, [

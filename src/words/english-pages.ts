@@ -26,7 +26,6 @@ export function englishPages({ length, list, station, unit }: Basics) {
         isBodiceDrafted ? 'The figure is for proportion only.' : 'Bodice and figure are for proportion only.',
       without: (parts: string): string => `Not drawn: ${parts}.`,
     },
-    inFolds: 'Fuller than drawn: the fullness falls in folds.',
     bold: 'Bold: the opening.',
     cutShort: 'LAYS CUT SHORT: draft again before you buy',
     jobSheet: {
@@ -34,8 +33,6 @@ export function englishPages({ length, list, station, unit }: Basics) {
       settle: 'To settle before cutting',
       unsaid: 'Not in the spec',
       notes: 'Notes',
-      lengthsCaption: (ownWaist: boolean): string =>
-        `Lengths from the ${ownWaist ? 'sewn waist edge' : 'sewn edge of the bodice'}, along the cloth, ${unit}`,
       train: 'The train',
       stationsCaption: (ownWaist: boolean): string =>
         `Lengths from the ${ownWaist ? 'sewn waist edge' : 'bodice’s sewn edge'}, ${unit}`,
@@ -50,7 +47,6 @@ export function englishPages({ length, list, station, unit }: Basics) {
       skirtOnFloor: 'the skirt, on the floor',
       footprint: (length: string, width: string): string =>
         `The train spread flat on the floor, from above: ${length} long behind the skirt, ${width} wide.`,
-      trainFigure: `From above: where the hem lies, across and along, ${unit}.`,
       cutting: 'Cutting list',
       cuttingHeads: ['piece', 'layers', 'cut', 'across × down', 'allowances'],
       cuttingCaption: `Sizes with allowances, ${unit}; on the fold, of the half`,
@@ -95,7 +91,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       bustleAdvised: 'Points advised, not asked for: the fitter pins them first and moves the anchors.',
       weightAndThread: 'Weight and thread',
       weightHeads: ['layer', 'cloth', 'sewn area', 'cut area', 'weight', 'thread to buy'],
-      weightCaption: 'Weight with allowances, before edging and petticoat; thread with 15 % waste',
+      weightCaption:
+        'Weight with allowances, before edging and what she wears under it; thread with 15 % waste',
       threadNote: (ratio: string): string =>
         unit === 'in'
           ? `Thread by published tables for lockstitch, ${ratio} yd for each yard sewn at 10 stitches to the inch, half on the bobbin; shorter stitches draw more.`

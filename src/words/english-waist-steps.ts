@@ -142,7 +142,7 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
     ),
   'waist-stay': ({ length: waist, grams, closes }, { length, weight }) =>
     text(`Tack the petersham, ${length(waist)} to fit her waist seam, to the waist allowances.`, [
-      `It carries the skirt${grams === undefined ? '' : `, ${weight(grams)} without edging and petticoat`}${closes ? ', and fastens before the closure' : ''}.`,
+      `It carries the skirt${grams === undefined ? '' : `, ${weight(grams)} without edging and what she wears under it`}${closes ? ', and fastens before the closure' : ''}.`,
     ]),
 };
 

@@ -74,6 +74,7 @@ export function missingFacts({ gown, skirt }: Bench, facts: FactsSoFar): Missing
   const weightless = facts.weight.layers
     .filter((layer) => layer.net === undefined)
     .map((layer) => layer.cloth);
+  for (const { name, grams } of facts.weight.stones) if (grams === undefined) weightless.push(name);
   add('cloth-weight', weightless.length > 0, [...new Set(weightless)]);
   return [
     ...missing,

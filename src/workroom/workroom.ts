@@ -80,7 +80,7 @@ export interface WorkroomInput {
 /** What the workroom makes of a drafted gown and its lays. Without lays nothing is said of lengths to buy. */
 export function workroom(gown: WorkroomInput, bought: readonly BoughtCloth[]): Found<Workroom> {
   const { bench, facts: parts, findings } = workroomParts(gown, bought);
-  const weight = weightFacts(gown.layers, gown.cut.pieces);
+  const weight = weightFacts(gown.layers, gown.cut.pieces, parts.stones);
   const thread = threadFacts(bench, parts.waist, parts.strips, parts.edging, gown.cut.pieces);
   const order = orderOfMaking({ bench, ...parts, grams: weight.inAll });
   const facts: Workroom = {

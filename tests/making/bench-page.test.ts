@@ -4,7 +4,7 @@ import type { LayFigure, PaperInput } from '../../src/print/papers/paper-input.t
 import { linesOf, type PlacedText, textsOf } from '../print/page-texts.ts';
 import { ALL_CONSTRUCTIONS, gownOf } from './constructions.ts';
 import { example, made } from './made.ts';
-import { inputOf } from './paper-input.ts';
+import { hungInputOf, inputOf } from './paper-input.ts';
 
 const A4 = { width: 210, height: 297 };
 const LETTER = { width: 215.9, height: 279.4 };
@@ -69,7 +69,7 @@ const LAYS: LayFigure[] = [
 ];
 
 function benchOf(text: string, paper = A4, rest: Partial<PaperInput> = {}): PlacedText[] {
-  return textsOf(jobSheet({ ...inputOf(made(text), paper), ...rest }).pages[0]!);
+  return textsOf(jobSheet({ ...hungInputOf(made(text), paper), ...rest }).pages[0]!);
 }
 
 /** Rows under these heads: each cell stands under its head, flush left or right with it. */
@@ -219,7 +219,7 @@ describe('one side of paper', () => {
   it.each(gowns)('holds %s', (_, text) => {
     const one = made(text);
     for (const paper of [A4, LETTER]) {
-      const { pages } = jobSheet(inputOf(one, paper));
+      const { pages } = jobSheet(hungInputOf(one, paper));
       const first = textsOf(pages[0]!);
       const said = first.map(({ text: own }) => own);
       for (const { name } of one.facts.skirt.stations.filter(({ name: own }) => own.startsWith('centre')))

@@ -6,7 +6,7 @@ import { clientPages } from '../../src/print/papers/client-pages.ts';
 import { jobSheet } from '../../src/print/papers/job-sheet.ts';
 import { beside, printedLines, rowsUnder } from '../print/page-rows.ts';
 import { example, made } from './made.ts';
-import { inputOf } from './paper-input.ts';
+import { hungInputOf, inputOf } from './paper-input.ts';
 
 /**
  * The job sheet's tables, row by row and in their own columns, against figures worked out by hand from
@@ -19,7 +19,7 @@ const LAYS = [
 ];
 
 const lantern = made(example('lantern'), LAYS);
-const lines = printedLines(jobSheet(inputOf(lantern)).pages);
+const lines = printedLines(jobSheet(hungInputOf(lantern)).pages);
 const clientLines = printedLines(clientPages(inputOf(lantern)).pages);
 
 /** Rows that begin so, each as printed: others may stand between them. */

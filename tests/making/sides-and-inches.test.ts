@@ -7,7 +7,7 @@ import { jobSheet } from '../../src/print/papers/job-sheet.ts';
 import { beside, printedLines, rowsUnder } from '../print/page-rows.ts';
 import { printedLength } from '../print/printed-length.ts';
 import { example, made } from './made.ts';
-import { inputOf } from './paper-input.ts';
+import { hungInputOf, inputOf } from './paper-input.ts';
 
 function lengthAlong(curves: readonly Curve[]): number {
   const run = curves.flatMap((curve) => Array.from({ length: 401 }, (_, i) => pointAt(curve, i / 400)));
@@ -23,7 +23,7 @@ describe('a gown altered on her left, on the job sheet', () => {
 fittings:
   - {date: 2027-03-01, side: left, hem: {side-back/back: 3}}
 `);
-  const lines = printedLines(jobSheet(inputOf(gown)).pages);
+  const lines = printedLines(jobSheet(hungInputOf(gown)).pages);
 
   it('stations: on her left down to the centre back, on her right up again', () => {
     const rows = rowsUnder(lines, ['station', 'drop', 'finished', 'to floor', 'on floor']);

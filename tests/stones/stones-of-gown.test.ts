@@ -4,6 +4,7 @@ import { pointAt } from '../../src/geometry/evaluate.ts';
 import type { Mark } from '../../src/print/drawing.ts';
 import { jobSheet } from '../../src/print/papers/job-sheet.ts';
 import { placingChart } from '../../src/print/papers/placing-chart.ts';
+import { stoneReport } from '../../src/report/stone-report.ts';
 import { made, skirt } from '../making/made.ts';
 import { inputOf } from '../making/paper-input.ts';
 import { printedLines, rowsUnder } from '../print/page-rows.ts';
@@ -76,6 +77,40 @@ describe('stones on a gown', () => {
     const quote = even.facts.pricing.quote!;
     // Ten hours and the beads', at 20.
     expect(Number(quote.labour.minor)).toBe(100 * 10 * 20 + Math.round((both / 90) * 20 * 100));
+  });
+
+  it('in the report, each figure by its own arithmetic', () => {
+    const count = facts!.pieces.reduce((sum, { stones }) => sum + 2 * stones.length, 0);
+    // 9.52 g a thousand of 11/0 and 144 a gross, as above; 90 an hour, 0.02 each.
+    const [row, ...more] = stoneReport(even.facts);
+    expect(more).toEqual([]);
+    expect(row).toEqual({
+      name: 'beads',
+      layer: 'shell',
+      count,
+      gross: Math.ceil(count / 144),
+      grams: expect.closeTo(count * 0.00952, 3),
+      hours: expect.closeTo(count / 90, 3),
+      cost: (Math.round(count * 2) / 100).toFixed(2),
+    });
+    const [bare] = stoneReport(set('size: 4mm, per-dm2: 1').facts);
+    expect(Object.keys(bare!)).toEqual(['name', 'layer', 'count', 'gross']);
+  });
+
+  it('in the weight of the skirt, which is not known where theirs is not', () => {
+    const { stones, weight } = even.facts;
+    const cloth = weight.layers.reduce((sum, { withAllowances }) => sum + withAllowances!, 0);
+    expect(weight.inAll! - cloth).toBeCloseTo(stones[0]!.count * 0.00952, 6);
+    const printed = printedLines(jobSheet(inputOf(even)).pages);
+    const heads = ['layer', 'cloth', 'sewn area', 'cut area', 'weight', 'thread to buy'];
+    const rows = rowsUnder(printed, heads);
+    expect(rows.find(([name]) => name === 'beads')?.filter((cell) => cell !== '')).toEqual([
+      'beads',
+      `${Math.round(stones[0]!.count * 0.00952)} g`,
+    ]);
+    const unknown = set('size: 4mm, per-dm2: 1').facts;
+    expect(unknown.weight.inAll).toBeUndefined();
+    expect(unknown.missing).toContainEqual({ fact: 'cloth-weight', names: ['beads'] });
   });
 
   it('on the chart: a dot for each, where it lies on the piece', () => {

@@ -2,16 +2,26 @@ import type { CutPiece } from '../../draft/piece.ts';
 import { areaInside } from '../../geometry/area.ts';
 import type { Edge } from '../../geometry/edge.ts';
 import type { Layer } from '../../gown/layer.ts';
+import type { StoneFacts } from '../../stones/stone-facts.ts';
 import { type LayerWeight, layerWeight, weightInAll } from './weight.ts';
 
 export interface WeightFacts {
   readonly layers: readonly LayerWeight[];
-  /** Grams; undefined while any cloth's weight is missing. */
+  /** Set by hand, in grams; undefined where what they weigh was not given. */
+  readonly stones: readonly { readonly name: string; readonly grams: number | undefined }[];
+  /** Grams; undefined while the weight of any cloth or of any stones is missing. */
   readonly inAll: number | undefined;
 }
 
-/** Weight of every layer that has pieces, flounces and strips among them, by the area of all their copies. */
-export function weightFacts(allLayers: readonly Layer[], cutPieces: readonly CutPiece[]): WeightFacts {
+/**
+ * Weight of every layer that has pieces, flounces and strips among them, by the area of all their copies, and of the
+ * stones on them.
+ */
+export function weightFacts(
+  allLayers: readonly Layer[],
+  cutPieces: readonly CutPiece[],
+  set: readonly StoneFacts[],
+): WeightFacts {
   const layers = allLayers.map((layer) => {
     const own = cutPieces.filter((piece) => piece.layers.includes(layer.name));
     const area = (edgesOf: (piece: CutPiece) => readonly Edge[]): number =>
@@ -25,7 +35,11 @@ export function weightFacts(allLayers: readonly Layer[], cutPieces: readonly Cut
       layer.cloth,
     );
   });
-  return { layers, inAll: weightInAll(layers) };
+  const stones = set.map(({ stones: { name }, grams }) => ({ name, grams }));
+  let inAll = weightInAll(layers);
+  for (const { grams } of stones)
+    inAll = inAll === undefined || grams === undefined ? undefined : inAll + grams;
+  return { layers, stones, inAll };
 }
 
 /** How often an outline's area is in the layer: a piece on the fold is drawn as its half. */

@@ -26,7 +26,7 @@ function benchBlocks(input: PaperInput, height: number): Block[] {
   return [
     ...notesOf(gown.notes).map((line): Block => ({ kind: 'paragraph', text: line })),
     ...(settle === 0 ? [] : [{ kind: 'paragraph', bold: true, text: text.settle(settle) } as const]),
-    viewsBlock(input, { width: paper.width - 30, height }),
+    ...viewsBlock(input, { width: paper.width - 30, height }),
     { kind: 'columns', columns: [[stationTable(input)], [goreTable(input)]] },
     {
       kind: 'paragraph',

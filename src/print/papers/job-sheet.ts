@@ -76,5 +76,5 @@ function openingBlocks(input: PaperInput): Block[] {
 /** Two rows of views stand small on the bench page. */
 function largerViews(input: PaperInput): Block[] {
   const rows = input.views?.rows.filter((row) => row.length > 0) ?? [];
-  return rows.length < 2 ? [] : [viewsBlock(input, { width: input.paper.width - 30, height: 130 })];
+  return rows.length < 2 ? [] : viewsBlock(input, { width: input.paper.width - 30, height: 130 });
 }

@@ -1,22 +1,13 @@
 import type { Block, TableBlock } from '../page/page-blocks.ts';
 import { footprintDrawing } from './footprint-drawing.ts';
-import { sideAndAbove } from './gown-drawing.ts';
 import type { PaperInput } from './paper-input.ts';
 
-/** How the train stands, and what lies on the floor. */
+/** What lies on the floor. */
 export function trainBlocks(input: PaperInput): Block[] {
-  const { words, silhouette, gown, paper } = input;
-  const { jobSheet: text } = words;
-  if (gown.train === undefined) return [];
-  const train =
-    input.views !== undefined
-      ? undefined
-      : sideAndAbove(silhouette, { ...words.views, number: words.number }, paper.width - 30, 75);
-  const blocks: Block[] = [
-    ...(train === undefined ? [] : [{ kind: 'figure', drawing: train, caption: text.trainFigure } as const]),
-    ...footprintBlock(input),
-  ];
-  return blocks.length === 0 ? [] : [{ kind: 'heading', level: 2, text: text.train }, ...blocks];
+  const blocks = footprintBlock(input);
+  return blocks.length === 0
+    ? []
+    : [{ kind: 'heading', level: 2, text: input.words.jobSheet.train }, ...blocks];
 }
 
 /** What lies on the floor behind her, and how much room it takes. */

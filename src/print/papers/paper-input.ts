@@ -2,7 +2,6 @@ import type { SharedChalk } from '../../chalk/shared-tables.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { CutPiece } from '../../draft/piece.ts';
 import type { Gown } from '../../gown/gown.ts';
-import type { Silhouette } from '../../making/train/silhouette.ts';
 import type { GownMeasures } from '../../truing/measure-gown.ts';
 import type { Words } from '../../words/english.ts';
 import type { Workroom } from '../../workroom/workroom.ts';
@@ -29,8 +28,7 @@ export interface PaperInput {
   readonly measures: GownMeasures;
   readonly cutPieces: readonly CutPiece[];
   readonly workroom: Workroom;
-  readonly silhouette: Silhouette;
-  /** The gown hung; the silhouette stands in where it was not. */
+  /** The gown hung; no drawing of it where it was not. */
   readonly views?: DrawnViews;
   /** Layers that differ little share a table. */
   readonly chalk: readonly SharedChalk[];

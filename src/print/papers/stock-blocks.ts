@@ -19,7 +19,15 @@ export function stockBlocks(input: PaperInput): Block[] {
 
 function weightTable({ words, workroom }: PaperInput): Block {
   const { jobSheet: text } = words;
-  const rows = workroom.weight.layers.map((layer) => {
+  const stones = workroom.weight.stones.map(({ name, grams }) => [
+    name,
+    '',
+    '',
+    '',
+    grams === undefined ? '' : words.weight(grams),
+    '',
+  ]);
+  const cloths = workroom.weight.layers.map((layer) => {
     const thread = workroom.thread.find((own) => own.layer === layer.layer);
     return [
       layer.layer,
@@ -30,6 +38,7 @@ function weightTable({ words, workroom }: PaperInput): Block {
       thread === undefined ? '' : words.wholeMetres(thread.need.toBuy),
     ];
   });
+  const rows = [...cloths, ...stones];
   const { inAll } = workroom.weight;
   return {
     kind: 'table',

@@ -2,6 +2,7 @@ import { boundsOfCurves } from '../../geometry/bounds.ts';
 import type { Sheet, SheetPlan } from '../../sheets/sheet-plan.ts';
 import type { PatternWords } from '../../words/english-pattern.ts';
 import type { Drawing, GroupMark } from '../drawing.ts';
+import { type LineName, lineNames } from './line-names.ts';
 import { drawPiece } from './piece-drawing.ts';
 import { type PieceLabels, pieceName } from './piece-text.ts';
 
@@ -14,14 +15,15 @@ export interface PatternDrawing {
 }
 
 export function patternDrawing(plan: SheetPlan, labels: PieceLabels): PatternDrawing {
+  const names = namesOfLines(plan, labels.words);
   const groups = plan.pieces.map(({ cutPiece, grain, liesOn }, index) => {
-    const sharers = plan.pieces.flatMap((other, own) => (other.liesOn === (liesOn ?? index) ? [own] : []));
-    const around = { grain, windows: windowsOf(plan, index) };
-    if (liesOn !== undefined)
-      return drawPiece(cutPiece, labels, { ...around, hemOnly: 1 + sharers.indexOf(index) });
+    const around = { grain, windows: windowsOf(plan, index), names: names.get(index) ?? [] };
+    if (liesOn !== undefined) return drawPiece(cutPiece, labels, { ...around, namesOnly: true });
+    const sharers = sharersOf(plan, index);
     return drawPiece(cutPiece, labels, {
       ...around,
       sharing: sharers.map((own) => plan.pieces[own]!.cutPiece),
+      otherNames: sharers.flatMap((own) => names.get(own) ?? []),
     });
   });
   const width = Math.max(1, ...plan.sheets.map((sheet) => sheet.x + sheet.width));
@@ -30,6 +32,25 @@ export function patternDrawing(plan: SheetPlan, labels: PieceLabels): PatternDra
     pieces: plan.pieces.map((_, index) => pieceDrawing(plan, index, groups[index]!, labels.words)),
     whole: { x: 0, y: 0, width, height, title: labels.words.title(labels.gown), marks: groups },
   };
+}
+
+/** Pieces that lie on this one. */
+function sharersOf(plan: SheetPlan, index: number): number[] {
+  return plan.pieces.flatMap((other, own) => (other.liesOn === index ? [own] : []));
+}
+
+/** Names of the lines of pieces that lie on one another, by the piece. */
+function namesOfLines(plan: SheetPlan, words: PatternWords): Map<number, readonly LineName[]> {
+  const names = new Map<number, readonly LineName[]>();
+  for (const [index, { grain, liesOn }] of plan.pieces.entries()) {
+    const sharers = sharersOf(plan, index);
+    if (liesOn !== undefined || sharers.length === 0) continue;
+    const members = [index, ...sharers];
+    const pieces = members.map((own) => plan.pieces[own]!.cutPiece);
+    const own = lineNames(pieces, { grain, windows: windowsOf(plan, index) }, words.piece.hemCut);
+    for (const [place, member] of members.entries()) names.set(member, own[place]!);
+  }
+  return names;
 }
 
 /** A piece by name and layers, which tell the pieces of one gore apart. */

@@ -4,12 +4,12 @@ import type { Curve, Line, Point } from '../../geometry/curve.ts';
 import { pointAt, tangentAt } from '../../geometry/evaluate.ts';
 import { flattenedRun } from '../../geometry/flatten.ts';
 import { lengthOfRun, placeOnRun } from '../../geometry/length.ts';
-import { along, leftOf, scaled } from '../../geometry/point.ts';
 import type { TextMark } from '../drawing.ts';
 import { textMark } from '../page/ruled-marks.ts';
 import { type FittedText, type LabelBox, LabelRoom, type Window } from '../text/label-place.ts';
 import { textWidth } from '../text/text-width.ts';
 import { wrapText } from '../text/wrap-text.ts';
+import type { LineName } from './line-names.ts';
 import { type LabelLine, type PieceLabels, pieceText } from './piece-text.ts';
 
 /** Beside the piece itself. */
@@ -20,33 +20,39 @@ export interface PieceSurroundings {
   readonly windows?: readonly Window[];
   /** Pieces that lie on this one and differ at the hem only. */
   readonly sharing?: readonly CutPiece[];
-  /** This piece lies on a longer one, which has the text: only its hem is named. Its place among those that do. */
-  readonly hemOnly?: number;
+  /** This piece lies on a longer one, which has the text: only its lines are named. */
+  readonly namesOnly?: true;
+  /** Names of its own lines where pieces lie on one another. */
+  readonly names?: readonly LineName[];
+  /** Names of the others' lines. */
+  readonly otherNames?: readonly LineName[];
 }
 
 /** All text on a piece, each within one window. */
 export function pieceTexts(cutPiece: CutPiece, labels: PieceLabels, around: PieceSurroundings): TextMark[] {
   const seamLine = cutPiece.piece.edges.flatMap((edge) => edge.curves);
   const windows = around.windows ?? [windowAround(seamLine)];
-  const { sharing = [], hemOnly } = around;
-  const hasPartners = hemOnly !== undefined || sharing.length > 0;
-  const hems = hasPartners ? hemNames(cutPiece, labels.words.piece, windows, hemOnly ?? 0) : [];
-  const hemMarks = hems.map(({ mark }) => mark);
-  if (hemOnly !== undefined) return hemMarks;
+  const { sharing = [], names = [], otherNames = [] } = around;
+  const nameMarks = names.map(({ mark }) => mark);
+  if (around.namesOnly === true) return nameMarks;
   const outline = flattenedRun(seamLine, 0.5);
   const grain = around.grain ?? cutPiece.piece.grain;
-  const taken = [...hems.map(({ box }) => box), ...cutPiece.marks.flatMap(boxesOfMark)];
+  const written = [...names, ...otherNames].map(({ box }) => box);
+  const drawn = [cutPiece, ...sharing].flatMap(({ marks }) => marks.flatMap(boxesOfMark));
+  const taken = [...written, ...drawn];
   const fold = foldText(cutPiece, labels.words.piece, new LabelRoom(outline, grain, windows, taken));
   if (fold !== undefined) taken.push(fold.box);
-  const room = new LabelRoom(outline, grain, windows, taken);
-  const main = mainText(pieceText(cutPiece, labels, sharing), cutPiece.labelAt, room);
-  return [...main, ...(fold === undefined ? [] : [fold.mark]), ...hemMarks];
+  const roomWith = (clear: number) => new LabelRoom(outline, grain, windows, taken, clear);
+  const main = mainText(pieceText(cutPiece, labels, sharing), cutPiece.labelAt, roomWith);
+  return [...main, ...(fold === undefined ? [] : [fold.mark]), ...nameMarks];
 }
 
-/** Long lines inside a piece, as boxes that no text may stand on. */
-function boxesOfMark({ name, curves }: CutPiece['marks'][number]): LabelBox[] {
-  if (!name.endsWith('-line')) return [];
+/** Lines inside a piece, as boxes that no text may stand on; what is as small as an eyelet is one box. */
+function boxesOfMark({ curves }: CutPiece['marks'][number]): LabelBox[] {
   return curves.flatMap((curve) => {
+    const { left, right, top, bottom } = boundsOfCurves([curve]);
+    if (right - left < 3 * SLICE && bottom - top < 3 * SLICE)
+      return [{ x: left, y: top - 0.5, width: right - left, height: bottom - top + 1 }];
     const [from, to] = [pointAt(curve, 0), pointAt(curve, 1)];
     const count = 1 + Math.ceil(Math.abs(to.x - from.x) / SLICE);
     const at = (share: number): Point => pointAt(curve, share);
@@ -67,15 +73,39 @@ function windowAround(curves: readonly Curve[]): Window {
   return { x: box.left, y: box.top, width: box.right - box.left, height: box.bottom - box.top };
 }
 
-/** The block of text at the largest size that fits somewhere; beside its place at the smallest where none does. */
-function mainText(lines: readonly LabelLine[], near: Point, room: LabelRoom): TextMark[] {
-  for (const size of SIZES) {
-    const box = room.boxFor(near, fittedBlock(lines, size));
-    if (box !== undefined) return blockMarks(lines, box, size);
+/**
+ * The block of text at the largest size that fits somewhere. A piece too small for all of it has its first lines: name,
+ * how to cut it, of what; one too small for these has its name alone.
+ */
+function mainText(
+  lines: readonly LabelLine[],
+  near: Point,
+  roomWith: (clear: number) => LabelRoom,
+): TextMark[] {
+  const room = roomWith(CLEAR_OF_LINES);
+  const tight = roomWith(NEAR_LINES);
+  for (const [where, count, sizes] of [
+    [room, lines.length, SIZES],
+    [tight, lines.length, SIZES.slice(4)],
+    [tight, 3, SIZES.slice(4)],
+    [tight, 1, SMALLEST],
+  ] as const) {
+    const some = lines.slice(0, count);
+    for (const size of sizes) {
+      const box = where.boxFor(near, fittedBlock(some, size));
+      if (box !== undefined) return blockMarks(some, box, size);
+    }
   }
-  const size = SIZES.at(-1)!;
-  return blockMarks(lines, { ...near, width: LEAST_EMS * size, height: 0 }, size);
+  const size = SMALLEST.at(-1)!;
+  return blockMarks(lines.slice(0, 1), { ...near, width: LEAST_EMS * size, height: 0 }, size);
 }
+
+/** Between text and lines, mm: where there is room, and on the smallest pieces. */
+const CLEAR_OF_LINES = 3;
+const NEAR_LINES = 1;
+
+/** Ems of a name on a piece too small for more, mm. */
+const SMALLEST = [2.6, 2.2, 1.8, 1.5, 1.2] as const;
 
 /** Ems of the text on pieces, mm, the largest that fits. */
 const SIZES = [6, 5, 4.2, 3.6, 3, 2.6, 2.2, 1.8] as const;
@@ -96,7 +126,8 @@ function fittedBlock(lines: readonly LabelLine[], size: number): FittedText {
       LEADING
     );
   };
-  return { leastWidth: LEAST_EMS * size, area: run * size * LEADING, heightIn };
+  const longest = Math.max(...lines.map(({ text, bold }) => textWidth(text, size, bold)));
+  return { leastWidth: Math.min(longest + 0.1, LEAST_EMS * size), area: run * size * LEADING, heightIn };
 }
 
 function blockMarks(lines: readonly LabelLine[], box: LabelBox, size: number): TextMark[] {
@@ -150,50 +181,3 @@ const BESIDE = 6;
 
 /** Em of the text at an edge, mm. */
 const SIDE_SIZE = 2.8;
-
-/**
- * The name of a hem's cut line, on its inner side, once on each sheet that the line crosses. Each of several hems has
- * its own part of the way along, so that the names do not meet.
- */
-function hemNames(
-  cutPiece: CutPiece,
-  words: PieceWords,
-  windows: readonly Window[],
-  place: number,
-): PlacedText[] {
-  const hem = cutPiece.cutEdges.filter((edge) => edge.name === 'hem').flatMap((edge) => edge.curves);
-  const text = words.hemCut(cutPiece.layers);
-  const width = textWidth(text, SIDE_SIZE);
-  const boxes = hem.flatMap((curve) => boxesAlong(curve, width));
-  return windows.flatMap((window) => {
-    const shown = boxes.filter((box) => within(box, window));
-    const box = shown[Math.floor(shown.length * HEM_PARTS[place % HEM_PARTS.length]!)];
-    if (box === undefined) return [];
-    const at = { x: box.x, y: box.y + 0.8 * SIDE_SIZE };
-    return [{ box, mark: textMark(text, at, SIDE_SIZE, { class: 'label' }) }];
-  });
-}
-
-/** Places for a text beside a curve, far enough in for the whole of it to clear a line that slopes. */
-function boxesAlong(curve: Curve, width: number): LabelBox[] {
-  return Array.from({ length: HEM_PLACES }, (_, index) => {
-    const t = (index + 0.5) / HEM_PLACES;
-    const inward = scaled(leftOf(tangentAt(curve, t)), -1);
-    const reach = (Math.abs(inward.x) * width + Math.abs(inward.y) * SIDE_SIZE) / 2 + 0.6;
-    const middle = along(pointAt(curve, t), inward, reach);
-    return { x: middle.x - width / 2, y: middle.y - SIDE_SIZE / 2, width, height: SIDE_SIZE };
-  });
-}
-
-/** Places along a curve that are looked at, and which of those on one sheet each of several hems takes. */
-const HEM_PLACES = 24;
-const HEM_PARTS = [0.5, 0.2, 0.8, 0.35, 0.65];
-
-function within(box: LabelBox, window: Window): boolean {
-  return (
-    box.x >= window.x &&
-    box.y >= window.y &&
-    box.x + box.width <= window.x + window.width &&
-    box.y + box.height <= window.y + window.height
-  );
-}

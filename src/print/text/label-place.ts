@@ -35,13 +35,13 @@ export class LabelRoom {
     private readonly windows: readonly Window[],
     /** Boxes taken by other text. */
     private readonly taken: readonly LabelBox[] = [],
+    /** Clear of lines, mm. */
+    private readonly clear = 3,
   ) {
     const levels = outline.map((point) => point.y);
     this.top = Math.min(...levels);
     const count = Math.ceil((Math.max(...levels) - this.top) / ROW);
-    this.rows = Array.from({ length: count }, (_, row) =>
-      widestStretch(outline, this.top + (row + 0.5) * ROW),
-    );
+    this.rows = Array.from({ length: count }, (_, row) => stretchOfRow(outline, this.top + row * ROW));
   }
 
   /** The first box, by distance from `near`, that is large enough for the text. */
@@ -91,25 +91,25 @@ export class LabelRoom {
   ): [number, number] | undefined {
     const stretch = this.rows[row];
     if (stretch === undefined) return undefined;
-    let from = Math.max(left, stretch[0] + CLEAR);
-    let to = Math.min(right, stretch[1] - CLEAR);
+    let from = Math.max(left, stretch[0] + this.clear);
+    let to = Math.min(right, stretch[1] - this.clear);
     const y = this.top + row * ROW;
     if (this.grainCrosses(y)) {
       const { from: a, to: b } = this.grain;
-      if (side === 'left') to = Math.min(to, Math.min(a.x, b.x) - CLEAR);
-      else from = Math.max(from, Math.max(a.x, b.x) + CLEAR);
+      if (side === 'left') to = Math.min(to, Math.min(a.x, b.x) - this.clear);
+      else from = Math.max(from, Math.max(a.x, b.x) + this.clear);
     }
     for (const box of this.taken) {
       if (y + ROW <= box.y || y >= box.y + box.height) continue;
-      if (box.x + box.width / 2 > (from + to) / 2) to = Math.min(to, box.x - CLEAR);
-      else from = Math.max(from, box.x + box.width + CLEAR);
+      if (box.x + box.width / 2 > (from + to) / 2) to = Math.min(to, box.x - this.clear);
+      else from = Math.max(from, box.x + box.width + this.clear);
     }
     return from < to ? [from, to] : undefined;
   }
 
   private grainCrosses(y: number): boolean {
     const { from, to } = this.grain;
-    return Math.min(from.y, to.y) - CLEAR < y + ROW && Math.max(from.y, to.y) + CLEAR > y;
+    return Math.min(from.y, to.y) - this.clear < y + ROW && Math.max(from.y, to.y) + this.clear > y;
   }
 }
 
@@ -129,8 +129,16 @@ const ROW = 2;
 /** Boxes are tried from every so many rows. */
 const STEP = 3;
 
-/** Clear of lines, mm. */
-const CLEAR = 3;
+/** What is inside an outline all through a row: an edge that is nearly level runs far within one. */
+function stretchOfRow(outline: readonly Point[], top: number): readonly [number, number] | undefined {
+  const levels = [0.01, 0.5, 0.99].map((share) => widestStretch(outline, top + share * ROW));
+  let free: readonly [number, number] | undefined = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  for (const level of levels) {
+    if (free === undefined || level === undefined) return undefined;
+    free = [Math.max(free[0], level[0]), Math.min(free[1], level[1])];
+  }
+  return free[0] < free[1] ? free : undefined;
+}
 
 /** The widest stretch of a level line that lies inside an outline. */
 function widestStretch(outline: readonly Point[], y: number): readonly [number, number] | undefined {

@@ -1,0 +1,143 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import type { CutPiece } from '../../src/draft/piece.ts';
+import { flattenedRun } from '../../src/geometry/flatten.ts';
+import { draft } from '../../src/pipeline.ts';
+import type { GroupMark, PathMark, TextMark } from '../../src/print/drawing.ts';
+import { lineNames } from '../../src/print/pattern/line-names.ts';
+import { patternDrawing } from '../../src/print/pattern/pattern-drawing.ts';
+import { textWidth } from '../../src/print/text/text-width.ts';
+import { labelsOf } from '../../src/publish/pattern-files.ts';
+import { paperOf, sheetPlan } from '../../src/publish/pattern-sheets.ts';
+import { skirt } from '../making/made.ts';
+import { lanternGores } from '../sheets/sector-piece.ts';
+
+const ROOT = join(import.meta.dirname, '../..');
+/** Of each construction that puts lines near text one gown: hems apart and near, trains, pleats, eyelets, capes, godets. */
+const FILES = [
+  'examples/lantern',
+  'examples/puffin',
+  'templates/box-pleats',
+  'templates/capelet',
+  'templates/day-skirt',
+  'templates/godets',
+  'templates/laced-bodice',
+  'templates/one-sided-train',
+  'templates/pencil',
+  'templates/pointed-train',
+];
+
+interface Pile {
+  readonly pieces: readonly CutPiece[];
+  readonly groups: readonly GroupMark[];
+}
+
+/** Pieces that lie on one another as one, the rest alone. */
+function piles(text: string): Pile[] {
+  const { gown } = draft({ name: 'trial.yaml', text });
+  if (gown === undefined) throw new Error('cannot be drafted');
+  const plan = sheetPlan(gown, paperOf(gown, 'a4'));
+  const groups = patternDrawing(plan, labelsOf(gown)).whole.marks as readonly GroupMark[];
+  return plan.pieces.flatMap(({ liesOn }, index) => {
+    if (liesOn !== undefined) return [];
+    const own = [...groups.keys()].filter((one) => one === index || plan.pieces[one]!.liesOn === index);
+    return [{ pieces: own.map((one) => plan.pieces[one]!.cutPiece), groups: own.map((one) => groups[one]!) }];
+  });
+}
+
+const texts = ({ groups }: Pile) =>
+  groups.flatMap(({ marks }) => marks.filter((mark): mark is TextMark => mark.kind === 'text'));
+
+/** Texts with a line in the box of their letters: capitals 0.72 of an em high, tails 0.2 (the Helvetica metrics). */
+function struckThrough(pile: Pile): string[] {
+  const runs = pile.groups.flatMap(({ marks }) =>
+    marks.filter((mark): mark is PathMark => mark.kind === 'path').flatMap((path) => path.runs),
+  );
+  const lines = runs.flatMap((run) => {
+    const points = flattenedRun(run, 0.1);
+    return points.slice(1).map((to, i) => [points[i]!, to] as const);
+  });
+  return texts(pile)
+    .filter(({ at, text, size, bold }) => {
+      const box = { left: at.x, right: at.x + textWidth(text, size, bold), top: at.y - 0.72 * size };
+      return lines.some(([from, to]) => comesInto(from, to, { ...box, bottom: at.y + 0.2 * size }));
+    })
+    .map(({ text }) => text);
+}
+
+type Box = { left: number; right: number; top: number; bottom: number };
+
+/** Separating axes of a line and a box: level, upright, and square to the line. */
+function comesInto(a: { x: number; y: number }, b: { x: number; y: number }, box: Box): boolean {
+  if (Math.max(a.x, b.x) < box.left || Math.min(a.x, b.x) > box.right) return false;
+  if (Math.max(a.y, b.y) < box.top || Math.min(a.y, b.y) > box.bottom) return false;
+  const sides = [box.left, box.right].flatMap((x) =>
+    [box.top, box.bottom].map((y) => Math.sign((b.x - a.x) * (y - a.y) - (b.y - a.y) * (x - a.x))),
+  );
+  return sides.some((side) => side !== sides[0]) || sides[0] === 0;
+}
+
+describe('text on the pattern', () => {
+  it.each(FILES)('%s: no line runs through any, and every line that lies by another has its name', (file) => {
+    const all = piles(readFileSync(join(ROOT, `${file}.yaml`), 'utf8'));
+    expect(all.flatMap(struckThrough)).toEqual([]);
+    for (const { pieces, groups } of all.filter((pile) => pile.pieces.length > 1))
+      for (const [index, { layers, gore }] of pieces.entries()) {
+        const own = groups[index]!.marks.filter((mark) => mark.kind === 'text').map(({ text }) => text);
+        expect(own, gore).toContain(`${layers.join(', ')}: cut`);
+      }
+  });
+
+  // From where a whole label has room to where a line and its letters have none: 16 mm between the seam lines.
+  it.each([16, 20, 30, 60])(
+    'a facing %i mm deep has what it has room for, and its name at least',
+    (depth) => {
+      const layers = `  - {name: shell, cloth: crepe, hem: faced, facing: {depth: ${depth}mm}}`;
+      const facings = piles(skirt({ layers })).filter(({ pieces }) => pieces[0]!.piece.part === 'facing');
+      expect(facings.length).toBeGreaterThan(0);
+      for (const facing of facings) {
+        expect(struckThrough(facing)).toEqual([]);
+        expect(texts(facing).filter(({ bold }) => bold).length).toBeGreaterThan(0);
+      }
+    },
+  );
+});
+
+describe('lines that lie apart at the waist', () => {
+  const [, gore] = lanternGores(['shell']);
+  const window = { x: -2000, y: -2000, width: 5000, height: 5000 };
+  const around = { grain: gore!.piece.grain, windows: [window] };
+  const waist = gore!.piece.edges[0]!.name;
+  const named = (lower: CutPiece) =>
+    lineNames([gore!, lower], around, (layers) => layers.join()).map((own) =>
+      own.map(({ mark, box }) => ({ text: mark.text, y: box.y })),
+    );
+
+  it('are named by their layers there, and not where they are one line', () => {
+    const same = { ...gore!, layers: ['lining'] };
+    expect(named(same).map((own) => own.length)).toEqual([1, 1]);
+    const edges = gore!.cutEdges.map((edge) => {
+      if (edge.name !== waist) return edge;
+      // Seven millimetres farther out: more than the height of the letters.
+      const curves = edge.curves.map((curve) =>
+        curve.kind === 'line'
+          ? { ...curve, from: moved(curve.from), to: moved(curve.to) }
+          : curve.kind === 'arc'
+            ? { ...curve, centre: moved(curve.centre) }
+            : curve,
+      );
+      return { ...edge, curves };
+    });
+    const apart = named({ ...same, cutEdges: edges });
+    expect(apart.map((own) => own.map(({ text }) => text))).toEqual([
+      ['shell', 'shell'],
+      ['lining', 'lining'],
+    ]);
+    expect(apart[1]![1]!.y).toBeLessThan(apart[0]![1]!.y);
+  });
+});
+
+function moved({ x, y }: { readonly x: number; readonly y: number }) {
+  return { x, y: y - 7 };
+}
