@@ -1,4 +1,4 @@
-import type { BustleFacts } from '../making/bustle/bustle-facts.ts';
+import type { Workroom } from '../workroom/workroom.ts';
 
 /** A bustle as `report.json` holds it: mm, down the cloth from the waist seam. */
 export interface BustleReport {
@@ -21,7 +21,13 @@ export interface BustleReport {
   }[];
 }
 
-export function bustleReport({ kind, advised, number, clearance, points }: BustleFacts): BustleReport {
+export function bustleReport({
+  kind,
+  advised,
+  number,
+  clearance,
+  points,
+}: NonNullable<Workroom['bustle']>): BustleReport {
   return {
     kind,
     advised,
