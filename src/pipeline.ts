@@ -61,6 +61,7 @@ import type { PaperOptions } from './publish/paper-files.ts';
 import type { PatternReport } from './publish/pattern-files.ts';
 import type { PatternOptions } from './publish/pattern-sheets.ts';
 import { bodiceReport, capeReport } from './report/bodice-report.ts';
+import { bustleReport } from './report/bustle-report.ts';
 import { finishingReport } from './report/finishing-report.ts';
 import { fittingReport } from './report/fitting-report.ts';
 import { findingsOf, gownReport } from './report/gown-report.ts';
@@ -340,6 +341,7 @@ export async function draftOutputs(
     files: new Map([...files, ['gown.html', page]]),
     report: {
       ...gown.report,
+      ...(facts.bustle && { bustle: bustleReport(facts.bustle) }),
       lays: layReport(gown.gown, lays),
       stones: stoneReport(facts),
       hang: views.report,

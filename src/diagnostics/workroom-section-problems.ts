@@ -27,6 +27,18 @@ export const sideOfCentre = warning('side-of-centre', (station: string) => ({
   hint: 'Take `side` out.',
 }));
 
+export const bustlePointTwice = error('bustle-point-twice', () => ({
+  message: 'This bustle point is at a seam and on a gore at once.',
+  why: 'It can be sewn in one place only.',
+  hint: 'Keep `seam`, or `gore` with `across`.',
+}));
+
+export const bustlePointNowhere = error('bustle-point-nowhere', () => ({
+  message: 'This bustle point does not say where round the skirt it is.',
+  why: 'Its anchor cannot be marked, nor its pick-up worked out.',
+  hint: 'Give its `seam`, or `gore` and `across`, such as `{gore: back, across: 50%, anchor: …}`.',
+}));
+
 export const fittingsOutOfOrder = error('fittings-out-of-order', (date: string, before: string) => ({
   message: `The fitting of ${date} stands after that of ${before}.`,
   why: 'Each alters what the one before it left.',

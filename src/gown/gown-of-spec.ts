@@ -248,9 +248,9 @@ function bustleOf(
 ): Bustle {
   return {
     ...rest,
-    points: points.flatMap(({ seam, anchor }, i) =>
-      stationsNamed(lines, seam).map((station) => ({
-        station,
+    points: points.flatMap(({ seam, gore, across, anchor }, i) =>
+      (seam === undefined ? [{ gore: gore!, across: across! }] : stationsNamed(lines, seam)).map((at) => ({
+        at,
         anchor,
         place: (...path: PathBelow<['bustle', 'points', number]>) => place('points', i, ...path),
       })),

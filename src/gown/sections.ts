@@ -65,10 +65,17 @@ export interface Bustle extends Omit<BustleSpec, 'points'>, Placed<['bustle']> {
   readonly points: readonly BustlePointAsked[];
 }
 
-/** A point on one station; where her sides differ each has a point of its own. */
+/** A point on one station, where her sides differ each with a point of its own; or on every gore of a name. */
 export interface BustlePointAsked extends Placed<['bustle', 'points', number]> {
-  readonly station: Station;
+  readonly at: Station | OnGore;
   readonly anchor: number;
+}
+
+/** A line down a gore. */
+export interface OnGore {
+  readonly gore: string;
+  /** Share of the gore's width, or of its half's, from its front edge to its back edge at every level, 0 … 1. */
+  readonly across: number;
 }
 
 export interface Fitting extends FittingSpec, Placed<['fittings', number]> {}

@@ -60,7 +60,9 @@ export function onLines(gown: Gown, lines: GownLines): Gown {
       bustle: {
         ...bustle,
         points: bustle.points.flatMap((point) =>
-          stationsNamed(lines, point.station.name).map((station) => ({ ...point, station })),
+          'gore' in point.at
+            ? [point]
+            : stationsNamed(lines, point.at.name).map((station) => ({ ...point, at: station })),
         ),
       },
     }),

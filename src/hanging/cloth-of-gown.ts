@@ -53,6 +53,8 @@ export interface GownHung {
   readonly closing: Closing;
   /** The last of a ring is the first again. */
   readonly stations: readonly HungStation[];
+  /** In their order, without the godets between. */
+  readonly gores: readonly HungGore[];
   /** Every seam once for each side that it lies on, as columns all the way round. */
   readonly seams: readonly HungSeam[];
   /** Rows along which strips are sewn together. */
@@ -64,6 +66,12 @@ export interface GownHung {
 
 export interface HungStation extends Pick<Station, 'name' | 'side'> {
   readonly column: number;
+}
+
+/** A gore's first column, and the columns of cloth across it. */
+export interface HungGore extends Pick<Station, 'name' | 'side'> {
+  readonly first: number;
+  readonly across: number;
 }
 
 export interface HungSeam {
@@ -127,6 +135,12 @@ export function clothOfGown(gown: GownToHang): GownHung {
       ...(side && { side }),
       column: seamColumns(placed, i)[0],
     })),
+    gores: placed
+      .filter(({ from, to }) => from !== to)
+      .map(({ panel: { name, across }, first, from }) => {
+        const { side } = draft.gown.gores[from]!;
+        return { name, ...(side && { side }), first, across };
+      }),
     seams: seamsOf(gown, placed),
     joins: flounce === undefined ? [] : [down],
     waistHeight,

@@ -4,7 +4,8 @@ import { tuckedLayer } from '../draft/tucked-up.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore } from '../gown/layer.ts';
 import type { Flounce, Tiers } from '../gown/parts.ts';
-import { isSame } from '../gown/station.ts';
+import type { OnGore } from '../gown/sections.ts';
+import { isSame, type Side } from '../gown/station.ts';
 import type { BustleFacts } from '../making/bustle/bustle-facts.ts';
 import type { ClosureFacts } from '../making/closure/closure-facts.ts';
 import type { Skirt } from '../making/skirt.ts';
@@ -18,7 +19,7 @@ import type { HangTask } from './hung-gown.ts';
 import { overskirtToHang } from './overskirt-to-hang.ts';
 import type { ClothOver, FlounceOver } from './part-to-hang.ts';
 import { pleatLines } from './pleat-lines.ts';
-import type { Tie } from './sewn-cloth.ts';
+import { columnsOf, type Tie } from './sewn-cloth.ts';
 import type { ViewExtras } from './views.ts';
 
 /** Shear stiffness over weight, mm: soft beside real cloth (15 m and more), or rows, columns and shear would lock. */
@@ -180,13 +181,34 @@ function openingOf(sewn: GownHung, closure: ClosureFacts | undefined): ViewExtra
 /** How far a loop on the outside, or a tie on the inside, keeps the cloth off what it is drawn up to, mm. From memory. */
 const LOOP_OFF = 12;
 
-function tiesOf({ stations, closing }: GownHung, { kind, points }: BustleFacts): Tie[] {
+function tiesOf(sewn: GownHung, { kind, points }: BustleFacts): Tie[] {
   const outside = kind === 'over' ? LOOP_OFF : -LOOP_OFF;
-  return points.flatMap(({ seam, side, anchor, pickUp, lift }) =>
-    stations.flatMap(({ name, side: own, column }, i): Tie[] => {
-      const again = closing === 'ring' && i === stations.length - 1;
-      const other = name !== seam || (side !== undefined && own !== side);
-      return other || again || lift <= 0 ? [] : [{ column, anchor, pickUp, outside }];
-    }),
-  );
+  return points
+    .filter(({ lift }) => lift > 0)
+    .flatMap((point) => {
+      const columns =
+        point.seam === undefined
+          ? columnsOnGore(sewn, point, point.side)
+          : columnsAt(sewn, point.seam, point.side);
+      return columns.map((column) => ({ column, anchor: point.anchor, pickUp: point.pickUp, outside }));
+    });
+}
+
+function columnsAt({ stations, closing }: GownHung, seam: string, side: Side | undefined): number[] {
+  return stations.flatMap(({ name, side: own, column }, i) => {
+    const again = closing === 'ring' && i === stations.length - 1;
+    return name !== seam || (side !== undefined && own !== side) || again ? [] : [column];
+  });
+}
+
+/** The nearest columns that a mesh of twice the stride has as well. */
+function columnsOnGore({ gores, cloth }: GownHung, at: OnGore, side: Side | undefined): number[] {
+  const all = columnsOf(cloth);
+  const columns = gores
+    .filter(({ name, side: own }) => name === at.gore && (side === undefined || own === side))
+    .map(({ side: own, first, across }) => {
+      const share = own === 'right' ? 1 - at.across : at.across;
+      return (first + 2 * Math.round((across * share) / 2)) % all;
+    });
+  return [...new Set(columns)];
 }

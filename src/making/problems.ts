@@ -142,9 +142,9 @@ export const hemLow = note('hem-low', (offFloor: string, usual: string) => ({
 }));
 
 export const bustleWithoutTrain = warning('bustle-lifts-nothing', () => ({
-  message: 'No seam named in `bustle` has anything to lift.',
+  message: 'No point of the bustle has anything to lift.',
   why: 'Its points would do nothing.',
-  hint: 'Give the gown a train, name seams inside it, or leave the bustle out.',
+  hint: 'Give the gown a train, put points inside it, or leave the bustle out.',
 }));
 
 export const bustlePointLiftsNothing = warning('bustle-point-lifts-nothing', (seam: string) => ({

@@ -1,5 +1,6 @@
 import { tapeNumber, tapeText } from '../diagnostics/tape-text.ts';
 import type { Units } from '../diagnostics/units.ts';
+import type { BustlePlace } from '../making/bustle/bustle.ts';
 import type { StripFacts } from '../making/supplies/strip-facts.ts';
 import { decimalText, type Fraction } from '../money/fraction.ts';
 
@@ -32,6 +33,8 @@ export interface Basics {
   readonly list: (names: readonly string[]) => string;
   /** With the wearer's side where there are two of that name: `left side-front/side`. */
   readonly station: (name: string, side?: 'left' | 'right') => string;
+  /** Where a point of the bustle is: `back, 50 % across`. */
+  readonly bustleAt: (place: BustlePlace) => string;
   readonly seamsOf: (name: string, copies: number) => string;
   readonly edge: (along: string) => string;
   readonly stripName: (kind: StripFacts['kind']) => string;
@@ -93,6 +96,8 @@ export function englishBasics(units: Units): Basics {
     list: (names) =>
       names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`,
     station: (name, side) => (side === undefined ? plain(name) : `${side} ${plain(name)}`),
+    bustleAt: ({ seam, gore, across }) =>
+      seam === undefined ? `${plain(gore)}, ${Number((across * 100).toFixed(1))} % across` : plain(seam),
     seamsOf: (name, copies) => (copies === 1 ? plain(name) : `${plain(name)} (${copies})`),
     edge: (along) => (along === 'hem' || along === 'waist' ? along : `${plain(along)} seam`),
     stripName: (kind) => STRIPS[kind],

@@ -36,7 +36,7 @@ export const CLOTH_WRITERS: StepWriters<ClothWork> = {
         ),
       ],
     ),
-  mark: ({ sheers, zipEnds, gaps, bustle }, { length, list, station, number, unit }) =>
+  mark: ({ sheers, zipEnds, gaps, bustle }, { bustleAt, length, list, station, number, unit }) =>
     text('Mark every piece before it is lifted: notches, centre front, centre back.', [
       zipEnds !== undefined &&
         `Opening at ${station(zipEnds.at, zipEnds.side)}: ${zipEnds.starts > 0 ? `start ${length(zipEnds.starts)} and ` : ''}stop ${length(zipEnds.stops)} below the waist seam.`,
@@ -45,7 +45,7 @@ export const CLOTH_WRITERS: StepWriters<ClothWork> = {
           `Gap in the ${gap.layer} at ${station(gap.at)}: ${gap.from === undefined ? `${length(gap.length)} long` : `from ${length(gap.from)} to ${length(gap.from + gap.length)} below the waist seam`}.`,
       ),
       bustle.length > 0 &&
-        `Bustle, ${unit} below the waist seam: ${bustle.map((point) => `${station(point.seam)}${point.side === undefined ? '' : `, her ${point.side},`} anchor ${number(point.anchor)}, pick-up ${number(point.pickUp)}`).join('; ')}.`,
+        `Bustle, ${unit} below the waist seam: ${bustle.map((point) => `${bustleAt(point)}${point.side === undefined ? '' : `, her ${point.side},`} anchor ${number(point.anchor)}, pick-up ${number(point.pickUp)}`).join('; ')}.`,
       sheers.length > 0 && `On ${list(sheers)} mark inside the allowance, with thread.`,
     ]),
   'stay-edges': ({ tapes }, basics) =>

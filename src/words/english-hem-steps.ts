@@ -86,7 +86,7 @@ export const HEM_WRITERS: StepWriters<HemWork> = {
     ),
   bustle: ({ over, number }) =>
     text(
-      `Sew the bustle, ${number} ${number === 1 ? 'point' : 'points'} as pinned: ${over ? 'loops on the seams, hooks or buttons outside' : 'ribbons in pairs on the inside, numbered from the centre out'}.`,
+      `Sew the bustle, ${number} ${number === 1 ? 'point' : 'points'} as pinned: ${over ? 'loops at the pick-ups, hooks or buttons outside' : 'ribbons in pairs on the inside, numbered from the centre out'}.`,
       ['Through the seam allowances, on a small patch behind the cloth.'],
     ),
   'fell-lining': ({ layers, at, side }, { list, station }) =>

@@ -82,9 +82,12 @@ export function englishPages({ length, list, station, unit }: Basics) {
       walking: 'Petticoat and walking',
       bustle: 'Bustle',
       bustleHeads: ['seam', 'points', 'anchor', 'pick-up', 'lift', 'loop ends', 'above the hem'],
-      bustleCaption: `Down the seam from the waist seam, ${unit}`,
+      bustleWhere: 'seam or gore',
+      bustleCaption: `Down the cloth from the waist seam, ${unit}`,
       bustleLine: (over: boolean, number: number, clearance: string): string =>
-        `${over ? 'Over: loops on the seams, hooks outside' : 'Under: ribbons inside'}; ${number} ${number === 1 ? 'point' : 'points'}; the hem then hangs ${clearance} off the floor.`,
+        `${over ? 'Over: loops at the pick-ups, hooks outside' : 'Under: ribbons inside'}; ${number} ${number === 1 ? 'point' : 'points'}; the hem then hangs ${clearance} off the floor.`,
+      bustleOnGore:
+        'Across: of the gore’s width at that level, or of its half’s on the fold, from its front edge. Anchor and pick-up are on that line. Back both with a patch: off a seam the loop would tear the cloth.',
       bustleAdvised: 'Points advised, not asked for: the fitter pins them first and moves the anchors.',
       weightAndThread: 'Weight and thread',
       weightHeads: ['layer', 'cloth', 'sewn area', 'cut area', 'weight', 'thread to buy'],

@@ -116,7 +116,7 @@ function workroomParts(
   const strips = stripFacts(bench);
   const edging = edgingFacts(bench, bought, capeHems);
   const petticoat = petticoatFacts(bench, drafts.gown);
-  const bustle = bustleFacts(bench);
+  const bustle = bustleFacts(bench, drafts.gown);
   const stones = stoneFacts(gown, drafts);
   const priced = pricing(bench, { layers, bought, edging: edging.facts, strips, stones });
   const dates = calendarOf(gown);

@@ -52,6 +52,13 @@ function checkGoresNamed(page: Page): Diagnostic[] {
       (page.sketch.darts ?? []).flatMap(({ gore }, i) => one(page, gore, 'darts', i, 'gore')),
       gores,
     ),
+    ...unknown(
+      'gore',
+      (page.sketch.bustle?.points ?? []).flatMap(({ gore }, i) =>
+        one(page, gore, 'bustle', 'points', i, 'gore'),
+      ),
+      gores,
+    ),
   ];
 }
 

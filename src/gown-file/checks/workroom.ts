@@ -2,9 +2,9 @@ import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/workroom-section-problems.ts';
 import type { Page } from './page.ts';
 
-/** Closure, fittings and paper, as far as the spec alone can tell. */
+/** Closure, bustle, fittings and paper, as far as the spec alone can tell. */
 export function checkWorkroom(page: Page): Diagnostic[] {
-  return [...checkClosure(page), ...checkFittings(page), ...checkPaper(page)];
+  return [...checkClosure(page), ...checkBustle(page), ...checkFittings(page), ...checkPaper(page)];
 }
 
 function checkClosure(page: Page): Diagnostic[] {
@@ -17,6 +17,18 @@ function checkClosure(page: Page): Diagnostic[] {
   )
     return [problems.sideOfCentre(page.at('closure', 'side'), closure.at)];
   return [];
+}
+
+/** A point is at a seam, or on a gore so far across. */
+function checkBustle(page: Page): Diagnostic[] {
+  return (page.sketch.bustle?.points ?? []).flatMap((_, i) => {
+    const [seam, gore, across] = (['seam', 'gore', 'across'] as const).map((key) =>
+      page.has('bustle', 'points', i, key),
+    );
+    if (seam && (gore || across))
+      return [problems.bustlePointTwice(page.keyAt('bustle', 'points', i, gore ? 'gore' : 'across'))];
+    return seam || (gore && across) ? [] : [problems.bustlePointNowhere(page.at('bustle', 'points', i))];
+  });
 }
 
 function checkFittings(page: Page): Diagnostic[] {

@@ -29,10 +29,20 @@ export const closure = section(
   ({ kind }) => ({ starts: USUAL_START[kind] }),
 );
 
+const bustlePoint = section({
+  seam: optional(station(), 'Or `gore` with `across`'),
+  gore: optional(name()),
+  across: optional(
+    share(BOUNDS.percentage),
+    'Of the width of the gore, or of its half, from its front edge to its back edge at that level',
+  ),
+  anchor: length(BOUNDS.down),
+});
+
 export const bustle = section(
   {
     kind: oneOf('over', 'under'),
-    points: optional(list(section({ seam: station(), anchor: length(BOUNDS.down) }), MOST.bustlePoints)),
+    points: optional(list(bustlePoint, MOST.bustlePoints)),
     clearance: optional(length(BOUNDS.offFloor), 'Height of the bustled hem off the floor'),
     loop: optional(length(BOUNDS.trimWidth)),
     heavy: optional(flag()),

@@ -1,20 +1,23 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import type { Bustle } from '../../gown/sections.ts';
+import type { GownDraft } from '../../draft/draft-gown.ts';
+import type { Bustle, BustlePointAsked } from '../../gown/sections.ts';
 import { isSame } from '../../gown/station.ts';
-import type { Bench, Found } from '../findings.ts';
+import { type Bench, type Found, percentText } from '../findings.ts';
 import * as problems from '../problems.ts';
+import type { SkirtStation } from '../skirt.ts';
 import {
   type BustlePoint,
   bustlePoint,
   isUsualNumber,
   pointsIn,
   seamsAdvised,
-  type TrainSeam,
+  type TrainLine,
   USUAL_ANCHOR,
   USUAL_LOOP,
   USUAL_POINTS,
   USUAL_POINTS_WHEN_HEAVY,
 } from './bustle.ts';
+import { besideGore, linesDown, trainSeams } from './train-lines.ts';
 
 /** The bustle as it is set. mm. */
 export interface BustleFacts {
@@ -28,13 +31,13 @@ export interface BustleFacts {
   readonly points: readonly BustlePoint[];
   /** In all, both sides counted. */
   readonly number: number;
-  /** Points whose floor length nobody measured. */
+  /** Stations at points, or beside them, whose floor length nobody measured. */
   readonly estimated: readonly string[];
-  /** Seams named for a point whose floor length is not known at all. */
+  /** Those whose floor length is not known at all. */
   readonly withoutFloor: readonly string[];
 }
 
-export function bustleFacts(bench: Bench): Found<BustleFacts | undefined> {
+export function bustleFacts(bench: Bench, draft: GownDraft): Found<BustleFacts | undefined> {
   const { gown, skirt } = bench;
   const { bustle } = gown;
   if (bustle === undefined) return { facts: undefined, findings: [] };
@@ -46,9 +49,13 @@ export function bustleFacts(bench: Bench): Found<BustleFacts | undefined> {
     ? seamsAdvised(onceWhereAlike(trainSeams(skirt)), clearance, heavy).map((seam) =>
         bustlePoint(seam, USUAL_ANCHOR, clearance, loop),
       )
-    : pointsAsked(bench, bustle, loop);
-  const floorOf = (name: string) => skirt.stations.filter((station) => station.name === name);
-  const asked = [...new Set(bustle.points.map(({ station }) => station.name))];
+    : pointsAsked(bench, draft, bustle, loop);
+  const beside = (name: string): SkirtStation[] => besideGore(draft, skirt, name);
+  const named = (name: string): SkirtStation[] => skirt.stations.filter((station) => station.name === name);
+  const hangsFrom = points.flatMap((point) =>
+    point.seam === undefined ? beside(point.gore) : named(point.seam),
+  );
+  const asked = bustle.points.flatMap(({ at }) => ('gore' in at ? beside(at.gore) : named(at.name)));
   const facts: BustleFacts = {
     kind: bustle.kind,
     advised,
@@ -57,32 +64,31 @@ export function bustleFacts(bench: Bench): Found<BustleFacts | undefined> {
     heavy,
     points,
     number: pointsIn(points),
-    estimated: [...new Set(points.map(({ seam }) => seam))].filter((seam) =>
-      floorOf(seam).some(({ floor }) => floor?.estimated === true),
-    ),
-    withoutFloor: asked.filter((seam) => floorOf(seam).some(({ floor }) => floor === undefined)),
+    estimated: namesOf(hangsFrom.filter(({ floor }) => floor?.estimated === true)),
+    withoutFloor: namesOf(asked.filter(({ floor }) => floor === undefined)),
   };
   return { facts, findings: findingsOf(bench, bustle, facts) };
 }
 
+function namesOf(stations: readonly SkirtStation[]): string[] {
+  return [...new Set(stations.map(({ name }) => name))];
+}
+
 /** In the order asked for; what was asked of one name and is alike on both sides is one point, twice. */
-function pointsAsked({ skirt }: Bench, { points, clearance }: Bustle, loop: number): BustlePoint[] {
+function pointsAsked(
+  { skirt }: Bench,
+  draft: GownDraft,
+  { points, clearance }: Bustle,
+  loop: number,
+): BustlePoint[] {
   const seams = trainSeams(skirt);
   const places = [...new Set(points.map(({ place }) => place))];
   return places.flatMap((place) => {
     const own = points.filter((point) => point.place === place);
-    const found = own.flatMap(({ station }) => seams.find((seam) => isSame(seam, station)) ?? []);
+    const found = own.flatMap(({ at }) =>
+      'gore' in at ? linesDown(draft, skirt, at) : (seams.find((seam) => isSame(seam, at)) ?? []),
+    );
     return onceWhereAlike(found).map((seam) => bustlePoint(seam, own[0]!.anchor, clearance, loop));
-  });
-}
-
-/** Every seam, and the middle of a folded back, which can carry a loop as well. */
-function trainSeams(skirt: Bench['skirt']): TrainSeam[] {
-  return skirt.stations.flatMap(({ name, side, seams, finished, floor }, i) => {
-    const folded = seams === 0 && i > 0;
-    if ((seams === 0 && !folded) || floor === undefined) return [];
-    const own = { name, ...(side === undefined ? {} : { side }) };
-    return [{ ...own, copies: Math.max(1, seams), length: finished, toFloor: floor.length }];
   });
 }
 
@@ -90,8 +96,8 @@ function trainSeams(skirt: Bench['skirt']): TrainSeam[] {
 const ALIKE = 0.05;
 
 /** Two seams of one name with the same figures are one that there are two of. */
-function onceWhereAlike(seams: readonly TrainSeam[]): TrainSeam[] {
-  const alike = (a: TrainSeam, b: TrainSeam): boolean =>
+function onceWhereAlike(seams: readonly TrainLine[]): TrainLine[] {
+  const alike = (a: TrainLine, b: TrainLine): boolean =>
     a.name === b.name && Math.abs(a.length - b.length) < ALIKE && Math.abs(a.toFloor - b.toFloor) < ALIKE;
   return seams.flatMap((seam, i) => {
     const other = seams.findIndex((one, k) => k !== i && alike(one, seam));
@@ -103,17 +109,15 @@ function onceWhereAlike(seams: readonly TrainSeam[]): TrainSeam[] {
 
 function findingsOf({ say }: Bench, bustle: Bustle, facts: BustleFacts): Diagnostic[] {
   const findings: Diagnostic[] = [];
-  for (const { station, place } of bustle.points) {
-    const point =
-      facts.points.find((one) => isSame({ name: one.seam, ...one }, station)) ??
-      facts.points.find((one) => one.seam === station.name && one.side === undefined);
-    // Of two that are alike, and share a place, the one on her left speaks for both.
-    if (point === undefined || (point.side === undefined && station.side === 'right')) continue;
-    const seam = point.side === undefined ? point.seam : `${point.seam} on her ${point.side}`;
-    const at = place('seam');
-    if (point.lift <= 0) findings.push(problems.bustlePointLiftsNothing(at, seam));
-    else if (point.aboveHem < 0) findings.push(problems.bustleLoopBelowHem(at, seam, say(-point.aboveHem)));
-  }
+  for (const { at, place } of bustle.points)
+    for (const point of pointsFor(at, facts.points)) {
+      const where = point.seam ?? `${point.gore}, ${percentText(point.across)} across`;
+      const seam = point.side === undefined ? where : `${where} on her ${point.side}`;
+      const span = place('gore' in at ? 'gore' : 'seam');
+      if (point.lift <= 0) findings.push(problems.bustlePointLiftsNothing(span, seam));
+      else if (point.aboveHem < 0)
+        findings.push(problems.bustleLoopBelowHem(span, seam, say(-point.aboveHem)));
+    }
   if (facts.withoutFloor.length > 0) return findings;
   const place = bustle.place();
   if (facts.points.every((point) => point.lift <= 0)) findings.push(problems.bustleWithoutTrain(place));
@@ -123,4 +127,14 @@ function findingsOf({ say }: Bench, bustle: Bustle, facts: BustleFacts): Diagnos
     findings.push(problems.bustleNumber(place, facts.number, usual));
   }
   return findings;
+}
+
+/** What was set for a place that was asked for. */
+function pointsFor(at: BustlePointAsked['at'], points: readonly BustlePoint[]): BustlePoint[] {
+  if ('gore' in at) return points.filter(({ gore, across }) => gore === at.gore && across === at.across);
+  const point =
+    points.find(({ seam, ...one }) => seam !== undefined && isSame({ name: seam, ...one }, at)) ??
+    points.find((one) => one.seam === at.name && one.side === undefined);
+  // Of two that are alike, and share a place, the one on her left speaks for both.
+  return point === undefined || (point.side === undefined && at.side === 'right') ? [] : [point];
 }

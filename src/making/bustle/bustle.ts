@@ -1,20 +1,29 @@
 import type { Side } from '../../gown/station.ts';
 
-/** A seam that a train hangs from. All mm. */
-export interface TrainSeam {
+/** What a train hangs from: a seam, or a line down a gore. All mm. */
+export interface TrainLine {
+  /** The seam's, or the gore's. */
   readonly name: string;
+  /** Of a line down a gore: the share of its width from its front edge, 0 … 1. */
+  readonly across?: number;
   /** Where its other side has one that differs. */
   readonly side?: Side;
-  /** Seams in the whole skirt that are alike: 1 at a centre, 2 elsewhere where her sides are alike. */
+  /** Such lines in the whole skirt that are alike: 1 at a centre, 2 elsewhere where her sides are alike. */
   readonly copies: number;
   /** Sewn length from the waist seam to the hem, and from the waist seam to the floor. */
   readonly length: number;
   readonly toFloor: number;
 }
 
-/** One point of a bustle. All mm, down the seam from the waist seam. */
-export interface BustlePoint {
-  readonly seam: string;
+/** Where round the skirt a point is. */
+export type BustlePlace =
+  | { readonly seam: string; readonly gore?: undefined; readonly across?: undefined }
+  | { readonly seam?: undefined; readonly gore: string; readonly across: number };
+
+/** One point of a bustle. All mm, down the cloth from the waist seam. */
+export type BustlePoint = BustlePlace & BustleFigures;
+
+export interface BustleFigures {
   /** Where the point on her other side is another. */
   readonly side?: Side;
   readonly copies: number;
@@ -32,11 +41,11 @@ export function bustleLift(length: number, toFloor: number, clearance: number): 
   return Math.max(0, length - (toFloor - clearance));
 }
 
-export function bustlePoint(seam: TrainSeam, anchor: number, clearance: number, loop: number): BustlePoint {
+export function bustlePoint(seam: TrainLine, anchor: number, clearance: number, loop: number): BustlePoint {
   const lift = bustleLift(seam.length, seam.toFloor, clearance);
   const pickUp = anchor + lift;
   return {
-    seam: seam.name,
+    ...(seam.across === undefined ? { seam: seam.name } : { gore: seam.name, across: seam.across }),
     ...(seam.side === undefined ? {} : { side: seam.side }),
     copies: seam.copies,
     anchor,
@@ -64,16 +73,16 @@ export const USUAL_LOOP = 20;
  * Seams that a bustle is advised at: the centre, then outwards while there is something to lift and the usual number
  * is not passed. The seams come in any order.
  */
-export function seamsAdvised(seams: readonly TrainSeam[], clearance: number, heavy: boolean): TrainSeam[] {
+export function seamsAdvised(seams: readonly TrainLine[], clearance: number, heavy: boolean): TrainLine[] {
   const most = heavy ? USUAL_POINTS_WHEN_HEAVY.most : USUAL_POINTS.most;
-  const liftOf = (seam: TrainSeam): number => bustleLift(seam.length, seam.toFloor, clearance);
+  const liftOf = (seam: TrainLine): number => bustleLift(seam.length, seam.toFloor, clearance);
   // What her two sides have of one name is advised on both or on neither.
   const lifted = [...new Set(seams.map(({ name }) => name))]
     .map((name) => seams.filter((seam) => seam.name === name))
     .map((own) => ({ own, lift: Math.max(...own.map(liftOf)) }))
     .filter(({ lift }) => lift >= LEAST_LIFT)
     .sort((a, b) => b.lift - a.lift);
-  const advised: TrainSeam[] = [];
+  const advised: TrainLine[] = [];
   for (const { own } of lifted) {
     if (pointsIn(advised) + pointsIn(own) > most) break;
     advised.push(...own);

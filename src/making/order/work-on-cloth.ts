@@ -41,7 +41,7 @@ export type ClothWork =
           }
         | undefined;
       readonly gaps: readonly GapMark[];
-      readonly bustle: readonly Pick<BustlePoint, 'seam' | 'side' | 'anchor' | 'pickUp'>[];
+      readonly bustle: readonly BustlePoint[];
     }
   | { readonly kind: 'stay-edges'; readonly tapes: readonly StepStrip[] };
 

@@ -142,6 +142,7 @@ function bustleBlocks({ words, workroom }: PaperInput): Block[] {
   const { bustle } = workroom;
   if (bustle === undefined || bustle.points.length === 0) return [];
   const { jobSheet: text, number, length } = words;
+  const onGore = bustle.points.some(({ gore }) => gore !== undefined);
   return [
     { kind: 'heading', level: 2, text: text.bustle },
     {
@@ -151,14 +152,15 @@ function bustleBlocks({ words, workroom }: PaperInput): Block[] {
     {
       kind: 'table',
       caption: text.bustleCaption,
-      heads: text.bustleHeads,
+      heads: onGore ? [text.bustleWhere, ...text.bustleHeads.slice(1)] : text.bustleHeads,
       align: ['start', 'end', 'end', 'end', 'end', 'end', 'end'],
       rows: bustle.points.map((point) => [
-        words.closureRows.side(point.seam, point.side),
+        words.closureRows.side(words.bustleAt(point), point.side),
         String(point.copies),
         ...[point.anchor, point.pickUp, point.lift, point.loopBottom, point.aboveHem].map(number),
       ]),
     },
+    ...(onGore ? [{ kind: 'paragraph', text: text.bustleOnGore } as const] : []),
     ...(bustle.advised ? [{ kind: 'paragraph', text: text.bustleAdvised } as const] : []),
   ];
 }
