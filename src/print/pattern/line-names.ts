@@ -1,20 +1,30 @@
 import type { CutPiece } from '../../draft/piece.ts';
 import type { Curve, Line, Point } from '../../geometry/curve.ts';
 import { pointAt, tangentAt } from '../../geometry/evaluate.ts';
-import { flattenedRun } from '../../geometry/flatten.ts';
-import { along, cross, distance, leftOf, scaled, subtract } from '../../geometry/point.ts';
+import { along, leftOf, scaled } from '../../geometry/point.ts';
 import type { TextMark } from '../drawing.ts';
 import { textMark } from '../page/ruled-marks.ts';
 import type { LabelBox, Window } from '../text/label-place.ts';
 import { textWidth } from '../text/text-width.ts';
+import {
+  awayFrom,
+  CLEAR,
+  crosses,
+  grown,
+  isIn,
+  liesAcross,
+  meets,
+  outlineOf,
+  type Segment,
+  segmentsOf,
+  within,
+} from './lines-drawn.ts';
 
 /** The name of a line where several layers' lines lie on one sheet, and what it covers. */
 export interface LineName {
   readonly box: LabelBox;
   readonly mark: TextMark;
 }
-
-type Segment = readonly [Point, Point];
 
 /**
  * Names for the cut lines of pieces that lie on one another, a list for each piece: of its hem, once on each sheet that
@@ -71,14 +81,8 @@ const SHARES = [0.5, 0.2, 0.8, 0.35, 0.65];
 /** Ems of a name, mm, the largest that is clear. */
 const SIZES = [2.8, 2.2, 1.8, 1.5] as const;
 
-/** Of a sheet, mm. */
-const RIM = 7;
-
 /** Places that are looked at along one curve. */
 const PLACES = 60;
-
-/** Between a name and any line, mm. */
-const CLEAR = 0.3;
 
 /** Lines nearer than this are read as one, mm. */
 const ONE_LINE = 0.5;
@@ -140,12 +144,6 @@ function isNext({ at, inward }: Place, box: LabelBox, lines: readonly Segment[])
   );
 }
 
-/** Whether two points lie on different sides of the line through a segment. */
-function liesAcross([from, to]: Segment, a: Point, b: Point): boolean {
-  const way = subtract(to, from);
-  return cross(way, subtract(a, from)) * cross(way, subtract(b, from)) < 0;
-}
-
 /** How far a name may stand from its line where that lies at the rim of a sheet, mm. */
 const GAPS = [0, 3, 6, 9] as const;
 
@@ -159,64 +157,4 @@ function boxBeside({ at, inward }: Place, width: number, size: number, gap: numb
   const reach = (Math.abs(inward.x) * width + Math.abs(inward.y) * height) / 2 + 2 * CLEAR + gap;
   const middle = along(at, inward, reach);
   return { x: middle.x - width / 2, y: middle.y - height / 2, width, height };
-}
-
-function segmentsOf(piece: CutPiece): Segment[] {
-  const runs = [
-    ...piece.piece.edges.map(({ curves }) => curves),
-    ...piece.marks.map(({ curves }) => curves),
-    ...piece.notches.flatMap(({ ticks }) => ticks.map((tick) => [tick])),
-  ];
-  return [...outlineOf(piece), ...runs.flatMap(segments)];
-}
-
-function outlineOf({ cutEdges }: CutPiece): Segment[] {
-  return segments(cutEdges.flatMap(({ curves }) => curves));
-}
-
-function segments(curves: readonly Curve[]): Segment[] {
-  const points = flattenedRun(curves, 0.1);
-  return points.slice(1).map((to, index) => [points[index]!, to]);
-}
-
-function awayFrom(point: Point, from: Point, to: Point): number {
-  const [dx, dy] = [to.x - from.x, to.y - from.y];
-  const square = dx * dx + dy * dy;
-  const share = square === 0 ? 0 : ((point.x - from.x) * dx + (point.y - from.y) * dy) / square;
-  const held = Math.min(1, Math.max(0, share));
-  return distance(point, { x: from.x + held * dx, y: from.y + held * dy });
-}
-
-/** Whether a line comes into a box or too near to it: the part of the line between the box's four sides. */
-function crosses([from, to]: Segment, { x, y, width, height }: LabelBox): boolean {
-  let [start, end] = [0, 1];
-  const between = (at: number, way: number, low: number, high: number): boolean => {
-    if (way === 0) return at >= low && at <= high;
-    const [a, b] = [(low - at) / way, (high - at) / way];
-    start = Math.max(start, Math.min(a, b));
-    end = Math.min(end, Math.max(a, b));
-    return start <= end;
-  };
-  return (
-    between(from.x, to.x - from.x, x - CLEAR, x + width + CLEAR) &&
-    between(from.y, to.y - from.y, y - CLEAR, y + height + CLEAR)
-  );
-}
-
-function meets(a: LabelBox, b: LabelBox): boolean {
-  return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
-}
-
-function isIn(at: Point, { x, y, width, height }: Window): boolean {
-  return at.x >= x && at.x <= x + width && at.y >= y && at.y <= y + height;
-}
-
-/** With the rim of its sheet, where lines are but no names. */
-function grown({ x, y, width, height }: Window): Window {
-  return { x: x - RIM, y: y - RIM, width: width + 2 * RIM, height: height + 2 * RIM };
-}
-
-function within(box: LabelBox, window: Window): boolean {
-  const end = { x: box.x + box.width, y: box.y + box.height };
-  return isIn(box, window) && isIn(end, window);
 }

@@ -1,0 +1,80 @@
+import type { CutPiece } from '../../draft/piece.ts';
+import type { Curve, Point } from '../../geometry/curve.ts';
+import { flattenedRun } from '../../geometry/flatten.ts';
+import { cross, distance, subtract } from '../../geometry/point.ts';
+import type { LabelBox, Window } from '../text/label-place.ts';
+
+/** A short straight part of a line that is drawn. */
+export type Segment = readonly [Point, Point];
+
+/** Between a name and any line, mm. */
+export const CLEAR = 0.3;
+
+/** Of a sheet, mm. */
+const RIM = 7;
+
+/** Whether two points lie on different sides of the line through a segment. */
+export function liesAcross([from, to]: Segment, a: Point, b: Point): boolean {
+  const way = subtract(to, from);
+  return cross(way, subtract(a, from)) * cross(way, subtract(b, from)) < 0;
+}
+
+export function segmentsOf(piece: CutPiece): Segment[] {
+  const runs = [
+    ...piece.piece.edges.map(({ curves }) => curves),
+    ...piece.marks.map(({ curves }) => curves),
+    ...piece.notches.flatMap(({ ticks }) => ticks.map((tick) => [tick])),
+  ];
+  return [...outlineOf(piece), ...runs.flatMap(segments)];
+}
+
+export function outlineOf({ cutEdges }: CutPiece): Segment[] {
+  return segments(cutEdges.flatMap(({ curves }) => curves));
+}
+
+function segments(curves: readonly Curve[]): Segment[] {
+  const points = flattenedRun(curves, 0.1);
+  return points.slice(1).map((to, index) => [points[index]!, to]);
+}
+
+export function awayFrom(point: Point, from: Point, to: Point): number {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const square = dx * dx + dy * dy;
+  const share = square === 0 ? 0 : ((point.x - from.x) * dx + (point.y - from.y) * dy) / square;
+  const held = Math.min(1, Math.max(0, share));
+  return distance(point, { x: from.x + held * dx, y: from.y + held * dy });
+}
+
+/** Whether a line comes into a box or too near to it: the part of the line between the box's four sides. */
+export function crosses([from, to]: Segment, { x, y, width, height }: LabelBox): boolean {
+  let [start, end] = [0, 1];
+  const between = (at: number, way: number, low: number, high: number): boolean => {
+    if (way === 0) return at >= low && at <= high;
+    const [a, b] = [(low - at) / way, (high - at) / way];
+    start = Math.max(start, Math.min(a, b));
+    end = Math.min(end, Math.max(a, b));
+    return start <= end;
+  };
+  return (
+    between(from.x, to.x - from.x, x - CLEAR, x + width + CLEAR) &&
+    between(from.y, to.y - from.y, y - CLEAR, y + height + CLEAR)
+  );
+}
+
+export function meets(a: LabelBox, b: LabelBox): boolean {
+  return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
+}
+
+export function isIn(at: Point, { x, y, width, height }: Window): boolean {
+  return at.x >= x && at.x <= x + width && at.y >= y && at.y <= y + height;
+}
+
+/** With the rim of its sheet, where lines are but no names. */
+export function grown({ x, y, width, height }: Window): Window {
+  return { x: x - RIM, y: y - RIM, width: width + 2 * RIM, height: height + 2 * RIM };
+}
+
+export function within(box: LabelBox, window: Window): boolean {
+  const end = { x: box.x + box.width, y: box.y + box.height };
+  return isIn(box, window) && isIn(end, window);
+}
