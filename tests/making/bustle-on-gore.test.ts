@@ -81,7 +81,7 @@ describe('a point on a gore of a level skirt, closed form', () => {
     const ring = LEVEL.replace('units: cm', 'units: cm\nsymmetry: none')
       .replace(/bodice:.*/, 'bodice: {waist-seam: 72, panels: {fl: 18, bl: 18, br: 18, fr: 18}}')
       .replace(
-        /gores:[^]*?(?=lengths:)/,
+        /gores:[\s\S]*?(?=lengths:)/,
         `gores:\n${['fl', 'bl', 'br', 'fr'].map((name) => `  - {name: ${name}, top: 18, flare: [10deg, 10deg]}\n`).join('')}`,
       )
       .replace(/ at: .*/, ' at: {fr/fl: 130, fl/bl: 130, bl/br: 130, br/fr: 130}')
