@@ -17,7 +17,6 @@ const ROOT = join(import.meta.dirname, '../..');
 /** Of each construction that puts lines near text one gown: hems apart and near, trains, pleats, eyelets, capes, godets. */
 const FILES = [
   'examples/lantern',
-  'examples/puffin',
   'templates/box-pleats',
   'templates/capelet',
   'templates/day-skirt',
@@ -66,6 +65,52 @@ function struckThrough(pile: Pile): string[] {
     .map(({ text }) => text);
 }
 
+/** Names of lines with another's cut line between them and the nearest of their own. */
+function readAsAnother({ pieces, groups }: Pile): string[] {
+  const outlines = pieces.map(({ cutEdges }) =>
+    flattenedRun(
+      cutEdges.flatMap(({ curves }) => curves),
+      0.02,
+    ),
+  );
+  return groups.flatMap(({ marks }, index) =>
+    marks
+      .filter((mark): mark is TextMark => mark.kind === 'text' && mark.text.endsWith(': cut'))
+      .filter(({ at, text, size }) => {
+        const middle = { x: at.x + textWidth(text, size) / 2, y: at.y - 0.25 * size };
+        const near = nearest(outlines[index]!, middle);
+        const steps = Math.floor(Math.max(0, Math.hypot(near.x - middle.x, near.y - middle.y) - 0.5) / 0.2);
+        const on = Array.from({ length: steps }, (_, i) => ({
+          x: middle.x + ((near.x - middle.x) * i) / steps,
+          y: middle.y + ((near.y - middle.y) * i) / steps,
+        }));
+        const others = outlines.filter((_, other) => other !== index);
+        return others.some((points) =>
+          on.some(({ x, y }) => {
+            const { x: a, y: b } = nearest(points, { x, y });
+            return Math.hypot(a - x, b - y) < 0.11;
+          }),
+        );
+      })
+      .map(({ text }) => text),
+  );
+}
+
+type Spot = { readonly x: number; readonly y: number };
+
+function nearest(points: readonly Spot[], { x, y }: Spot): Spot {
+  let best = points[0]!;
+  for (const [i, b] of points.entries()) {
+    const a = points[Math.max(0, i - 1)]!;
+    const [dx, dy] = [b.x - a.x, b.y - a.y];
+    const share = ((x - a.x) * dx + (y - a.y) * dy) / (dx * dx + dy * dy || 1);
+    const held = Math.min(1, Math.max(0, share));
+    const spot = { x: a.x + held * dx, y: a.y + held * dy };
+    if (Math.hypot(spot.x - x, spot.y - y) < Math.hypot(best.x - x, best.y - y)) best = spot;
+  }
+  return best;
+}
+
 type Box = { left: number; right: number; top: number; bottom: number };
 
 /** Separating axes of a line and a box: level, upright, and square to the line. */
@@ -87,6 +132,7 @@ describe('text on the pattern', () => {
         const own = groups[index]!.marks.filter((mark) => mark.kind === 'text').map(({ text }) => text);
         expect(own, gore).toContain(`${layers.join(', ')}: cut`);
       }
+    expect(all.flatMap(readAsAnother)).toEqual([]);
   });
 
   // From where a whole label has room to where a line and its letters have none: 16 mm between the seam lines.

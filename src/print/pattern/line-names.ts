@@ -2,7 +2,7 @@ import type { CutPiece } from '../../draft/piece.ts';
 import type { Curve, Line, Point } from '../../geometry/curve.ts';
 import { pointAt, tangentAt } from '../../geometry/evaluate.ts';
 import { flattenedRun } from '../../geometry/flatten.ts';
-import { along, distance, leftOf, scaled } from '../../geometry/point.ts';
+import { along, cross, distance, leftOf, scaled, subtract } from '../../geometry/point.ts';
 import type { TextMark } from '../drawing.ts';
 import { textMark } from '../page/ruled-marks.ts';
 import type { LabelBox, Window } from '../text/label-place.ts';
@@ -29,7 +29,10 @@ export function lineNames(
   const lines = pieces.flatMap((piece) => segmentsOf(piece));
   lines.push([grain.from, grain.to]);
   const taken: LabelBox[] = [];
-  const sheets = windows.map((window) => ({ window, lines: lines.filter((line) => crosses(line, window)) }));
+  const sheets = windows.map((window) => ({
+    window,
+    lines: lines.filter((line) => crosses(line, grown(window))),
+  }));
   return pieces.map((piece, index) => {
     const text = nameOf(piece.layers);
     const [waist, , hem] = piece.piece.edges.map(({ name }) => placesAlong(edgesNamed(piece, name)));
@@ -117,18 +120,30 @@ function clearName(
 ): LineName | undefined {
   const isClear = (box: LabelBox): boolean =>
     !taken.some((other) => meets(box, other)) && !lines.some((line) => crosses(line, box));
-  for (const [step] of GAPS.entries())
+  for (const gap of GAPS)
     for (const size of SIZES)
       for (const place of places) {
-        const width = textWidth(text, size);
-        // Nothing may lie between a line and its name.
-        const boxes = GAPS.slice(0, step + 1).map((gap) => boxBeside(place, width, size, gap));
-        const box = boxes.at(-1)!;
-        if (!within(box, window) || !boxes.every(isClear)) continue;
+        const box = boxBeside(place, textWidth(text, size), size, gap);
+        if (!within(box, window) || !isClear(box) || !isNext(place, box, lines)) continue;
         const at = { x: box.x, y: box.y + ASCENT * size };
         return { box, mark: textMark(text, at, size, { class: 'label' }) };
       }
   return undefined;
+}
+
+/** Whether no other line lies between a name and its own line: else it would be read as the other's. */
+function isNext({ at, inward }: Place, box: LabelBox, lines: readonly Segment[]): boolean {
+  const start = along(at, inward, ONE_LINE / 2);
+  const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  return !lines.some(
+    ([from, to]) => liesAcross([start, middle], from, to) && liesAcross([from, to], start, middle),
+  );
+}
+
+/** Whether two points lie on different sides of the line through a segment. */
+function liesAcross([from, to]: Segment, a: Point, b: Point): boolean {
+  const way = subtract(to, from);
+  return cross(way, subtract(a, from)) * cross(way, subtract(b, from)) < 0;
 }
 
 /** How far a name may stand from its line where that lies at the rim of a sheet, mm. */
