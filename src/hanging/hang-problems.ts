@@ -5,7 +5,7 @@ import { quoted } from '../diagnostics/safe-text.ts';
 
 export const bustledHemOnFloor = warning('bustled-hem-on-floor', (beside: string, station: string) => ({
   message: `Bustled, the hem lies on the floor ${beside} from ${quoted(station)}.`,
-  why: 'The points hold the hem up at their seams alone; between them she treads on it.',
+  why: 'The points hold the hem up in their own places alone; between them she treads on it.',
   hint: 'Set a point more there, or lift the points beside it higher; let the fitter pin it first.',
 }));
 

@@ -52,6 +52,9 @@ describe('a point on a gore of a level skirt, closed form', () => {
       ['back', 2, undefined],
       ['side', 2, undefined],
     ]);
+    const centre = onePinned(LEVEL + bustle('{gore: back, across: 100%, anchor: 14}'), 'side/back').facts
+      .bustle;
+    expect(centre?.points.map(({ copies, side }) => [copies, side])).toEqual([[1, undefined]]);
     // Pinned up by 1 at the side/back seam alone her left back is shorter a quarter across, and not her right.
     const apart = onePinned(LEVEL + bustle(POINTS), 'side/back').facts.bustle?.points.slice(0, 2);
     expect(apart?.map(({ gore, copies, side }) => [gore, copies, side])).toEqual([
@@ -61,6 +64,34 @@ describe('a point on a gore of a level skirt, closed form', () => {
     expect(apart?.[1]?.lift).toBeCloseTo(220, 4);
     expect(apart?.[0]?.lift).toBeLessThan(215);
     expect(apart?.[0]?.lift).toBeGreaterThan(209);
+  });
+
+  it('names the seams beside it whose floor nobody measured', () => {
+    const text = LEVEL + bustle('{gore: side, across: 50%, anchor: 14}');
+    const between = made(text.replace('side/back: 108, ', '')).facts;
+    expect(between.bustle?.estimated).toEqual(['side/back']);
+    // The floor goes evenly from 104 to 116 over two gores as wide: 110 at the seam, 107 half across; 130 − 105 = 25.
+    expect(between.bustle?.points).toMatchObject([{ lift: expect.closeTo(250, 4) }]);
+    const unknown = made(text.replace(', side/back: 108, centre-back: 116', '')).facts.bustle;
+    expect(unknown?.withoutFloor).toEqual(['side/back']);
+    expect(unknown?.points).toEqual([]);
+  });
+
+  it('goes from front edge to back edge on both sides of a skirt whose sides differ', () => {
+    const ring = LEVEL.replace('units: cm', 'units: cm\nsymmetry: none')
+      .replace(/bodice:.*/, 'bodice: {waist-seam: 72, panels: {fl: 18, bl: 18, br: 18, fr: 18}}')
+      .replace(
+        /gores:[\s\S]*?(?=lengths:)/,
+        `gores:\n${['fl', 'bl', 'br', 'fr'].map((name) => `  - {name: ${name}, top: 18, flare: [10deg, 10deg]}\n`).join('')}`,
+      )
+      .replace(/ at: .*/, ' at: {fr/fl: 130, fl/bl: 130, bl/br: 130, br/fr: 130}')
+      .replace(/ to-floor: .*/, ' to-floor: {fr/fl: 104, fl/bl: 108, bl/br: 116, br/fr: 108}');
+    const points = '{gore: bl, across: 75%, anchor: 14}, {gore: br, across: 75%, anchor: 14}';
+    // Three quarters towards the back the floor is 108 + 6 below: 130 − (114 − 2) = 18, on her left as on her right.
+    expect(made(ring + bustle(points)).facts.bustle?.points).toMatchObject([
+      { gore: 'bl', copies: 1, lift: expect.closeTo(180, 4) },
+      { gore: 'br', copies: 1, lift: expect.closeTo(180, 4) },
+    ]);
   });
 
   it('stands in the job sheet and in the report by gore and share', () => {
