@@ -31,7 +31,7 @@ describe('names that nobody thought of', () => {
         expectPlain(machine);
         expect(readdirSync(folder)).toEqual(['inside']);
       }),
-      { numRuns: 25 },
+      { numRuns: 15 },
     );
   });
 

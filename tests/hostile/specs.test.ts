@@ -8,7 +8,7 @@ import { STARTING_SPECS } from './starting-specs.ts';
 import { type Trial, trialOf } from './trial.ts';
 
 /** `SPECS=5000` for a soak, from a seed that it prints; `SEED=7 SPECS=1` to see one spec again. */
-const specCount = Number(process.env.SPECS ?? 150);
+const specCount = Number(process.env.SPECS ?? 100);
 const firstSeed = Number(process.env.SEED ?? (process.env.SPECS === undefined ? 1 : Date.now() % 2 ** 31));
 const patience = 60_000 + specCount * 500;
 

@@ -10,7 +10,7 @@ import { untruths } from '../outside/truth/untruths.ts';
 import { gowns, type RandomGown, scaled, specText } from './gowns.ts';
 
 /** `GOWNS=5000 SEED=7` for a soak, or to see one failure again. */
-const gownCount = Number(process.env.GOWNS ?? 100);
+const gownCount = Number(process.env.GOWNS ?? 80);
 // A suite that everybody runs tries the same gowns; a soak, with its own number of them, tries new ones.
 const seed = Number(
   process.env.SEED ?? (process.env.GOWNS === undefined ? 11 : Math.floor(Math.random() * 2 ** 31)),

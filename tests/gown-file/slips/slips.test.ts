@@ -22,7 +22,7 @@ const GOWNS = [
   'templates/train-that-comes-off',
 ].map((name) => ({ name, text: readFileSync(join(ROOT, `${name}.yaml`), 'utf8') }));
 
-const SLIPS = Number(process.env.SLIPS ?? 1000);
+const SLIPS = Number(process.env.SLIPS ?? 700);
 /** A thousand gowns are drafted. */
 const PATIENCE = 120_000 + 200 * SLIPS;
 
