@@ -2,9 +2,9 @@ import type { Cape } from '../gown/above-waist.ts';
 import { halfWidthOf } from './figure.ts';
 import { heightAt, heightOf, type Wearer } from './figure-lines.ts';
 import { FINEST, FOURS, steady } from './gown-panels.ts';
-import { alongLine, apart, newCloth } from './hung-parts.ts';
+import { alongLine, apart } from './hung-parts.ts';
 import type { ClothOver } from './part-to-hang.ts';
-import { type Body, columnsOf, placeIndex, type Strip } from './sewn-cloth.ts';
+import { type Body, columnsOf, newCloth, placeIndex, type Strip } from './sewn-cloth.ts';
 import { gatherColumns } from './start-of-cloth.ts';
 import type { UpperBody } from './upper-body.ts';
 

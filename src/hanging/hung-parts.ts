@@ -5,8 +5,8 @@ import type { Hang } from './hang.ts';
 import { hangCloth, type Settling } from './hang-cloth.ts';
 import { outlineBody } from './outline-body.ts';
 import type { ClothOver, FlounceOver, PartToHang } from './part-to-hang.ts';
-import { columnsOf, placeIndex, type SewnCloth } from './sewn-cloth.ts';
-import { gatherStrip, HEM_STIFFNESS } from './start-of-cloth.ts';
+import { columnsOf, newCloth, placeIndex } from './sewn-cloth.ts';
+import { gatherStrip } from './start-of-cloth.ts';
 import { FINER, type Surface, smoothSurface } from './surface.ts';
 
 /** A part as it hangs, and as it is drawn: both sides of it. */
@@ -141,27 +141,6 @@ function flounceCloth(flounce: FlounceOver, hang: Hang): ClothOver {
   }
   if (flounce.kind === 'straight') gatherStrip(cloth, { first: 0, across }, strip, flounce.fullness);
   return { is: 'cloth', name: flounce.name, cloth, image: false, seams: [] };
-}
-
-/** Cloth that is not yet held anywhere. */
-export function newCloth(
-  panels: SewnCloth['panels'],
-  down: number,
-  closing: SewnCloth['closing'],
-  { bendingLength, shearLength }: Pick<SewnCloth, 'bendingLength' | 'shearLength'>,
-): SewnCloth {
-  const count = columnsOf({ panels, closing }) * (down + 1);
-  return {
-    panels,
-    down,
-    closing,
-    held: new Uint8Array(count),
-    start: new Float64Array(3 * count),
-    gathered: new Float64Array(count).fill(1),
-    bendingLength,
-    hemStiffness: HEM_STIFFNESS,
-    shearLength,
-  };
 }
 
 type Place = readonly [number, number, number];

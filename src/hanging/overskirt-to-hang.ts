@@ -1,9 +1,8 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { FINEST, FOURS, panelOf, topsOf, widthsOf } from './gown-panels.ts';
-import { alongLine, apart, newCloth } from './hung-parts.ts';
+import { alongLine, apart } from './hung-parts.ts';
 import type { ClothOver } from './part-to-hang.ts';
-import type { SewnCloth } from './sewn-cloth.ts';
-import { columnsOf, flatApart, type Panel, placeIndex } from './sewn-cloth.ts';
+import { columnsOf, flatApart, newCloth, type Panel, placeIndex, type SewnCloth } from './sewn-cloth.ts';
 import { gatherColumns } from './start-of-cloth.ts';
 
 type Place = readonly [number, number, number];

@@ -53,6 +53,30 @@ export interface Strip {
   readonly flat: Float64Array;
 }
 
+/** Two plies bend at least twice as hard as one, and eight times where they are one (Bernoulli); a hem lies between. */
+const HEM_STIFFNESS = 4;
+
+/** Cloth that is not yet held anywhere. */
+export function newCloth(
+  panels: SewnCloth['panels'],
+  down: number,
+  closing: SewnCloth['closing'],
+  { bendingLength, shearLength }: Pick<SewnCloth, 'bendingLength' | 'shearLength'>,
+): SewnCloth {
+  const count = columnsOf({ panels, closing }) * (down + 1);
+  return {
+    panels,
+    down,
+    closing,
+    held: new Uint8Array(count),
+    start: new Float64Array(3 * count),
+    gathered: new Float64Array(count).fill(1),
+    bendingLength,
+    hemStiffness: HEM_STIFFNESS,
+    shearLength,
+  };
+}
+
 /** From a place of a strip to another, lying flat, mm; rows counted from the cloth's first. */
 export function flatApart(strip: Strip, c0: number, r0: number, c1: number, r1: number): number {
   const a = flatIndex(strip, c0, r0);

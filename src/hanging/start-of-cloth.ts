@@ -4,6 +4,7 @@ import { type PlacedPanel, topsOf, widthsOf } from './gown-panels.ts';
 import {
   columnsOf,
   flatApart,
+  newCloth,
   type Panel,
   placeIndex,
   type SewnCloth,
@@ -11,9 +12,6 @@ import {
   stripOf,
 } from './sewn-cloth.ts';
 import type { EdgePlace, SewnEdge } from './sewn-edge.ts';
-
-/** Two plies bend at least twice as hard as one, and eight times where they are one (Bernoulli); a hem lies between. */
-export const HEM_STIFFNESS = 4;
 
 /** How the cloth is, beside its lines. */
 export interface ClothFacts {
@@ -38,18 +36,7 @@ export function clothToHang(
   const panels = placed.map(({ panel }) => panel);
   const closing = runsRound(draft.gown) ? 'ring' : 'mirrored';
   const columns = columnsOf({ panels, closing });
-  const count = columns * (down + 1);
-  const cloth: SewnCloth = {
-    panels,
-    down,
-    closing,
-    held: new Uint8Array(count),
-    start: new Float64Array(3 * count),
-    gathered: new Float64Array(count).fill(1),
-    bendingLength,
-    hemStiffness: HEM_STIFFNESS,
-    shearLength,
-  };
+  const cloth = newCloth(panels, down, closing, { bendingLength, shearLength });
   const waves = wavesOf(cloth, draft);
   for (const { panel, first, from, to } of placed) {
     const tops = topsOf(panel);

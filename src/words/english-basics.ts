@@ -1,3 +1,4 @@
+import { inWords } from '../diagnostics/in-words.ts';
 import { tapeNumber, tapeText } from '../diagnostics/tape-text.ts';
 import type { Units } from '../diagnostics/units.ts';
 import type { BustlePlace } from '../making/bustle/bustle.ts';
@@ -93,8 +94,7 @@ export function englishBasics(units: Units): Basics {
       units === 'in'
         ? { swatch: '8 in', pins: '3 in', lap: '1/2 in', roll: '1/8 in' }
         : { swatch: '20 cm', pins: '7.5 cm', lap: '1.3 cm', roll: '2 to 3 mm' },
-    list: (names) =>
-      names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`,
+    list: inWords,
     station: (name, side) => (side === undefined ? plain(name) : `${side} ${plain(name)}`),
     bustleAt: ({ seam, gore, across }) =>
       seam === undefined ? `${plain(gore)}, ${Number((across * 100).toFixed(1))} % across` : plain(seam),

@@ -58,13 +58,10 @@ export function englishPages({ length, list, station, unit }: Basics) {
       allowance: (edge: string, width: string): string => `${edge} ${width}`,
       rough: (depth: string): string => `+ ${depth} rough`,
       lays: 'Lays',
-      noLay: (layer: string): string => `No lay of the ${layer} yet.`,
       seams: 'Seams',
       seamHeads: ['seam', 'how many'],
       notches: 'notches from the waist seam',
       seamsCaption: `Sewn lengths, ${unit}; the two sides of a seam are one length`,
-      checkLine: (name: string, length: string): string =>
-        `Check before sewing: ${station(name)}, waist to hem, ${length}.`,
       joins: 'What each layer is joined with',
       joinHeads: ['layer', 'waist', 'closure', 'hem'],
       alone: 'by itself',
@@ -106,7 +103,6 @@ export function englishPages({ length, list, station, unit }: Basics) {
       levellingText:
         'Distances along the hem from the centre front, on her left and on her right; up is +, down is -.',
       levellingHeads: ['along', 'left', 'right'],
-      fittingNote: (date: string): string => `Fitting of ${date}`,
     },
     bench: {
       settle: (count: number): string =>

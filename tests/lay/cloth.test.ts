@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { lengthOf } from '../../src/geometry/length.ts';
 import { buyLength } from '../../src/lay/plan/buy-length.ts';
 import { layRemarks } from '../../src/words/lay-remarks.ts';
-import { level, plainGown } from '../outside/plain-gown.ts';
+import { threeGores } from '../outside/plain-gown.ts';
 import { clothOf, faultsOf, flatPiece, laid, laysOf, ringOf } from './laid.ts';
 import { rectangle } from './polygons.ts';
 
@@ -157,15 +157,7 @@ describe('a pattern that repeats', () => {
 
 it('edging from a cloth that is its own source is cut off both sides before the lay', () => {
   const text = (from: object) =>
-    plainGown({
-      units: 'cm',
-      bodice: { 'waist-seam': 70 },
-      gores: [
-        { name: 'front', 'on-fold': true, 'half-top': 9, 'half-hem': 30 },
-        { name: 'side', top: 14, hem: 45 },
-        { name: 'back', top: 12, hem: 40 },
-      ],
-      lengths: level(100),
+    threeGores({
       layers: [{ name: 'lace', cloth: 'lace', hem: 'raw', edging: 'scallops' }],
       cloths: { lace: { width: 130, selvedge: 0 } },
       edging: { name: 'scallops', depth: 8, repeat: 12, ...from },

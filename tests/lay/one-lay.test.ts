@@ -11,7 +11,7 @@ import type { Mark } from '../../src/print/drawing.ts';
 import { layFigures, layFiles } from '../../src/publish/lay-files.ts';
 import { layReport } from '../../src/report/lay-report.ts';
 import { layRemarks } from '../../src/words/lay-remarks.ts';
-import { level, plainGown, type Tree } from '../outside/plain-gown.ts';
+import { type Tree, threeGores } from '../outside/plain-gown.ts';
 import { faultsOf, flatPiece, laid, laysOf, pairsMirror, ringOf } from './laid.ts';
 import { rectangle } from './polygons.ts';
 
@@ -350,15 +350,7 @@ function withSpec<T extends { readonly spec: object; readonly facts: object }>(l
 }
 
 function lace(fields: Tree): string {
-  return plainGown({
-    units: 'cm',
-    bodice: { 'waist-seam': 70 },
-    gores: [
-      { name: 'front', 'on-fold': true, 'half-top': 9, 'half-hem': 30 },
-      { name: 'side', top: 14, hem: 45 },
-      { name: 'back', top: 12, hem: 40 },
-    ],
-    lengths: level(100),
+  return threeGores({
     cloths: { lace: { width: 130, selvedge: 0 } },
     ...fields,
   });

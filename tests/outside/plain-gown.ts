@@ -46,3 +46,18 @@ export const CIRCLES_OF_26 = [
   { circle: 'third', part: 1 / 3, radius: 12.414 },
   { circle: 'quarter', part: 1 / 4, radius: 16.552 },
 ];
+
+/** Waist 70 cm, 100 cm long: a front on the fold, a side and a back. */
+export function threeGores(fields: Tree = {}): string {
+  return plainGown({
+    units: 'cm',
+    bodice: { 'waist-seam': 70 },
+    gores: [
+      { name: 'front', 'on-fold': true, 'half-top': 9, 'half-hem': 30 },
+      { name: 'side', top: 14, hem: 45 },
+      { name: 'back', top: 12, hem: 40 },
+    ],
+    lengths: level(100),
+    ...fields,
+  });
+}

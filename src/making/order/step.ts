@@ -9,8 +9,6 @@ import type { WaistWork } from './work-to-waist.ts';
 
 /** One step of the making: what it is, of which layers, with the figures that its sentence needs. */
 export type StepWork = BodiceWork | ClothWork | WaistWork | FoldWork | HemWork | FinishingWork;
-export type StepKind = StepWork['kind'];
-
 /** A step as its construction asks for it: what has to be done before it, and what has to wait for it. */
 export interface UnplacedStep {
   readonly id: StepId;
