@@ -1,11 +1,11 @@
 import type { Piece } from '../draft/piece.ts';
+import { isFrontLeft } from '../draft/piece-sides.ts';
 import type { Curve, Point } from '../geometry/curve.ts';
 import { endOf, pointAt, startOf, tangentAt } from '../geometry/evaluate.ts';
 import { fitCubics } from '../geometry/fit-cubics.ts';
 import { lengthOfRun, placeOnRun } from '../geometry/length.ts';
 import { add, along, cross, distance, leftOf, scaled, subtract, unit } from '../geometry/point.ts';
 import { FIT } from '../geometry/tolerances.ts';
-import { isFrontLeft } from './pleat-folds.ts';
 import type { TopFullness } from './top-fullness.ts';
 
 /** One dart opened out on a piece: its two legs from its point up to the waist seam, and the seam on both sides of it. */

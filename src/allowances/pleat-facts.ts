@@ -1,14 +1,14 @@
 import type { LayerDraft } from '../draft/draft-layers.ts';
 import type { Piece } from '../draft/piece.ts';
+import { chordOf, sidesAt } from '../draft/piece-sides.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import { dot, leftOf, subtract, unit } from '../geometry/point.ts';
-import { positionWhere } from '../geometry/run-position.ts';
+import { partOfRun, positionWhere } from '../geometry/run-position.ts';
 import { reversedRun } from '../geometry/split.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore } from '../gown/layer.ts';
 import type { Pleat } from '../gown/parts.ts';
-import { partOfRun } from './open-pleats.ts';
-import { chordOf, type PleatFold, pleatFolds, pleatsOfLayer, sidesAt } from './pleat-folds.ts';
+import { type PleatFold, pleatFolds, pleatsOfLayer } from './pleat-folds.ts';
 
 /** One pleat in one layer, all round. mm. */
 export interface PleatFacts {

@@ -3,6 +3,7 @@ import * as problems from '../diagnostics/pleat-problems.ts';
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { LayerDraft } from '../draft/draft-layers.ts';
 import type { Piece } from '../draft/piece.ts';
+import { bendOf, sideDown, sidesAt } from '../draft/piece-sides.ts';
 import type { Point } from '../geometry/curve.ts';
 import { flattenedRun } from '../geometry/flatten.ts';
 import { lengthOfRun } from '../geometry/length.ts';
@@ -11,7 +12,7 @@ import { FLAT } from '../geometry/tolerances.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore } from '../gown/layer.ts';
 import type { Pleat } from '../gown/parts.ts';
-import { bendOf, type PleatFold, pleatFolds, pleatsOfLayer, sideDown, sidesAt } from './pleat-folds.ts';
+import { type PleatFold, pleatFolds, pleatsOfLayer } from './pleat-folds.ts';
 
 /** Pleats that find no room on the drafted gores, or no straight line; each said once. */
 export function pleatFindings({ pleats, units }: Gown, layers: readonly LayerDraft[]): Diagnostic[] {

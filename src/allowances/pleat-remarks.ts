@@ -1,8 +1,9 @@
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Units } from '../diagnostics/units.ts';
 import type { Piece } from '../draft/piece.ts';
+import { sidesAt } from '../draft/piece-sides.ts';
 import type { Pleat } from '../gown/parts.ts';
-import { pleatFolds, sidesAt } from './pleat-folds.ts';
+import { pleatFolds } from './pleat-folds.ts';
 
 /** What is folded on a piece, for the text on it. */
 export function pleatRemarks(pleats: readonly Pleat[], piece: Piece, units: Units): string[] {

@@ -1,9 +1,9 @@
 import type { CutPiece, Piece } from '../draft/piece.ts';
+import { isFrontLeft } from '../draft/piece-sides.ts';
 import type { Point } from '../geometry/curve.ts';
 import { pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { placeOnRun } from '../geometry/length.ts';
 import { along, leftOf } from '../geometry/point.ts';
-import { isFrontLeft } from './pleat-folds.ts';
 import { arrowFrom, PLEAT_MARKS } from './pleat-lines.ts';
 import type { TopFullness } from './top-fullness.ts';
 

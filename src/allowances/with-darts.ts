@@ -5,7 +5,7 @@ import { endOf, startOf } from '../geometry/evaluate.ts';
 import { nearestOnRun } from '../geometry/nearest.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
 import { add, dot, leftOf, scaled, subtract, unit } from '../geometry/point.ts';
-import { positionWhere } from '../geometry/run-position.ts';
+import { partOfRun, positionWhere } from '../geometry/run-position.ts';
 import { reversedRun } from '../geometry/split.ts';
 import { tidied } from '../geometry/tidied.ts';
 import { FIT } from '../geometry/tolerances.ts';
@@ -13,7 +13,6 @@ import { placed, reflected } from '../geometry/transform.ts';
 import type { AllowancePlan } from './allowance-plan.ts';
 import { cutOutline } from './cut-outline.ts';
 import { dartedWaist, type OpenDart } from './dart-waist.ts';
-import { partOfRun } from './open-pleats.ts';
 import type { TopFullness } from './top-fullness.ts';
 
 export const DART_MARKS = { leg: 'dart-leg-line', fold: 'dart-fold-line' } as const;
