@@ -4,6 +4,7 @@ import { NOTCH_AT as GODET_NOTCH } from '../draft/godets.ts';
 import { onBias } from '../draft/on-bias.ts';
 import type { Part } from '../draft/part.ts';
 import { type CutPiece, linesOf, type Piece } from '../draft/piece.ts';
+import { beyondWrap, runOn } from '../draft/wrapped.ts';
 import type { Point } from '../geometry/curve.ts';
 import { areDrawable } from '../geometry/endless.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
@@ -26,6 +27,7 @@ import { pleatMarks } from './pleats.ts';
 import { type TopFullness, topFullness } from './top-fullness.ts';
 import { tuckLines, tuckRemarks } from './tuck-lines.ts';
 import { withDarts } from './with-darts.ts';
+import { fullForWrap, withWrapNotches, wrapMarks, wrapRemarks } from './wrap-marks.ts';
 
 /**
  * Adds every layer's allowances: gores from the centre front round, then flounces, strips and godets. Layers whose cut
@@ -55,7 +57,7 @@ function drawable(cut: CutPiece): CutPiece {
 }
 
 /** What of the gown its pieces need beside their outlines. */
-export type GownToCut = GownLines & Pick<Gown, 'units' | 'godets' | 'pleats' | 'slits' | 'pockets'>;
+export type GownToCut = GownLines & Pick<Gown, 'units' | 'godets' | 'pleats' | 'slits' | 'pockets' | 'wrap'>;
 
 /** A piece of one layer before its allowances are drawn. */
 interface Blank {
@@ -84,23 +86,25 @@ function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
         cutsOf(draft, index).map(({ piece: drafted, gore: own }): Blank => {
           const plain = layer.grain === 'bias' ? onBias(drafted) : drafted;
           const placed = pleatsOfLayer(pleats, layer);
-          const { piece, marks } = withKicks(plain, placed, allCuts(draft));
+          const beyond = beyondWrap(plain, draft, allCuts(draft));
+          const { piece, marks } = withKicks(beyond.reduce(runOn, plain), placed, allCuts(draft));
           const folds = pleatFolds(placed, plain);
           const plan = allowancePlan(layer, piece, gore.roughCut);
-          const full = topFullness(layer, draft, own);
+          const full = fullForWrap(topFullness(layer, draft, own), plain, beyond);
           return {
             piece,
             layer,
             plan,
-            notches: notches.get(draft)!,
+            notches: withWrapNotches(notches.get(draft)!, plain, beyond, full),
             ...(full === undefined ? {} : { full }),
             quartered: full !== undefined && full.rule.by === 'gathers',
             remarks: [
               ...(full === undefined ? [] : fullnessRemarks(full, units)),
               ...pleatRemarks(placed, plain, units),
               ...tuckRemarks(layer, units),
+              ...wrapRemarks(gown, beyond, units),
             ],
-            marks: [...marks, ...tuckLines(piece, layer)],
+            marks: [...marks, ...tuckLines(piece, layer), ...wrapMarks(gown, beyond)],
             folds,
             key: JSON.stringify([
               index,

@@ -38,6 +38,8 @@ export function partRemarks(part: Part, units: Units): string[] {
       return [`faces the ${part.of.edge}, ${say(part.of.depth)} deep`];
     case 'waistband':
       return bandRemarks(part.of, say);
+    case 'ties':
+      return [`fold it lengthwise, sew and turn it: ${say(part.of.length)} long, ${say(part.of.width)} wide`];
     case 'placket':
       return [
         `one strip down one edge of the opening and up the other, ${say(part.of.opening)} each`,
@@ -85,11 +87,11 @@ const FACING_SMALLER = 'cut smaller at the hem: lay raw edges level';
 
 const UPPER_FACING_SMALLER = 'cut smaller at the upper edge: lay raw edges level';
 
-function flounceRemark({ piece }: Part, { flounce }: PartKind & { kind: 'flounce' }, say: Say): string {
+function flounceRemark({ piece }: Part, { flounce, open }: PartKind & { kind: 'flounce' }, say: Say): string {
   const run = lengthOfRun(piece.edges[0]!.curves) * (piece.copies ?? 1);
   const line = flounce.aboveHem === 0 ? 'of the hem' : `${say(flounce.aboveHem)} above the hem`;
   const edge = `the line ${line} of ${flounce.sewnTo.name}`;
-  const ring = `join to a ring of ${say(run)}`;
+  const ring = open ? `join to a length of ${say(run)}` : `join to a ring of ${say(run)}`;
   return flounce.kind === 'circular'
     ? `${ring} and sew it flat to ${edge}`
     : `${ring}, gather it to ${say(run / flounce.fullness)} and sew it to ${edge}`;

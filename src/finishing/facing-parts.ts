@@ -2,6 +2,7 @@ import type { DraftedCape } from '../bodice/cape-parts.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
+import { wrappedPieces } from '../draft/wrapped.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
 import { notchesOfFacing } from './facing-notches.ts';
@@ -45,7 +46,7 @@ export function facingParts(
 
 function facingsOf({ layer, draft }: LayerDraft, open: readonly string[]): readonly JoinedFacing[] | TooDeep {
   if (layer.facing === undefined) return [];
-  const facings = facingsOfHem(draft, layer.facing.depth);
+  const facings = facingsOfHem({ ...draft, pieces: wrappedPieces(draft) }, layer.facing.depth);
   if ('gore' in facings) return facings;
   const cut = cutFacings(draft, facings).filter(({ gore }) => hasGore(layer, { name: gore }));
   return joinedFacings(cut, layer.facing.layer, open);

@@ -8,7 +8,7 @@ import type { Tiers } from '../gown/parts.ts';
 import { BAG_ABOVE, bagPiece } from './pocket-bag.ts';
 import { FACING_EDGES, rectangle, STRIP_EDGES } from './rectangle.ts';
 
-type GownWithOpenings = Pick<Gown, 'closure' | 'slits' | 'pockets' | 'loops' | 'tiers'>;
+type GownWithOpenings = Pick<Gown, 'closure' | 'slits' | 'pockets' | 'loops' | 'tiers' | 'wrap'>;
 
 /** What lies in openings of seams, and loops: plackets, guards, facings, stays, pockets. */
 export function openingParts(gown: GownWithOpenings, drafts: LayerDrafts): Part[] {
@@ -18,6 +18,7 @@ export function openingParts(gown: GownWithOpenings, drafts: LayerDrafts): Part[
     ...gown.pockets.flatMap(pocketParts),
     ...gown.loops.map(loopsPart),
     ...gown.tiers.flatMap(yokeParts),
+    ...tiesParts(gown),
   ];
 }
 
@@ -119,6 +120,18 @@ function loopsPart({ layer, count, length, width, place }: Loops): Part {
     STRIP_EDGES,
   );
   return partOf(piece, layer, { kind: 'loops', count, length, width }, () => place());
+}
+
+/** One for each edge of a wrap, sewn double. */
+function tiesParts({ wrap }: GownWithOpenings): Part[] {
+  if (wrap?.ties === undefined) return [];
+  const { length, width, layer } = wrap.ties;
+  const piece = rectangle(
+    { name: layer.name, part: 'tie', copies: 2 },
+    { along: length, across: 2 * width },
+    STRIP_EDGES,
+  );
+  return [partOf(piece, layer, { kind: 'ties', length, width }, () => wrap.place('ties'))];
 }
 
 /** A straight yoke, as long round as the edge that the first tier is gathered to. */

@@ -1,6 +1,6 @@
 import type { DartSpec, GoreSpec, LengthsSpec, Spec, TrainSpec } from '../gown-file/spec.ts';
 import { stationsOf } from '../gown-file/stations.ts';
-import type { Gore, GownLines, LengthRule, Round, Train, WidthLevel, WidthRule } from './lines.ts';
+import type { Gore, GownLines, LengthRule, Round, Train, WidthLevel, WidthRule, WrapLines } from './lines.ts';
 import type { PlaceIn } from './placed.ts';
 import type { Petticoat } from './sections.ts';
 import { type GirthLevel, slantLevels } from './slant-levels.ts';
@@ -32,6 +32,7 @@ export interface LinesAsked {
   /** Stations in order; all the way round without the first one again. */
   readonly names: readonly string[];
   readonly free: readonly string[];
+  readonly wrap?: WrapLines;
   readonly tape: Tape;
   readonly place: PlaceIn<[]>;
 }
@@ -56,7 +57,12 @@ export function linesOf(asked: LinesAsked): GownLines {
     lengths: lengthRule(asked.lengths, worn.offFloor),
     ...(own === undefined ? {} : { train: own }),
     waistSeam,
+    ...(asked.wrap && { wrapped: wrapLines(asked.wrap) }),
   };
+}
+
+function wrapLines({ at, overlap, overlapAtHem }: WrapLines): WrapLines {
+  return { at, overlap, overlapAtHem };
 }
 
 /** Her girths below the waist that the gores follow, their ease in them, from the waist down; mm. */

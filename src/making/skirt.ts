@@ -6,6 +6,7 @@ import { draftGown, type GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import { hemRound } from '../draft/flounces.ts';
 import { hasGodet } from '../draft/godets.ts';
+import { overlapOf } from '../draft/wrapped.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
 import { goresAt, halves, stationsOnce } from '../gown/lines.ts';
@@ -136,7 +137,7 @@ function layerOf({ layer, draft }: LayerDraft, gown: Gown): SkirtLayer {
   return {
     layer,
     gores: layer.gores,
-    waist: waistAllRound(draft, isOwn),
+    waist: waistAllRound(draft, isOwn) + overlapOf({ layer, draft }, 'waist'),
     hem: hemRound({ layer, draft }, gown.godets),
     flare: flareAllRound(draft, isOwn) + wedges,
     clothAtWaist: edgeAllRound(draft, 'waist', isOwn),
@@ -190,10 +191,10 @@ export function seamsByName(
 
 /** Seams between gores that the layer has, and those to a layer that has the gore it lacks (named by the inner one). */
 function seamsOf(draft: GownDraft, layer: Layer, layers: readonly Layer[]): LayerSeam[] {
-  return stationsOnce(draft.gown).flatMap(({ name, side, seams: copies }, i) => {
+  return stationsOnce(draft.gown).flatMap(({ name, side, seams: copies, free }, i) => {
     const [before, after] = goresAt(draft.gown, i);
     const seam = { name, ...(side === undefined ? {} : { side }), length: draft.lengths[i]!, copies };
-    if (copies === 0 || (!hasGore(layer, before) && !hasGore(layer, after))) return [];
+    if (copies === 0 || free || (!hasGore(layer, before) && !hasGore(layer, after))) return [];
     if (hasGore(layer, before) && hasGore(layer, after)) return [seam];
     const [own, lacking] = hasGore(layer, before) ? [before, after] : [after, before];
     const other = layers

@@ -49,7 +49,7 @@ export type WaistWork =
       readonly gross: number;
       readonly seat: boolean;
     }
-  | { readonly kind: 'flounce'; readonly flounce: Flounce }
+  | { readonly kind: 'flounce'; readonly flounce: Flounce; readonly open: boolean }
   | { readonly kind: 'overskirt'; readonly overskirt: Overskirt }
   | {
       readonly kind: 'finish-opening';
