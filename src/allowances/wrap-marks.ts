@@ -1,6 +1,5 @@
-import { tapeText } from '../diagnostics/tape-text.ts';
-import type { Units } from '../diagnostics/units.ts';
 import type { CutPiece, Piece } from '../draft/piece.ts';
+import type { PieceRemark } from '../draft/piece-remark.ts';
 import { isFrontLeft } from '../draft/piece-sides.ts';
 import type { Beyond } from '../draft/wrapped.ts';
 import { lengthOfRun } from '../geometry/length.ts';
@@ -14,13 +13,10 @@ export function wrapMarks({ wrap }: Pick<Gown, 'wrap'>, beyond: readonly Beyond[
   return beyond.map(({ line }) => ({ name: wrap?.at ?? '', curves: [line] }));
 }
 
-export function wrapRemarks({ wrap }: Pick<Gown, 'wrap'>, beyond: readonly Beyond[], units: Units): string[] {
+export function wrapRemarks({ wrap }: Pick<Gown, 'wrap'>, beyond: readonly Beyond[]): PieceRemark[] {
   if (wrap === undefined) return [];
-  const say = (length: number): string => tapeText(length, units);
-  return beyond.map(
-    ({ sewn, atHem }) =>
-      `wraps ${say(sewn)} past ${wrap.at} at the waist, ${say(atHem)} at the hem; her ${wrap.over} side lies on top`,
-  );
+  const { at, over } = wrap;
+  return beyond.map(({ sewn, atHem }) => ({ kind: 'wrap', at, over, atWaist: sewn, atHem }));
 }
 
 /** A notch in the waist at the line; where darts lift the waist, the line itself is mark enough. */
