@@ -44,6 +44,8 @@ type TopRemark =
   | { readonly kind: 'dart'; readonly name: string; readonly takesIn: number; readonly length: number };
 
 type FoldRemark =
+  /** Seams that a facing is cut over, marked on it. */
+  | { readonly kind: 'over-seams'; readonly seams: readonly string[] }
   | {
       readonly kind: 'wrap';
       readonly at: string;

@@ -68,8 +68,11 @@ const REMARKS: { readonly [Kind in PieceRemark['kind']]: (own: Of<Kind>, say: Sa
     const stitched = stitchedDown === 0 ? 'not stitched down' : `stitched down ${say(stitchedDown)}`;
     return [`${name}: ${lies} pleat ${where}, each fold ${say(depth)} deep, ${stitched}`];
   },
+  'over-seams': ({ seams }) => [
+    `cut over ${seams.length === 1 ? 'a seam, marked' : 'seams, marked from the front'}: ${seams.join(', ')}`,
+  ],
   wrap: ({ at, over, atWaist, atHem }, say) => [
-    `wraps ${say(atWaist)} past ${at} at the waist, ${say(atHem)} at the hem; her ${over} side lies on top`,
+    `wraps ${say(atWaist)} past ${at} at the waist, ${say(atHem)} at the hem: that line is marked; her ${over} side lies on top`,
   ],
   tucks: ({ count, width, longer, folds }, say) => [
     `${count === 1 ? 'a growth tuck' : `${count} growth tucks`} ${say(width)} wide, cut ${say(longer)} longer: fold ${folds.map(say).join(', ')} above the hem line`,
