@@ -89,9 +89,10 @@ function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
           const placed = pleatsOfLayer(pleats, layer);
           const beyond = beyondWrap(plain, draft, allCuts(draft));
           const { piece, marks } = withKicks(beyond.reduce(runOn, plain), placed, allCuts(draft));
-          const folds = pleatFolds(placed, plain);
           const plan = allowancePlan(layer, piece, gore.roughCut);
-          const full = fullForWrap(topFullness(layer, draft, own), plain, beyond);
+          const darted = topFullness(layer, draft, own);
+          const folds = pleatFolds(placed, plain, darted);
+          const full = fullForWrap(darted, plain, beyond);
           return {
             piece,
             layer,

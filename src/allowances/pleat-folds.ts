@@ -8,6 +8,8 @@ import { pointOnRun } from '../geometry/run-position.ts';
 import { reversedRun } from '../geometry/split.ts';
 import type { Layer } from '../gown/layer.ts';
 import type { Pleat } from '../gown/parts.ts';
+import { takenBeside } from './dart-waist.ts';
+import type { TopFullness } from './top-fullness.ts';
 
 /**
  * One fold of a pleat on a piece as it is sewn: the line that its outer edge lies on, and on which side of that line
@@ -26,17 +28,19 @@ export function pleatsOfLayer(pleats: readonly Pleat[], { name }: Pick<Layer, 'n
 }
 
 /** Every fold of a piece, in the order in which they are opened out: from the right, so that each leaves those after it in place. */
-export function pleatFolds(pleats: readonly Pleat[], piece: Piece): PleatFold[] {
-  const folds = pleats.filter(({ kind }) => kind !== 'kick').flatMap((pleat) => foldsOf(pleat, piece));
+export function pleatFolds(pleats: readonly Pleat[], piece: Piece, full?: TopFullness): PleatFold[] {
+  const folds = pleats.filter(({ kind }) => kind !== 'kick').flatMap((pleat) => foldsOf(pleat, piece, full));
   return folds.sort(
     (a, b) => b.line.from.x - a.line.from.x || (a.under === b.under ? 0 : a.under === 'right' ? -1 : 1),
   );
 }
 
-function foldsOf(pleat: Pleat, piece: Piece): PleatFold[] {
+function foldsOf(pleat: Pleat, piece: Piece, full: TopFullness | undefined): PleatFold[] {
   if (pleat.fromSeam !== undefined) {
     if (pleat.gore !== piece.gore) return [];
-    return sidesAt(piece, pleat.at).flatMap((side) => inside(pleat, piece, lineBeside(pleat, piece, side)));
+    return sidesAt(piece, pleat.at).flatMap((side) =>
+      inside(pleat, piece, lineBeside(pleat, piece, side, full)),
+    );
   }
   const middle = middleLine(piece);
   if (middle !== undefined && pleat.at === `centre-${piece.middle}`) return inside(pleat, piece, middle);
@@ -87,12 +91,21 @@ function heightAt(piece: Piece, edge: 0 | 2, x: number): number {
   return places.reduce((best, point) => (Math.abs(point.x - x) < Math.abs(best.x - x) ? point : best)).y;
 }
 
-/** So far along the waist seam from a side, and down the gore there: between the ways its two sides run. */
-function lineBeside({ fromSeam = 0 }: Pleat, piece: Piece, side: DrawnSide): Line {
+/**
+ * So far along the waist seam from a side, as it is sewn, past what darts take in; and down the gore there, between the
+ * ways that its two sides run.
+ */
+function lineBeside(
+  { fromSeam = 0 }: Pleat,
+  piece: Piece,
+  side: DrawnSide,
+  full: TopFullness | undefined,
+): Line {
+  const away = fromSeam + (full?.rule.by === 'darts' ? takenBeside(piece, full, side, fromSeam) : 0);
   const waist = side === 'left' ? piece.edges[0]!.curves : reversedRun(piece.edges[0]!.curves);
-  const { curve, t } = placeOnRun(waist, fromSeam);
+  const { curve, t } = placeOnRun(waist, away);
   const from = pointAt(curve, t);
-  const share = Math.min(1, fromSeam / lengthOfRun(waist));
+  const share = Math.min(1, away / lengthOfRun(waist));
   const [own, other] = [side, side === 'left' ? ('right' as const) : ('left' as const)].map((edge) => {
     const chord = chordOf(piece, edge);
     return Math.atan2(chord.to.x - chord.from.x, chord.to.y - chord.from.y);

@@ -41,7 +41,13 @@ type TopRemark =
       readonly depth: number;
       readonly towards?: 'front' | 'back' | 'box';
     }
-  | { readonly kind: 'dart'; readonly name: string; readonly takesIn: number; readonly length: number };
+  | {
+      readonly kind: 'dart';
+      readonly name: string;
+      readonly takesIn: number;
+      readonly length: number;
+      readonly towards: 'front' | 'back';
+    };
 
 type FoldRemark =
   /** Seams that a facing is cut over, marked on it. */

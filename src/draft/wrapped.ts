@@ -48,8 +48,12 @@ export function beyondWrap(piece: Piece, { gown, shape }: OfDraft, all: readonly
     const said = own?.by === 'darts' ? (own.darts ?? []) : [];
     const whole = own === undefined ? top : top / own.ratio;
     const isFront = (overSide === 'left') === isFrontLeft(over);
-    const darts = said.map((dart) => ({ ...dart, fromLine: (isFront ? dart.at : 1 - dart.at) * whole }));
-    const within = darts.filter(({ fromLine }) => fromLine < sewn);
+    const darts = said.map((dart) => ({
+      ...dart,
+      fromLine: (isFront ? dart.at : 1 - dart.at) * whole,
+      towards: foldsLikewise(dart, { piece, over, isMirrored: overSide === side }),
+    }));
+    const within = darts.filter(({ fromLine, takesIn }) => fromLine + takesIn / 2 < sewn);
     const taken = within.reduce((sum, { takesIn }) => sum + takesIn, 0);
     const line = chordOf(piece, side);
     // A layer that is shorter ends where the same edge has come so far.
@@ -57,6 +61,15 @@ export function beyondWrap(piece: Piece, { gown, shape }: OfDraft, all: readonly
     const atHem = sewn + (wrapped.overlapAtHem / 2 - sewn) * (long / (long + shape.shorter));
     return [{ side, over, overSide, line, sewn, cut: sewn + taken, atHem, darts: within }];
   });
+}
+
+/** A dart is folded as it is on the piece that is covered, said as this piece would. */
+function foldsLikewise(
+  { towards }: Pick<Dart, 'towards'>,
+  { piece, over, isMirrored }: { piece: Piece; over: Piece; isMirrored: boolean },
+): Dart['towards'] {
+  const isLeft = ((towards === 'front') === isFrontLeft(over)) !== isMirrored;
+  return isLeft === isFrontLeft(piece) ? 'front' : 'back';
 }
 
 /** The piece on the other side of the line; where both are cut alike it is its own mirror image. */

@@ -12,7 +12,7 @@ export const FOLD_WRITERS: StepWriters<FoldWork> = {
       `Sew the ${layer}’s darts: ${list(darts.map(({ name, gore, takesIn, length: long }) => `${name} on the ${gore}, ${length(takesIn)} at the waist and ${length(long)} long`))}.`,
       [
         'Leg on leg, from the waist to the point; let the last stitches run along the fold, and knot the ends.',
-        'Fold it to the front, as its cut edge was shaped for: that edge then lies on the waist’s.',
+        `Fold ${foldedWhere(darts, list)}, as its cut edge was shaped for: that edge then lies on the waist’s.`,
         'Steam the point over a ham.',
       ],
     ),
@@ -32,6 +32,16 @@ export const FOLD_WRITERS: StepWriters<FoldWork> = {
       'Inside, edge-stitch the inner folds through the hem, so that they keep their crease.',
     ]),
 };
+
+/** Each dart to its side, and all at once where that is one. */
+function foldedWhere(darts: Extract<FoldWork, { kind: 'darts' }>['darts'], list: Basics['list']): string {
+  const to = (side: 'front' | 'back'): string[] =>
+    darts.filter(({ towards }) => towards === side).map(({ name, gore }) => `${name} on the ${gore}`);
+  const [front, back] = [to('front'), to('back')];
+  if (back.length === 0) return 'each to the front';
+  if (front.length === 0) return 'each to the back';
+  return `${list(front)} to the front, ${list(back)} to the back, each`;
+}
 
 const OUTER: Readonly<Record<PleatWork['pleat']['kind'], string>> = {
   knife: 'Bring its outer fold to its placement line, as the arrow points.',

@@ -57,8 +57,8 @@ const REMARKS: { readonly [Kind in PieceRemark['kind']]: (own: Of<Kind>, say: Sa
     const lie = towards === undefined || towards === 'box' ? '' : `, towards the ${towards}`;
     return [`pleat the top from ${say(from)} to ${say(to)}: ${pleats}, each fold ${say(depth)} deep${lie}`];
   },
-  dart: ({ name, takesIn, length }, say) => [
-    `${name}: takes in ${say(takesIn)} at the waist, ${say(length)} long`,
+  dart: ({ name, takesIn, length, towards }, say) => [
+    `${name}: takes in ${say(takesIn)} at the waist, ${say(length)} long, folded to the ${towards}`,
   ],
   'kick-pleat': ({ name, at, aboveHem, depth }, say) => [
     `${name}: kick pleat at ${at}, from ${say(aboveHem)} above the hem, each fold ${say(depth)} deep`,
