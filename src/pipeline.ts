@@ -40,6 +40,7 @@ import { facingParts } from './finishing/facing-parts.ts';
 import {
   edgeFacingTooDeep,
   facingTooDeep,
+  kicksInFacing,
   upperFacingTooDeep,
   waistFacingTooDeep,
 } from './finishing/finishing-problems.ts';
@@ -187,6 +188,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...openingProblems(gown, drafts),
     ...('gore' in upper ? [upperFacingTooDeep(gown.askedBodice!.facing!, upper.gore, gown.units)] : []),
     ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),
+    ...kicksInFacing(gown),
     ...pleatFindings(gown, drafts.layers),
     ...wrapFindings(gown, drafts.layers),
     ...wideAllowances(drafts.layers).map((wide) => allowanceWiderThanGore(wide, gown.units)),

@@ -1,6 +1,7 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDraft } from '../draft/draft-layers.ts';
 import { NOTCH_AT as GODET_NOTCH } from '../draft/godets.ts';
+import { withKicks } from '../draft/kick-extension.ts';
 import { onBias } from '../draft/on-bias.ts';
 import type { Part } from '../draft/part.ts';
 import { type CutPiece, linesOf, type Piece } from '../draft/piece.ts';
@@ -18,7 +19,6 @@ import { goresOnce } from '../gown/lines.ts';
 import { type AllowancePlan, allowancePlan, partPlan } from './allowance-plan.ts';
 import { cutOutline } from './cut-outline.ts';
 import { fullnessRemarks, quarterNotches } from './fullness-marks.ts';
-import { withKicks } from './kick-extension.ts';
 import { APART, notchDistances, notchesOf } from './notches.ts';
 import { withPleats } from './open-pleats.ts';
 import { partRemarks } from './part-remarks.ts';

@@ -47,7 +47,7 @@ const OUTER: Readonly<Record<PleatWork['pleat']['kind'], string>> = {
   knife: 'Bring its outer fold to its placement line, as the arrow points.',
   box: 'Bring both outer folds to their placement lines, away from each other: the inner folds meet behind the face.',
   inverted: 'Bring both outer folds to their placement lines, where they meet.',
-  kick: 'Fold both extensions to one side, along the seam, and sew across their tops from the right side.',
+  kick: 'The seam goes on round the outer edges of both its extensions: neaten them as one, and clip the allowance of the side that it does not fold to at the turn, so that the seam above presses open. Fold both to one side, along the seam, and sew across their tops from the right side.',
 };
 
 function pleatText({ layer, pleat, places, folds }: PleatWork, { length, station }: Basics): StepText {

@@ -1,5 +1,3 @@
-import type { CutPiece, Piece } from '../draft/piece.ts';
-import { type DrawnSide, isFrontLeft, sideDown, sidesAt } from '../draft/piece-sides.ts';
 import type { Curve, Line, Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { endOf, pointAt } from '../geometry/evaluate.ts';
@@ -9,7 +7,9 @@ import { partOfRun, positionAt, positionWhere } from '../geometry/run-position.t
 import { reversedRun } from '../geometry/split.ts';
 import { placed, placedPoint } from '../geometry/transform.ts';
 import type { Pleat } from '../gown/parts.ts';
-import { arrowFrom, PLEAT_MARKS } from './pleat-lines.ts';
+import type { CutPiece, Piece } from './piece.ts';
+import { type DrawnSide, isFrontLeft, sideDown, sidesAt } from './piece-sides.ts';
+import { arrowFrom, PLEAT_MARKS } from './pleat-marks.ts';
 
 /** A piece with what its kick pleats add at its seams, and their lines. */
 export interface WithKicks {
