@@ -18,6 +18,7 @@ import type { GownLines } from '../gown/lines.ts';
 import { goresOnce } from '../gown/lines.ts';
 import { type AllowancePlan, allowancePlan, partPlan } from './allowance-plan.ts';
 import { cutOutline } from './cut-outline.ts';
+import { facingMarks } from './facing-marks.ts';
 import { fullnessRemarks, quarterNotches } from './fullness-marks.ts';
 import { APART, notchDistances, notchesOf } from './notches.ts';
 import { withPleats } from './open-pleats.ts';
@@ -40,7 +41,11 @@ export function cutPieces(
   parts: readonly Part[] = [],
 ): CutPiece[] {
   const alike = new Map<string, { blank: Blank; layers: string[] }>();
-  for (const blank of [...goreBlanks(gown, layers), ...parts.map(partBlank)]) {
+  const drafts = [...new Set(layers.map(({ draft }) => draft))];
+  const notches = new Map(drafts.map((draft) => [draft, distancesBySeam(gown, draft)]));
+  const marked = ({ draft }: LayerDraft) => notches.get(draft)!;
+  const own = parts.map((part) => partBlank({ ...part, notches: facingMarks(part, layers, marked) }));
+  for (const blank of [...goreBlanks(gown, layers, notches), ...own]) {
     const same = alike.get(blank.key);
     if (same === undefined) alike.set(blank.key, { blank, layers: [blank.layer.name] });
     else same.layers.push(blank.layer.name);
@@ -76,10 +81,13 @@ interface Blank {
 }
 
 /** Every gore of every layer, gore by gore from the centre front round. */
-function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
+function goreBlanks(
+  gown: GownToCut,
+  layers: readonly LayerDraft[],
+  notches: ReadonlyMap<GownDraft, ReadonlyMap<string, readonly number[]>>,
+): Blank[] {
   const { pleats } = gown;
   const drafts = [...new Set(layers.map(({ draft }) => draft))];
-  const notches = new Map(layers.map(({ draft }) => [draft, distancesBySeam(gown, draft)]));
   return goresOnce(gown).flatMap((gore, index) =>
     layers
       .filter(({ layer }) => hasGore(layer, gore))

@@ -19,6 +19,7 @@ interface InSeam {
   readonly from: number;
   readonly to: number;
   readonly place: () => Span;
+  readonly pleat?: 'laid' | 'kick';
 }
 
 /** Slits and pockets that have no room where they are asked for, and a closure's pieces that have no length. */
@@ -59,16 +60,30 @@ function clashes(gown: Gown, drafts: LayerDrafts): Diagnostic[] {
   return all.flatMap((one, i) =>
     all
       .slice(i + 1)
-      .filter((other) => isBeside(one, other) && one.from < other.to && other.from < one.to)
+      .filter(
+        (other) => isBeside(one, other) && one.from < other.to && other.from < one.to && !mayMeet(one, other),
+      )
       .map((other) => openingsMeet(other.place(), other.what, one.what, one.seam)),
   );
+}
+
+/** A zip or a pocket may lie in a seam that a pleat hides; pleats of several layers lie at one seam. */
+function mayMeet(one: InSeam, other: InSeam): boolean {
+  if (one.pleat !== undefined && other.pleat !== undefined) return true;
+  const hidden = one.pleat === 'laid' ? other : other.pleat === 'laid' ? one : undefined;
+  return hidden !== undefined && Number.isFinite(hidden.to);
+}
+
+function longest(seam: string, { gown: { gown, lengths } }: LayerDrafts): number | undefined {
+  const own = gown.stations.flatMap(({ name }, i) => (name === seam ? [lengths[i]!] : []));
+  return own.length === 0 ? undefined : Math.max(...own);
 }
 
 function isBeside(a: InSeam, b: InSeam): boolean {
   return a.seam === b.seam && (a.side === undefined || b.side === undefined || a.side === b.side);
 }
 
-function inSeams({ closure, godets, slits, pockets }: Gown, drafts: LayerDrafts): InSeam[] {
+function inSeams({ closure, godets, slits, pockets, pleats }: Gown, drafts: LayerDrafts): InSeam[] {
   const zip: InSeam[] =
     closure?.opening === undefined
       ? []
@@ -92,6 +107,18 @@ function inSeams({ closure, godets, slits, pockets }: Gown, drafts: LayerDrafts)
       to: Number.POSITIVE_INFINITY,
       place: () => godet.place('from'),
     })),
+    ...pleats
+      .filter(({ fromSeam }) => fromSeam === undefined)
+      .map(({ name, kind, at, aboveHem = 0, place }) => ({
+        what: `the pleat ${quoted(name)}`,
+        seam: at,
+        side: undefined,
+        // A zip may lie above a kick pleat, and behind the fold of another one.
+        from: kind === 'kick' ? (longest(at, drafts) ?? 0) - aboveHem : 0,
+        to: Number.POSITIVE_INFINITY,
+        place: () => place('at'),
+        pleat: kind === 'kick' ? ('kick' as const) : ('laid' as const),
+      })),
     ...slits.map((slit) => ({
       what: 'the slit',
       seam: slit.seam,
