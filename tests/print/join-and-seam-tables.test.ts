@@ -268,7 +268,11 @@ describe('the cutting list', () => {
     [{ cut: 'single', copies: 3 }, {}, '3'],
     [{ cut: 'single' }, {}, '1'],
     [{ cut: 'single', side: 'left' }, {}, '1, her left'],
-    [{ cut: 'pair' }, { remarks: ['on the bias', 'pile up'] }, '2, a mirrored pair; on the bias; pile up'],
+    [
+      { cut: 'pair' },
+      { remarks: [{ kind: 'slit-stay', seam: 'a/b' }, { kind: 'modesty-panel' }] },
+      '2, a mirrored pair; over the upper end of the slit at a/b; behind the lacing, sewn to one edge only',
+    ],
   ])('%j %j: %s', (own, rest, wanted) => {
     expect(rows('cm', piece(own, all, rest))[2]![2]).toBe(wanted);
   });
