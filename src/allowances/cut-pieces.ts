@@ -4,6 +4,7 @@ import { NOTCH_AT as GODET_NOTCH } from '../draft/godets.ts';
 import { onBias } from '../draft/on-bias.ts';
 import type { Part } from '../draft/part.ts';
 import { type CutPiece, linesOf, type Piece } from '../draft/piece.ts';
+import type { PieceRemark } from '../draft/piece-remark.ts';
 import type { Point } from '../geometry/curve.ts';
 import { areDrawable } from '../geometry/endless.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
@@ -37,7 +38,7 @@ export function cutPieces(
   parts: readonly Part[] = [],
 ): CutPiece[] {
   const alike = new Map<string, { blank: Blank; layers: string[] }>();
-  for (const blank of [...goreBlanks(gown, layers), ...parts.map((part) => partBlank(gown, part))]) {
+  for (const blank of [...goreBlanks(gown, layers), ...parts.map(partBlank)]) {
     const same = alike.get(blank.key);
     if (same === undefined) alike.set(blank.key, { blank, layers: [blank.layer.name] });
     else same.layers.push(blank.layer.name);
@@ -55,7 +56,7 @@ function drawable(cut: CutPiece): CutPiece {
 }
 
 /** What of the gown its pieces need beside their outlines. */
-export type GownToCut = GownLines & Pick<Gown, 'units' | 'godets' | 'pleats' | 'slits' | 'pockets'>;
+export type GownToCut = GownLines & Pick<Gown, 'godets' | 'pleats' | 'slits' | 'pockets'>;
 
 /** A piece of one layer before its allowances are drawn. */
 interface Blank {
@@ -65,7 +66,7 @@ interface Blank {
   readonly notches: ReadonlyMap<string, readonly number[]>;
   readonly full?: TopFullness;
   readonly quartered: boolean;
-  readonly remarks: readonly string[];
+  readonly remarks: readonly PieceRemark[];
   readonly marks?: CutPiece['marks'];
   readonly folds: readonly PleatFold[];
   /** Pieces of the same key have the same outline. */
@@ -74,7 +75,7 @@ interface Blank {
 
 /** Every gore of every layer, gore by gore from the centre front round. */
 function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
-  const { units, pleats } = gown;
+  const { pleats } = gown;
   const drafts = [...new Set(layers.map(({ draft }) => draft))];
   const notches = new Map(layers.map(({ draft }) => [draft, distancesBySeam(gown, draft)]));
   return goresOnce(gown).flatMap((gore, index) =>
@@ -96,9 +97,9 @@ function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
             ...(full === undefined ? {} : { full }),
             quartered: full !== undefined && full.rule.by === 'gathers',
             remarks: [
-              ...(full === undefined ? [] : fullnessRemarks(full, units)),
-              ...pleatRemarks(placed, plain, units),
-              ...tuckRemarks(layer, units),
+              ...(full === undefined ? [] : fullnessRemarks(full)),
+              ...pleatRemarks(placed, plain),
+              ...tuckRemarks(layer),
             ],
             marks: [...marks, ...tuckLines(piece, layer)],
             folds,
@@ -129,7 +130,7 @@ function allCuts({ cutAs, pieces }: GownDraft): readonly Piece[] {
   return cutAs === undefined ? pieces : cutAs.map(({ piece }) => piece);
 }
 
-function partBlank({ units }: GownToCut, part: Part): Blank {
+function partBlank(part: Part): Blank {
   const own = partPlan(part);
   return {
     piece: part.piece,
@@ -137,7 +138,7 @@ function partBlank({ units }: GownToCut, part: Part): Blank {
     plan: own,
     notches: part.notches,
     quartered: part.quartered,
-    remarks: partRemarks(part, units),
+    remarks: partRemarks(part),
     marks: part.marks ?? [],
     folds: [],
     key: JSON.stringify([part.piece.part, part.piece.gore, part.piece.edges, own]),
