@@ -89,6 +89,15 @@ export function wrappedPieces(draft: OfDraft & Pick<GownDraft, 'pieces'>): reado
   return draft.gown.wrapped === undefined ? pieces : pieces.map((piece) => cutForWrap(piece, draft, pieces));
 }
 
+/** One of the two edges of a wrap, the longer one, mm; undefined where a layer has none. */
+export function wrapEdgeOf({ layer, draft }: LayerDraft): number | undefined {
+  if (draft.gown.wrapped === undefined) return undefined;
+  const edges = wrappedPieces(draft)
+    .filter(({ gore }) => hasGore(layer, { name: gore }))
+    .flatMap((piece) => piece.edges.filter(({ name }) => name === WRAP_EDGE));
+  return edges.length === 0 ? undefined : Math.max(...edges.map(({ curves }) => lengthOfRun(curves)));
+}
+
 /** By how much a layer's edges are longer than the ring that they make: both edges together, mm. */
 export function overlapOf({ layer, draft }: LayerDraft, edge: 'waist' | 'hem'): number {
   const { pieces } = draft;

@@ -6,7 +6,7 @@ import { draftGown, type GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import { hemRound } from '../draft/flounces.ts';
 import { hasGodet } from '../draft/godets.ts';
-import { overlapOf } from '../draft/wrapped.ts';
+import { overlapOf, wrapEdgeOf } from '../draft/wrapped.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
 import { goresAt, halves, stationsOnce } from '../gown/lines.ts';
@@ -56,6 +56,8 @@ export interface SkirtLayer {
   readonly seams: readonly LayerSeam[];
   /** Tops that are pleated all along: how deep each fold comes out. */
   readonly pleatedTops: readonly { readonly gore: string; readonly depth: number }[];
+  /** Of a skirt that wraps: one of its two edges. */
+  readonly wrapEdge?: number;
   /** Of a layer on the bias. */
   readonly bias?: BiasFacts;
   /** Pleats that have their place. */
@@ -131,6 +133,7 @@ function withoutTrain(draft: GownDraft): readonly number[] | undefined {
 function layerOf({ layer, draft }: LayerDraft, gown: Gown): SkirtLayer {
   const bias = biasFacts({ layer, draft });
   const seams = seamsOf(draft, layer, gown.layers);
+  const wrapEdge = wrapEdgeOf({ layer, draft });
   const godets = godetsOf(gown, layer, seams);
   const isOwn = (gore: { readonly name: string }): boolean => hasGore(layer, gore);
   const wedges = godets.reduce((sum, { copies, width, side }) => sum + (copies * width) / side, 0);
@@ -145,6 +148,7 @@ function layerOf({ layer, draft }: LayerDraft, gown: Gown): SkirtLayer {
     hemTurns: hemTurns({ layer, draft }),
     seams,
     ...(bias === undefined ? {} : { bias }),
+    ...(wrapEdge === undefined ? {} : { wrapEdge }),
     pleatedTops: pleatedTops({ layer, draft }),
     pleats: pleatFacts(gown, { layer, draft }),
   };

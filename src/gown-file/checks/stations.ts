@@ -29,7 +29,7 @@ export function checkStations(page: Page): Diagnostic[] {
       ]),
     ),
     ...namedElsewhere(page).flatMap((named) => check(named)),
-    ...alongTrims(page).flatMap((named) => check(named, ['waist', 'hem'])),
+    ...alongTrims(page).flatMap((named) => check(named, ['waist', 'hem', ...edgesOfWrap(page)])),
     ...seamsNamed(page).flatMap((named) => [
       ...check(named),
       ...(page.folds.includes(named.name) ? [problems.foldNotSeam(named.span, named.name)] : []),

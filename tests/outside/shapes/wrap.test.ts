@@ -140,6 +140,17 @@ describe('a skirt that wraps', () => {
     expect(part('tie')).toMatchObject([{ copies: 2, edges: { 'sewn-edge': 900, 'upper-end': 50 } }]);
   });
 
+  it('has binding for both its edges where they are bound: a block as large as its strip', async () => {
+    const { finishing, pieces } = await drafted({
+      wrap: { at: 'centre-front', overlap: 24, edges: 'bound' },
+      trims: [{ kind: 'binding', layer: 'shell', along: 'wrap-edge', width: 4, cloth: 'calico' }],
+    });
+    const edge = named(pieces, 'front', 'shell').sew.get('wrap-edge')!.length;
+    const { edges } = finishing.find(({ part: own }) => own === 'binding')!;
+    const side = Math.ceil(Math.sqrt(2 * edge * 40) / 10) * 10;
+    expect([edges['right-side'], edges['upper-end']]).toEqual([side, side]);
+  });
+
   it('lies over any seam of a skirt whose sides differ, each edge like the gore beyond it', async () => {
     const { svg, pieces } = await drafted({
       symmetry: 'none',
