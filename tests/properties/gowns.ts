@@ -193,7 +193,7 @@ function gownFrom(raw: Raw): RandomGown {
       ...(hem === 'faced' ? { facing: half(20 + 60 * raw.reach) } : {}),
     })),
     ...(raw.ownWaist
-      ? { band: { width: half(20 + 40 * raw.openings[2]), overlap: half(60 * raw.openings[0]) } }
+      ? { band: { width: half(20 + 40 * raw.openings[2]), overlap: half(10 + 50 * raw.openings[0]) } }
       : {}),
     ...openingsFrom(raw, lengths),
   };

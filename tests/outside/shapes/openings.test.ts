@@ -184,8 +184,14 @@ describe('slits and pockets', () => {
       // It reaches 2 cm above the slit, and is marked there.
       expect(Math.abs(sewn.length - 470)).toBeLessThan(1);
       const { ticks } = notches.find(({ edge }) => edge === 'sewn-edge')!;
-      const down = ticks.map(({ to }) => Math.min(distance(to, sewn.from), distance(to, sewn.to)));
-      expect(Math.abs(down.reduce((sum, own) => sum + own, 0) / down.length - 20)).toBeLessThan(1);
+      const own = samplesOf(sewn, 0.2);
+      const down = ticks.map(({ to }) => {
+        const { distance: along } = own.reduce((best, one) =>
+          distance(one.point, to) < distance(best.point, to) ? one : best,
+        );
+        return Math.min(along, sewn.length - along);
+      });
+      expect(Math.abs(down.reduce((sum, one) => sum + one, 0) / down.length - 20)).toBeLessThan(1);
       for (const { point } of samplesOf(inner, 5))
         expect(Math.abs(distanceTo(sewn, point) - 40)).toBeLessThan(0.05);
       // Bent as the gore's edge is, from the hem up: by the chords over each 10 cm of it.
