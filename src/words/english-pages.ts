@@ -442,9 +442,15 @@ export function englishPages({ length, list, station, unit }: Basics) {
       changesText:
         'Changes are priced before they are made. This page is no legal or tax advice: an accountant or a lawyer gives that.',
       cardTitle: 'Care and bustle card',
-      care: [
-        'Fasten the waist stay first, then the closure; undo them the other way round.',
-        'Hang it by the waist stay on a padded hanger; lay it flat or loosely rolled for a journey, and never fold it sharply.',
+      care: (of: 'bodice' | 'skirt' | 'wrap'): string[] => [
+        ...{
+          bodice: ['Fasten the waist stay first, then the closure; undo them the other way round.'],
+          skirt: [],
+          wrap: ['Fasten the under edge inside first, then the upper one; undo them the other way round.'],
+        }[of],
+        of === 'bodice'
+          ? 'Hang it by the waist stay on a padded hanger; lay it flat or loosely rolled for a journey, and never fold it sharply.'
+          : 'Hang it by its whole waist, never by two clips; lay it flat or loosely rolled for a journey, and never fold it sharply.',
         'Air it after wearing. Spots: dab, do not rub, and try on a hidden allowance first; for the rest ask the maker or a cleaner who is shown the cloths named here.',
         'Press from the inside through a cloth, never on braid, sequins or edging.',
       ],

@@ -35,7 +35,15 @@ function checkLine(page: Page, at: string): Diagnostic[] {
 
 /** Whatever else is said to lie at the line. */
 function alsoThere(page: Page, at: string): FilePath[] {
-  const { slits = [], pockets = [], godets = [], pleats = [], trims = [], layers = [] } = page.sketch;
+  const {
+    slits = [],
+    pockets = [],
+    godets = [],
+    pleats = [],
+    trims = [],
+    fittings = [],
+    layers = [],
+  } = page.sketch;
   const found: FilePath[] = [];
   for (const [i, { seam }] of slits.entries()) if (seam === at) found.push(['slits', i, 'seam']);
   for (const [i, { seam }] of pockets.entries()) if (seam === at) found.push(['pockets', i, 'seam']);
@@ -43,6 +51,9 @@ function alsoThere(page: Page, at: string): FilePath[] {
   for (const [i, pleat] of pleats.entries()) if (pleat.at === at) found.push(['pleats', i, 'at']);
   for (const [i, { along }] of trims.entries()) if (along === at) found.push(['trims', i, 'along']);
   for (const [i, { gap }] of layers.entries()) if (gap?.at === at) found.push(['layers', i, 'gap', 'at']);
+  for (const [i, { seams = [] }] of fittings.entries())
+    for (const [j, { seam }] of seams.entries())
+      if (seam === at) found.push(['fittings', i, 'seams', j, 'seam']);
   for (const i of layers.keys())
     if (page.has('layers', i, 'allowances', at)) found.push(['layers', i, 'allowances', at]);
   if (page.has('allowances', at)) found.push(['allowances', at]);
