@@ -197,7 +197,7 @@ describe('slits and pockets', () => {
       // Bent as the gore's edge is, from the hem up: by the chords over each 10 cm of it.
       const gore = pieces.find((piece) => piece.gore === ['side', 'back'][i])!;
       const chords = (path: typeof sewn, isUp: boolean) => {
-        const own = samplesOf(path, 1);
+        const own = samplesOf(path, 0.1);
         const at = (up: number) =>
           own[Math.round(((isUp ? up : path.length - up) / path.length) * (own.length - 1))]!;
         return [0, 100, 200, 300].map((up) => distance(at(up).point, at(up + 100).point));
@@ -208,7 +208,7 @@ describe('slits and pockets', () => {
       const end = sew.get('lower-end')!;
       const ownUp = Math.min(distance(sewn.from, end.from), distance(sewn.from, end.to)) < 0.01;
       for (const [k, chord] of chords(sewn, ownUp).entries())
-        expect(Math.abs(chord - chords(seam, isUp)[k]!)).toBeLessThan(0.2);
+        expect(Math.abs(chord - chords(seam, isUp)[k]!)).toBeLessThan(0.3);
     }
   });
 
