@@ -1,7 +1,7 @@
 import type { LayerDrafts } from '../draft/draft-layers.ts';
 import type { Gown } from '../gown/gown.ts';
 import type { Stones } from '../gown/parts.ts';
-import { type StonesOfPiece, stonesSet } from './set-stones.ts';
+import { countOf, type StonesOfPiece, stonesSet } from './set-stones.ts';
 
 /** Pieces in a gross (from memory: twelve dozen). */
 export const GROSS = 144;
@@ -22,7 +22,7 @@ export function stoneFacts({ stones }: Gown, { layers }: LayerDrafts): StoneFact
     const layer = layers.find((one) => one.layer.name === own.layer.name);
     if (layer === undefined) return [];
     const pieces = stonesSet(own, layer);
-    const count = pieces.reduce((sum, piece) => sum + piece.times * piece.stones.length, 0);
+    const count = countOf(pieces);
     const { gramsPer1000 } = own;
     return [
       {

@@ -18,10 +18,14 @@ export function stoneBlocks(input: PaperInput): Block[] {
     },
     { kind: 'paragraph', text: text.spare },
     ...workroom.stones.map(
-      ({ stones: { name, size }, pieces }): Block => ({
+      ({ stones, pieces }): Block => ({
         kind: 'figure',
-        drawing: placingChart(pieces, { width: paper.width - 30, height: CHART }, text.piece),
-        caption: text.chart(name, size === undefined ? '' : text.size(size)),
+        drawing: placingChart(stones, pieces, { width: paper.width - 30, height: CHART }, text.piece),
+        caption: text.chart(
+          stones.name,
+          sizeText(stones, text),
+          pieces.some(({ times }) => times === 2),
+        ),
       }),
     ),
   ];
@@ -29,6 +33,14 @@ export function stoneBlocks(input: PaperInput): Block[] {
 
 /** Most of a page, mm. */
 const CHART = 210;
+
+function sizeText(
+  { size, motif }: StoneFacts['stones'],
+  { size: say, motif: sayMotif }: PaperInput['words']['stones'],
+): string {
+  if (motif !== undefined) return sayMotif(motif.width, motif.height);
+  return size === undefined ? '' : say(size);
+}
 
 type StoneFacts = PaperInput['workroom']['stones'][number];
 
@@ -39,9 +51,7 @@ function stoneRow({ stones, count, gross, grams }: StoneFacts, { words, workroom
   return [
     stones.name,
     stones.layer.name,
-    [stones.soldAs, stones.size === undefined ? undefined : words.stones.size(stones.size)]
-      .filter((part) => part !== undefined)
-      .join(', '),
+    [stones.soldAs ?? '', sizeText(stones, words.stones)].filter((part) => part !== '').join(', '),
     String(count),
     String(gross),
     grams === undefined ? '' : words.weight(grams),
