@@ -158,10 +158,7 @@ function cutPiece(same: readonly Blank[]): CutPiece {
   const blank = same[0]!;
   const layers = same.map(({ layer }) => layer.name);
   const stones = same.flatMap((one) => one.stones ?? []);
-  const remarks = [
-    ...blank.remarks,
-    ...stones.map(({ name, layer: on }) => `marked: ${name}, set on the ${on}`),
-  ];
+  const remarks = [...blank.remarks, ...stoneRemarks(stones)];
   const { plan, full } = blank;
   const piece: Piece = { ...blank.piece, layers };
   const top = piece.edges[0]!.name;
@@ -188,6 +185,14 @@ function cutPiece(same: readonly Blank[]): CutPiece {
     ...(remarks.length === 0 ? {} : { remarks }),
   };
   return withPleats(flat, blank.folds);
+}
+
+function stoneRemarks(stones: readonly StonesMarked[]): string[] {
+  const layers = [...new Set(stones.map(({ layer }) => layer))];
+  return layers.map((layer) => {
+    const own = stones.filter((set) => set.layer === layer).map(({ name }) => name);
+    return `marked on it, to set on the ${layer}: ${own.join(', ')}`;
+  });
 }
 
 /** Under a rough cut: where the hem's allowance will be cut once the gown has hung and been levelled. */

@@ -1,10 +1,15 @@
+import { dartedWaist } from '../allowances/dart-waist.ts';
+import { pleatFolds, pleatsOfLayer } from '../allowances/pleat-folds.ts';
+import { type TopFullness, topFullness } from '../allowances/top-fullness.ts';
 import type { LayerDraft } from '../draft/draft-layers.ts';
 import type { Piece } from '../draft/piece.ts';
+import type { Point } from '../geometry/curve.ts';
 import { flattenedRun } from '../geometry/flatten.ts';
+import { along, distance, subtract } from '../geometry/point.ts';
 import { reversedRun } from '../geometry/split.ts';
 import type { Round } from '../gown/lines.ts';
-import type { Stones } from '../gown/parts.ts';
-import type { Patch, PatchSide } from './scatter.ts';
+import type { Pleat, Stones } from '../gown/parts.ts';
+import { isInside, type Patch, type PatchSide } from './scatter.ts';
 import { beside, seamLine } from './seam-line.ts';
 
 /** A piece of a layer to be scattered on, and which of the draft's it is. */
@@ -13,19 +18,35 @@ export interface PatchOfLayer extends Patch {
   readonly index: number;
 }
 
+/** A stone that is set already: on which of the draft's pieces, where, and how wide, mm. */
+export interface Lying {
+  readonly index: number;
+  readonly at: Point;
+  readonly size: number;
+}
+
 /** Between an outline and its points, mm: far less than a stone is set by eye. */
 const DRAWN = 0.2;
 
 /** The pieces of a layer, each with what lies beyond its sides, and how many stones it wants where. */
-export function patchesOfLayer(stones: Stones, { draft, layer }: LayerDraft): PatchOfLayer[] {
+export function patchesOfLayer(
+  stones: Stones,
+  { draft, layer }: LayerDraft,
+  pleats: readonly Pleat[],
+  lying: readonly Lying[],
+): PatchOfLayer[] {
   const own = [...draft.pieces.keys()].filter((index) => layer.gores.includes(draft.pieces[index]!.gore));
+  const placed = pleatsOfLayer(pleats, layer);
   const isBehind = placesBehind(draft.pieces, draft.gown.round);
   return own.map((index) => {
     const piece = draft.pieces[index]!;
     const sides = (['front', 'back'] as const).map((side) => sideOf(draft, own, index, side));
     const [waist, hem] = [edgeOf(piece, 0), edgeOf(piece, 2)];
     // A fold is no seam: stones lie across it.
-    const free = [waist, hem, ...sides.flatMap(({ line, isFold }) => (isFold ? [] : [line]))];
+    const folds = pleatFolds(placed, piece).map(({ line }) => seamLine([line]));
+    const free = [waist, hem, ...folds, ...sides.flatMap(({ line, isFold }) => (isFold ? [] : [line]))];
+    const darts = dartsOf(piece, topFullness(layer, draft, index));
+    const under = lying.filter((other) => other.index === index);
     const clear = stones.clear + (stones.size ?? 0) / 2;
     return {
       piece,
@@ -34,6 +55,8 @@ export function patchesOfLayer(stones: Stones, { draft, layer }: LayerDraft): Pa
       sides,
       densityAt: (point) => {
         if (free.some((line) => beside(line, point).away < clear)) return 0;
+        if (darts.some((dart) => isInside(dart, point))) return 0;
+        if (under.some(({ at, size }) => distance(at, point) < (size + (stones.size ?? 0)) / 2)) return 0;
         const { away, way } = beside(waist, point);
         if (stones.offSeat !== undefined && away >= stones.offSeat[0] && away <= stones.offSeat[1])
           if (isBehind(index, way)) return 0;
@@ -48,6 +71,16 @@ export function outlineOf({ edges }: Piece): Patch['outline'] {
     edges.flatMap(({ curves }) => curves),
     DRAWN,
   );
+}
+
+/** Between a dart's legs lies what is folded away: from its point, on past the waist. */
+function dartsOf(piece: Piece, full: TopFullness | undefined): (readonly Point[])[] {
+  if (full?.rule.by !== 'darts') return [];
+  return dartedWaist(piece, full).map(({ point, left, right }) => [
+    point,
+    along(point, subtract(left, point), 2),
+    along(point, subtract(right, point), 2),
+  ]);
 }
 
 /** Clockwise as drawn: the waist towards her back, the back edge down, the hem, the front edge up. */

@@ -177,7 +177,7 @@ function boxOf(points: readonly Point[]): { left: number; right: number; top: nu
   return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
 }
 
-function isInside(outline: readonly Point[], { x, y }: Point): boolean {
+export function isInside(outline: readonly Point[], { x, y }: Point): boolean {
   let inside = false;
   for (let i = 0, j = outline.length - 1; i < outline.length; j = i++) {
     const [a, b] = [outline[i]!, outline[j]!];

@@ -1,8 +1,10 @@
-import type { LayerDraft } from '../draft/draft-layers.ts';
+import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import type { Piece } from '../draft/piece.ts';
 import type { Point } from '../geometry/curve.ts';
+import type { Gown } from '../gown/gown.ts';
+import type { Layer } from '../gown/layer.ts';
 import type { Stones } from '../gown/parts.ts';
-import { outlineOf, patchesOfLayer } from './patches-of-layer.ts';
+import { type Lying, outlineOf, patchesOfLayer } from './patches-of-layer.ts';
 import { placedStones } from './placed-stones.ts';
 import { scattered } from './scatter.ts';
 
@@ -21,13 +23,44 @@ export interface StonesOfPiece {
   readonly once: number;
 }
 
-/** Sets them one by one, or scatters them over the pieces of their layer; the same gown gives the same stones. */
-export function stonesSet(stones: Stones, layer: LayerDraft): StonesOfPiece[] {
+/** Every set of a gown. What is set one by one lies first, then the larger ones: the others keep off what lies there already. */
+export function stonesOfGown(
+  { stones, pleats }: Gown,
+  { layers }: LayerDrafts,
+): Map<Stones, readonly StonesOfPiece[]> {
+  const set = new Map<Stones, readonly StonesOfPiece[]>();
+  const rank = ({ perDm2, size = 0 }: Stones) => (perDm2 === undefined ? Number.POSITIVE_INFINITY : size);
+  const inOrder = [...stones].sort((a, b) => (rank(a) === rank(b) ? 0 : rank(b) - rank(a)));
+  for (const own of inOrder) {
+    const layer = layers.find((one) => one.layer.name === own.layer.name);
+    if (layer !== undefined) set.set(own, stonesSet(own, layer, pleats, lyingOn(own.layer, set)));
+  }
+  return set;
+}
+
+/** What lies on a layer so far, large enough to lie under another: beads find room between beads. */
+function lyingOn(layer: Layer, set: ReadonlyMap<Stones, readonly StonesOfPiece[]>): Lying[] {
+  return [...set].flatMap(([{ layer: on, size = 0 }, pieces]) =>
+    on.name !== layer.name || size < MOTIF
+      ? []
+      : pieces.flatMap(({ index, stones }) => stones.map((at) => ({ index, at, size }))),
+  );
+}
+
+/** From so wide on it is a motif, mm: drawn as its outline, and nothing else is set under it. */
+export const MOTIF = 8;
+
+function stonesSet(
+  stones: Stones,
+  layer: LayerDraft,
+  pleats: Gown['pleats'],
+  lying: readonly Lying[],
+): StonesOfPiece[] {
   const { draft } = layer;
   const times = draft.gown.round === 'mirrored' ? 2 : 1;
   const of = (piece: Piece, index: number) => ({ gore: piece.gore, side: piece.side, index, times });
   if (stones.perDm2 !== undefined) {
-    const patches = patchesOfLayer(stones, layer);
+    const patches = patchesOfLayer(stones, layer, pleats, lying);
     const apart = stones.apart === undefined ? 0 : stones.apart + (stones.size ?? 0);
     const set = scattered(patches, SEED, apart);
     return patches.map(({ piece, index, outline }, i) => ({

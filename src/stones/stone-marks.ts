@@ -8,32 +8,24 @@ import { FIT } from '../geometry/tolerances.ts';
 import type { Gown } from '../gown/gown.ts';
 import type { Layer } from '../gown/layer.ts';
 import type { Stones } from '../gown/parts.ts';
-import { type StonesOfPiece, stonesSet } from './set-stones.ts';
+import { MOTIF, type StonesOfPiece, stonesOfGown } from './set-stones.ts';
 
 /** Length of a dot on the pattern, mm. */
 export const DOT = 0.8;
 
-/** A motif of this size is drawn as its outline; a stone is a dot. mm */
-const LEAST_OUTLINED = 8;
-
 /** The stones that are to be marked on the pattern, piece by piece as they are cut. Nothing is scattered until it is asked. */
 export function stonesMarked(
   gown: Gown,
-  { layers }: LayerDrafts,
+  drafts: LayerDrafts,
 ): (layer: Layer, piece: Piece, gore: number) => readonly StonesMarked[] {
-  const sets = new Map<Stones, readonly StonesOfPiece[]>();
-  const setOf = (stones: Stones) => {
-    const own = layers.find(({ layer }) => layer.name === stones.layer.name)!;
-    const set = sets.get(stones) ?? stonesSet(stones, own);
-    sets.set(stones, set);
-    return { set, pieces: own.draft.pieces };
-  };
+  let set: ReturnType<typeof stonesOfGown> | undefined;
   return (layer, piece, gore) =>
     gown.stones
       .filter((stones) => stones.onPattern === true && stones.layer.name === layer.name)
       .flatMap((stones) => {
-        const { set, pieces } = setOf(stones);
-        const points = pointsOn(piece, gore, set, pieces);
+        set ??= stonesOfGown(gown, drafts);
+        const { draft } = drafts.layers.find((one) => one.layer.name === layer.name)!;
+        const points = pointsOn(piece, gore, set.get(stones) ?? [], draft.pieces);
         const runs = points.map((at) => outlineAt(stones, at));
         return runs.length === 0 ? [] : [{ name: stones.name, layer: layer.name, runs }];
       });
@@ -67,7 +59,7 @@ function foldTop({ edges }: Piece): Point {
 }
 
 function outlineAt({ size = 0, motif }: Stones, at: Point): readonly Curve[] {
-  if (size < LEAST_OUTLINED) {
+  if (size < MOTIF) {
     return [{ kind: 'line', from: { x: at.x - DOT / 2, y: at.y }, to: { x: at.x + DOT / 2, y: at.y } }];
   }
   return oval(at, (motif?.width ?? size) / 2, (motif?.height ?? size) / 2);

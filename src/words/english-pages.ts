@@ -137,6 +137,10 @@ export function englishPages({ length, list, station, unit }: Basics) {
       size: (mm: number): string => `${mm.toFixed(1)} mm`,
       motif: (width: number, height: number): string => `${width.toFixed(0)} × ${height.toFixed(0)} mm`,
       caption: `Set by hand: as many as the placing charts have, all round her; cost before overhead`,
+      placesHeads: ['set', 'gore', 'across', 'below the waist seam', 'above the hem'],
+      placesCaption: (unit: string): string =>
+        `Set one by one, on both sides of her; along the cloth, ${unit}, and across the gore from its front edge, as drawn`,
+      percent: (share: number): string => `${Number((100 * share).toFixed(1))} %`,
       chart: (name: string, size: string, isHalf: boolean): string =>
         `Placing chart of the ${name}, ${size}: each piece as it is drawn, right side up${isHalf ? ', her left; on the fold its half. Turn it over for her right.' : ', all round her.'}`,
       piece: (name: string, count: number, times: number, once: number): string => {

@@ -17,6 +17,7 @@ export function stoneBlocks(input: PaperInput): Block[] {
       rows: workroom.stones.map((own) => stoneRow(own, input)),
     },
     { kind: 'paragraph', text: text.spare },
+    ...placesTable(input),
     ...workroom.stones.map(
       ({ stones, pieces }): Block => ({
         kind: 'figure',
@@ -29,6 +30,22 @@ export function stoneBlocks(input: PaperInput): Block[] {
       }),
     ),
   ];
+}
+
+/** Of those that are set one by one: where each lies. */
+function placesTable({ words, workroom }: PaperInput): Block[] {
+  const { stones: text } = words;
+  const rows = workroom.stones.flatMap(({ stones: { name, places = [] } }) =>
+    places.map(({ gore, across, belowWaist, aboveHem }) => [
+      name,
+      gore,
+      text.percent(across),
+      ...[belowWaist, aboveHem].map((mm) => (mm === undefined ? '' : words.number(mm))),
+    ]),
+  );
+  if (rows.length === 0) return [];
+  const align = ['start', 'start', 'end', 'end', 'end'] as const;
+  return [{ kind: 'table', caption: text.placesCaption(words.unit), heads: text.placesHeads, align, rows }];
 }
 
 /** Most of a page, mm. */
@@ -53,7 +70,7 @@ function stoneRow({ stones, count, gross, grams }: StoneFacts, { words, workroom
     stones.layer.name,
     [stones.soldAs ?? '', sizeText(stones, words.stones)].filter((part) => part !== '').join(', '),
     String(count),
-    String(gross),
+    stones.motif !== undefined || stones.places !== undefined ? '' : String(gross),
     grams === undefined ? '' : words.weight(grams),
     task === undefined ? '' : words.hours(task.hours),
     line === undefined ? '' : words.amount(line.amount),
