@@ -4,6 +4,7 @@ import { NOTCH_AT as GODET_NOTCH } from '../draft/godets.ts';
 import { onBias } from '../draft/on-bias.ts';
 import type { Part } from '../draft/part.ts';
 import { type CutPiece, linesOf, type Piece, type StonesMarked } from '../draft/piece.ts';
+import type { PieceRemark } from '../draft/piece-remark.ts';
 import type { Point } from '../geometry/curve.ts';
 import { areDrawable } from '../geometry/endless.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
@@ -38,10 +39,7 @@ export function cutPieces(
   stonesOn: StonesOn = () => [],
 ): CutPiece[] {
   const alike = new Map<string, Blank[]>();
-  for (const blank of [
-    ...goreBlanks(gown, layers, stonesOn),
-    ...parts.map((part) => partBlank(gown, part)),
-  ]) {
+  for (const blank of [...goreBlanks(gown, layers, stonesOn), ...parts.map(partBlank)]) {
     const same = alike.get(blank.key);
     if (same === undefined) alike.set(blank.key, [blank]);
     else same.push(blank);
@@ -62,7 +60,7 @@ function drawable(cut: CutPiece): CutPiece {
 }
 
 /** What of the gown its pieces need beside their outlines. */
-export type GownToCut = GownLines & Pick<Gown, 'units' | 'godets' | 'pleats' | 'slits' | 'pockets'>;
+export type GownToCut = GownLines & Pick<Gown, 'godets' | 'pleats' | 'slits' | 'pockets'>;
 
 /** A piece of one layer before its allowances are drawn. */
 interface Blank {
@@ -72,7 +70,7 @@ interface Blank {
   readonly notches: ReadonlyMap<string, readonly number[]>;
   readonly full?: TopFullness;
   readonly quartered: boolean;
-  readonly remarks: readonly string[];
+  readonly remarks: readonly PieceRemark[];
   readonly marks?: CutPiece['marks'];
   readonly stones?: readonly StonesMarked[];
   readonly folds: readonly PleatFold[];
@@ -82,7 +80,7 @@ interface Blank {
 
 /** Every gore of every layer, gore by gore from the centre front round. */
 function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[], stonesOn: StonesOn): Blank[] {
-  const { units, pleats } = gown;
+  const { pleats } = gown;
   const drafts = [...new Set(layers.map(({ draft }) => draft))];
   const notches = new Map(layers.map(({ draft }) => [draft, distancesBySeam(gown, draft)]));
   return goresOnce(gown).flatMap((gore, index) =>
@@ -104,9 +102,9 @@ function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[], stonesOn: St
             ...(full === undefined ? {} : { full }),
             quartered: full !== undefined && full.rule.by === 'gathers',
             remarks: [
-              ...(full === undefined ? [] : fullnessRemarks(full, units)),
-              ...pleatRemarks(placed, plain, units),
-              ...tuckRemarks(layer, units),
+              ...(full === undefined ? [] : fullnessRemarks(full)),
+              ...pleatRemarks(placed, plain),
+              ...tuckRemarks(layer),
             ],
             marks: [...marks, ...tuckLines(piece, layer)],
             stones: stonesOn(layer, plain, own),
@@ -138,7 +136,7 @@ function allCuts({ cutAs, pieces }: GownDraft): readonly Piece[] {
   return cutAs === undefined ? pieces : cutAs.map(({ piece }) => piece);
 }
 
-function partBlank({ units }: GownToCut, part: Part): Blank {
+function partBlank(part: Part): Blank {
   const own = partPlan(part);
   return {
     piece: part.piece,
@@ -146,7 +144,7 @@ function partBlank({ units }: GownToCut, part: Part): Blank {
     plan: own,
     notches: part.notches,
     quartered: part.quartered,
-    remarks: partRemarks(part, units),
+    remarks: partRemarks(part),
     marks: part.marks ?? [],
     folds: [],
     key: JSON.stringify([part.piece.part, part.piece.gore, part.piece.edges, own]),
@@ -187,12 +185,13 @@ function cutPiece(same: readonly Blank[]): CutPiece {
   return withPleats(flat, blank.folds);
 }
 
-function stoneRemarks(stones: readonly StonesMarked[]): string[] {
+function stoneRemarks(stones: readonly StonesMarked[]): PieceRemark[] {
   const layers = [...new Set(stones.map(({ layer }) => layer))];
-  return layers.map((layer) => {
-    const own = stones.filter((set) => set.layer === layer).map(({ name }) => name);
-    return `marked on it, to set on the ${layer}: ${own.join(', ')}`;
-  });
+  return layers.map((layer) => ({
+    kind: 'stones-marked',
+    layer,
+    names: stones.filter((set) => set.layer === layer).map(({ name }) => name),
+  }));
 }
 
 /** Under a rough cut: where the hem's allowance will be cut once the gown has hung and been levelled. */

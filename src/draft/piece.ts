@@ -1,5 +1,6 @@
 import type { Curve, Line, Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
+import type { PieceRemark } from './piece-remark.ts';
 
 /** What a piece belongs to, where it is no part of the skirt. */
 export type PartOfGown =
@@ -85,8 +86,8 @@ export interface CutPiece {
   readonly allowances: Readonly<Record<string, number>>;
   /** Extra below the hem's own allowance, cut off after hanging, mm. */
   readonly roughCut: number;
-  /** What the maker does with it beside its lines: "gather the top from 20.5 cm to 8.2 cm". Printed on the piece. */
-  readonly remarks?: readonly string[];
+  /** What the maker does with it beside its lines; printed on the piece. */
+  readonly remarks?: readonly PieceRemark[];
   /** Where the text on the piece goes: a point well inside. */
   readonly labelAt: Point;
 }

@@ -1,7 +1,8 @@
 import { edgeAllRound } from '../draft/all-round.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import { hemRound } from '../draft/flounces.ts';
-import type { BiasStrip, Part } from '../draft/part.ts';
+import type { Part } from '../draft/part.ts';
+import type { BiasStrip } from '../draft/part-kind.ts';
 import { usableWidth } from '../draft/usable-width.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';

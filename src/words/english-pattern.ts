@@ -1,3 +1,5 @@
+import { remarkText } from './english-remarks.ts';
+
 const CUTTING = {
   lead: 'Cutting on the floor:',
   text: 'mind knees, back and open blades; your workplace-safety body has the rules.',
@@ -51,6 +53,7 @@ export const ENGLISH_PATTERN = {
     besideFold: 'on the fold',
     allowances: (parts: readonly string[]): string => `allowances included: ${parts.join(', ')}`,
     none: (edge: string): string => `${edge} none`,
+    remark: remarkText,
     seams: 'seams',
     hemOf: (layers: readonly string[]): string => `hem of ${layers.join(', ')}`,
     rough: (length: string): string => ` and ${length} rough-cut extra`,
