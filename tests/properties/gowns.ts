@@ -213,11 +213,11 @@ function openingsFrom(
   const own = 1 + Math.floor(slit * seams * 0.999);
   const other = 1 + (own % seams);
   return {
-    ...(slit < 0.7
+    ...(slit < 0.4
       ? { slit: { seam: own, aboveHem: half(40 + (room - 40) * depth), facing: half(20 + 30 * pocket) } }
       : {}),
     // Its bag is as deep as its opening at least, and ends above the hem.
-    ...(pocket < 0.5 && other !== own
+    ...(pocket < 0.3 && other !== own
       ? { pocket: { seam: other, belowWaist: half(30 + 40 * slit), opening: half(90 + 0.3 * room * depth) } }
       : {}),
   };
