@@ -5,6 +5,7 @@ import type { Petticoat } from '../gown/sections.ts';
 import type { Station } from '../gown/station.ts';
 import {
   bodyOf,
+  type Figure,
   figureInPetticoat,
   figureOf,
   figureOverTiers,
@@ -24,6 +25,7 @@ import {
 import type { Body, Closing, SewnCloth } from './sewn-cloth.ts';
 import { sewnEdge } from './sewn-edge.ts';
 import { clothToHang } from './start-of-cloth.ts';
+import { tapeToFloor } from './tape.ts';
 
 /** What is asked of a drafted gown to hang it. mm. */
 export interface GownToHang {
@@ -87,19 +89,18 @@ const USUAL_WAIST_HEIGHT = 1040;
 
 export function clothOfGown(gown: GownToHang): GownHung {
   const { draft, petticoat, waist } = gown;
-  const heights = stationHeights(gown);
-  const waistHeight = heights.reduce((sum, height) => sum + height, 0) / heights.length;
-  const profile = petticoatProfile(petticoat, waist, { height: waistHeight });
-  const own = figureOf(waist, gown.hip, waistHeight, gown.girths);
-  const inPetticoat =
-    petticoat === undefined ? own : figureInPetticoat(own, petticoat, profile, waist, waistHeight);
-  const figure = gown.tiers.reduce((worn, tiers) => figureOverTiers(worn, tiers, waistHeight), inPetticoat);
-
   const half = !runsRound(draft.gown);
   const tops = draft.gown.gores.map(({ top }) => top);
   const length = tops.reduce((sum, top) => sum + top, 0);
   const partOfStation = [0];
   for (const top of tops) partOfStation.push(partOfStation[partOfStation.length - 1]! + top / length);
+  const heights = stationHeights(
+    gown,
+    partOfStation.map((part) => (half ? part / 2 : part)),
+  );
+  const waistHeight = meanOf(heights);
+  const profile = petticoatProfile(petticoat, waist, { height: waistHeight });
+  const figure = wornBy(gown, waistHeight);
   const edge = sewnEdge(
     figure,
     (part) => {
@@ -180,6 +181,15 @@ function seamsOf({ draft, godets }: GownToHang, placed: readonly PlacedPanel[]):
   });
 }
 
+/** She, with what she wears under the skirt. */
+function wornBy({ waist, hip, girths, petticoat, tiers }: GownToHang, waistHeight: number): Figure {
+  const own = figureOf(waist, hip, waistHeight, girths);
+  const profile = petticoatProfile(petticoat, waist, { height: waistHeight });
+  const inPetticoat =
+    petticoat === undefined ? own : figureInPetticoat(own, petticoat, profile, waist, waistHeight);
+  return tiers.reduce((worn, under) => figureOverTiers(worn, under, waistHeight), inPetticoat);
+}
+
 /** Part of the cloth's girth that she fills at most: a skirt that is too tight is shown as if it went on. */
 const ROOM = 0.985;
 
@@ -202,16 +212,38 @@ function easedIn(closeness: number, below: number): number {
 /** How far a waist leans from front to back or side to side, mm. From memory. */
 const LEVEL_WITHIN = 30;
 
-/** How high the level waist lies at each station: she does not stand level. */
-function stationHeights(gown: GownToHang): number[] {
-  const { draft, petticoat, waist, floors, heel } = gown;
-  const known = draft.gown.stations.map(({ drop }, i) => {
+/** Rounds in which the height of a waist and the shape of what is worn below it settle; each gains a digit. */
+const ROUNDS = 6;
+
+/**
+ * How high the level waist lies at each station: there a tape over what she wears reaches the floor in what was measured.
+ * @param partOfStation all the way round, 0 to 1
+ */
+function stationHeights(gown: GownToHang, partOfStation: readonly number[]): number[] {
+  const { draft, floors, heel } = gown;
+  const tapes = draft.gown.stations.map(({ drop }, i) => {
     const floor = floors[i];
-    if (floor === undefined) return undefined;
-    const slant = drop + floor;
-    if (petticoat === undefined && gown.tiers.length > 0) return heightOverTiers(gown, slant);
-    return petticoatProfile(petticoat, waist, { slant }).heightAt(slant);
+    return floor === undefined ? undefined : drop + floor;
   });
+  const usual = USUAL_WAIST_HEIGHT + heel;
+  let heights = levelled(tapes, usual);
+  for (let round = 0; round < ROUNDS; round++) {
+    const waistHeight = meanOf(heights);
+    const figure = wornBy(gown, waistHeight);
+    heights = levelled(
+      tapes.map((tape, i) =>
+        tape === undefined
+          ? undefined
+          : waistHeight + tape - tapeToFloor(figure, waistHeight, partOfStation[i]!),
+      ),
+      usual,
+    );
+  }
+  return heights;
+}
+
+/** Heights of a waist that leans no more than waists do; where nothing is known, as high as the nearest station or as usual. */
+function levelled(known: readonly (number | undefined)[], usual: number): number[] {
   const highest = Math.max(...known.map((height) => height ?? 0));
   return known.map((height, i) => {
     // A station far lower is no floor but a hem set by hand.
@@ -220,38 +252,12 @@ function stationHeights(gown: GownToHang): number[] {
       .map((other, k) => ({ other, apart: Math.abs(k - i) }))
       .filter(({ other }) => other !== undefined)
       .sort((a, b) => a.apart - b.apart)[0];
-    return nearest?.other !== undefined
-      ? Math.max(nearest.other, highest - LEVEL_WITHIN)
-      : USUAL_WAIST_HEIGHT + heel;
+    return nearest?.other === undefined ? usual : Math.max(nearest.other, highest - LEVEL_WITHIN);
   });
 }
 
-/** Rounds in which the height of a waist and the shape of what is worn below it settle. */
-const ROUNDS = 4;
-const STEP_DOWN = 10;
-
-/** Height of the waist where a tape over the tiers of net reaches the floor in so much. mm. */
-function heightOverTiers({ waist, hip, girths, tiers }: GownToHang, slant: number): number {
-  let height = slant;
-  for (let round = 0; round < ROUNDS; round++) {
-    const waistHeight = height;
-    const figure = tiers.reduce(
-      (worn, under) => figureOverTiers(worn, under, waistHeight),
-      figureOf(waist, hip, waistHeight, girths),
-    );
-    let [passed, below] = [0, 0];
-    let widest = figure.girthAt(waistHeight);
-    while (passed < slant) {
-      below += STEP_DOWN;
-      // The tape goes from the widest place straight down.
-      const next = Math.max(widest, figure.girthAt(waistHeight - below));
-      const out = (next - widest) / (2 * Math.PI);
-      passed += Math.sqrt(STEP_DOWN * STEP_DOWN + out * out);
-      widest = next;
-    }
-    height = below - (passed - slant);
-  }
-  return height;
+function meanOf(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }
 
 function goreAt(partOfStation: readonly number[], part: number): number {
