@@ -10,6 +10,7 @@ import {
   figureOf,
   figureOverTiers,
   type GirthBelow,
+  scaledFigure,
   type TiersUnder,
 } from './figure.ts';
 import {
@@ -23,7 +24,7 @@ import {
   withFlounce,
 } from './gown-panels.ts';
 import type { Body, Closing, SewnCloth } from './sewn-cloth.ts';
-import { sewnEdge } from './sewn-edge.ts';
+import { type SewnEdge, sewnEdge } from './sewn-edge.ts';
 import { clothToHang } from './start-of-cloth.ts';
 import { tapeToFloor } from './tape.ts';
 
@@ -88,31 +89,12 @@ export interface HungSeam {
 const USUAL_WAIST_HEIGHT = 1040;
 
 export function clothOfGown(gown: GownToHang): GownHung {
-  const { draft, petticoat, waist } = gown;
-  const half = !runsRound(draft.gown);
+  const { draft } = gown;
   const tops = draft.gown.gores.map(({ top }) => top);
   const length = tops.reduce((sum, top) => sum + top, 0);
   const partOfStation = [0];
   for (const top of tops) partOfStation.push(partOfStation[partOfStation.length - 1]! + top / length);
-  const heights = stationHeights(
-    gown,
-    partOfStation.map((part) => (half ? part / 2 : part)),
-  );
-  const waistHeight = meanOf(heights);
-  const profile = petticoatProfile(petticoat, waist, { height: waistHeight });
-  const figure = wornBy(gown, waistHeight);
-  const edge = sewnEdge(
-    figure,
-    (part) => {
-      const gore = goreAt(partOfStation, part);
-      const across = (part - partOfStation[gore]!) / (partOfStation[gore + 1]! - partOfStation[gore]!);
-      const way = draft.waist.ways[gore]! + across * (draft.waist.ways[gore + 1]! - draft.waist.ways[gore]!);
-      const level = heights[gore]! + (heights[gore + 1]! - heights[gore]!) * across;
-      return level - profile.heightAt(draft.waist.valueAt(way));
-    },
-    length,
-    half,
-  );
+  const { waistHeight, worn, edge } = standing(gown, partOfStation, length);
   const longest = Math.max(...draft.lengths);
   const down = FOURS * Math.max(2, Math.round(longest / FINEST / FOURS));
   const { flounce } = gown;
@@ -125,11 +107,7 @@ export function clothOfGown(gown: GownToHang): GownHung {
   const cloth = clothToHang(draft, placed, all, edge, partOfStation, gown);
   return {
     cloth,
-    body: bodyOf(figure, waistHeight, (height) => {
-      const below = waistHeight - height;
-      const room = girthAt(draft, profile.slantAt(Math.max(0, below))) * ROOM;
-      return Math.min(easedIn(edge.closeness, below), room / figure.girthAt(height));
-    }),
+    body: bodyOf(worn, waistHeight),
     closing: cloth.closing,
     stations: draft.gown.stations.map(({ name, side }, i) => ({
       name,
@@ -181,15 +159,6 @@ function seamsOf({ draft, godets }: GownToHang, placed: readonly PlacedPanel[]):
   });
 }
 
-/** She, with what she wears under the skirt. */
-function wornBy({ waist, hip, girths, petticoat, tiers }: GownToHang, waistHeight: number): Figure {
-  const own = figureOf(waist, hip, waistHeight, girths);
-  const profile = petticoatProfile(petticoat, waist, { height: waistHeight });
-  const inPetticoat =
-    petticoat === undefined ? own : figureInPetticoat(own, petticoat, profile, waist, waistHeight);
-  return tiers.reduce((worn, under) => figureOverTiers(worn, under, waistHeight), inPetticoat);
-}
-
 /** Part of the cloth's girth that she fills at most: a skirt that is too tight is shown as if it went on. */
 const ROOM = 0.985;
 
@@ -212,34 +181,73 @@ function easedIn(closeness: number, below: number): number {
 /** How far a waist leans from front to back or side to side, mm. From memory. */
 const LEVEL_WITHIN = 30;
 
+/** She as she stands, the edge of the bodice on her, and what the skirt hangs over. */
+interface Standing {
+  readonly waistHeight: number;
+  readonly worn: Figure;
+  readonly edge: SewnEdge;
+}
+
 /** Rounds in which the height of a waist and the shape of what is worn below it settle; each gains a digit. */
 const ROUNDS = 6;
 
-/**
- * How high the level waist lies at each station: there a tape over what she wears reaches the floor in what was measured.
- * @param partOfStation all the way round, 0 to 1
- */
-function stationHeights(gown: GownToHang, partOfStation: readonly number[]): number[] {
+/** She stands so high that at every station a tape from the bodice's edge reaches the floor in what was measured. */
+function standing(gown: GownToHang, partOfStation: readonly number[], length: number): Standing {
   const { draft, floors, heel } = gown;
-  const tapes = draft.gown.stations.map(({ drop }, i) => {
-    const floor = floors[i];
-    return floor === undefined ? undefined : drop + floor;
-  });
   const usual = USUAL_WAIST_HEIGHT + heel;
-  let heights = levelled(tapes, usual);
+  let heights = levelled(
+    draft.gown.stations.map(({ drop }, i) => (floors[i] === undefined ? undefined : drop + floors[i]!)),
+    usual,
+  );
+  let stands = standingAt(gown, heights, partOfStation, length);
   for (let round = 0; round < ROUNDS; round++) {
-    const waistHeight = meanOf(heights);
-    const figure = wornBy(gown, waistHeight);
+    const { worn, edge } = stands;
     heights = levelled(
-      tapes.map((tape, i) =>
-        tape === undefined
+      heights.map((height, i) => {
+        const floor = floors[i];
+        return floor === undefined
           ? undefined
-          : waistHeight + tape - tapeToFloor(figure, waistHeight, partOfStation[i]!),
-      ),
+          : height + floor - tapeToFloor(worn, edge.placeAt(partOfStation[i]!));
+      }),
       usual,
     );
+    stands = standingAt(gown, heights, partOfStation, length);
   }
-  return heights;
+  return stands;
+}
+
+/** @param heights how high the level waist lies at each station */
+function standingAt(
+  gown: GownToHang,
+  heights: readonly number[],
+  partOfStation: readonly number[],
+  length: number,
+): Standing {
+  const { draft, petticoat, waist, hip, girths, tiers } = gown;
+  const waistHeight = heights.reduce((sum, height) => sum + height, 0) / heights.length;
+  const profile = petticoatProfile(petticoat, waist, { height: waistHeight });
+  const own = figureOf(waist, hip, waistHeight, girths);
+  const inPetticoat =
+    petticoat === undefined ? own : figureInPetticoat(own, petticoat, profile, waist, waistHeight);
+  const figure = tiers.reduce((worn, under) => figureOverTiers(worn, under, waistHeight), inPetticoat);
+  const edge = sewnEdge(
+    figure,
+    (part) => {
+      const gore = goreAt(partOfStation, part);
+      const across = (part - partOfStation[gore]!) / (partOfStation[gore + 1]! - partOfStation[gore]!);
+      const way = draft.waist.ways[gore]! + across * (draft.waist.ways[gore + 1]! - draft.waist.ways[gore]!);
+      const level = heights[gore]! + (heights[gore + 1]! - heights[gore]!) * across;
+      return level - profile.heightAt(draft.waist.valueAt(way));
+    },
+    length,
+    !runsRound(draft.gown),
+  );
+  const closenessAt = (height: number): number => {
+    const below = waistHeight - height;
+    const room = girthAt(draft, profile.slantAt(Math.max(0, below))) * ROOM;
+    return Math.min(easedIn(edge.closeness, below), room / figure.girthAt(height));
+  };
+  return { waistHeight, worn: scaledFigure(figure, closenessAt), edge };
 }
 
 /** Heights of a waist that leans no more than waists do; where nothing is known, as high as the nearest station or as usual. */
@@ -254,10 +262,6 @@ function levelled(known: readonly (number | undefined)[], usual: number): number
       .sort((a, b) => a.apart - b.apart)[0];
     return nearest?.other === undefined ? usual : Math.max(nearest.other, highest - LEVEL_WITHIN);
   });
-}
-
-function meanOf(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }
 
 function goreAt(partOfStation: readonly number[], part: number): number {
