@@ -9,8 +9,12 @@ const CUTTING = {
 export const ENGLISH_PATTERN = {
   cutting: CUTTING,
   title: (gown: string): string => `${gown}: pattern`,
+  /** So that paper can be traced to its spec. */
+  trace: (format: number, content: string): string => `spec format ${format}, content ${content}`,
   sheetOnPage: (sheet: string, page: number): string => `${sheet}, page ${page}`,
   pageOf: (page: number, pages: number): string => `page ${page} of ${pages}`,
+  overlayTitle: (gown: string, old: string, now: string, changed: boolean): string =>
+    `${gown}: ${old} and ${now}${changed ? '' : ': no piece changes'}`,
   overlay: 'dashed: as it was cut. solid: the new lines. The inner lines are the seam lines. Full size.',
   squareLayer: 'Test square, 100 mm: set the projector by it',
   square: ['100.0 mm across and', '100.0 mm down', '(3 15/16 in, nearly)'] as readonly [
