@@ -47,7 +47,7 @@ export function shapedStrips(
   if (strips.includes(undefined)) return undefined;
   return strips.map((strip, i) => {
     const { side } = edges[i]!;
-    const own = edges.length === 1 ? name : `${name}-${side === 'right' ? 'front' : 'back'}`;
+    const own = edges.length === 1 ? `${name}-edge` : `${name}-${side === 'right' ? 'front' : 'back'}`;
     const station = open.stations.length > 1 ? `-${1 + Math.floor(i / 2)}` : '';
     return onItsSide({ ...strip!, gore: `${own}${station}`, part }, draft, open.side);
   });

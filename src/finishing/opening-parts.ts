@@ -104,7 +104,8 @@ function stripsOrRectangle(
   open: OpenPart,
   { name, depth, copies, along }: { name: string; depth: number; copies: number; along?: number },
 ): readonly Piece[] {
-  const shaped = shapedStrips(draft, open, { name, part: 'facing', depth });
+  // Called a facing already, as what it is a part of.
+  const shaped = shapedStrips(draft, open, { name: name.replace('-facing', ''), part: 'facing', depth });
   if (shaped !== undefined) return shaped;
   const size = { along: along ?? (open.to ?? 0) - open.from, across: depth };
   return [rectangle({ name, part: 'facing', copies }, size, FACING_EDGES)];

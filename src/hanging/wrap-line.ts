@@ -16,7 +16,7 @@ export interface SlantedLine {
 export function wrapLine(
   { wrap }: Pick<Gown, 'wrap'>,
   { draft }: LayerDraft,
-  sewn: Pick<GownHung, 'cloth' | 'stations' | 'gores'>,
+  sewn: Pick<GownHung, 'stations' | 'gores'>,
 ): SlantedLine | undefined {
   const at = sewn.stations.findIndex(({ name }) => name === wrap?.at);
   const column = sewn.stations[at]?.column;

@@ -39,9 +39,9 @@ const REMARKS: { readonly [Kind in PieceRemark['kind']]: (own: Of<Kind>, say: Sa
     `folded over it: ${say(width)} wide`,
   ],
   guard: ({ width }, say) => [`folded lengthwise, ${say(width)} wide; behind the zip, sewn to one edge only`],
-  'opening-facing': ({ at }) => [`along both edges of the opening at ${at}`],
+  'opening-facing': ({ at }) => [`faces the edges of the opening at ${at}`],
   'slit-facing': ({ seam }) => [
-    `along both edges of the slit at ${seam}, its lower end cut to the levelled hem`,
+    `faces the edges of the slit at ${seam}, its lower end cut to the levelled hem`,
   ],
   'slit-stay': ({ seam }) => [`over the upper end of the slit at ${seam}`],
   pocket: ({ seam, opening }, say) => [`let into ${seam}: open ${say(opening)} between its notches`],

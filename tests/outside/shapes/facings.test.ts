@@ -8,6 +8,7 @@ import {
   directionAtStart,
   pathOf,
   polygonOf,
+  samplesOf,
 } from '../measure/path.ts';
 import { type PatternPiece, readPattern } from '../measure/pattern.ts';
 import { along, cross, distance, dot, minus, opposite, type Point } from '../measure/segment.ts';
@@ -91,6 +92,26 @@ function laidOn(facing: PatternPiece, gore: PatternPiece): Path64 {
   });
 }
 
+/** How high above the hem the seam of a piece is marked, mm, each at the mean of its ticks. */
+function upFromHem(piece: PatternPiece, edge: string): number[] {
+  const seam = piece.sew.get(edge)!;
+  const { from, to } = hemOf(piece);
+  const startsAtHem = Math.min(distance(seam.from, from), distance(seam.from, to)) < 0.01;
+  const samples = samplesOf(seam, 0.5);
+  return piece.notches
+    .filter((notch) => notch.edge === edge)
+    .map(({ ticks }) => {
+      const ways = ticks.map((tick) => {
+        const near = samples.reduce((best, one) =>
+          distance(one.point, tick.to) < distance(best.point, tick.to) ? one : best,
+        );
+        return startsAtHem ? near.distance : seam.length - near.distance;
+      });
+      return ways.reduce((sum, way) => sum + way, 0) / ways.length;
+    })
+    .sort((a, b) => a - b);
+}
+
 describe('a facing', () => {
   it.each([
     ['of a steep train', TRAIN],
@@ -160,6 +181,32 @@ describe('a facing', () => {
       };
       expect((Math.abs(angle(before) + angle(after) - Math.PI) * 180) / Math.PI).toBeLessThan(0.1);
     }
+  });
+
+  it('is marked at its seams where the gore that it faces is, as far as it reaches', async () => {
+    const { gores, facings } = await piecesOf({
+      units: 'cm',
+      bodice: { 'waist-seam': 72 },
+      gores: ['front', 'side', 'back'].map((name) => ({ name, top: 12, hem: 30 })),
+      lengths: level(110),
+      ...faced(700),
+    });
+    let marks = 0;
+    for (const { edge, facing, gore } of [
+      { edge: 'front/side', facing: 'front', gore: 'front' },
+      { edge: 'side/back', facing: 'back', gore: 'back' },
+    ]) {
+      const own = facings.find((one) => one.gore.split('-').includes(facing))!;
+      if (!own.sew.has(edge)) continue;
+      const up = upFromHem(own, edge);
+      const wanted = upFromHem(gores.find((one) => one.gore === gore)!, edge).filter(
+        (height) => height < 690,
+      );
+      expect(up.length).toBe(wanted.length);
+      for (const [i, height] of up.entries()) expect(Math.abs(height - wanted[i]!)).toBeLessThan(0.6);
+      marks += up.length;
+    }
+    expect(marks).toBeGreaterThan(1);
   });
 
   it('is cut 2 mm less at the hem than the gore (common practice), as wide as it at the seams', async () => {

@@ -177,7 +177,7 @@ describe('slits and pockets', () => {
       slits: [{ seam: 'side/back', 'above-hem': 45, facing: { depth: 4 } }],
     });
     const strips = pieces.filter(({ part }) => part === 'facing');
-    expect(strips.map(({ gore }) => gore)).toEqual(['slit-facing-front', 'slit-facing-back']);
+    expect(strips.map(({ gore }) => gore)).toEqual(['slit-front', 'slit-back']);
     for (const [i, { sew, text, notches }] of strips.entries()) {
       expect(text).toContain('cut 1 pair');
       const [sewn, inner] = [sew.get('sewn-edge')!, sew.get('inner-edge')!];

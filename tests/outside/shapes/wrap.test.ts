@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { wrapLine } from '../../../src/hanging/wrap-line.ts';
 import { draft } from '../../../src/pipeline.ts';
 import { remarkText } from '../../../src/words/english-remarks.ts';
 import { made } from '../../making/made.ts';
@@ -204,6 +205,27 @@ describe('a skirt that wraps', () => {
     for (const point of open) expect(distanceTo(waist, point)).toBeLessThan(0.01);
     // As wide as it takes in, but for what the waist bends between its legs.
     for (const i of [0, 2]) expect(Math.abs(distance(open[i]!, open[i + 1]!) - 20)).toBeLessThan(0.15);
+  });
+
+  it('shows its upper edge on the side that it covers, as far from the line as it is cut', () => {
+    const line = (over: 'left' | 'right') => {
+      const { gown } = made(plainGown({ ...SKIRT, wrap: { ...(SKIRT.wrap as Tree), over } }));
+      const shell = gown.drafts.layers[1]!;
+      // A front of 30 columns and a back of 24, from the centre front round her left.
+      const stations = [0, 30, 54].map((column, i) => ({ name: gown.gown.stations[i]!.name, column }));
+      const gores = [
+        { name: 'front', first: 0, across: 30 },
+        { name: 'back', first: 30, across: 24 },
+      ];
+      return wrapLine(gown.gown, shell, { stations, gores })!;
+    };
+    const [right, left] = [line('right'), line('left')];
+    // Half of 24 cm on a top of 20 cm; half of 32 cm on the hem of that gore.
+    expect(right.top).toBeCloseTo((30 * 12) / 20, 6);
+    expect(left.top).toBeCloseTo(108 - right.top, 6);
+    expect(left.foot).toBeCloseTo(108 - right.foot, 6);
+    const { hem } = made(plainGown(SKIRT)).gown.measures.gores[0]!;
+    expect(right.foot).toBeCloseTo((30 * 160) / hem, 6);
   });
 
   it('is made in this order, its edges hanging with it and what holds it set when it fits', () => {
