@@ -8,7 +8,7 @@ export interface StartingSpec {
 
 const ROOT = join(import.meta.dirname, '../..');
 
-/** Every example and template, and a spec that has each section of the format. */
+/** Every example and template, and two specs that have each section of the format between them. */
 export const STARTING_SPECS: readonly StartingSpec[] = [
   ...['examples', 'templates'].flatMap((folder) =>
     readdirSync(join(ROOT, folder))
@@ -17,6 +17,7 @@ export const STARTING_SPECS: readonly StartingSpec[] = [
       .map((file) => specAt(`${folder}/${file}`)),
   ),
   specAt('tests/hostile/everything.yaml'),
+  specAt('tests/hostile/wrapped.yaml'),
 ];
 
 function specAt(name: string): StartingSpec {
