@@ -55,7 +55,6 @@ import { readSpec } from './gown-file/read-spec.ts';
 import type { Spec } from './gown-file/spec.ts';
 import type { Hanging } from './hanging/hung-gown.ts';
 import type { LaysPlanned } from './lay/plan/plan-lays.ts';
-import { type Skirt, skirtOf } from './making/skirt.ts';
 import type { DrawnViews } from './print/papers/views-drawing.ts';
 import type { PaperOptions } from './publish/paper-files.ts';
 import type { PatternReport } from './publish/pattern-files.ts';
@@ -74,6 +73,7 @@ import { trueOverPetticoat } from './truing/over-petticoat.ts';
 import { trueGown } from './truing/true-gown.ts';
 import { measureLayers, trueLayers } from './truing/true-layers.ts';
 import { trueParts } from './truing/true-parts.ts';
+import { type DraftFacts, draftFacts } from './workroom/draft-facts.ts';
 import { type Workroom, workroom, workroomFindings } from './workroom/workroom.ts';
 
 export type { DraftedGown } from './drafted-gown.ts';
@@ -197,7 +197,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
   const overskirts = overskirtDrafts.flatMap((drafting) => drafting.gown ?? []);
   if (overskirts.length < overskirtDrafts.length) return { diagnostics };
 
-  let skirt: Skirt | undefined;
+  let facts: DraftFacts | undefined;
   // Of a gown with errors nothing is cut, and its lines may be past drawing.
   const isWrong = diagnostics.some(({ level }) => level === 'error');
   const own = isWrong ? undefined : cutPieces(gown, drafts.layers, parts);
@@ -236,9 +236,9 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
       asked,
       drafts,
       measures,
-      get skirt() {
-        skirt ??= skirtOf(gown, drafts);
-        return skirt;
+      get facts() {
+        facts ??= draftFacts(gown, drafts);
+        return facts;
       },
       ...(bodice === undefined ? {} : { bodice }),
       capeHems: capes.map(({ cape, hem }) => ({ name: cape.name, hem })),

@@ -10,7 +10,6 @@ import { hangFigures } from '../../src/hanging/hang-figures.ts';
 import { AROUND, DRAWN_UP, type HangTask, hungAtFirst, SETTLINGS } from '../../src/hanging/hung-gown.ts';
 import { gownViews } from '../../src/hanging/views.ts';
 import { draft } from '../../src/pipeline.ts';
-import { workroom } from '../../src/workroom/workroom.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 
@@ -18,7 +17,7 @@ function taskOf(file: string): HangTask {
   const text = readFileSync(join(ROOT, file), 'utf8');
   const { gown } = draft({ name: file, text });
   if (gown === undefined) throw new Error(`${file} does not draft`);
-  return hangTask(gown, workroom(gown, []).facts);
+  return hangTask(gown);
 }
 
 function meshOf({ sewn }: HangTask): ClothMesh {
