@@ -10,6 +10,7 @@ import { type StripFacts, stripFacts } from '../making/supplies/strip-facts.ts';
 import { type TrainFootprint, trainFootprint } from '../making/train/train-footprint.ts';
 import { type WaistFacts, waistFacts } from '../making/waist/waist-facts.ts';
 import { type StoneFacts, stoneFacts } from '../stones/stone-facts.ts';
+import { stoneFindings } from '../stones/stone-findings.ts';
 
 /** What the draft alone says of the making, before there are lays, and what was found on the way. */
 export interface DraftFacts {
@@ -23,7 +24,7 @@ export interface DraftFacts {
   /** What lies on the floor; undefined where the floor is not known or nothing reaches it. */
   readonly footprint: TrainFootprint | undefined;
   /** Set by hand: counted, with their places. */
-  readonly stones: readonly StoneFacts[];
+  readonly stones: Found<readonly StoneFacts[]>;
 }
 
 export function draftFacts(gown: Gown, drafts: LayerDrafts): DraftFacts {
@@ -38,6 +39,6 @@ export function draftFacts(gown: Gown, drafts: LayerDrafts): DraftFacts {
     petticoat: petticoatFacts(bench, drafts.gown),
     bustle: bustleFacts(bench, drafts.gown),
     footprint: trainFootprint(drafts.gown, skirt, gown.godets),
-    stones: stoneFacts(gown, drafts),
+    stones: { facts: stoneFacts(gown, drafts), findings: stoneFindings(gown, drafts) },
   };
 }

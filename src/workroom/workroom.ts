@@ -96,7 +96,7 @@ function workroomParts(
   const bench = benchOf(gown, own.skirt);
   const { strips, stones, waist, closure, hems, petticoat, bustle } = own;
   const edging = edgingFacts(bench, bought, capeHems);
-  const priced = pricing(bench, { layers, bought, edging: edging.facts, strips, stones });
+  const priced = pricing(bench, { layers, bought, edging: edging.facts, strips, stones: stones.facts });
   const dates = calendarOf(gown);
   const facts: WorkroomParts = {
     ...own,
@@ -106,11 +106,12 @@ function workroomParts(
     edging: edging.facts,
     petticoat: petticoat.facts,
     bustle: bustle.facts,
+    stones: stones.facts,
     bodice,
     pricing: priced.facts,
     calendar: dates.facts,
   };
-  const found = [waist, closure, hems, edging, petticoat, bustle, priced, dates];
+  const found = [waist, closure, hems, edging, petticoat, bustle, priced, dates, stones];
   return { bench, facts, findings: found.flatMap((part) => part.findings) };
 }
 
