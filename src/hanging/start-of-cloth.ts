@@ -134,7 +134,7 @@ function startColumn(
     }
     const circle = waist + 2 * Math.PI * out;
     const excess = Math.sqrt(Math.max(0, widths[row]! / circle - 1));
-    const height = row === 0 ? 0 : Math.min(0.3, excess / Math.PI) * wave.length * wave.rise;
+    const height = row === 0 ? 0 : Math.min(0.3, excess / Math.PI) * wave.length * (wave.rise + 1);
     const radius = out + height;
     cloth.start[3 * own] = top.x + top.outX * radius;
     cloth.start[3 * own + 1] = top.y + top.outY * radius;

@@ -3,6 +3,9 @@ import { cloth } from './cloth';
 /** Most that a length is pushed out in one step, as a share of it. */
 const AT_ONCE: f64 = 0.05;
 
+/** From this share of its width on, cloth that may lie in ripples is drawn out. */
+const NEARLY: f64 = 0.995;
+
 /** Added to every sum of eases, so that a length between two held places does not divide by nothing. */
 const HELD_BOTH: f64 = 1e-12;
 
@@ -97,14 +100,15 @@ class Stretch {
       const most = rests[own];
       const least = gathered === null ? most : most * gathered[own];
       const wanted = length > most ? most : length > least ? length : least;
-      const asks: u8 = wanted === length ? 0 : 1;
+      // What is nearly drawn out is held as it is: its neighbours would else draw it out too far.
+      const asks: u8 = wanted === length && length < NEARLY * most ? 0 : 1;
       // Far from right, the ways of the lengths are not yet those that they will have: part of the way is enough.
       const drawn = this.drawnIn * most;
       const pushed = -AT_ONCE * most;
       const miss = length - wanted;
       this.push[k] = miss > drawn ? drawn : miss < pushed ? pushed : miss;
       this.asks[k] = asks;
-      any |= asks;
+      if (wanted !== length) any = 1;
     }
     return any !== 0;
   }
