@@ -1,10 +1,11 @@
 import type { Usual } from './usual.ts';
 import { BODIES } from './usual-bodies.ts';
 import { CUTS } from './usual-cuts.ts';
+import { FINISHES } from './usual-finishes.ts';
 import { GOODS } from './usual-goods.ts';
 import { SKIRTS } from './usual-skirts.ts';
 
-export const USUAL = { ...CUTS, ...GOODS, ...SKIRTS, ...BODIES };
+export const USUAL = { ...CUTS, ...FINISHES, ...GOODS, ...SKIRTS, ...BODIES };
 
 /**
  * Which figure of a spec is which: paths with `*` for any name or number. An overskirt's are the gown's, below
@@ -49,6 +50,21 @@ export const FIGURES: readonly (readonly [string, Usual])[] = [
   ['bustle.clearance', USUAL.clearance],
   ['bustle.loop', USUAL.loop],
   ['bustle.points.*.anchor', USUAL.anchor],
+  ['waist.width', USUAL.waistWidth],
+  ['waist.overlap', USUAL.bandOverlap],
+  ['layers.*.facing.depth', USUAL.edgeFacing],
+  ['slits.*.facing.depth', USUAL.edgeFacing],
+  ['wrap.edge-facing.depth', USUAL.edgeFacing],
+  ['wrap.overlap', USUAL.wrapOverlap],
+  ['wrap.overlap-at-hem', USUAL.wrapOverlap],
+  ['wrap.ties.length', USUAL.tieLength],
+  ['wrap.ties.width', USUAL.trimWidth],
+  ['pleats.*.fold-depth', USUAL.foldDepth],
+  ['darts.*.takes-in', USUAL.dart],
+  ['darts.*.length', USUAL.dartLength],
+  ['pockets.*.opening', USUAL.pocketOpening],
+  ['pockets.*.depth', USUAL.pocketDepth],
+  ['pockets.*.width', USUAL.pocketWidth],
   ['petticoat.hoop', USUAL.hoop],
   ['petticoat.hoop-off-floor', USUAL.hoopOffFloor],
   ['petticoat.ease', USUAL.ease],
