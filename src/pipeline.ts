@@ -67,6 +67,7 @@ import { fittingReport } from './report/fitting-report.ts';
 import { findingsOf, gownReport } from './report/gown-report.ts';
 import { partReport } from './report/part-report.ts';
 import { pleatReport } from './report/pleat-report.ts';
+import { stonesMarked } from './stones/stone-marks.ts';
 import { measureGown } from './truing/measure-gown.ts';
 import { measurePart } from './truing/measure-parts.ts';
 import { trueOverBody } from './truing/over-body.ts';
@@ -200,7 +201,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
   let skirt: Skirt | undefined;
   // Of a gown with errors nothing is cut, and its lines may be past drawing.
   const isWrong = diagnostics.some(({ level }) => level === 'error');
-  const own = isWrong ? undefined : cutPieces(gown, drafts.layers, parts);
+  const own = isWrong ? undefined : cutPieces(gown, drafts.layers, parts, stonesMarked(gown, drafts));
   diagnostics.push(...crossedOutlines(gown, own ?? []).map(outlineCrosses));
   let pieces: readonly CutPiece[] | undefined;
   const cut: CutSet = {

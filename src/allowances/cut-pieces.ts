@@ -3,7 +3,7 @@ import type { LayerDraft } from '../draft/draft-layers.ts';
 import { NOTCH_AT as GODET_NOTCH } from '../draft/godets.ts';
 import { onBias } from '../draft/on-bias.ts';
 import type { Part } from '../draft/part.ts';
-import { type CutPiece, linesOf, type Piece } from '../draft/piece.ts';
+import { type CutPiece, linesOf, type Piece, type StonesMarked } from '../draft/piece.ts';
 import type { PieceRemark } from '../draft/piece-remark.ts';
 import type { Point } from '../geometry/curve.ts';
 import { areDrawable } from '../geometry/endless.ts';
@@ -36,15 +36,19 @@ export function cutPieces(
   gown: GownToCut,
   layers: readonly LayerDraft[],
   parts: readonly Part[] = [],
+  stonesOn: StonesOn = () => [],
 ): CutPiece[] {
-  const alike = new Map<string, { blank: Blank; layers: string[] }>();
-  for (const blank of [...goreBlanks(gown, layers), ...parts.map(partBlank)]) {
+  const alike = new Map<string, Blank[]>();
+  for (const blank of [...goreBlanks(gown, layers, stonesOn), ...parts.map(partBlank)]) {
     const same = alike.get(blank.key);
-    if (same === undefined) alike.set(blank.key, { blank, layers: [blank.layer.name] });
-    else same.layers.push(blank.layer.name);
+    if (same === undefined) alike.set(blank.key, [blank]);
+    else same.push(blank);
   }
-  return [...alike.values()].map(({ blank, layers: names }) => drawable(cutPiece(blank, names)));
+  return [...alike.values()].map((same) => drawable(cutPiece(same)));
 }
+
+/** What is set on a piece of a layer: `gore` is its place among the draft's pieces. */
+export type StonesOn = (layer: Layer, piece: Piece, gore: number) => readonly StonesMarked[];
 
 /** @throws RangeError for a piece at no real place: sheets and lays would be looked for without end */
 function drawable(cut: CutPiece): CutPiece {
@@ -68,13 +72,14 @@ interface Blank {
   readonly quartered: boolean;
   readonly remarks: readonly PieceRemark[];
   readonly marks?: CutPiece['marks'];
+  readonly stones?: readonly StonesMarked[];
   readonly folds: readonly PleatFold[];
   /** Pieces of the same key have the same outline. */
   readonly key: string;
 }
 
 /** Every gore of every layer, gore by gore from the centre front round. */
-function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
+function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[], stonesOn: StonesOn): Blank[] {
   const { pleats } = gown;
   const drafts = [...new Set(layers.map(({ draft }) => draft))];
   const notches = new Map(layers.map(({ draft }) => [draft, distancesBySeam(gown, draft)]));
@@ -102,6 +107,7 @@ function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
               ...tuckRemarks(layer),
             ],
             marks: [...marks, ...tuckLines(piece, layer)],
+            stones: stonesOn(layer, plain, own),
             folds,
             key: JSON.stringify([
               index,
@@ -145,7 +151,12 @@ function partBlank(part: Part): Blank {
   };
 }
 
-function cutPiece(blank: Blank, layers: readonly string[]): CutPiece {
+/** @param same blanks of one outline, a layer each */
+function cutPiece(same: readonly Blank[]): CutPiece {
+  const blank = same[0]!;
+  const layers = same.map(({ layer }) => layer.name);
+  const stones = same.flatMap((one) => one.stones ?? []);
+  const remarks = [...blank.remarks, ...stoneRemarks(stones)];
   const { plan, full } = blank;
   const piece: Piece = { ...blank.piece, layers };
   const top = piece.edges[0]!.name;
@@ -167,10 +178,20 @@ function cutPiece(blank: Blank, layers: readonly string[]): CutPiece {
     ],
     allowances: plan.widths,
     roughCut: plan.roughCut,
+    ...(stones.length === 0 ? {} : { stones }),
     labelAt: labelPlace(piece),
-    ...(blank.remarks.length === 0 ? {} : { remarks: blank.remarks }),
+    ...(remarks.length === 0 ? {} : { remarks }),
   };
   return withPleats(flat, blank.folds);
+}
+
+function stoneRemarks(stones: readonly StonesMarked[]): PieceRemark[] {
+  const layers = [...new Set(stones.map(({ layer }) => layer))];
+  return layers.map((layer) => ({
+    kind: 'stones-marked',
+    layer,
+    names: stones.filter((set) => set.layer === layer).map(({ name }) => name),
+  }));
 }
 
 /** Under a rough cut: where the hem's allowance will be cut once the gown has hung and been levelled. */

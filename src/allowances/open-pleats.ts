@@ -1,4 +1,4 @@
-import type { CutPiece, Notch } from '../draft/piece.ts';
+import type { CutPiece, Notch, StonesMarked } from '../draft/piece.ts';
 import type { Curve, Line, Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { derivativeAt, pointAt, startOf } from '../geometry/evaluate.ts';
@@ -37,6 +37,7 @@ function opened(cut: CutPiece, fold: PleatFold): CutPiece {
     cutEdges: opening.edges(cut.cutEdges),
     notches: cut.notches.map((notch) => opening.notch(notch)),
     marks: [...cut.marks.map((mark) => opening.mark(mark)), ...marks],
+    ...(cut.stones === undefined ? {} : { stones: cut.stones.map((set) => opening.stones(set)) }),
     labelAt: opening.movedPoint(cut.labelAt),
   };
 }
@@ -94,6 +95,13 @@ class Opening {
 
   notch(notch: Notch): Notch {
     return { ...notch, ticks: notch.ticks.map((tick) => this.moved(tick) as Line) };
+  }
+
+  /** Stones are set on what shows once the pleat is folded: each stays, or goes with what lies beyond. */
+  stones(set: StonesMarked): StonesMarked {
+    const moved = (run: readonly Curve[]) =>
+      this.isBeyond(startOf(run[0]!)) ? run.map((curve) => translated(curve, this.shift)) : run;
+    return { ...set, runs: set.runs.map(moved) };
   }
 
   /** What is trimmed to, and tucks, run along the whole hem; any other mark lies on one side of the fold. */

@@ -1,7 +1,7 @@
 import type { PlainKind } from './part-kind.ts';
 
 /** What the maker does with a piece beside its lines. mm; names and figures alone: pieces go to other threads. */
-export type PieceRemark = PlainKind | PartRemark | TopRemark | FoldRemark;
+export type PieceRemark = PlainKind | PartRemark | TopRemark | FoldRemark | StonesRemark;
 
 type PartRemark =
   | { readonly kind: 'godet'; readonly seam: string; readonly from: number }
@@ -40,6 +40,13 @@ type TopRemark =
       readonly towards?: 'front' | 'back' | 'box';
     }
   | { readonly kind: 'dart'; readonly name: string; readonly takesIn: number; readonly length: number };
+
+/** Sets that are marked on the piece, to be set on one of its layers. */
+interface StonesRemark {
+  readonly kind: 'stones-marked';
+  readonly layer: string;
+  readonly names: readonly string[];
+}
 
 type FoldRemark =
   | {

@@ -135,11 +135,19 @@ export function englishPages({ length, list, station, unit }: Basics) {
       heads: ['set', 'on', 'across', 'how many', 'gross', 'weight', 'hours', 'cost'],
       /** As they are sold, whatever the tape is in. */
       size: (mm: number): string => `${mm.toFixed(1)} mm`,
+      motif: (width: number, height: number): string => `${width.toFixed(0)} × ${height.toFixed(0)} mm`,
       caption: `Set by hand: as many as the placing charts have, all round her; cost before overhead`,
-      chart: (name: string, size: string): string =>
-        `Placing chart of the ${name}, ${size} across: each piece as it is drawn, right side up, her left; on the fold its half. Turn it over for her right.`,
-      piece: (name: string, count: number, times: number): string =>
-        times === 1 ? `${name}: ${count}` : `${name}: ${times} × ${count}`,
+      placesHeads: ['set', 'gore', 'across', 'below the waist seam', 'above the hem'],
+      placesCaption: (unit: string): string =>
+        `Set one by one, on both sides of her; along the cloth, ${unit}, and across the gore from its front edge, as drawn`,
+      percent: (share: number): string => `${Number((100 * share).toFixed(1))} %`,
+      chart: (name: string, size: string, isHalf: boolean): string =>
+        `Placing chart of the ${name}, ${size}: each piece as it is drawn, right side up${isHalf ? ', her left; on the fold its half. Turn it over for her right.' : ', all round her.'}`,
+      piece: (name: string, count: number, times: number, once: number): string => {
+        const beside = times === 1 ? `${count - once}` : `${times} × ${count - once}`;
+        if (once === 0) return `${name}: ${beside}`;
+        return count === once ? `${name}: ${once} on the fold` : `${name}: ${beside}, ${once} on the fold`;
+      },
       spare: 'Some are lost and some break: buy more than is counted.',
     },
     chalk: {

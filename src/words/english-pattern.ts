@@ -34,6 +34,7 @@ export const ENGLISH_PATTERN = {
       'pleat: bring the outer fold to the dotted line, as the arrow points; a tick ends the stitching',
     dart: 'dart: sew its two legs to each other, down to the point; the middle line is its fold',
     tuck: 'growth tuck: fold here, and stitch the dotted lines on either side of it to each other',
+    stone: 'stones, a dot each; motifs, a dashed outline each: mark and set them, do not cut',
     mark: 'mark, do not cut; its name stands beside it',
   },
   gap: {

@@ -65,6 +65,7 @@ const REMARKS: { readonly [Kind in PieceRemark['kind']]: (own: Of<Kind>, say: Sa
     const stitched = stitchedDown === 0 ? 'not stitched down' : `stitched down ${say(stitchedDown)}`;
     return [`${name}: ${lies} pleat ${where}, each fold ${say(depth)} deep, ${stitched}`];
   },
+  'stones-marked': ({ layer, names }) => [`marked on it, to set on the ${layer}: ${names.join(', ')}`],
   tucks: ({ count, width, longer, folds }, say) => [
     `${count === 1 ? 'a growth tuck' : `${count} growth tucks`} ${say(width)} wide, cut ${say(longer)} longer: fold ${folds.map(say).join(', ')} above the hem line`,
   ],

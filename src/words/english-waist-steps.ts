@@ -72,11 +72,16 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
         'Finish the lowest edge before the tiers are joined: it is the longest.',
       ],
     ),
-  'set-stones': ({ name, layer, count, gross, seat }) =>
-    text(`Set the ${name} on the ${layer} by its placing chart: ${count}, ${gross} gross to have.`, [
-      'Lay them out first, step back, and move what reads as a line; none over a seam or in an allowance.',
-      !seat && 'Where she sits they press into her and the chair: leave them off there if she asks.',
-    ]),
+  'set-stones': ({ name, layer, count, gross, scattered, seat }) =>
+    text(
+      `Set the ${name} on the ${layer} by its placing chart: ${count}${gross === undefined ? '' : `, ${gross} gross to have`}.`,
+      [
+        scattered
+          ? 'Lay them out first, step back, and move what reads as a line; none over a seam or in an allowance.'
+          : 'Pin them first and step back; none over a seam or in an allowance.',
+        !seat && 'Where she sits they press into her and the chair: leave them off there if she asks.',
+      ],
+    ),
   flounce: ({ flounce }, { length }) =>
     text(
       flounce.aboveHem > 0

@@ -239,13 +239,13 @@ describe('lays that are each other’s', () => {
   });
 
   it.each([
-    [{ length: 4000.4 }, 0],
-    [{ length: 4000.6 }, 1],
-    [{ buy: 4100.4 }, 0],
-    [{ buy: 4200 }, 1],
-    [{ cost: euro(1) }, 1],
-    [{ cloth: 'felt' }, 1],
-  ])('%j: %s told', (change, told) => {
+    ['half a millimetre of lay', { length: 4000.4 }, 0],
+    ['more of it', { length: 4000.6 }, 1],
+    ['half a millimetre to buy', { buy: 4100.4 }, 0],
+    ['more to buy', { buy: 4200 }, 1],
+    ['a cost', { cost: euro(1) }, 1],
+    ['another cloth', { cloth: 'felt' }, 1],
+  ])('%s', (_, change, told) => {
     expect(layChanges(old.slice(0, 1), [{ ...old[0]!, ...change }])).toHaveLength(told);
   });
 

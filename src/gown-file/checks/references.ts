@@ -59,6 +59,13 @@ function checkGoresNamed(page: Page): Diagnostic[] {
       ),
       gores,
     ),
+    ...unknown(
+      'gore',
+      (page.sketch.stones ?? []).flatMap(({ places = [] }, i) =>
+        places.flatMap(({ gore }, j) => one(page, gore, 'stones', i, 'places', j, 'gore')),
+      ),
+      gores,
+    ),
   ];
 }
 

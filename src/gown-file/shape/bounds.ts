@@ -20,6 +20,8 @@ export const MOST = {
   trims: 200,
   notions: 500,
   bustlePoints: 60,
+  /** Of one set of stones, each told by itself. */
+  places: 500,
   fittings: 24,
   pinned: 60,
   levelled: 200,

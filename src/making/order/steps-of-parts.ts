@@ -27,11 +27,20 @@ export function partSteps({ bench: { gown }, stones }: MakingFacts): UnplacedSte
 
 /** They go on across sewn and pressed seams, before the gown hangs: their weight draws it down. */
 function stoneStep({ stones, count, gross }: StoneFacts): UnplacedStep {
-  const { name, layer, offSeat } = stones;
+  const { name, layer, offSeat, places, motif } = stones;
+  const isMotif = motif !== undefined || places !== undefined;
   return step(
     `stones:${name}`,
     [`seams:${layer.name}`],
-    { kind: 'set-stones', name, layer: layer.name, count, gross, seat: offSeat !== undefined },
+    {
+      kind: 'set-stones',
+      name,
+      layer: layer.name,
+      count,
+      ...(isMotif ? {} : { gross }),
+      scattered: places === undefined,
+      seat: offSeat !== undefined || places !== undefined,
+    },
     { before: ['hang'] },
   );
 }
