@@ -34,7 +34,7 @@ export interface SkirtStation {
   readonly name: string;
   /** Where both sides of her have a station of this name, and they differ. */
   readonly side?: Side;
-  /** Seams of this name in the whole skirt; 0 on a fold. */
+  /** Seams of this name in the whole skirt; 0 on a fold and where nothing is sewn. */
   readonly seams: number;
   readonly drop: number;
   /** Sewn edge of the bodice to the hem, along the cloth. */
@@ -112,7 +112,7 @@ function stationsOf({ measuring }: Gown, draft: GownDraft): SkirtStation[] {
     station,
     name: station.name,
     ...(station.side === undefined ? {} : { side: station.side }),
-    seams: station.seams,
+    seams: station.free ? 0 : station.seams,
     drop: station.drop,
     finished: draft.lengths[i]!,
     ...(floors[i] === undefined ? {} : { floor: floors[i] }),

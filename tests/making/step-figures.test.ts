@@ -309,11 +309,12 @@ const STEPS: readonly [Work, readonly string[]][] = [
       kind: 'darts',
       layer: 'shell',
       darts: [
-        { name: 'd1', gore: 'front', takesIn: 22, length: 91 },
-        { name: 'd2', gore: 'back', takesIn: 33, length: 124 },
+        { name: 'd1', gore: 'front', takesIn: 22, length: 91, towards: 'front' },
+        { name: 'd2', gore: 'back', takesIn: 33, length: 124, towards: 'back' },
       ],
     },
     [
+      'Fold d1 on the front to the front, d2 on the back to the back, each',
       'd1 on the front, 2.2 cm at the waist and 9.1 cm long and d2 on the back, 3.3 cm at the waist and 12.4 cm long.',
     ],
   ],
@@ -483,6 +484,53 @@ const STEPS: readonly [Work, readonly string[]][] = [
       'Sew the slit-facing, 4.1 cm wide',
       'Lay the stay over',
     ],
+  ],
+  [
+    {
+      kind: 'wrap-edges',
+      at: 'centre-front',
+      layers: ['lining', 'shell'],
+      edges: 'faced',
+      facing: { name: 'wrap-facing', depth: 61 },
+    },
+    [
+      'both edges of the wrap, past centre front',
+      'lining and shell as one',
+      'Sew the wrap-facing, 6.1 cm deep',
+    ],
+  ],
+  [
+    { kind: 'wrap-ties', name: 'ties', length: 951, width: 26, over: 'left' },
+    ['Make the ties', '95.1 cm long and 2.6 cm wide', 'through a slot at her left'],
+  ],
+  [
+    {
+      kind: 'fasten-wrap',
+      at: 'centre-back',
+      over: 'left',
+      overlap: 244,
+      overlapAtHem: 317,
+      fastened: 'hooks',
+      tiesCut: false,
+    },
+    [
+      'Lay her left side over the other, centre back on centre back',
+      'by 24.4 cm at the waist and 31.7 cm at the hem',
+      'the bars to what lies under them',
+    ],
+  ],
+  [
+    {
+      kind: 'own-waist',
+      finish: 'band',
+      layers: ['shell'],
+      shaped: false,
+      width: 36,
+      overlap: 244,
+      wraps: true,
+      sewn: 742,
+    },
+    ['98.6 cm from edge to edge', 'level with the edges of the wrap'],
   ],
   [
     {
@@ -741,7 +789,23 @@ describe('remarks on a piece', () => {
       { kind: 'top-pleats', from: 2222, to: 741, count: 12, depth: 33, towards: 'back' },
       'pleat the top from 222.2 cm to 74.1 cm: 12 pleats, each fold 3.3 cm deep, towards the back',
     ],
-    [{ kind: 'dart', name: 'd1', takesIn: 22, length: 91 }, 'd1: takes in 2.2 cm at the waist, 9.1 cm long'],
+    [
+      { kind: 'dart', name: 'd1', takesIn: 22, length: 91, towards: 'back' },
+      'd1: takes in 2.2 cm at the waist, 9.1 cm long, folded to the back',
+    ],
+    [
+      { kind: 'wrap', at: 'centre-back', over: 'left', atWaist: 124, atHem: 153 },
+      'wraps 12.4 cm past centre-back at the waist, 15.3 cm at the hem: that line is marked; her left side lies on top',
+    ],
+    [
+      { kind: 'ties', length: 951, width: 26 },
+      'fold it lengthwise, sew and turn it: 95.1 cm long, 2.6 cm wide',
+    ],
+    [{ kind: 'over-seams', seams: ['a/b', 'b/c'] }, 'cut over seams, marked from the front: a/b, b/c'],
+    [
+      { kind: 'flounce', sewnTo: 'shell', aboveHem: 0, ring: 4020, open: true },
+      'join to a length of 402 cm and sew it flat to the line of the hem of shell',
+    ],
     [
       { kind: 'kick-pleat', name: 'k', at: 'centre-back', aboveHem: 203, depth: 52 },
       'k: kick pleat at centre-back, from 20.3 cm above the hem, each fold 5.2 cm deep',
