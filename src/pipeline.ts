@@ -32,6 +32,7 @@ import { type EdgeUnder, onSewnEdge } from './draft/on-sewn-edge.ts';
 import { partFindings } from './draft/part-findings.ts';
 import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
+import { wrapFindings } from './draft/wrap-findings.ts';
 import type { CutSet, DraftedGown } from './drafted-gown.ts';
 import { bindingParts } from './finishing/binding-parts.ts';
 import { edgeFacingParts } from './finishing/edge-facing-parts.ts';
@@ -39,6 +40,7 @@ import { facingParts } from './finishing/facing-parts.ts';
 import {
   edgeFacingTooDeep,
   facingTooDeep,
+  kicksInFacing,
   upperFacingTooDeep,
   waistFacingTooDeep,
 } from './finishing/finishing-problems.ts';
@@ -183,11 +185,13 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...partFindings(gown, drafts, parts),
     ...facings.tooDeep.map((found) => facingTooDeep(found, gown.units)),
     ...('gore' in ofWaist ? [waistFacingTooDeep(gown.waist!, ofWaist, gown.units)] : []),
-    ...('gore' in ofEdges ? [edgeFacingTooDeep(gown.edgeFacing!, ofEdges, gown.units)] : []),
+    ...('gore' in ofEdges ? [edgeFacingTooDeep(ofEdges.facing, ofEdges, gown.units)] : []),
     ...openingProblems(gown, drafts),
     ...('gore' in upper ? [upperFacingTooDeep(gown.askedBodice!.facing!, upper.gore, gown.units)] : []),
     ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),
+    ...kicksInFacing(gown),
     ...pleatFindings(gown, drafts.layers),
+    ...wrapFindings(gown, drafts.layers),
     ...wideAllowances(drafts.layers).map((wide) => allowanceWiderThanGore(wide, gown.units)),
   ];
 

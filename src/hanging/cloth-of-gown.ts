@@ -25,8 +25,8 @@ import {
 } from './gown-panels.ts';
 import type { Body, Closing, SewnCloth } from './sewn-cloth.ts';
 import { type SewnEdge, sewnEdge } from './sewn-edge.ts';
-import { clothToHang } from './start-of-cloth.ts';
-import { tapeToFloor } from './tape.ts';
+import { clothToHang, type WornBeyond } from './start-of-cloth.ts';
+import { outwards, tapeToFloor } from './tape.ts';
 
 /** What is asked of a drafted gown to hang it. mm. */
 export interface GownToHang {
@@ -104,7 +104,7 @@ export function clothOfGown(gown: GownToHang): GownHung {
       ? panels
       : panels.map((own) => ({ ...own, panel: withFlounce(own.panel, flounce, down) }));
   const all = down + (flounce === undefined ? 0 : flounceRows(flounce));
-  const cloth = clothToHang(draft, placed, all, edge, partOfStation, gown);
+  const cloth = clothToHang(draft, placed, all, edge, partOfStation, beyondEdge(worn), gown);
   return {
     cloth,
     body: bodyOf(worn, waistHeight),
@@ -248,6 +248,11 @@ function standingAt(
     return Math.min(easedIn(edge.closeness, below), room / figure.girthAt(height));
   };
   return { waistHeight, worn: scaledFigure(figure, closenessAt), edge };
+}
+
+function beyondEdge(worn: Figure): WornBeyond {
+  return ({ x, y, outX, outY }, height) =>
+    outwards(worn, Math.max(0, height), outX, outY) - Math.sqrt(x * x + y * y);
 }
 
 /** Heights of a waist that leans no more than waists do; where nothing is known, as high as the nearest station or as usual. */

@@ -9,12 +9,7 @@ const STEP = 10;
  * from where it stands out farthest.
  */
 export function tapeToFloor(figure: Figure, from: EdgePlace): number {
-  const outAt = (height: number): number => {
-    const roundness = figure.roundnessAt(height);
-    const halfWidth = halfWidthOf(figure.girthAt(height), roundness);
-    const [right, back] = [halfWidth * from.outX, halfWidth * roundness * from.outY];
-    return Math.sqrt(right * right + back * back);
-  };
+  const outAt = (height: number): number => outwards(figure, height, from.outX, from.outY);
   // Corners of the tape, each a height and how far out it is there: it bends inwards at none but where it turns plumb.
   let widest = Math.sqrt(from.x * from.x + from.y * from.y);
   const tape: (readonly [number, number])[] = [[from.z, widest]];
@@ -29,6 +24,14 @@ export function tapeToFloor(figure: Figure, from: EdgePlace): number {
     const [down, off] = [tape[k]![0] - height, out - tape[k]![1]];
     return sum + Math.sqrt(down * down + off * off);
   }, 0);
+}
+
+/** How far out from her middle what she wears comes at a height in one direction, mm. */
+export function outwards(figure: Figure, height: number, x: number, y: number): number {
+  const roundness = figure.roundnessAt(height);
+  const halfWidth = halfWidthOf(figure.girthAt(height), roundness);
+  const [right, back] = [halfWidth * x, halfWidth * roundness * y];
+  return Math.sqrt(right * right + back * back);
 }
 
 /** The second of three places, from the top down, lies outside of the straight line from the first to the third. */

@@ -108,6 +108,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       settle: (count: number): string =>
         `${count === 1 ? 'One thing' : `${count} things`} to settle before cutting: see the next page.`,
       noOpening: 'How it opens is not said.',
+      wraps: (where: string, over: string, overlap: string): string =>
+        `Wraps at ${where}, her ${over} side on top, edge over edge by ${overlap}.`,
       opens: (kind: string, where: string): string => `Opens by ${kind} at ${where}.`,
       opensTo: (kind: string, where: string, from: string | undefined, to: string): string =>
         `Opens by ${kind} at ${where}, ${from === undefined ? `down to ${to}` : `from ${from} to ${to}`} below the waist seam.`,
@@ -233,6 +235,13 @@ export function englishPages({ length, list, station, unit }: Basics) {
         facing: 'a facing',
         hook: 'a hook above the opening',
       },
+      wrap: 'wraps at',
+      wrapText: (name: string, over: string): string => `${station(name)}, her ${over} side on top`,
+      overlap: 'edge over edge',
+      overlapText: (waist: string, hem: string): string =>
+        waist === hem ? waist : `${waist} at the waist, ${hem} at the hem`,
+      edges: 'edges',
+      held: 'held by',
       notDecided: 'not decided',
       plies: (layers: readonly string[]): string => `plies at the waist, ${list(layers)}`,
       pliesText: (together: number, crossing: number): string =>
@@ -302,6 +311,12 @@ export function englishPages({ length, list, station, unit }: Basics) {
         to === stock ? `zip ${stock}` : `zip ${stock}, to be shortened to ${to}`,
       hooks: (opening: string): string =>
         `hooks and eyes or bars for the opening of ${opening}, or a tape of them`,
+      wrap: {
+        ties: 'ribbon or tape for two ties: half round her and a bow each',
+        buttons: 'buttons for the wrap: two at the upper edge and one inside for the under edge',
+        hooks: 'hooks and bars for the wrap: two at the upper edge and one inside for the under edge',
+        snaps: 'snaps for the wrap: two at the upper edge and one inside for the under edge',
+      } as const,
       bones: (kind: string, length: string, count: number): string =>
         kind === 'synthetic'
           ? `synthetic bone, ${length} in all`
@@ -435,9 +450,15 @@ export function englishPages({ length, list, station, unit }: Basics) {
       changesText:
         'Changes are priced before they are made. This page is no legal or tax advice: an accountant or a lawyer gives that.',
       cardTitle: 'Care and bustle card',
-      care: [
-        'Fasten the waist stay first, then the closure; undo them the other way round.',
-        'Hang it by the waist stay on a padded hanger; lay it flat or loosely rolled for a journey, and never fold it sharply.',
+      care: (of: 'bodice' | 'skirt' | 'wrap'): string[] => [
+        ...{
+          bodice: ['Fasten the waist stay first, then the closure; undo them the other way round.'],
+          skirt: [],
+          wrap: ['Fasten the under edge inside first, then the upper one; undo them the other way round.'],
+        }[of],
+        of === 'bodice'
+          ? 'Hang it by the waist stay on a padded hanger; lay it flat or loosely rolled for a journey, and never fold it sharply.'
+          : 'Hang it by its whole waist, never by two clips; lay it flat or loosely rolled for a journey, and never fold it sharply.',
         'Air it after wearing. Spots: dab, do not rub, and try on a hidden allowance first; for the rest ask the maker or a cleaner who is shown the cloths named here.',
         'Press from the inside through a cloth, never on braid, sequins or edging.',
       ],
