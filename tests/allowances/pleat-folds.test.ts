@@ -147,6 +147,7 @@ describe('a pleat opened out', () => {
 
   it('counted all round: places, folds, and the cloth that all of them take', () => {
     const draft = {
+      gown: { gores: [] },
       pieces: [piece, rectangle({ gore: 'back', cut: 'single' }, ['centre-back', 'side/back'])],
     };
     const layer = { name: 'shell', gores: ['side', 'back'] };
