@@ -743,7 +743,10 @@ describe('remarks on a piece', () => {
       { kind: 'top-pleats', from: 2222, to: 741, count: 12, depth: 33, towards: 'back' },
       'pleat the top from 222.2 cm to 74.1 cm: 12 pleats, each fold 3.3 cm deep, towards the back',
     ],
-    [{ kind: 'dart', name: 'd1', takesIn: 22, length: 91 }, 'd1: takes in 2.2 cm at the waist, 9.1 cm long'],
+    [
+      { kind: 'dart', name: 'd1', takesIn: 22, length: 91, towards: 'back' },
+      'd1: takes in 2.2 cm at the waist, 9.1 cm long, folded to the back',
+    ],
     [
       { kind: 'kick-pleat', name: 'k', at: 'centre-back', aboveHem: 203, depth: 52 },
       'k: kick pleat at centre-back, from 20.3 cm above the hem, each fold 5.2 cm deep',
