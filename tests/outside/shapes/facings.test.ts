@@ -189,6 +189,8 @@ describe('a facing', () => {
       bodice: { 'waist-seam': 72 },
       gores: ['front', 'side', 'back'].map((name) => ({ name, top: 12, hem: 30 })),
       lengths: level(110),
+      // Too narrow for two side by side.
+      cloths: { calico: { width: '48cm' } },
       ...faced(700),
     });
     let marks = 0;
@@ -196,11 +198,11 @@ describe('a facing', () => {
       { edge: 'front/side', facing: 'front', gore: 'front' },
       { edge: 'side/back', facing: 'back', gore: 'back' },
     ]) {
-      const own = facings.find((one) => one.gore.split('-').includes(facing))!;
-      if (!own.sew.has(edge)) continue;
+      const own = facings.find((one) => one.gore === facing)!;
+      const top = own.sew.get(edge)!.length - 14;
       const up = upFromHem(own, edge);
       const wanted = upFromHem(gores.find((one) => one.gore === gore)!, edge).filter(
-        (height) => height < 690,
+        (height) => height > 14 && height < top,
       );
       expect(up.length).toBe(wanted.length);
       for (const [i, height] of up.entries()) expect(Math.abs(height - wanted[i]!)).toBeLessThan(0.6);
