@@ -104,11 +104,8 @@ export function hangTask(drafted: DraftedToHang): HangTask {
   const bustle = facts.bustle.facts;
   const toHang = gownToHang(gown, drafts, skirt);
   const outer = outermostLayer(drafts);
-  const shut = clothOfGown(toHang);
-  const edge = wrapLine(gown, outer, shut);
-  // Where it wraps nothing is sewn: the upper edge is seen in place of a seam.
-  const seams = shut.seams.filter(({ station }) => shut.stations[station]!.name !== gown.wrap?.at);
-  const sewn = { ...shut, seams };
+  const sewn = clothOfGown(toHang);
+  const edge = wrapLine(gown, outer, sewn);
   const opening = openingOf(sewn, closure);
   const edging = gown.edging?.depth;
   const { waistHeight } = sewn;

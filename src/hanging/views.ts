@@ -104,7 +104,9 @@ function viewOf(
     seams: drawn(
       [
         ...[
-          ...hang.seams.map(({ column, from = 0 }) => columnLine(hang, seen, column * FINER, from)),
+          ...hang.seams
+            .filter(({ station }) => station !== edge?.station)
+            .map(({ column, from = 0 }) => columnLine(hang, seen, column * FINER, from)),
           ...pleats.map((column) =>
             columnLine(hang, seen, Math.round((column / hang.stride) * FINER) % seen.columns, 0),
           ),

@@ -7,6 +7,8 @@ import type { GownHung } from './cloth-of-gown.ts';
 export interface SlantedLine {
   readonly top: number;
   readonly foot: number;
+  /** The station where it is seen in place of a seam: nothing is sewn there. */
+  readonly station: number;
 }
 
 /**
@@ -37,5 +39,5 @@ export function wrapLine(
   const [top, hem] = [0, 2].map((edge) => lengthOfRun(piece.edges[edge]!.curves)) as [number, number];
   const shares = [wrap.overlap / 2 / top, wrap.overlapAtHem / 2 / hem];
   const [a, b] = shares.map((share) => (column + (grows ? 1 : -1) * share * gore.across + all) % all);
-  return { top: a!, foot: b! };
+  return { top: a!, foot: b!, station: at };
 }

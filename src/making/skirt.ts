@@ -38,7 +38,7 @@ export interface SkirtStation {
   readonly name: string;
   /** Where both sides of her have a station of this name, and they differ. */
   readonly side?: Side;
-  /** Seams of this name in the whole skirt; 0 on a fold and where nothing is sewn. */
+  /** Seams of this name in the whole skirt; 0 on a fold. */
   readonly seams: number;
   readonly drop: number;
   /** Sewn edge of the bodice to the hem, along the cloth. */
@@ -136,7 +136,7 @@ function stationsOf({ measuring }: Gown, draft: GownDraft): SkirtStation[] {
     station,
     name: station.name,
     ...(station.side === undefined ? {} : { side: station.side }),
-    seams: station.free ? 0 : station.seams,
+    seams: station.seams,
     drop: station.drop,
     finished: draft.lengths[i]!,
     ...(floors[i] === undefined ? {} : { floor: floors[i] }),
