@@ -16,7 +16,8 @@ export function wrapMarks({ wrap }: Pick<Gown, 'wrap'>, beyond: readonly Beyond[
 export function wrapRemarks({ wrap }: Pick<Gown, 'wrap'>, beyond: readonly Beyond[]): PieceRemark[] {
   if (wrap === undefined) return [];
   const { at, over } = wrap;
-  return beyond.map(({ sewn, atHem }) => ({ kind: 'wrap', at, over, atWaist: sewn, atHem }));
+  // One gore all round has both edges, alike.
+  return beyond.slice(0, 1).map(({ sewn, atHem }) => ({ kind: 'wrap', at, over, atWaist: sewn, atHem }));
 }
 
 /** A notch in the waist at the line; where darts lift the waist, the line itself is mark enough. */

@@ -37,7 +37,7 @@ export function edgeFacingParts(
         depth: facing.depth,
       },
       layer: facing.layer,
-      piece: { ...piece, gore: `${gore.gore}-edge`, layers: [facing.layer.name] },
+      piece: { ...piece, gore: nameOf({ piece: gore, side }, free), layers: [facing.layer.name] },
       allowances: {},
       notches: new Map(),
       quartered: false,
@@ -46,6 +46,12 @@ export function edgeFacingParts(
     });
   }
   return parts;
+}
+
+/** Of a gore that has both edges each is called by its own. */
+function nameOf({ piece, side }: FreeSide, free: readonly FreeSide[]): string {
+  const own = free.filter((one) => one.piece.gore === piece.gore && one.piece.side === piece.side);
+  return own.length > 1 ? `${piece.gore}-${side}-edge` : `${piece.gore}-edge`;
 }
 
 function endsOf(pieces: readonly Piece[], stations: Gown['stations']): FreeSide[] {
