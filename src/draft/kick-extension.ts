@@ -8,7 +8,7 @@ import { reversedRun } from '../geometry/split.ts';
 import { placed, placedPoint } from '../geometry/transform.ts';
 import type { Pleat } from '../gown/parts.ts';
 import type { CutPiece, Piece } from './piece.ts';
-import { type DrawnSide, isFrontLeft, sideDown, sidesAt } from './piece-sides.ts';
+import { type DrawnSide, isFrontLeft, seamSidesAt, sideDown } from './piece-sides.ts';
 import { arrowFrom, PLEAT_MARKS } from './pleat-marks.ts';
 
 /** A piece with what its kick pleats add at its seams, and their lines. */
@@ -27,7 +27,7 @@ export function withKicks(piece: Piece, pleats: readonly Pleat[], others: readon
     .filter(({ kind }) => kind === 'kick')
     .reduce(
       (own: WithKicks, pleat) =>
-        sidesAt(piece, pleat.at).reduce((with_, side) => withKick(with_, pleat, side, others), own),
+        seamSidesAt(piece, pleat.at).reduce((with_, side) => withKick(with_, pleat, side, others), own),
       { piece, marks: [] },
     );
 }
@@ -100,7 +100,7 @@ function hemOfFront(
   const found = isInFront(piece, side)
     ? undefined
     : others.flatMap((one) =>
-        sidesAt(one, station)
+        seamSidesAt(one, station)
           .filter((drawn) => isInFront(one, drawn))
           .map((drawn) => ({ piece: one, side: drawn })),
       )[0];

@@ -23,6 +23,11 @@ export function sidesAt(piece: Piece, station: string): DrawnSide[] {
   });
 }
 
+/** The same of seams alone: also of a piece of her right half, whose fold lies on the other side. */
+export function seamSidesAt({ edges }: Pick<Piece, 'edges'>, station: string): DrawnSide[] {
+  return (['right', 'left'] as const).filter((side) => edges[SIDES[side]]!.name === station);
+}
+
 /** The centre at which a piece lies on the fold. */
 export function centreOfFold({ frontEdge }: Pick<Piece, 'frontEdge'>): string {
   return frontEdge === 'fold' ? 'centre-front' : 'centre-back';

@@ -13,7 +13,7 @@ import { closedExactly } from './closed-exactly.ts';
 import type { GownDraft } from './draft-gown.ts';
 import type { LayerDraft } from './draft-layers.ts';
 import type { Piece } from './piece.ts';
-import { chordOf, type DrawnSide, isFrontLeft, sidesAt } from './piece-sides.ts';
+import { chordOf, type DrawnSide, isFrontLeft, seamSidesAt } from './piece-sides.ts';
 
 /** What tells a wrap. */
 type OfDraft = Pick<GownDraft, 'gown' | 'shape'>;
@@ -40,7 +40,7 @@ export interface Beyond {
 export function beyondWrap(piece: Piece, { gown, shape }: OfDraft, all: readonly Piece[]): Beyond[] {
   const { wrapped, gores } = gown;
   if (wrapped === undefined) return [];
-  return sidesAt(piece, wrapped.at).flatMap((side) => {
+  return seamSidesAt(piece, wrapped.at).flatMap((side) => {
     const [over, overSide] = besideWrap(piece, side, wrapped.at, all);
     const sewn = wrapped.overlap / 2;
     const top = lengthOfRun(over.edges[0]!.curves);
@@ -74,7 +74,8 @@ function foldsLikewise(
 
 /** The piece on the other side of the line; where both are cut alike it is its own mirror image. */
 function besideWrap(piece: Piece, side: DrawnSide, at: string, all: readonly Piece[]): [Piece, DrawnSide] {
-  for (const other of all) for (const drawn of sidesAt(other, at)) if (drawn !== side) return [other, drawn];
+  for (const other of all)
+    for (const drawn of seamSidesAt(other, at)) if (drawn !== side) return [other, drawn];
   return [piece, side];
 }
 

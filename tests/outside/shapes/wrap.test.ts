@@ -186,6 +186,23 @@ describe('a skirt that wraps', () => {
     }
   });
 
+  it('is cut with both its edges, and its back without any, where one side of her was taken in', async () => {
+    const { pieces } = await drafted({
+      fittings: [
+        {
+          date: '2027-01-02',
+          side: 'left',
+          seams: [{ seam: 'front/back', from: 0, to: 20, 'take-in': 0.5 }],
+        },
+      ],
+    });
+    const own = (name: string) => pieces.filter(({ gore, part }) => gore === name && part === undefined);
+    expect(own('front').length).toBeGreaterThan(1);
+    for (const { sew } of own('front')) expect([...sew.keys()]).toContain('wrap-edge');
+    expect(own('back').length).toBeGreaterThan(0);
+    for (const { sew } of own('back')) expect([...sew.keys()]).not.toContain('wrap-edge');
+  });
+
   it('has a dart that an edge covers once more, as far from the line', async () => {
     const { svg, pieces } = await drafted({
       darts: [{ gore: 'front', at: '30%', 'takes-in': 2, length: 9 }],
