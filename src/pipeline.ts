@@ -55,6 +55,7 @@ import { readSpec } from './gown-file/read-spec.ts';
 import type { Spec } from './gown-file/spec.ts';
 import type { Hanging } from './hanging/hung-gown.ts';
 import type { LaysPlanned } from './lay/plan/plan-lays.ts';
+import { bustleMarked } from './making/bustle/bustle-marks.ts';
 import { type Skirt, skirtOf } from './making/skirt.ts';
 import type { DrawnViews } from './print/papers/views-drawing.ts';
 import type { PaperOptions } from './publish/paper-files.ts';
@@ -201,7 +202,9 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
   let skirt: Skirt | undefined;
   // Of a gown with errors nothing is cut, and its lines may be past drawing.
   const isWrong = diagnostics.some(({ level }) => level === 'error');
-  const own = isWrong ? undefined : cutPieces(gown, drafts.layers, parts, stonesMarked(gown, drafts));
+  const own = isWrong
+    ? undefined
+    : cutPieces(gown, drafts.layers, parts, stonesMarked(gown, drafts), bustleMarked(gown, drafts));
   diagnostics.push(...crossedOutlines(gown, own ?? []).map(outlineCrosses));
   let pieces: readonly CutPiece[] | undefined;
   const cut: CutSet = {

@@ -3,7 +3,7 @@ import type { LayerDraft } from '../draft/draft-layers.ts';
 import { NOTCH_AT as GODET_NOTCH } from '../draft/godets.ts';
 import { onBias } from '../draft/on-bias.ts';
 import type { Part } from '../draft/part.ts';
-import { type CutPiece, linesOf, type Piece, type StonesMarked } from '../draft/piece.ts';
+import { type BustleMarked, type CutPiece, linesOf, type Piece, type StonesMarked } from '../draft/piece.ts';
 import type { PieceRemark } from '../draft/piece-remark.ts';
 import type { Point } from '../geometry/curve.ts';
 import { areDrawable } from '../geometry/endless.ts';
@@ -15,6 +15,7 @@ import { hasGore, type Layer } from '../gown/layer.ts';
 import type { GownLines } from '../gown/lines.ts';
 import { goresOnce } from '../gown/lines.ts';
 import { type AllowancePlan, allowancePlan, partPlan } from './allowance-plan.ts';
+import { bustleMarks, bustleRemarks } from './bustle-points.ts';
 import { cutOutline } from './cut-outline.ts';
 import { fullnessRemarks, quarterNotches } from './fullness-marks.ts';
 import { withKicks } from './kick-extension.ts';
@@ -37,9 +38,10 @@ export function cutPieces(
   layers: readonly LayerDraft[],
   parts: readonly Part[] = [],
   stonesOn: StonesOn = () => [],
+  bustleOn: BustleOn = () => [],
 ): CutPiece[] {
   const alike = new Map<string, Blank[]>();
-  for (const blank of [...goreBlanks(gown, layers, stonesOn), ...parts.map(partBlank)]) {
+  for (const blank of [...goreBlanks(gown, layers, stonesOn, bustleOn), ...parts.map(partBlank)]) {
     const same = alike.get(blank.key);
     if (same === undefined) alike.set(blank.key, [blank]);
     else same.push(blank);
@@ -49,6 +51,7 @@ export function cutPieces(
 
 /** What is set on a piece of a layer: `gore` is its place among the draft's pieces. */
 export type StonesOn = (layer: Layer, piece: Piece, gore: number) => readonly StonesMarked[];
+export type BustleOn = (layer: Layer, piece: Piece, gore: number) => readonly BustleMarked[];
 
 /** @throws RangeError for a piece at no real place: sheets and lays would be looked for without end */
 function drawable(cut: CutPiece): CutPiece {
@@ -73,13 +76,19 @@ interface Blank {
   readonly remarks: readonly PieceRemark[];
   readonly marks?: CutPiece['marks'];
   readonly stones?: readonly StonesMarked[];
+  readonly bustle?: readonly BustleMarked[];
   readonly folds: readonly PleatFold[];
   /** Pieces of the same key have the same outline. */
   readonly key: string;
 }
 
 /** Every gore of every layer, gore by gore from the centre front round. */
-function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[], stonesOn: StonesOn): Blank[] {
+function goreBlanks(
+  gown: GownToCut,
+  layers: readonly LayerDraft[],
+  stonesOn: StonesOn,
+  bustleOn: BustleOn,
+): Blank[] {
   const { pleats } = gown;
   const drafts = [...new Set(layers.map(({ draft }) => draft))];
   const notches = new Map(layers.map(({ draft }) => [draft, distancesBySeam(gown, draft)]));
@@ -108,6 +117,7 @@ function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[], stonesOn: St
             ],
             marks: [...marks, ...tuckLines(piece, layer)],
             stones: stonesOn(layer, plain, own),
+            bustle: bustleOn(layer, plain, own),
             folds,
             key: JSON.stringify([
               index,
@@ -156,7 +166,8 @@ function cutPiece(same: readonly Blank[]): CutPiece {
   const blank = same[0]!;
   const layers = same.map(({ layer }) => layer.name);
   const stones = same.flatMap((one) => one.stones ?? []);
-  const remarks = [...blank.remarks, ...stoneRemarks(stones)];
+  const bustle = same.flatMap((one) => one.bustle ?? []);
+  const remarks = [...blank.remarks, ...stoneRemarks(stones), ...bustleRemarks(bustle)];
   const { plan, full } = blank;
   const piece: Piece = { ...blank.piece, layers };
   const top = piece.edges[0]!.name;
@@ -175,6 +186,7 @@ function cutPiece(same: readonly Blank[]): CutPiece {
       ...(full?.rule.by === 'pleats' ? pleatMarks(piece, full) : []),
       ...(darted?.marks ?? []),
       ...(blank.marks ?? []),
+      ...bustleMarks(bustle),
     ],
     allowances: plan.widths,
     roughCut: plan.roughCut,

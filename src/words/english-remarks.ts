@@ -66,6 +66,9 @@ const REMARKS: { readonly [Kind in PieceRemark['kind']]: (own: Of<Kind>, say: Sa
     return [`${name}: ${lies} pleat ${where}, each fold ${say(depth)} deep, ${stitched}`];
   },
   'stones-marked': ({ layer, names }) => [`marked on it, to set on the ${layer}: ${names.join(', ')}`],
+  bustle: ({ layer, across, anchor, pickUp }, say) => [
+    `bustle on the ${layer}, ${Math.round(100 * across)} % across: anchor, a ring, ${say(anchor)} below the waist seam, pick-up, a cross, ${say(pickUp)}`,
+  ],
   tucks: ({ count, width, longer, folds }, say) => [
     `${count === 1 ? 'a growth tuck' : `${count} growth tucks`} ${say(width)} wide, cut ${say(longer)} longer: fold ${folds.map(say).join(', ')} above the hem line`,
   ],
