@@ -1,10 +1,12 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDraft } from '../draft/draft-layers.ts';
 import { NOTCH_AT as GODET_NOTCH } from '../draft/godets.ts';
+import { withKicks } from '../draft/kick-extension.ts';
 import { onBias } from '../draft/on-bias.ts';
 import type { Part } from '../draft/part.ts';
 import { type BustleMarked, type CutPiece, linesOf, type Piece, type StonesMarked } from '../draft/piece.ts';
 import type { PieceRemark } from '../draft/piece-remark.ts';
+import { beyondWrap, runOn } from '../draft/wrapped.ts';
 import type { Point } from '../geometry/curve.ts';
 import { areDrawable } from '../geometry/endless.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
@@ -17,8 +19,8 @@ import { goresOnce } from '../gown/lines.ts';
 import { type AllowancePlan, allowancePlan, partPlan } from './allowance-plan.ts';
 import { bustleMarks, bustleRemarks } from './bustle-points.ts';
 import { cutOutline } from './cut-outline.ts';
+import { facingMarks } from './facing-marks.ts';
 import { fullnessRemarks, quarterNotches } from './fullness-marks.ts';
-import { withKicks } from './kick-extension.ts';
 import { APART, notchDistances, notchesOf } from './notches.ts';
 import { withPleats } from './open-pleats.ts';
 import { partRemarks } from './part-remarks.ts';
@@ -28,6 +30,7 @@ import { pleatMarks } from './pleats.ts';
 import { type TopFullness, topFullness } from './top-fullness.ts';
 import { tuckLines, tuckRemarks } from './tuck-lines.ts';
 import { withDarts } from './with-darts.ts';
+import { fullForWrap, withWrapNotches, wrapMarks, wrapRemarks } from './wrap-marks.ts';
 
 /**
  * Adds every layer's allowances: gores from the centre front round, then flounces, strips and godets. Layers whose cut
@@ -41,7 +44,11 @@ export function cutPieces(
   bustleOn: BustleOn = () => [],
 ): CutPiece[] {
   const alike = new Map<string, Blank[]>();
-  for (const blank of [...goreBlanks(gown, layers, stonesOn, bustleOn), ...parts.map(partBlank)]) {
+  const drafts = [...new Set(layers.map(({ draft }) => draft))];
+  const notches = new Map(drafts.map((draft) => [draft, distancesBySeam(gown, draft)]));
+  const marked = ({ draft }: LayerDraft) => notches.get(draft)!;
+  const own = parts.map((part) => partBlank({ ...part, notches: facingMarks(part, layers, marked) }));
+  for (const blank of [...goreBlanks(gown, layers, notches, stonesOn, bustleOn), ...own]) {
     const same = alike.get(blank.key);
     if (same === undefined) alike.set(blank.key, [blank]);
     else same.push(blank);
@@ -63,7 +70,7 @@ function drawable(cut: CutPiece): CutPiece {
 }
 
 /** What of the gown its pieces need beside their outlines. */
-export type GownToCut = GownLines & Pick<Gown, 'godets' | 'pleats' | 'slits' | 'pockets'>;
+export type GownToCut = GownLines & Pick<Gown, 'godets' | 'pleats' | 'slits' | 'pockets' | 'wrap'>;
 
 /** A piece of one layer before its allowances are drawn. */
 interface Blank {
@@ -86,12 +93,12 @@ interface Blank {
 function goreBlanks(
   gown: GownToCut,
   layers: readonly LayerDraft[],
+  notches: ReadonlyMap<GownDraft, ReadonlyMap<string, readonly number[]>>,
   stonesOn: StonesOn,
   bustleOn: BustleOn,
 ): Blank[] {
   const { pleats } = gown;
   const drafts = [...new Set(layers.map(({ draft }) => draft))];
-  const notches = new Map(layers.map(({ draft }) => [draft, distancesBySeam(gown, draft)]));
   return goresOnce(gown).flatMap((gore, index) =>
     layers
       .filter(({ layer }) => hasGore(layer, gore))
@@ -99,23 +106,26 @@ function goreBlanks(
         cutsOf(draft, index).map(({ piece: drafted, gore: own }): Blank => {
           const plain = layer.grain === 'bias' ? onBias(drafted) : drafted;
           const placed = pleatsOfLayer(pleats, layer);
-          const { piece, marks } = withKicks(plain, placed, allCuts(draft));
-          const folds = pleatFolds(placed, plain);
+          const beyond = beyondWrap(plain, draft, allCuts(draft));
+          const { piece, marks } = withKicks(beyond.reduce(runOn, plain), placed, allCuts(draft));
           const plan = allowancePlan(layer, piece, gore.roughCut);
-          const full = topFullness(layer, draft, own);
+          const darted = topFullness(layer, draft, own);
+          const folds = pleatFolds(placed, plain, darted);
+          const full = fullForWrap(darted, plain, beyond);
           return {
             piece,
             layer,
             plan,
-            notches: notches.get(draft)!,
+            notches: withWrapNotches(notches.get(draft)!, plain, beyond, full),
             ...(full === undefined ? {} : { full }),
             quartered: full !== undefined && full.rule.by === 'gathers',
             remarks: [
               ...(full === undefined ? [] : fullnessRemarks(full)),
               ...pleatRemarks(placed, plain),
               ...tuckRemarks(layer),
+              ...wrapRemarks(gown, beyond),
             ],
-            marks: [...marks, ...tuckLines(piece, layer)],
+            marks: [...marks, ...tuckLines(piece, layer), ...wrapMarks(gown, beyond)],
             stones: stonesOn(layer, plain, own),
             bustle: bustleOn(layer, plain, own),
             folds,

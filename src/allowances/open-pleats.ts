@@ -3,8 +3,8 @@ import type { Curve, Line, Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { derivativeAt, pointAt, startOf } from '../geometry/evaluate.ts';
 import { along, dot, leftOf, scaled, subtract, unit } from '../geometry/point.ts';
-import { positionWhere } from '../geometry/run-position.ts';
-import { partOf, reversedRun } from '../geometry/split.ts';
+import { partOfRun, positionWhere } from '../geometry/run-position.ts';
+import { reversedRun } from '../geometry/split.ts';
 import { tidied } from '../geometry/tidied.ts';
 import { reflected, translated } from '../geometry/transform.ts';
 import type { PleatFold } from './pleat-folds.ts';
@@ -114,15 +114,6 @@ class Opening {
       ? { ...mark, curves: mark.curves.map((curve) => translated(curve, this.shift)) }
       : mark;
   }
-}
-
-/** The part of a run between two of its places. */
-export function partOfRun(run: readonly Curve[], from: number, to: number): Curve[] {
-  return run.flatMap((curve, i) => {
-    const [start, end] = [Math.max(0, from - i), Math.min(1, to - i)];
-    if (end - start <= 1e-12) return [];
-    return [start === 0 && end === 1 ? curve : partOf(curve, start, end)];
-  });
 }
 
 /** Where a run crosses a line that lies so far beside a fold's, to the last digits: the two sides of a fold must meet. */

@@ -11,6 +11,8 @@ type PartRemark =
       readonly aboveHem: number;
       /** Of all its copies joined. */
       readonly ring: number;
+      /** A skirt that wraps has edges: the joined pieces are no ring. */
+      readonly open: boolean;
       /** Sewn flat when absent. */
       readonly gatheredTo?: number;
     }
@@ -39,7 +41,13 @@ type TopRemark =
       readonly depth: number;
       readonly towards?: 'front' | 'back' | 'box';
     }
-  | { readonly kind: 'dart'; readonly name: string; readonly takesIn: number; readonly length: number };
+  | {
+      readonly kind: 'dart';
+      readonly name: string;
+      readonly takesIn: number;
+      readonly length: number;
+      readonly towards: 'front' | 'back';
+    };
 
 /** Sets that are marked on the piece, to be set on one of its layers. */
 interface StonesRemark {
@@ -58,6 +66,16 @@ interface BustleRemark {
 }
 
 type FoldRemark =
+  /** Seams that a facing is cut over, marked on it. */
+  | { readonly kind: 'over-seams'; readonly seams: readonly string[] }
+  | {
+      readonly kind: 'wrap';
+      readonly at: string;
+      readonly over: 'left' | 'right';
+      /** Of this piece, past the line. */
+      readonly atWaist: number;
+      readonly atHem: number;
+    }
   | {
       readonly kind: 'kick-pleat';
       readonly name: string;

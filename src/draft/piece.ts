@@ -15,7 +15,8 @@ export type PartOfGown =
   | 'pocket'
   | 'loop'
   | 'binding'
-  | 'yoke';
+  | 'yoke'
+  | 'tie';
 
 /**
  * One gore's seam-line outline, flat, right side up, its grain along y: the exact shape that is sewn.

@@ -36,7 +36,7 @@ export const ENGLISH_PATTERN = {
     tuck: 'growth tuck: fold here, and stitch the dotted lines on either side of it to each other',
     stone: 'stones, a dot each; motifs, a dashed outline each: mark and set them, do not cut',
     bustle: 'bustle: a ring where a point is anchored, a cross where the cloth is picked up to it',
-    mark: 'mark, do not cut; its name stands beside it',
+    mark: 'mark, do not cut; the text on the piece says what it is',
   },
   gap: {
     grain: (length: string, sheet: string): string[] => [`grain: ${length}`, `on to ${sheet}`],

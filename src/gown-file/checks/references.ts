@@ -160,6 +160,8 @@ function checkClothsNamed(page: Page): Diagnostic[] {
     ...one(page, edging?.cloth, 'edging', 'cloth'),
     ...one(page, page.sketch.waist?.cloth, 'waist', 'cloth'),
     ...one(page, page.sketch.closure?.cloth, 'closure', 'cloth'),
+    ...one(page, page.sketch.wrap?.edgeFacing?.cloth, 'wrap', 'edge-facing', 'cloth'),
+    ...one(page, page.sketch.wrap?.ties?.cloth, 'wrap', 'ties', 'cloth'),
     ...(page.sketch.overskirts ?? []).flatMap(({ edgeFacing }, i) =>
       one(page, edgeFacing?.cloth, 'overskirts', i, 'edge-facing', 'cloth'),
     ),

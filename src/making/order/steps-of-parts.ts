@@ -19,7 +19,7 @@ export function partSteps({ bench: { gown }, stones }: MakingFacts): UnplacedSte
         { before: ['hang'] },
       ),
     ),
-    ...gown.flounces.flatMap(flounceSteps),
+    ...gown.flounces.flatMap((flounce) => flounceSteps(flounce, gown.wrap !== undefined)),
     ...gown.overskirts.flatMap(overskirtSteps),
     ...stones.map(stoneStep),
   ];
@@ -45,13 +45,13 @@ function stoneStep({ stones, count, gross }: StoneFacts): UnplacedStep {
   );
 }
 
-function flounceSteps(flounce: Flounce): UnplacedStep[] {
+function flounceSteps(flounce: Flounce, open: boolean): UnplacedStep[] {
   const { name, layer, sewnTo } = flounce;
   return [
     step(
       `flounce:${name}`,
       [cutId(layer), 'mark', `seams:${sewnTo.name}`],
-      { kind: 'flounce', flounce },
+      { kind: 'flounce', flounce, open },
       { before: ['hang'] },
     ),
     step(

@@ -52,7 +52,7 @@ export type WaistWork =
       /** Kept off where she sits, or told place by place. */
       readonly seat: boolean;
     }
-  | { readonly kind: 'flounce'; readonly flounce: Flounce }
+  | { readonly kind: 'flounce'; readonly flounce: Flounce; readonly open: boolean }
   | { readonly kind: 'overskirt'; readonly overskirt: Overskirt }
   | {
       readonly kind: 'finish-opening';
