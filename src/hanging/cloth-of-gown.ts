@@ -80,6 +80,8 @@ export interface HungSeam {
   readonly column: number;
   /** Below the sewn edge, mm: a godet's second seam begins at its point. */
   readonly from?: number;
+  /** The cloth runs on here in one: a station, and no seam. */
+  readonly onFold?: boolean;
 }
 
 /** Height of the level waist above the floor where nobody measured it, in bare feet: 168 tall (from memory). */
@@ -176,8 +178,14 @@ function seamsOf({ draft, godets }: GownToHang, placed: readonly PlacedPanel[]):
       station,
       column,
       ...(i > 0 && point !== undefined && { from: point }),
+      ...(isOnFold(draft.gown, station) && { onFold: true }),
     }));
   });
+}
+
+function isOnFold({ gores, stations }: GownDraft['gown'], station: number): boolean {
+  if (station === 0) return gores[0]?.fold === 'front';
+  return station === stations.length - 1 && gores[gores.length - 1]?.fold === 'back';
 }
 
 /** Part of the cloth's girth that she fills at most: a skirt that is too tight is shown as if it went on. */
@@ -222,9 +230,19 @@ function stationHeights(gown: GownToHang): number[] {
       .sort((a, b) => a.apart - b.apart)[0];
     return nearest?.other !== undefined
       ? Math.max(nearest.other, highest - LEVEL_WITHIN)
-      : USUAL_WAIST_HEIGHT + heel;
+      : usualWaistHeight(waist) + heel;
   });
 }
+
+/**
+ * A waist of a child's size stands as high as a child's: 104 cm tall with 53, 128 with 59 (EN 13402-3, from memory), the
+ * waist at 0.6 of that (from memory).
+ */
+function usualWaistHeight(waist: number): number {
+  return waist < CHILDS_WAIST ? 0.6 * (1040 + 4 * (waist - 530)) : USUAL_WAIST_HEIGHT;
+}
+
+const CHILDS_WAIST = 590;
 
 /** Rounds in which the height of a waist and the shape of what is worn below it settle. */
 const ROUNDS = 4;
