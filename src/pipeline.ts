@@ -8,7 +8,8 @@
  *                                                  lay plans, workroom figures → Drawing → SVG, PDF, CSV
  * ```
  *
- * Every stage is a pure function from product to product plus diagnostics; nothing here touches a file or a clock.
+ * Every stage is a pure function from product to product plus diagnostics; nothing here touches a file or a clock. What
+ * comes after the cut pieces stands in `draft-outputs.ts`.
  */
 import { allowanceWiderThanGore, outlineCrosses, tooDeepForCurve } from './allowances/allowance-problems.ts';
 import { crossedOutlines } from './allowances/crossed-outlines.ts';
@@ -32,6 +33,7 @@ import { type EdgeUnder, onSewnEdge } from './draft/on-sewn-edge.ts';
 import { partFindings } from './draft/part-findings.ts';
 import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
+import { wrapFindings } from './draft/wrap-findings.ts';
 import type { CutSet, DraftedGown } from './drafted-gown.ts';
 import { bindingParts } from './finishing/binding-parts.ts';
 import { edgeFacingParts } from './finishing/edge-facing-parts.ts';
@@ -39,6 +41,7 @@ import { facingParts } from './finishing/facing-parts.ts';
 import {
   edgeFacingTooDeep,
   facingTooDeep,
+  kicksInFacing,
   upperFacingTooDeep,
   waistFacingTooDeep,
 } from './finishing/finishing-problems.ts';
@@ -53,20 +56,13 @@ import { gownOfSpec } from './gown/gown-of-spec.ts';
 import type { ReadBase } from './gown-file/based-on.ts';
 import { readSpec } from './gown-file/read-spec.ts';
 import type { Spec } from './gown-file/spec.ts';
-import type { Hanging } from './hanging/hung-gown.ts';
-import type { LaysPlanned } from './lay/plan/plan-lays.ts';
-import { type Skirt, skirtOf } from './making/skirt.ts';
-import type { DrawnViews } from './print/papers/views-drawing.ts';
-import type { PaperOptions } from './publish/paper-files.ts';
-import type { PatternReport } from './publish/pattern-files.ts';
-import type { PatternOptions } from './publish/pattern-sheets.ts';
 import { bodiceReport, capeReport } from './report/bodice-report.ts';
-import { bustleReport } from './report/bustle-report.ts';
 import { finishingReport } from './report/finishing-report.ts';
 import { fittingReport } from './report/fitting-report.ts';
-import { findingsOf, gownReport } from './report/gown-report.ts';
+import { gownReport } from './report/gown-report.ts';
 import { partReport } from './report/part-report.ts';
 import { pleatReport } from './report/pleat-report.ts';
+import { stonesMarked } from './stones/stone-marks.ts';
 import { measureGown } from './truing/measure-gown.ts';
 import { measurePart } from './truing/measure-parts.ts';
 import { trueOverBody } from './truing/over-body.ts';
@@ -74,8 +70,10 @@ import { trueOverPetticoat } from './truing/over-petticoat.ts';
 import { trueGown } from './truing/true-gown.ts';
 import { measureLayers, trueLayers } from './truing/true-layers.ts';
 import { trueParts } from './truing/true-parts.ts';
-import { type Workroom, workroom, workroomFindings } from './workroom/workroom.ts';
+import { type DraftFacts, draftFacts } from './workroom/draft-facts.ts';
+import { workroomFindings } from './workroom/workroom.ts';
 
+export { type DraftOutputs, draftOutputs } from './draft-outputs.ts';
 export type { DraftedGown } from './drafted-gown.ts';
 
 export interface Drafting {
@@ -182,11 +180,13 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...partFindings(gown, drafts, parts),
     ...facings.tooDeep.map((found) => facingTooDeep(found, gown.units)),
     ...('gore' in ofWaist ? [waistFacingTooDeep(gown.waist!, ofWaist, gown.units)] : []),
-    ...('gore' in ofEdges ? [edgeFacingTooDeep(gown.edgeFacing!, ofEdges, gown.units)] : []),
+    ...('gore' in ofEdges ? [edgeFacingTooDeep(ofEdges.facing, ofEdges, gown.units)] : []),
     ...openingProblems(gown, drafts),
     ...('gore' in upper ? [upperFacingTooDeep(gown.askedBodice!.facing!, upper.gore, gown.units)] : []),
     ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),
+    ...kicksInFacing(gown),
     ...pleatFindings(gown, drafts.layers),
+    ...wrapFindings(gown, drafts.layers),
     ...wideAllowances(drafts.layers).map((wide) => allowanceWiderThanGore(wide, gown.units)),
   ];
 
@@ -197,10 +197,10 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
   const overskirts = overskirtDrafts.flatMap((drafting) => drafting.gown ?? []);
   if (overskirts.length < overskirtDrafts.length) return { diagnostics };
 
-  let skirt: Skirt | undefined;
+  let facts: DraftFacts | undefined;
   // Of a gown with errors nothing is cut, and its lines may be past drawing.
   const isWrong = diagnostics.some(({ level }) => level === 'error');
-  const own = isWrong ? undefined : cutPieces(gown, drafts.layers, parts);
+  const own = isWrong ? undefined : cutPieces(gown, drafts.layers, parts, stonesMarked(gown, drafts));
   diagnostics.push(...crossedOutlines(gown, own ?? []).map(outlineCrosses));
   let pieces: readonly CutPiece[] | undefined;
   const cut: CutSet = {
@@ -236,9 +236,9 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
       asked,
       drafts,
       measures,
-      get skirt() {
-        skirt ??= skirtOf(gown, drafts);
-        return skirt;
+      get facts() {
+        facts ??= draftFacts(gown, drafts);
+        return facts;
       },
       ...(bodice === undefined ? {} : { bodice }),
       capeHems: capes.map(({ cape, hem }) => ({ name: cape.name, hem })),
@@ -261,100 +261,4 @@ function placeOfTrouble(gown: Gown, { gore, layer }: LayersUndraftable): Span {
   if (layer !== undefined) return layer.place();
   const own = gown.gores.find(({ name }) => name === gore);
   return own === undefined ? gown.place('gores') : own.place();
-}
-
-/** All that a draft writes: files by name, and the report that goes with them. */
-export interface DraftOutputs {
-  readonly files: ReadonlyMap<string, string | Uint8Array>;
-  readonly report: Readonly<Record<string, unknown>> & { readonly pattern: PatternReport };
-  readonly diagnostics: readonly Diagnostic[];
-  readonly facts: Workroom;
-  /** The gown as it hangs, where it was hung. */
-  readonly views?: DrawnViews;
-}
-
-/** Stages that take their time, each in threads of its own; what is left out is neither written nor drawn. */
-export interface LaterStages {
-  readonly lays?: Promise<LaysPlanned>;
-  readonly hanging?: Promise<Hanging>;
-}
-
-/** Every output of a drafted gown. The report comes last, with the findings of all stages. */
-export async function draftOutputs(
-  gown: DraftedGown,
-  diagnostics: readonly Diagnostic[],
-  options: PatternOptions & Pick<PaperOptions, 'every' | 'forClient'> & LaterStages,
-): Promise<DraftOutputs> {
-  // Loaded here: a check draws nothing, and should not wait for what draws.
-  const { patternFiles } = await import('./publish/pattern-files.ts');
-  const { deskPaperOf } = await import('./publish/pattern-sheets.ts');
-  const { paperFiles } = await import('./publish/paper-files.ts');
-  const { lettersMissing } = await import('./publish/glyph-problems.ts');
-
-  const { layFigures, layFiles } = await import('./publish/lay-files.ts');
-  const { pageFile } = await import('./publish/page-file.ts');
-  const { layReport } = await import('./report/lay-report.ts');
-  const { stoneReport } = await import('./report/stone-report.ts');
-
-  const { viewsOf } = await import('./publish/views-file.ts');
-
-  // The pattern is drawn while the cloth is still being planned and the gown is hung.
-  const [pattern, { lays, diagnostics: laid }, hanging] = await Promise.all([
-    patternFiles(gown, options),
-    options.lays ?? { lays: [], diagnostics: [] },
-    options.hanging,
-  ]);
-  const views = viewsOf(gown, hanging);
-  const { facts, findings } = workroom(gown, lays);
-  const found = sortDiagnostics([
-    ...diagnostics,
-    ...laid,
-    ...views.findings,
-    ...findings.filter((finding) => !isAmong(diagnostics, finding)),
-  ]);
-  const paper = deskPaperOf(gown, options.paper);
-  const figures = layFigures(gown.gown, lays, paper.width);
-  const papers = await paperFiles(
-    gown,
-    facts,
-    { lays: figures, ...(views.drawn && { views: views.drawn }) },
-    found,
-    { ...options, paper },
-  );
-
-  const letters = [...new Set([...pattern.missingGlyphs, ...papers.missingGlyphs])];
-  const all =
-    letters.length === 0
-      ? found
-      : sortDiagnostics([...found, lettersMissing(gown.gown.place('gown'), letters)]);
-  const files = new Map([...pattern.files, ...layFiles(gown.gown, lays), ...views.files, ...papers.files]);
-  const page = pageFile({
-    gown,
-    facts,
-    lays,
-    files,
-    sheets: pattern.report,
-    findings: all,
-    ...(views.drawn && { views: views.drawn }),
-  });
-  return {
-    files: new Map([...files, ['gown.html', page]]),
-    report: {
-      ...gown.report,
-      ...(facts.bustle && { bustle: bustleReport(facts.bustle) }),
-      lays: layReport(gown.gown, lays),
-      stones: stoneReport(facts),
-      hang: views.report,
-      pattern: pattern.report,
-      findings: findingsOf(all),
-    },
-    diagnostics: all,
-    facts,
-    ...(views.drawn && { views: views.drawn }),
-  };
-}
-
-/** The workroom's findings are known before the lays; with the lays it may find more. */
-function isAmong(known: readonly Diagnostic[], { code, message, span }: Diagnostic): boolean {
-  return known.some((one) => one.code === code && one.message === message && one.span.start === span.start);
 }

@@ -39,6 +39,12 @@ export function fullnessRemarks(full: TopFullness): PieceRemark[] {
     case 'pleats':
       return [{ kind: 'top-pleats', from, to, ...pleatsOf(full), ...(towards !== undefined && { towards }) }];
     case 'darts':
-      return darts.map(({ name, takesIn, length }) => ({ kind: 'dart', name, takesIn, length }));
+      return darts.map(({ name, takesIn, length, towards }) => ({
+        kind: 'dart',
+        name,
+        takesIn,
+        length,
+        towards,
+      }));
   }
 }

@@ -19,18 +19,27 @@ export function partRemarks(part: Part): PieceRemark[] {
       return [{ kind: 'strap', from: of.strap.from, to: of.strap.to, width: of.strap.width }];
     case 'cape':
       return [capeRemark(of)];
+    case 'hem-facing':
+    case 'waist-facing':
+    case 'upper-facing':
+      return [of, ...seamsCutOver(part)];
     default:
       return [of];
   }
 }
 
-function flounceRemark({ piece }: Part, { flounce }: PartKind & { kind: 'flounce' }): PieceRemark {
+function seamsCutOver({ marks = [] }: Part): PieceRemark[] {
+  return marks.length === 0 ? [] : [{ kind: 'over-seams', seams: marks.map(({ name }) => name) }];
+}
+
+function flounceRemark({ piece }: Part, { flounce, open }: PartKind & { kind: 'flounce' }): PieceRemark {
   const ring = lengthOfRun(piece.edges[0]!.curves) * (piece.copies ?? 1);
   return {
     kind: 'flounce',
     sewnTo: flounce.sewnTo.name,
     aboveHem: flounce.aboveHem,
     ring,
+    open,
     ...(flounce.kind !== 'circular' && { gatheredTo: ring / flounce.fullness }),
   };
 }

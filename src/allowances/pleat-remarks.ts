@@ -1,7 +1,8 @@
 import type { Piece } from '../draft/piece.ts';
 import type { PieceRemark } from '../draft/piece-remark.ts';
+import { sidesAt } from '../draft/piece-sides.ts';
 import type { Pleat } from '../gown/parts.ts';
-import { pleatFolds, sidesAt } from './pleat-folds.ts';
+import { pleatFolds } from './pleat-folds.ts';
 
 /** What is folded on a piece. */
 export function pleatRemarks(pleats: readonly Pleat[], piece: Piece): PieceRemark[] {

@@ -4,7 +4,7 @@ import type { Flounce, Godet, Tiers } from '../gown/parts.ts';
 /** What a part is, with what of the gown it stands for. mm. */
 export type PartKind =
   | PlainKind
-  | { readonly kind: 'flounce'; readonly flounce: Flounce }
+  | { readonly kind: 'flounce'; readonly flounce: Flounce; readonly open: boolean }
   | { readonly kind: 'tiers'; readonly tiers: Tiers; readonly run: TierRun; readonly runs: number }
   | { readonly kind: 'godet'; readonly godet: Godet }
   | { readonly kind: 'panel' }
@@ -19,6 +19,7 @@ export type PlainKind =
   | { readonly kind: 'waist-facing'; readonly depth: number }
   | { readonly kind: 'yoke'; readonly of: string; readonly round: number }
   | { readonly kind: 'edge-facing'; readonly edge: string; readonly depth: number }
+  | { readonly kind: 'ties'; readonly length: number; readonly width: number }
   | { readonly kind: 'placket'; readonly width: number; readonly opening: number }
   | { readonly kind: 'guard'; readonly width: number }
   | { readonly kind: 'opening-facing'; readonly at: string }

@@ -1,7 +1,7 @@
 import type { PlainKind } from './part-kind.ts';
 
 /** What the maker does with a piece beside its lines. mm; names and figures alone: pieces go to other threads. */
-export type PieceRemark = PlainKind | PartRemark | TopRemark | FoldRemark;
+export type PieceRemark = PlainKind | PartRemark | TopRemark | FoldRemark | StonesRemark;
 
 type PartRemark =
   | { readonly kind: 'godet'; readonly seam: string; readonly from: number }
@@ -11,6 +11,8 @@ type PartRemark =
       readonly aboveHem: number;
       /** Of all its copies joined. */
       readonly ring: number;
+      /** A skirt that wraps has edges: the joined pieces are no ring. */
+      readonly open: boolean;
       /** Sewn flat when absent. */
       readonly gatheredTo?: number;
     }
@@ -39,9 +41,32 @@ type TopRemark =
       readonly depth: number;
       readonly towards?: 'front' | 'back' | 'box';
     }
-  | { readonly kind: 'dart'; readonly name: string; readonly takesIn: number; readonly length: number };
+  | {
+      readonly kind: 'dart';
+      readonly name: string;
+      readonly takesIn: number;
+      readonly length: number;
+      readonly towards: 'front' | 'back';
+    };
+
+/** Sets that are marked on the piece, to be set on one of its layers. */
+interface StonesRemark {
+  readonly kind: 'stones-marked';
+  readonly layer: string;
+  readonly names: readonly string[];
+}
 
 type FoldRemark =
+  /** Seams that a facing is cut over, marked on it. */
+  | { readonly kind: 'over-seams'; readonly seams: readonly string[] }
+  | {
+      readonly kind: 'wrap';
+      readonly at: string;
+      readonly over: 'left' | 'right';
+      /** Of this piece, past the line. */
+      readonly atWaist: number;
+      readonly atHem: number;
+    }
   | {
       readonly kind: 'kick-pleat';
       readonly name: string;

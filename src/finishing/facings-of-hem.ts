@@ -3,6 +3,7 @@ import { cutOfHalves, mirroredPiece } from '../draft/halves-apart.ts';
 import type { Piece } from '../draft/piece.ts';
 import type { Curve, Line } from '../geometry/curve.ts';
 import { rotated } from '../geometry/transform.ts';
+import { WRAP_EDGE } from '../gown/wrap.ts';
 import { type Agreed, type FacingSide, type FacingSides, facingPiece, facingSides } from './hem-facing.ts';
 
 /** A facing that has no room on its gore. */
@@ -62,7 +63,7 @@ function facingsBelow(pieces: readonly Piece[], isRing: boolean, depth: number):
 }
 
 function agreed(own: FacingSide, other: FacingSide | undefined): Agreed {
-  if (other === undefined || own.atHem <= other.atHem) return own;
+  if (other === undefined || own.edge === WRAP_EDGE || own.atHem <= other.atHem) return own;
   return { height: other.height, atTop: Math.PI - other.atTop };
 }
 

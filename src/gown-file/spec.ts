@@ -25,12 +25,12 @@ type Sketched<T> = T extends readonly [unknown, unknown]
 
 type Given<Key extends keyof ShapedSpec> = NonNullable<ShapedSpec[Key]>;
 
-export type { Units } from '../diagnostics/units.ts';
 /** Decimal text as written, never a binary float. */
 export type Money = string;
 export type Allowances = ShapedSpec['allowances'];
 export type BodiceSpec = ShapedSpec['bodice'];
 export type WaistSpec = Given<'waist'>;
+export type WrapSpec = Given<'wrap'>;
 export type SlitSpec = Given<'slits'>[number];
 export type PocketSpec = Given<'pockets'>[number];
 export type LoopsSpec = Given<'loops'>[number];

@@ -8,6 +8,7 @@ import type { OnGore } from '../gown/sections.ts';
 import { isSame, type Side } from '../gown/station.ts';
 import type { BustleFacts } from '../making/bustle/bustle-facts.ts';
 import type { ClosureFacts } from '../making/closure/closure-facts.ts';
+import type { Found } from '../making/findings.ts';
 import type { Skirt } from '../making/skirt.ts';
 import { aboveWaist, edgeBetween } from './above-waist.ts';
 import { bendingLengthOf } from './bending-lengths.ts';
@@ -21,6 +22,7 @@ import type { ClothOver, FlounceOver } from './part-to-hang.ts';
 import { pleatLines } from './pleat-lines.ts';
 import { columnsOf, type Tie } from './sewn-cloth.ts';
 import type { ViewExtras } from './views.ts';
+import { wrapLine } from './wrap-line.ts';
 
 /** Shear stiffness over weight, mm: soft beside real cloth (15 m and more), or rows, columns and shear would lock. */
 const SHEAR_LENGTH = 5000;
@@ -84,16 +86,29 @@ function godetsOf({ godets }: Gown, { layer, draft }: LayerDraft): GodetToHang[]
 export interface DraftedToHang {
   readonly gown: Gown;
   readonly drafts: LayerDrafts;
+  readonly facts: {
+    readonly skirt: Skirt;
+    readonly closure: Found<ClosureFacts | undefined>;
+    readonly bustle: Found<BustleFacts | undefined>;
+  };
   readonly bodice?: DraftedBodice;
   /** In the order of the gown's. */
   readonly overskirts: readonly { readonly drafts: LayerDrafts }[];
 }
 
 /** A gown's task for the thread that hangs it. */
-export function hangTask(drafted: DraftedToHang, { skirt, closure, bustle }: Made): HangTask {
-  const { gown, drafts, bodice } = drafted;
+export function hangTask(drafted: DraftedToHang): HangTask {
+  const { gown, drafts, bodice, facts } = drafted;
+  const { skirt } = facts;
+  const closure = facts.closure.facts;
+  const bustle = facts.bustle.facts;
   const toHang = gownToHang(gown, drafts, skirt);
-  const sewn = clothOfGown(toHang);
+  const outer = outermostLayer(drafts);
+  const shut = clothOfGown(toHang);
+  const edge = wrapLine(gown, outer, shut);
+  // Where it wraps nothing is sewn: the upper edge is seen in place of a seam.
+  const seams = shut.seams.filter(({ station }) => shut.stations[station]!.name !== gown.wrap?.at);
+  const sewn = { ...shut, seams };
   const opening = openingOf(sewn, closure);
   const edging = gown.edging?.depth;
   const { waistHeight } = sewn;
@@ -105,7 +120,6 @@ export function hangTask(drafted: DraftedToHang, { skirt, closure, bustle }: Mad
     ...(height && { height }),
     bare: gown.waist !== undefined,
   };
-  const outer = outermostLayer(drafts);
   const pleats = pleatLines(sewn.cloth, outer.draft.gown.gores, outer.layer);
   const upper = aboveWaist(gown, bodice, { draft: outer.draft, sewn }, wearer, SHEAR_LENGTH);
   return {
@@ -120,6 +134,7 @@ export function hangTask(drafted: DraftedToHang, { skirt, closure, bustle }: Mad
       ...(opening === undefined ? {} : { opening }),
       ...(edging === undefined ? {} : { edging }),
       ...(pleats.length === 0 ? {} : { pleats }),
+      ...(edge === undefined ? {} : { edge }),
     },
     ties: bustle === undefined ? [] : tiesOf(sewn, bustle),
   };
@@ -161,13 +176,6 @@ function notHung({ layers }: LayerDrafts): string[] {
     draft.gown.gores.every((gore) => hasGore(layer, gore)),
   );
   return layers.slice(outer < 0 ? layers.length : outer + 1).map(({ layer }) => layer.name);
-}
-
-/** What the workroom says of what hangs. */
-export interface Made {
-  readonly skirt: Skirt;
-  readonly closure: ClosureFacts | undefined;
-  readonly bustle: BustleFacts | undefined;
 }
 
 function openingOf(sewn: GownHung, closure: ClosureFacts | undefined): ViewExtras['opening'] {

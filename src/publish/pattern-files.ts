@@ -86,7 +86,7 @@ export function labelsOf({ gown }: Pick<DraftedGown, 'gown'>): PieceLabels {
   return {
     gown: gown.name,
     ...(gown.client === undefined ? {} : { client: gown.client }),
-    trace: `spec format ${gown.format}, content ${gown.content}`,
+    trace: ENGLISH_PATTERN.trace(gown.format, gown.content),
     length: (mm) => tapeText(mm, gown.units),
     words: ENGLISH_PATTERN,
   };

@@ -31,6 +31,9 @@ const REMARKS: { readonly [Kind in PieceRemark['kind']]: (own: Of<Kind>, say: Sa
     `of ${of}: joined to a ring of ${say(round)}, its lower edge takes the first tier`,
   ],
   waistband: bandText,
+  ties: ({ length, width }, say) => [
+    `fold it lengthwise, sew and turn it: ${say(length)} long, ${say(width)} wide`,
+  ],
   placket: ({ opening, width }, say) => [
     `one strip down one edge of the opening and up the other, ${say(opening)} each`,
     `folded over it: ${say(width)} wide`,
@@ -54,8 +57,8 @@ const REMARKS: { readonly [Kind in PieceRemark['kind']]: (own: Of<Kind>, say: Sa
     const lie = towards === undefined || towards === 'box' ? '' : `, towards the ${towards}`;
     return [`pleat the top from ${say(from)} to ${say(to)}: ${pleats}, each fold ${say(depth)} deep${lie}`];
   },
-  dart: ({ name, takesIn, length }, say) => [
-    `${name}: takes in ${say(takesIn)} at the waist, ${say(length)} long`,
+  dart: ({ name, takesIn, length, towards }, say) => [
+    `${name}: takes in ${say(takesIn)} at the waist, ${say(length)} long, folded to the ${towards}`,
   ],
   'kick-pleat': ({ name, at, aboveHem, depth }, say) => [
     `${name}: kick pleat at ${at}, from ${say(aboveHem)} above the hem, each fold ${say(depth)} deep`,
@@ -65,15 +68,22 @@ const REMARKS: { readonly [Kind in PieceRemark['kind']]: (own: Of<Kind>, say: Sa
     const stitched = stitchedDown === 0 ? 'not stitched down' : `stitched down ${say(stitchedDown)}`;
     return [`${name}: ${lies} pleat ${where}, each fold ${say(depth)} deep, ${stitched}`];
   },
+  'over-seams': ({ seams }) => [
+    `cut over ${seams.length === 1 ? 'a seam, marked' : 'seams, marked from the front'}: ${seams.join(', ')}`,
+  ],
+  wrap: ({ at, over, atWaist, atHem }, say) => [
+    `wraps ${say(atWaist)} past ${at} at the waist, ${say(atHem)} at the hem: that line is marked; her ${over} side lies on top`,
+  ],
+  'stones-marked': ({ layer, names }) => [`marked on it, to set on the ${layer}: ${names.join(', ')}`],
   tucks: ({ count, width, longer, folds }, say) => [
     `${count === 1 ? 'a growth tuck' : `${count} growth tucks`} ${say(width)} wide, cut ${say(longer)} longer: fold ${folds.map(say).join(', ')} above the hem line`,
   ],
 };
 
-function flounceText({ sewnTo, aboveHem, ring, gatheredTo }: Of<'flounce'>, say: Say): string {
+function flounceText({ sewnTo, aboveHem, ring, open, gatheredTo }: Of<'flounce'>, say: Say): string {
   const line = aboveHem === 0 ? 'of the hem' : `${say(aboveHem)} above the hem`;
   const edge = `the line ${line} of ${sewnTo}`;
-  const joined = `join to a ring of ${say(ring)}`;
+  const joined = `join to a ${open ? 'length' : 'ring'} of ${say(ring)}`;
   return gatheredTo === undefined
     ? `${joined} and sew it flat to ${edge}`
     : `${joined}, gather it to ${say(gatheredTo)} and sew it to ${edge}`;

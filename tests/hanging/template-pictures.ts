@@ -7,7 +7,6 @@ import type { Drawing, Mark } from '../../src/print/drawing.ts';
 import { viewsDrawing } from '../../src/print/papers/views-drawing.ts';
 import { writeSvg } from '../../src/print/svg/write-svg.ts';
 import { drawnViews } from '../../src/publish/views-file.ts';
-import { workroom } from '../../src/workroom/workroom.ts';
 
 /** mm on paper: a picture's width, the room for a gown, and for what is written under it. */
 const CELL = { width: 68, gown: 86, text: 16 };
@@ -26,7 +25,7 @@ type Template = ReturnType<typeof templates>[number];
 export function templatePicture({ name, text }: Template): string {
   const { gown } = draft({ name: `${name}.yaml`, text });
   if (gown === undefined) throw new Error(`${name} does not draft`);
-  const task = hangTask(gown, workroom(gown, []).facts);
+  const task = hangTask(gown);
   const { train: _train, ...views } = drawnViews(gown, { task, hung: hungGown(task) });
   const front = views.rows[0]!.filter(({ view }) => view.side === 'front');
   const drawn = viewsDrawing({ ...views, rows: [front] }, { width: ROOM, scale: SCALE });

@@ -120,6 +120,8 @@ describe('the closure', () => {
 
   it('hooks start at the waist seam and have no zip; sewn shut above, they need no finish', () => {
     const { zip: _, passage: __, stops: ___, side: ____, ...rest } = CLOSURE;
+    const short = { ...CLOSURE, zip: { stock: 232, shortenBy: 1 } };
+    expect(joins('cm', { closure: short })[1]).toContainEqual(['zip to buy', '23.2 cm, shortened by 0.1 cm']);
     const closure = { ...rest, kind: 'hooks', beside: 'sewn' };
     expect(joins('cm', { closure, waist: { groups: [] } })[1]!.slice(2)).toEqual([
       ['hooks and bars', 'side/back'],

@@ -1,355 +1,11 @@
-/**
- * What bodies, gowns and cloths measure: the one table that every figure of a spec is held against, so that a digit too
- * many, a decimal that moved or inches for centimetres are told before cloth is cut. In mm; weights in g/m², shares of 1.
- *
- * Outside `least` to `most` is unusual and gets a note; outside `possible` (twice as far out, where it is not said) it
- * is a slip or a very odd gown, and gets a warning. Unlike the bounds of the shape, nothing here refuses anybody's work.
- */
-export interface Usual {
-  readonly least: number;
-  readonly most: number;
-  readonly possible?: readonly [number, number];
-  /** What a maker would expect, for choosing between repairs of a slip. */
-  readonly typical: number;
-  /** What it is, for the message: "an allowance at a seam is commonly …". */
-  readonly of: string;
-  /** Where the figures come from. */
-  readonly source: string;
-  readonly kind?: 'length' | 'share' | 'weight';
-  /** Judged by its size alone: these may be negative. */
-  readonly signed?: true;
-}
+import type { Usual } from './usual.ts';
+import { BODIES } from './usual-bodies.ts';
+import { CUTS } from './usual-cuts.ts';
+import { FINISHES } from './usual-finishes.ts';
+import { GOODS } from './usual-goods.ts';
+import { SKIRTS } from './usual-skirts.ts';
 
-const PRACTICE = 'common practice';
-
-export const USUAL = {
-  seamAllowance: {
-    least: 6,
-    most: 30,
-    typical: 15,
-    of: 'an allowance at a seam or the waist',
-    source: 'textbook: 1.5 cm (5/8 in), 0.6 cm on enclosed curves, 2.5 cm to let out',
-  },
-  seamToLetOut: {
-    least: 6,
-    most: 50,
-    typical: 20,
-    of: 'an allowance at one seam',
-    source: 'textbook: 1.5 to 2.5 cm; a costume is given 5 to let out, common practice',
-  },
-  turnedHem: {
-    least: 6,
-    most: 160,
-    possible: [3, 250],
-    typical: 30,
-    of: 'the allowance of a turned hem',
-    source: 'textbook: 0.6 cm on a circle, 4 to 7.5 on flare; straight hems to 15, common practice',
-  },
-  enclosedHem: {
-    least: 6,
-    most: 40,
-    possible: [3, 60],
-    typical: 15,
-    of: 'the allowance of a faced or bagged hem',
-    source: 'textbook: as a seam, 0.6 to 1.5 cm',
-  },
-  rolledHem: {
-    least: 3,
-    most: 30,
-    possible: [2, 50],
-    typical: 6,
-    of: 'the allowance of a rolled hem',
-    source: 'textbook: 0.6 cm',
-  },
-  roughCut: {
-    least: 10,
-    most: 50,
-    typical: 20,
-    of: 'what is left below a bias hem',
-    source: `2 to 3 cm, ${PRACTICE}`,
-  },
-  looseShorter: {
-    least: 10,
-    most: 40,
-    possible: [1, 400],
-    typical: 20,
-    of: 'what a loose layer is shorter by',
-    source: 'textbook: lining 1.3 to 2.5 cm shorter',
-  },
-  shorter: {
-    least: 2,
-    most: 40,
-    possible: [1, 400],
-    typical: 20,
-    of: 'what a layer is shorter by',
-    source: 'a bagged lining 2 to 3 mm: common practice',
-  },
-  longer: {
-    least: 5,
-    most: 150,
-    possible: [1, 600],
-    typical: 30,
-    of: 'what a layer is longer by',
-    source: PRACTICE,
-    signed: true,
-  },
-  clothWidth: {
-    least: 850,
-    most: 3300,
-    typical: 1400,
-    of: 'a cloth',
-    source: 'cloths are sold 90, 112, 137, 140 and 150 cm wide, tulle to 300: common practice',
-  },
-  selvedge: {
-    least: 5,
-    most: 20,
-    typical: 10,
-    of: 'one selvedge',
-    source: `0.5 to 1.5 cm, ${PRACTICE}`,
-  },
-  clothWeight: {
-    least: 8,
-    most: 700,
-    typical: 150,
-    of: 'a cloth',
-    source:
-      'tulle 10 to 25, chiffon 20, velvet 200 to 350 g/m²: converted from momme, the heavy ones from memory',
-    kind: 'weight',
-  },
-  shrinkage: {
-    least: 0.002,
-    most: 0.08,
-    typical: 0.03,
-    of: 'the shrinkage of a cloth',
-    source: 'textbook: silk satin about 5 %',
-    kind: 'share',
-  },
-  repeat: { least: 5, most: 1000, typical: 300, of: 'a repeat', source: 'from memory' },
-  offFloor: {
-    least: 10,
-    most: 50,
-    possible: [3, 900],
-    typical: 25,
-    of: 'the hem of a long skirt, off the floor,',
-    source: 'textbook: 2.5 cm at the front',
-  },
-  onFloor: {
-    least: 100,
-    most: 3000,
-    possible: [20, 5000],
-    typical: 600,
-    of: 'a train, on the floor,',
-    source: 'from 30 cm on; the court rule of 1922 allowed 18 in beyond the heel',
-  },
-  heel: { least: 10, most: 130, typical: 65, of: 'a heel', source: PRACTICE },
-  drop: {
-    least: 1,
-    most: 160,
-    possible: [0.1, 300],
-    typical: 50,
-    of: 'the drop of a bodice below the waist',
-    source: `to 15 cm at a point, ${PRACTICE}`,
-  },
-  waist: {
-    least: 480,
-    most: 1500,
-    possible: [200, 2800],
-    typical: 720,
-    of: 'a waist',
-    source: 'EN 13402-3, from memory: women 60 to 110 cm; children from 48',
-  },
-  hip: {
-    least: 500,
-    most: 1500,
-    possible: [400, 1900],
-    typical: 980,
-    of: 'a hip',
-    source: 'EN 13402-3, from memory: women 84 to 132 cm',
-  },
-  shoulders: {
-    least: 600,
-    most: 1600,
-    possible: [500, 2000],
-    typical: 1080,
-    of: 'a girth over the shoulders',
-    source: 'from memory: women 95 to 125 cm',
-  },
-  /** Waist to floor is about 0.62 of her height (from memory): 160 cm belongs to one of 2.6 m. */
-  level: {
-    least: 250,
-    most: 1350,
-    possible: [150, 1600],
-    typical: 1000,
-    of: 'a skirt, from the waist to the level hem,',
-    source: 'from memory: waist to floor is about 0.62 of the height',
-  },
-  opening: {
-    least: 100,
-    most: 400,
-    possible: [50, 900],
-    typical: 220,
-    of: 'the opening below the waist',
-    source: 'zips are sold 20 to 60 cm long: common practice',
-  },
-  closureStarts: {
-    least: 12,
-    most: 40,
-    possible: [5, 100],
-    typical: 25,
-    of: 'the start of a closure below the waist seam',
-    source: `2.5 cm, clear of the bulk, ${PRACTICE}`,
-  },
-  bonesEnd: {
-    least: 8,
-    most: 30,
-    possible: [0.5, 80],
-    typical: 13,
-    of: 'the end of the bones above the waist seam',
-    source: 'textbook: 13 mm',
-  },
-  secondRow: { least: 1, most: 10, typical: 3, of: 'a second row of stitching', source: PRACTICE },
-  clearance: {
-    least: 10,
-    most: 50,
-    possible: [5, 400],
-    typical: 25,
-    of: 'the clearance of a bustled hem',
-    source: PRACTICE,
-  },
-  loop: { least: 8, most: 60, typical: 20, of: 'a loop', source: PRACTICE },
-  anchor: {
-    least: 60,
-    most: 400,
-    possible: [20, 700],
-    typical: 150,
-    of: 'the anchor of a bustle below the waist',
-    source: PRACTICE,
-  },
-  hoop: {
-    least: 1500,
-    most: 4500,
-    possible: [900, 7000],
-    typical: 3000,
-    of: 'the lowest hoop',
-    source: "a comfortable one from 250 cm on, about 300 with a train; a child's from 150: common practice",
-  },
-  hoopOffFloor: {
-    least: 25,
-    most: 150,
-    possible: [10, 600],
-    typical: 50,
-    of: 'the lowest hoop, off the floor,',
-    source: PRACTICE,
-  },
-  ease: { least: 5, most: 100, typical: 20, of: 'ease over a petticoat', source: PRACTICE },
-  flounceDepth: {
-    least: 30,
-    most: 450,
-    possible: [15, 900],
-    typical: 150,
-    of: 'the depth of a flounce or tier',
-    source: PRACTICE,
-  },
-  aboveHem: {
-    least: 20,
-    most: 600,
-    possible: [5, 1200],
-    typical: 60,
-    of: 'the height of a flounce above the hem',
-    source: PRACTICE,
-  },
-  godetWidth: {
-    least: 100,
-    most: 800,
-    possible: [50, 2000],
-    typical: 400,
-    of: 'a godet at the hem',
-    source: PRACTICE,
-  },
-  pleat: { least: 5, most: 150, typical: 40, of: 'the depth of a pleat', source: PRACTICE },
-  gap: { least: 100, most: 500, typical: 250, of: 'a gap to turn through', source: PRACTICE },
-  edgingDepth: { least: 5, most: 300, typical: 60, of: 'an edging', source: PRACTICE },
-  edgingRepeat: { least: 5, most: 600, typical: 120, of: 'the repeat of an edging', source: PRACTICE },
-  scallop: { least: 2, most: 80, typical: 15, of: 'a scallop', source: PRACTICE },
-  trimWidth: { least: 3, most: 200, typical: 20, of: 'a trim', source: `braid to 15 cm, ${PRACTICE}` },
-  notionLength: {
-    least: 50,
-    most: 5000,
-    possible: [20, 30_000],
-    typical: 800,
-    of: 'a notion sold by length',
-    source: PRACTICE,
-  },
-  soldBy: {
-    least: 50,
-    most: 1000,
-    possible: [10, 5000],
-    typical: 100,
-    of: 'the step that a shop sells by',
-    source: 'textbook: 0.1 to 0.5 m, 1/8 yd',
-  },
-  pinnedUp: {
-    least: 1,
-    most: 100,
-    possible: [0.5, 300],
-    typical: 10,
-    of: 'what is pinned at a fitting',
-    source: PRACTICE,
-    signed: true,
-  },
-  takeIn: {
-    least: 1,
-    most: 30,
-    possible: [0.5, 80],
-    typical: 8,
-    of: 'what a seam is taken in on each side',
-    source: PRACTICE,
-    signed: true,
-  },
-  bodyHeight: {
-    least: 850,
-    most: 2000,
-    typical: 1680,
-    possible: [600, 2300],
-    of: 'a height',
-    source: 'EN 13402-3, from memory: women 152 to 184 cm; children from 92',
-  },
-  laced: {
-    least: 10,
-    most: 160,
-    possible: [5, 320],
-    typical: 50,
-    of: 'the gap of a lacing',
-    source: 'Spirella: 2 to 3 in; lace figured for 7 to 27 cm',
-  },
-  eyelets: { least: 10, most: 60, typical: 25, of: 'eyelet to eyelet', source: 'textbook: 2 to 3 cm' },
-  eyeletEdge: { least: 6, most: 40, typical: 15, of: 'from the edge to an eyelet', source: PRACTICE },
-  boneWidth: { least: 4, most: 20, typical: 7, of: 'the width of a bone', source: PRACTICE },
-  strapLength: {
-    least: 150,
-    most: 700,
-    possible: [100, 1100],
-    typical: 380,
-    of: 'a strap',
-    source: PRACTICE,
-  },
-  capeLength: { least: 100, most: 1800, possible: [50, 3000], typical: 400, of: 'a cape', source: PRACTICE },
-  upperFacing: { least: 25, most: 120, typical: 50, of: 'a facing', source: PRACTICE },
-  lap: { least: 3, most: 30, typical: 10, of: 'the lap of two sheets', source: PRACTICE },
-  margin: {
-    least: 3,
-    most: 20,
-    typical: 10,
-    of: 'the margin of a sheet',
-    source: "printers' manuals: 1.8 to 12.7 mm",
-  },
-} as const satisfies Readonly<Record<string, Usual>>;
-
-/** Steps that cloth and trims are sold by, mm: tenths, quarters and halves of a metre or a yard, eighths of a yard. */
-export const SOLD_BY: readonly number[] = [
-  ...[0.1, 0.2, 0.25, 0.5, 1, 2, 5].map((metres) => metres * 1000),
-  ...[1 / 8, 1 / 4, 1 / 2, 1, 2].map((yards) => yards * 914.4),
-];
+export const USUAL = { ...CUTS, ...FINISHES, ...GOODS, ...SKIRTS, ...BODIES };
 
 /**
  * Which figure of a spec is which: paths with `*` for any name or number. An overskirt's are the gown's, below
@@ -394,6 +50,21 @@ export const FIGURES: readonly (readonly [string, Usual])[] = [
   ['bustle.clearance', USUAL.clearance],
   ['bustle.loop', USUAL.loop],
   ['bustle.points.*.anchor', USUAL.anchor],
+  ['waist.width', USUAL.waistWidth],
+  ['waist.overlap', USUAL.bandOverlap],
+  ['layers.*.facing.depth', USUAL.edgeFacing],
+  ['slits.*.facing.depth', USUAL.edgeFacing],
+  ['wrap.edge-facing.depth', USUAL.edgeFacing],
+  ['wrap.overlap', USUAL.wrapOverlap],
+  ['wrap.overlap-at-hem', USUAL.wrapOverlap],
+  ['wrap.ties.length', USUAL.tieLength],
+  ['wrap.ties.width', USUAL.trimWidth],
+  ['pleats.*.fold-depth', USUAL.foldDepth],
+  ['darts.*.takes-in', USUAL.dart],
+  ['darts.*.length', USUAL.dartLength],
+  ['pockets.*.opening', USUAL.pocketOpening],
+  ['pockets.*.depth', USUAL.pocketDepth],
+  ['pockets.*.width', USUAL.pocketWidth],
   ['petticoat.hoop', USUAL.hoop],
   ['petticoat.hoop-off-floor', USUAL.hoopOffFloor],
   ['petticoat.ease', USUAL.ease],
@@ -419,4 +90,10 @@ export const FIGURES: readonly (readonly [string, Usual])[] = [
   ['paper.lap', USUAL.lap],
   ['paper.margin', USUAL.margin],
   ['paper.margin.*', USUAL.margin],
+];
+
+/** Steps that cloth and trims are sold by, mm: tenths, quarters and halves of a metre or a yard, eighths of a yard. */
+export const SOLD_BY: readonly number[] = [
+  ...[0.1, 0.2, 0.25, 0.5, 1, 2, 5].map((metres) => metres * 1000),
+  ...[1 / 8, 1 / 4, 1 / 2, 1, 2].map((yards) => yards * 914.4),
 ];
