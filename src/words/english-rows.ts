@@ -16,7 +16,7 @@ export function englishRows({ length, list, station }: Basics) {
         `Set one by one, on both sides of her; along the cloth, ${unit}, and across the gore from its front edge, as drawn`,
       percent: (share: number): string => `${Number((100 * share).toFixed(1))} %`,
       chart: (name: string, size: string, isHalf: boolean): string =>
-        `Placing chart of the ${name}, ${size}: each piece as it is drawn, right side up${isHalf ? ', her left; on the fold its half. Turn it over for her right.' : ', all round her.'}`,
+        `Placing chart of the ${name}${size === '' ? '' : `, ${size}`}: each piece as it is drawn, right side up${isHalf ? ', her left; on the fold its half. Turn it over for her right.' : ', all round her.'}`,
       piece: (name: string, count: number, times: number, once: number): string => {
         const beside = times === 1 ? `${count - once}` : `${times} × ${count - once}`;
         if (once === 0) return `${name}: ${beside}`;

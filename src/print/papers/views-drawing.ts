@@ -39,7 +39,7 @@ const FLOOR: LineStyle = { width: 0.16, grey: 0.45 };
 
 /** Type, and room between views, mm on paper. */
 const TEXT = 2.8;
-const GAP = 8;
+const GAP = 5;
 /** Cloth never nearer to a name than this. */
 const NAME = 2 * TEXT;
 /** Room for the train's length beside the view from above. */
