@@ -1,16 +1,16 @@
 import { readFileSync } from 'node:fs';
 import { defineConfig, type Plugin } from 'vitest/config';
-import { compileSearch, searchSources } from './bin/compile-search.js';
+import { compileAll, compiledSources } from './bin/compile-search.js';
 
 /** As the build does: compiled where its sources have changed, and its bytes stand where it is imported. */
 const wasmInlined: Plugin = {
   name: 'wasm-inlined',
   enforce: 'pre',
-  buildStart: compileSearch,
+  buildStart: compileAll,
   async load(file) {
     if (!file.endsWith('.wasm')) return undefined;
-    await compileSearch();
-    for (const source of searchSources()) this.addWatchFile(source);
+    await compileAll();
+    for (const source of compiledSources()) this.addWatchFile(source);
     return `export default Uint8Array.from(atob('${readFileSync(file, 'base64')}'), (byte) => byte.charCodeAt(0));`;
   },
 };

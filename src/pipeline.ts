@@ -32,6 +32,7 @@ import { type EdgeUnder, onSewnEdge } from './draft/on-sewn-edge.ts';
 import { partFindings } from './draft/part-findings.ts';
 import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
+import { wrapFindings } from './draft/wrap-findings.ts';
 import type { CutSet, DraftedGown } from './drafted-gown.ts';
 import { bindingParts } from './finishing/binding-parts.ts';
 import { edgeFacingParts } from './finishing/edge-facing-parts.ts';
@@ -39,6 +40,7 @@ import { facingParts } from './finishing/facing-parts.ts';
 import {
   edgeFacingTooDeep,
   facingTooDeep,
+  kicksInFacing,
   upperFacingTooDeep,
   waistFacingTooDeep,
 } from './finishing/finishing-problems.ts';
@@ -67,6 +69,7 @@ import { fittingReport } from './report/fitting-report.ts';
 import { findingsOf, gownReport } from './report/gown-report.ts';
 import { partReport } from './report/part-report.ts';
 import { pleatReport } from './report/pleat-report.ts';
+import { stonesMarked } from './stones/stone-marks.ts';
 import { measureGown } from './truing/measure-gown.ts';
 import { measurePart } from './truing/measure-parts.ts';
 import { trueOverBody } from './truing/over-body.ts';
@@ -182,11 +185,13 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...partFindings(gown, drafts, parts),
     ...facings.tooDeep.map((found) => facingTooDeep(found, gown.units)),
     ...('gore' in ofWaist ? [waistFacingTooDeep(gown.waist!, ofWaist, gown.units)] : []),
-    ...('gore' in ofEdges ? [edgeFacingTooDeep(gown.edgeFacing!, ofEdges, gown.units)] : []),
+    ...('gore' in ofEdges ? [edgeFacingTooDeep(ofEdges.facing, ofEdges, gown.units)] : []),
     ...openingProblems(gown, drafts),
     ...('gore' in upper ? [upperFacingTooDeep(gown.askedBodice!.facing!, upper.gore, gown.units)] : []),
     ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),
+    ...kicksInFacing(gown),
     ...pleatFindings(gown, drafts.layers),
+    ...wrapFindings(gown, drafts.layers),
     ...wideAllowances(drafts.layers).map((wide) => allowanceWiderThanGore(wide, gown.units)),
   ];
 
@@ -200,7 +205,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
   let skirt: Skirt | undefined;
   // Of a gown with errors nothing is cut, and its lines may be past drawing.
   const isWrong = diagnostics.some(({ level }) => level === 'error');
-  const own = isWrong ? undefined : cutPieces(gown, drafts.layers, parts);
+  const own = isWrong ? undefined : cutPieces(gown, drafts.layers, parts, stonesMarked(gown, drafts));
   diagnostics.push(...crossedOutlines(gown, own ?? []).map(outlineCrosses));
   let pieces: readonly CutPiece[] | undefined;
   const cut: CutSet = {

@@ -51,10 +51,10 @@ export function outlineCrosses(crossed: CrossedOutline): Diagnostic {
 const crosses = error(
   'outline-crosses-itself',
   ({ gore, layers, line, crosses: what, edge }: CrossedOutline) => ({
-    message: `The ${line} of ${quoted(gore)} (${layers.length === 1 ? 'layer' : 'layers'} ${layers.map((layer) => quoted(layer)).join(', ')}) crosses ${what} near its ${quoted(edge)}.`,
+    message: `The ${line} line of ${quoted(gore)} (${layers.length === 1 ? 'layer' : 'layers'} ${layers.map((layer) => quoted(layer)).join(', ')}) crosses ${what === 'itself' ? what : 'its seam line'} near its ${quoted(edge)}.`,
     why: 'Such a piece cannot be cut.',
     hint:
-      line === 'cut line'
+      line === 'cut'
         ? 'Take a narrower allowance there or beside it, or check the widths, lengths and drops of this piece.'
         : 'Check the widths, lengths and drops of this piece; one of them does not fit the others.',
   }),

@@ -13,9 +13,9 @@ import type { Gown } from '../gown/gown.ts';
 export interface CrossedOutline {
   readonly gore: string;
   readonly layers: readonly string[];
-  readonly line: 'seam line' | 'cut line';
+  readonly line: 'seam' | 'cut';
   /** Itself, or the cut line the seam line that it goes round. */
-  readonly crosses: 'itself' | 'its seam line';
+  readonly crosses: 'itself' | 'its-seam';
   readonly edge: string;
   /** Of the gore or the part. */
   readonly place: () => Span;
@@ -47,11 +47,11 @@ function crossedOutline({
     at: Point,
   ): Omit<CrossedOutline, 'place'> => ({ gore, layers, line, crosses, edge: nearestEdge(edges, at) });
   const seamCrossing = selfCrossing(curvesOf(piece.edges), FLAT);
-  if (seamCrossing !== undefined) return found('seam line', 'itself', piece.edges, seamCrossing);
+  if (seamCrossing !== undefined) return found('seam', 'itself', piece.edges, seamCrossing);
   const cutCrossing = selfCrossing(curvesOf(cutEdges), FLAT);
-  if (cutCrossing !== undefined) return found('cut line', 'itself', cutEdges, cutCrossing);
+  if (cutCrossing !== undefined) return found('cut', 'itself', cutEdges, cutCrossing);
   const outside = seamOutside(piece.edges, cutEdges);
-  return outside === undefined ? undefined : found('cut line', 'its seam line', piece.edges, outside);
+  return outside === undefined ? undefined : found('cut', 'its-seam', piece.edges, outside);
 }
 
 /** A point of the seam line that lies outside of what is cut. */

@@ -1,9 +1,12 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDraft } from '../draft/draft-layers.ts';
 import { NOTCH_AT as GODET_NOTCH } from '../draft/godets.ts';
+import { withKicks } from '../draft/kick-extension.ts';
 import { onBias } from '../draft/on-bias.ts';
 import type { Part } from '../draft/part.ts';
-import { type CutPiece, linesOf, type Piece } from '../draft/piece.ts';
+import { type CutPiece, linesOf, type Piece, type StonesMarked } from '../draft/piece.ts';
+import type { PieceRemark } from '../draft/piece-remark.ts';
+import { beyondWrap, runOn } from '../draft/wrapped.ts';
 import type { Point } from '../geometry/curve.ts';
 import { areDrawable } from '../geometry/endless.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
@@ -15,8 +18,8 @@ import type { GownLines } from '../gown/lines.ts';
 import { goresOnce } from '../gown/lines.ts';
 import { type AllowancePlan, allowancePlan, partPlan } from './allowance-plan.ts';
 import { cutOutline } from './cut-outline.ts';
+import { facingMarks } from './facing-marks.ts';
 import { fullnessRemarks, quarterNotches } from './fullness-marks.ts';
-import { withKicks } from './kick-extension.ts';
 import { APART, notchDistances, notchesOf } from './notches.ts';
 import { withPleats } from './open-pleats.ts';
 import { partRemarks } from './part-remarks.ts';
@@ -26,6 +29,7 @@ import { pleatMarks } from './pleats.ts';
 import { type TopFullness, topFullness } from './top-fullness.ts';
 import { tuckLines, tuckRemarks } from './tuck-lines.ts';
 import { withDarts } from './with-darts.ts';
+import { fullForWrap, withWrapNotches, wrapMarks, wrapRemarks } from './wrap-marks.ts';
 
 /**
  * Adds every layer's allowances: gores from the centre front round, then flounces, strips and godets. Layers whose cut
@@ -35,15 +39,23 @@ export function cutPieces(
   gown: GownToCut,
   layers: readonly LayerDraft[],
   parts: readonly Part[] = [],
+  stonesOn: StonesOn = () => [],
 ): CutPiece[] {
-  const alike = new Map<string, { blank: Blank; layers: string[] }>();
-  for (const blank of [...goreBlanks(gown, layers), ...parts.map((part) => partBlank(gown, part))]) {
+  const alike = new Map<string, Blank[]>();
+  const drafts = [...new Set(layers.map(({ draft }) => draft))];
+  const notches = new Map(drafts.map((draft) => [draft, distancesBySeam(gown, draft)]));
+  const marked = ({ draft }: LayerDraft) => notches.get(draft)!;
+  const own = parts.map((part) => partBlank({ ...part, notches: facingMarks(part, layers, marked) }));
+  for (const blank of [...goreBlanks(gown, layers, notches, stonesOn), ...own]) {
     const same = alike.get(blank.key);
-    if (same === undefined) alike.set(blank.key, { blank, layers: [blank.layer.name] });
-    else same.layers.push(blank.layer.name);
+    if (same === undefined) alike.set(blank.key, [blank]);
+    else same.push(blank);
   }
-  return [...alike.values()].map(({ blank, layers: names }) => drawable(cutPiece(blank, names)));
+  return [...alike.values()].map((same) => drawable(cutPiece(same)));
 }
+
+/** What is set on a piece of a layer: `gore` is its place among the draft's pieces. */
+export type StonesOn = (layer: Layer, piece: Piece, gore: number) => readonly StonesMarked[];
 
 /** @throws RangeError for a piece at no real place: sheets and lays would be looked for without end */
 function drawable(cut: CutPiece): CutPiece {
@@ -55,7 +67,7 @@ function drawable(cut: CutPiece): CutPiece {
 }
 
 /** What of the gown its pieces need beside their outlines. */
-export type GownToCut = GownLines & Pick<Gown, 'units' | 'godets' | 'pleats' | 'slits' | 'pockets'>;
+export type GownToCut = GownLines & Pick<Gown, 'godets' | 'pleats' | 'slits' | 'pockets' | 'wrap'>;
 
 /** A piece of one layer before its allowances are drawn. */
 interface Blank {
@@ -65,18 +77,23 @@ interface Blank {
   readonly notches: ReadonlyMap<string, readonly number[]>;
   readonly full?: TopFullness;
   readonly quartered: boolean;
-  readonly remarks: readonly string[];
+  readonly remarks: readonly PieceRemark[];
   readonly marks?: CutPiece['marks'];
+  readonly stones?: readonly StonesMarked[];
   readonly folds: readonly PleatFold[];
   /** Pieces of the same key have the same outline. */
   readonly key: string;
 }
 
 /** Every gore of every layer, gore by gore from the centre front round. */
-function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
-  const { units, pleats } = gown;
+function goreBlanks(
+  gown: GownToCut,
+  layers: readonly LayerDraft[],
+  notches: ReadonlyMap<GownDraft, ReadonlyMap<string, readonly number[]>>,
+  stonesOn: StonesOn,
+): Blank[] {
+  const { pleats } = gown;
   const drafts = [...new Set(layers.map(({ draft }) => draft))];
-  const notches = new Map(layers.map(({ draft }) => [draft, distancesBySeam(gown, draft)]));
   return goresOnce(gown).flatMap((gore, index) =>
     layers
       .filter(({ layer }) => hasGore(layer, gore))
@@ -84,23 +101,27 @@ function goreBlanks(gown: GownToCut, layers: readonly LayerDraft[]): Blank[] {
         cutsOf(draft, index).map(({ piece: drafted, gore: own }): Blank => {
           const plain = layer.grain === 'bias' ? onBias(drafted) : drafted;
           const placed = pleatsOfLayer(pleats, layer);
-          const { piece, marks } = withKicks(plain, placed, allCuts(draft));
-          const folds = pleatFolds(placed, plain);
+          const beyond = beyondWrap(plain, draft, allCuts(draft));
+          const { piece, marks } = withKicks(beyond.reduce(runOn, plain), placed, allCuts(draft));
           const plan = allowancePlan(layer, piece, gore.roughCut);
-          const full = topFullness(layer, draft, own);
+          const darted = topFullness(layer, draft, own);
+          const folds = pleatFolds(placed, plain, darted);
+          const full = fullForWrap(darted, plain, beyond);
           return {
             piece,
             layer,
             plan,
-            notches: notches.get(draft)!,
+            notches: withWrapNotches(notches.get(draft)!, plain, beyond, full),
             ...(full === undefined ? {} : { full }),
             quartered: full !== undefined && full.rule.by === 'gathers',
             remarks: [
-              ...(full === undefined ? [] : fullnessRemarks(full, units)),
-              ...pleatRemarks(placed, plain, units),
-              ...tuckRemarks(layer, units),
+              ...(full === undefined ? [] : fullnessRemarks(full)),
+              ...pleatRemarks(placed, plain),
+              ...tuckRemarks(layer),
+              ...wrapRemarks(gown, beyond),
             ],
-            marks: [...marks, ...tuckLines(piece, layer)],
+            marks: [...marks, ...tuckLines(piece, layer), ...wrapMarks(gown, beyond)],
+            stones: stonesOn(layer, plain, own),
             folds,
             key: JSON.stringify([
               index,
@@ -129,7 +150,7 @@ function allCuts({ cutAs, pieces }: GownDraft): readonly Piece[] {
   return cutAs === undefined ? pieces : cutAs.map(({ piece }) => piece);
 }
 
-function partBlank({ units }: GownToCut, part: Part): Blank {
+function partBlank(part: Part): Blank {
   const own = partPlan(part);
   return {
     piece: part.piece,
@@ -137,14 +158,19 @@ function partBlank({ units }: GownToCut, part: Part): Blank {
     plan: own,
     notches: part.notches,
     quartered: part.quartered,
-    remarks: partRemarks(part, units),
+    remarks: partRemarks(part),
     marks: part.marks ?? [],
     folds: [],
     key: JSON.stringify([part.piece.part, part.piece.gore, part.piece.edges, own]),
   };
 }
 
-function cutPiece(blank: Blank, layers: readonly string[]): CutPiece {
+/** @param same blanks of one outline, a layer each */
+function cutPiece(same: readonly Blank[]): CutPiece {
+  const blank = same[0]!;
+  const layers = same.map(({ layer }) => layer.name);
+  const stones = same.flatMap((one) => one.stones ?? []);
+  const remarks = [...blank.remarks, ...stoneRemarks(stones)];
   const { plan, full } = blank;
   const piece: Piece = { ...blank.piece, layers };
   const top = piece.edges[0]!.name;
@@ -166,10 +192,20 @@ function cutPiece(blank: Blank, layers: readonly string[]): CutPiece {
     ],
     allowances: plan.widths,
     roughCut: plan.roughCut,
+    ...(stones.length === 0 ? {} : { stones }),
     labelAt: labelPlace(piece),
-    ...(blank.remarks.length === 0 ? {} : { remarks: blank.remarks }),
+    ...(remarks.length === 0 ? {} : { remarks }),
   };
   return withPleats(flat, blank.folds);
+}
+
+function stoneRemarks(stones: readonly StonesMarked[]): PieceRemark[] {
+  const layers = [...new Set(stones.map(({ layer }) => layer))];
+  return layers.map((layer) => ({
+    kind: 'stones-marked',
+    layer,
+    names: stones.filter((set) => set.layer === layer).map(({ name }) => name),
+  }));
 }
 
 /** Under a rough cut: where the hem's allowance will be cut once the gown has hung and been levelled. */

@@ -1,11 +1,11 @@
 import type { Piece } from '../draft/piece.ts';
+import { isFrontLeft } from '../draft/piece-sides.ts';
 import type { Curve, Point } from '../geometry/curve.ts';
 import { endOf, pointAt, startOf, tangentAt } from '../geometry/evaluate.ts';
 import { fitCubics } from '../geometry/fit-cubics.ts';
 import { lengthOfRun, placeOnRun } from '../geometry/length.ts';
 import { add, along, cross, distance, leftOf, scaled, subtract, unit } from '../geometry/point.ts';
 import { FIT } from '../geometry/tolerances.ts';
-import { isFrontLeft } from './pleat-folds.ts';
 import type { TopFullness } from './top-fullness.ts';
 
 /** One dart opened out on a piece: its two legs from its point up to the waist seam, and the seam on both sides of it. */
@@ -15,6 +15,8 @@ export interface OpenDart {
   /** Upper ends of the legs as drawn. */
   readonly left: Point;
   readonly right: Point;
+  /** To which side it is folded, as drawn. */
+  readonly folds: 'left' | 'right';
   /** Angle between the legs, radians. */
   readonly angle: number;
   /** From the seam half-way to the dart before it, up to the left leg; and from the right leg on. */
@@ -32,7 +34,13 @@ const ROUNDS = 12;
  */
 export function dartedWaist(piece: Piece, { rule, cut, sewn }: TopFullness): OpenDart[] {
   const darts = [...(rule.darts ?? [])].sort((a, b) => a.at - b.at);
-  const inOrder = isFrontLeft(piece) ? darts : darts.map((dart) => ({ ...dart, at: 1 - dart.at })).reverse();
+  const frontLeft = isFrontLeft(piece);
+  const drawn = darts.map((dart) => ({
+    ...dart,
+    at: frontLeft ? dart.at : 1 - dart.at,
+    folds: (dart.towards === 'front') === frontLeft ? ('left' as const) : ('right' as const),
+  }));
+  const inOrder = frontLeft ? drawn : drawn.reverse();
   const run = piece.edges[0]!.curves;
   const all = inOrder.reduce((sum, { takesIn }) => sum + takesIn, 0);
   const taken = inOrder.map(({ takesIn }) => (takesIn * (cut - sewn)) / all);
@@ -40,10 +48,11 @@ export function dartedWaist(piece: Piece, { rule, cut, sewn }: TopFullness): Ope
     ({ at }, i) => at * sewn + taken.slice(0, i).reduce((sum, own) => sum + own, 0) + taken[i]! / 2,
   );
   const bounds = [0, ...middles.slice(1).map((middle, i) => (middle + middles[i]!) / 2), cut];
-  return inOrder.map(({ name, length }, i) =>
+  return inOrder.map(({ name, length, folds }, i) =>
     openDart(run, {
       name,
       length,
+      folds,
       taken: taken[i]!,
       middle: middles[i]!,
       from: bounds[i]!,
@@ -52,9 +61,25 @@ export function dartedWaist(piece: Piece, { rule, cut, sewn }: TopFullness): Ope
   );
 }
 
+/** What the darts take in that lie nearer to a side of the piece than so much of its sewn top, mm. */
+export function takenBeside(
+  piece: Piece,
+  { rule, cut, sewn }: TopFullness,
+  side: 'left' | 'right',
+  length: number,
+): number {
+  const { darts = [] } = rule;
+  const all = darts.reduce((sum, { takesIn }) => sum + takesIn, 0);
+  const fromFront = (side === 'left') === isFrontLeft(piece);
+  return darts
+    .filter(({ at }) => (fromFront ? at : 1 - at) * sewn < length)
+    .reduce((sum, { takesIn }) => sum + (takesIn * (cut - sewn)) / all, 0);
+}
+
 interface Asked {
   readonly name: string;
   readonly length: number;
+  readonly folds: OpenDart['folds'];
   readonly taken: number;
   /** Along the waist edge as it is drawn without the dart. */
   readonly middle: number;
@@ -81,7 +106,11 @@ function placeOf(run: readonly Curve[], way: number): { readonly at: Point; read
   return { at: pointAt(curve, t), along: tangentAt(curve, t) };
 }
 
-function lifted(run: readonly Curve[], { name, length, middle, from, to }: Asked, apart: number): OpenDart {
+function lifted(
+  run: readonly Curve[],
+  { name, length, folds, middle, from, to }: Asked,
+  apart: number,
+): OpenDart {
   const centre = placeOf(run, middle);
   const point = along(centre.at, leftOf(centre.along), -length);
   const [ends, starts] = [middle - apart / 2, middle + apart / 2];
@@ -99,6 +128,7 @@ function lifted(run: readonly Curve[], { name, length, middle, from, to }: Asked
   const after = stretch(run, starts, to, other, leg - r2, 'start');
   return {
     name,
+    folds,
     point,
     left: endOf(before[before.length - 1]!),
     right: startOf(after[0]!),

@@ -1,6 +1,5 @@
-import { tapeText } from '../diagnostics/tape-text.ts';
-import type { Units } from '../diagnostics/units.ts';
 import type { Notch, Piece } from '../draft/piece.ts';
+import type { PieceRemark } from '../draft/piece-remark.ts';
 import type { Line } from '../geometry/curve.ts';
 import { pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { lengthOfRun, placeOnRun } from '../geometry/length.ts';
@@ -30,25 +29,22 @@ function tickAt(run: Piece['edges'][number]['curves'], distance: number, width: 
   return { kind: 'line', from: along(point, out, width), to: along(point, out, width - depth) };
 }
 
-/** What the maker does with the top, for the text on the piece. */
-export function fullnessRemarks(full: TopFullness, units: Units): string[] {
-  const { by, darts = [] } = full.rule;
-  if (by !== 'darts') return [fullnessRemark(full, units)];
-  return darts.map(
-    ({ name, takesIn, length }) =>
-      `${name}: takes in ${tapeText(takesIn, units)} at the waist, ${tapeText(length, units)} long`,
-  );
-}
-
-export function fullnessRemark(full: TopFullness, units: Units): string {
-  const from = tapeText(full.cut, units);
-  const to = tapeText(full.sewn, units);
-  if (full.rule.by === 'gathers') return `gather the top from ${from} to ${to}`;
-  const { count, depth } = pleatsOf(full);
-  const kind = full.rule.towards === 'box' ? 'box pleat' : 'pleat';
-  const lie =
-    full.rule.towards === undefined || full.rule.towards === 'box'
-      ? ''
-      : `, towards the ${full.rule.towards}`;
-  return `pleat the top from ${from} to ${to}: ${count} ${count === 1 ? kind : `${kind}s`}, each fold ${tapeText(depth, units)} deep${lie}`;
+/** What the maker does with the top. */
+export function fullnessRemarks(full: TopFullness): PieceRemark[] {
+  const { by, towards, darts = [] } = full.rule;
+  const { cut: from, sewn: to } = full;
+  switch (by) {
+    case 'gathers':
+      return [{ kind: 'gathers', from, to }];
+    case 'pleats':
+      return [{ kind: 'top-pleats', from, to, ...pleatsOf(full), ...(towards !== undefined && { towards }) }];
+    case 'darts':
+      return darts.map(({ name, takesIn, length, towards }) => ({
+        kind: 'dart',
+        name,
+        takesIn,
+        length,
+        towards,
+      }));
+  }
 }

@@ -1,10 +1,10 @@
-import type { CutPiece, Notch } from '../draft/piece.ts';
+import type { CutPiece, Notch, StonesMarked } from '../draft/piece.ts';
 import type { Curve, Line, Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { derivativeAt, pointAt, startOf } from '../geometry/evaluate.ts';
 import { along, dot, leftOf, scaled, subtract, unit } from '../geometry/point.ts';
-import { positionWhere } from '../geometry/run-position.ts';
-import { partOf, reversedRun } from '../geometry/split.ts';
+import { partOfRun, positionWhere } from '../geometry/run-position.ts';
+import { reversedRun } from '../geometry/split.ts';
 import { tidied } from '../geometry/tidied.ts';
 import { reflected, translated } from '../geometry/transform.ts';
 import type { PleatFold } from './pleat-folds.ts';
@@ -37,6 +37,7 @@ function opened(cut: CutPiece, fold: PleatFold): CutPiece {
     cutEdges: opening.edges(cut.cutEdges),
     notches: cut.notches.map((notch) => opening.notch(notch)),
     marks: [...cut.marks.map((mark) => opening.mark(mark)), ...marks],
+    ...(cut.stones === undefined ? {} : { stones: cut.stones.map((set) => opening.stones(set)) }),
     labelAt: opening.movedPoint(cut.labelAt),
   };
 }
@@ -96,6 +97,13 @@ class Opening {
     return { ...notch, ticks: notch.ticks.map((tick) => this.moved(tick) as Line) };
   }
 
+  /** Stones are set on what shows once the pleat is folded: each stays, or goes with what lies beyond. */
+  stones(set: StonesMarked): StonesMarked {
+    const moved = (run: readonly Curve[]) =>
+      this.isBeyond(startOf(run[0]!)) ? run.map((curve) => translated(curve, this.shift)) : run;
+    return { ...set, runs: set.runs.map(moved) };
+  }
+
   /** What is trimmed to, and tucks, run along the whole hem; any other mark lies on one side of the fold. */
   mark(mark: CutPiece['marks'][number]): CutPiece['marks'][number] {
     if (mark.name === 'hem-trim' || mark.name.startsWith('tuck-')) {
@@ -106,15 +114,6 @@ class Opening {
       ? { ...mark, curves: mark.curves.map((curve) => translated(curve, this.shift)) }
       : mark;
   }
-}
-
-/** The part of a run between two of its places. */
-export function partOfRun(run: readonly Curve[], from: number, to: number): Curve[] {
-  return run.flatMap((curve, i) => {
-    const [start, end] = [Math.max(0, from - i), Math.min(1, to - i)];
-    if (end - start <= 1e-12) return [];
-    return [start === 0 && end === 1 ? curve : partOf(curve, start, end)];
-  });
 }
 
 /** Where a run crosses a line that lies so far beside a fold's, to the last digits: the two sides of a fold must meet. */

@@ -1,14 +1,15 @@
 import type { LayerDraft } from '../draft/draft-layers.ts';
 import type { Piece } from '../draft/piece.ts';
+import { chordOf, sidesAt } from '../draft/piece-sides.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import { dot, leftOf, subtract, unit } from '../geometry/point.ts';
-import { positionWhere } from '../geometry/run-position.ts';
+import { partOfRun, positionWhere } from '../geometry/run-position.ts';
 import { reversedRun } from '../geometry/split.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore } from '../gown/layer.ts';
 import type { Pleat } from '../gown/parts.ts';
-import { partOfRun } from './open-pleats.ts';
-import { chordOf, type PleatFold, pleatFolds, pleatsOfLayer, sidesAt } from './pleat-folds.ts';
+import { type PleatFold, pleatFolds, pleatsOfLayer } from './pleat-folds.ts';
+import { type TopFullness, topFullness } from './top-fullness.ts';
 
 /** One pleat in one layer, all round. mm. */
 export interface PleatFacts {
@@ -33,10 +34,19 @@ function factsOf(pleat: Pleat, { layer, draft }: LayerDraft): PleatFacts {
   const pieces = cuts.filter((_, i) => hasGore(layer, { name: cuts[i]!.gore }));
   const sum = (measure: (piece: Piece) => number): number =>
     pieces.reduce((all, piece) => all + (piece.cut === 'single' ? 1 : 2) * measure(piece), 0);
-  const all = sum((piece) => foldsIn(pleat, piece).length);
+  const fullOf = ({ gore }: Piece): TopFullness | undefined =>
+    topFullness(
+      layer,
+      draft,
+      draft.gown.gores.findIndex(({ name }) => name === gore),
+    );
+  const all = sum((piece) => foldsIn(pleat, piece, fullOf(piece)).length);
   const each = pleat.kind === 'knife' || pleat.kind === 'kick' ? 1 : 2;
   const edge = (piece: Piece, which: 0 | 2): number =>
-    foldsIn(pleat, piece).reduce((length, fold) => length + fold.share * lengthUnder(piece, which, fold), 0);
+    foldsIn(pleat, piece, fullOf(piece)).reduce(
+      (length, fold) => length + fold.share * lengthUnder(piece, which, fold),
+      0,
+    );
   const folds = pleat.kind === 'kick' ? all / 2 : all;
   return {
     pleat,
@@ -52,10 +62,10 @@ function factsOf(pleat: Pleat, { layer, draft }: LayerDraft): PleatFacts {
 /** A fold, and how often what it lies over is added: a kick pleat adds it once to each of its gores. */
 type Taken = Pick<PleatFold, 'line' | 'under'> & { readonly depth: number; readonly share: 1 | 2 };
 
-function foldsIn(pleat: Pleat, piece: Piece): Taken[] {
+function foldsIn(pleat: Pleat, piece: Piece, full: TopFullness | undefined): Taken[] {
   const depth = pleat.foldDepth;
   if (pleat.kind !== 'kick')
-    return pleatFolds([pleat], piece).map(({ line, under }) => ({ line, under, depth, share: 2 }));
+    return pleatFolds([pleat], piece, full).map(({ line, under }) => ({ line, under, depth, share: 2 }));
   return sidesAt(piece, pleat.at).map((side) => ({
     line: chordOf(piece, side),
     under: side === 'right' ? 'left' : 'right',

@@ -3,6 +3,7 @@ import * as problems from '../diagnostics/pleat-problems.ts';
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { LayerDraft } from '../draft/draft-layers.ts';
 import type { Piece } from '../draft/piece.ts';
+import { bendOf, sideDown, sidesAt } from '../draft/piece-sides.ts';
 import type { Point } from '../geometry/curve.ts';
 import { flattenedRun } from '../geometry/flatten.ts';
 import { lengthOfRun } from '../geometry/length.ts';
@@ -11,22 +12,26 @@ import { FLAT } from '../geometry/tolerances.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore } from '../gown/layer.ts';
 import type { Pleat } from '../gown/parts.ts';
-import { bendOf, type PleatFold, pleatFolds, pleatsOfLayer, sideDown, sidesAt } from './pleat-folds.ts';
+import { dartedWaist } from './dart-waist.ts';
+import { type PleatFold, pleatFolds, pleatsOfLayer } from './pleat-folds.ts';
+import { type TopFullness, topFullness } from './top-fullness.ts';
 
 /** Pleats that find no room on the drafted gores, or no straight line; each said once. */
 export function pleatFindings({ pleats, units }: Gown, layers: readonly LayerDraft[]): Diagnostic[] {
   const said = new Set<string>();
   return layers
     .flatMap(({ layer, draft }) =>
-      draft.pieces
-        .filter((_, i) => hasGore(layer, draft.gown.gores[i]!))
-        .flatMap((piece) => {
-          const own = pleatsOfLayer(pleats, layer);
-          const bent = bentFindings(own, piece, (length) => tapeText(length, units));
-          return bent.length > 0
-            ? bent
-            : roomFindings(own, piece, layer.name, (length) => tapeText(length, units));
-        }),
+      draft.pieces.flatMap((piece, i) => {
+        if (!hasGore(layer, draft.gown.gores[i]!)) return [];
+        const own = pleatsOfLayer(pleats, layer);
+        const say: Say = (length) => tapeText(length, units);
+        const bent = bentFindings(own, piece, say);
+        if (bent.length > 0) return bent;
+        const full = topFullness(layer, draft, i);
+        const folds = pleatFolds(own, piece, full);
+        const room = roomFindings(folds, piece, layer.name, say);
+        return room.length > 0 || full?.rule.by !== 'darts' ? room : dartFindings(folds, piece, full);
+      }),
     )
     .filter(({ code, span }) => {
       const key = `${code} ${span.start}`;
@@ -55,8 +60,7 @@ function bentFindings(pleats: readonly Pleat[], piece: Piece, say: Say): Diagnos
   });
 }
 
-function roomFindings(pleats: readonly Pleat[], piece: Piece, layer: string, say: Say): Diagnostic[] {
-  const folds = pleatFolds(pleats, piece);
+function roomFindings(folds: readonly PleatFold[], piece: Piece, layer: string, say: Say): Diagnostic[] {
   const wide = folds.flatMap(({ pleat, line, under }) => {
     const room = roomBeside(piece, { pleat, line, under });
     if (pleat.foldDepth < room + STRAIGHT / 10) return [];
@@ -81,6 +85,20 @@ function roomFindings(pleats: readonly Pleat[], piece: Piece, layer: string, say
         problems.pleatsOverlap(other.pleat.place(), other.pleat.name, fold.pleat.name, piece.gore, layer),
       ),
   );
+}
+
+/** A dart in the cloth that a fold lies over, or on its line. */
+function dartFindings(folds: readonly PleatFold[], piece: Piece, full: TopFullness): Diagnostic[] {
+  const darts = dartedWaist(piece, full);
+  return folds.flatMap(({ pleat, line, under }) => {
+    const out = leftOf(unit(subtract(line.to, line.from)));
+    const sign = under === 'left' ? -1 : 1;
+    const met = darts.find(({ left, right, point }) => {
+      const away = [left, right, point].map((at) => sign * dot(subtract(at, line.from), out));
+      return Math.max(...away) > -STRAIGHT && Math.min(...away) < pleat.foldDepth + STRAIGHT;
+    });
+    return met === undefined ? [] : [problems.pleatOnDart(pleat.place(), pleat.name, met.name, piece.gore)];
+  });
 }
 
 /** From a fold's line to the side that it lies towards, or past the piece altogether, mm. */

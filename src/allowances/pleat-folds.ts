@@ -1,12 +1,15 @@
 import type { Piece } from '../draft/piece.ts';
+import { chordOf, type DrawnSide, isFrontLeft, sideDown, sidesAt } from '../draft/piece-sides.ts';
 import type { Line, Point } from '../geometry/curve.ts';
-import { endOf, pointAt, startOf } from '../geometry/evaluate.ts';
+import { pointAt } from '../geometry/evaluate.ts';
 import { lengthOfRun, placeOnRun } from '../geometry/length.ts';
-import { along, dot, leftOf, subtract, unit } from '../geometry/point.ts';
+import { along, leftOf, subtract, unit } from '../geometry/point.ts';
 import { pointOnRun } from '../geometry/run-position.ts';
 import { reversedRun } from '../geometry/split.ts';
 import type { Layer } from '../gown/layer.ts';
 import type { Pleat } from '../gown/parts.ts';
+import { takenBeside } from './dart-waist.ts';
+import type { TopFullness } from './top-fullness.ts';
 
 /**
  * One fold of a pleat on a piece as it is sewn: the line that its outer edge lies on, and on which side of that line
@@ -20,70 +23,24 @@ export interface PleatFold {
   readonly under: 'left' | 'right';
 }
 
-export type DrawnSide = 'left' | 'right';
-
-/** Places of a piece's sides among its edges. */
-const SIDES = { right: 1, left: 3 } as const;
-
 export function pleatsOfLayer(pleats: readonly Pleat[], { name }: Pick<Layer, 'name'>): readonly Pleat[] {
   return pleats.filter(({ layers }) => layers.includes(name));
 }
 
-/** Whether the front of her lies at the left of a piece as it is drawn: not so on her right side. */
-export function isFrontLeft({ side }: Pick<Piece, 'side'>): boolean {
-  return side !== 'right';
-}
-
-/** The drawn sides of a piece that lie at a station, be it a seam or the fold of the cloth. */
-export function sidesAt(piece: Piece, station: string): DrawnSide[] {
-  return (['right', 'left'] as const).filter((side) => {
-    const { name } = piece.edges[SIDES[side]]!;
-    return name === station || (name === 'fold' && station === centreOfFold(piece));
-  });
-}
-
-/** The centre at which a piece lies on the fold. */
-export function centreOfFold({ frontEdge }: Pick<Piece, 'frontEdge'>): string {
-  return frontEdge === 'fold' ? 'centre-front' : 'centre-back';
-}
-
-/** A side from the waist down. */
-export function sideDown(piece: Piece, side: DrawnSide): Piece['edges'][number]['curves'] {
-  const { curves } = piece.edges[SIDES[side]]!;
-  return side === 'right' ? curves : reversedRun(curves);
-}
-
-/** The straight line from the top of a side to its hem. */
-export function chordOf(piece: Piece, side: DrawnSide): Line {
-  const run = sideDown(piece, side);
-  return { kind: 'line', from: startOf(run[0]!), to: endOf(run[run.length - 1]!) };
-}
-
-/** Farthest that a side lies from the straight line between its ends, mm. */
-export function bendOf(piece: Piece, side: DrawnSide, from = 0): number {
-  const run = sideDown(piece, side);
-  const whole = lengthOfRun(run);
-  const points = Array.from({ length: 41 }, (_, i) => {
-    const { curve, t } = placeOnRun(run, from + ((whole - from) * i) / 40);
-    return pointAt(curve, t);
-  });
-  const [first, last] = [points[0]!, points[40]!];
-  const out = leftOf(unit(subtract(last, first)));
-  return Math.max(...points.map((point) => Math.abs(dot(subtract(point, first), out))));
-}
-
 /** Every fold of a piece, in the order in which they are opened out: from the right, so that each leaves those after it in place. */
-export function pleatFolds(pleats: readonly Pleat[], piece: Piece): PleatFold[] {
-  const folds = pleats.filter(({ kind }) => kind !== 'kick').flatMap((pleat) => foldsOf(pleat, piece));
+export function pleatFolds(pleats: readonly Pleat[], piece: Piece, full?: TopFullness): PleatFold[] {
+  const folds = pleats.filter(({ kind }) => kind !== 'kick').flatMap((pleat) => foldsOf(pleat, piece, full));
   return folds.sort(
     (a, b) => b.line.from.x - a.line.from.x || (a.under === b.under ? 0 : a.under === 'right' ? -1 : 1),
   );
 }
 
-function foldsOf(pleat: Pleat, piece: Piece): PleatFold[] {
+function foldsOf(pleat: Pleat, piece: Piece, full: TopFullness | undefined): PleatFold[] {
   if (pleat.fromSeam !== undefined) {
     if (pleat.gore !== piece.gore) return [];
-    return sidesAt(piece, pleat.at).flatMap((side) => inside(pleat, piece, lineBeside(pleat, piece, side)));
+    return sidesAt(piece, pleat.at).flatMap((side) =>
+      inside(pleat, piece, lineBeside(pleat, piece, side, full)),
+    );
   }
   const middle = middleLine(piece);
   if (middle !== undefined && pleat.at === `centre-${piece.middle}`) return inside(pleat, piece, middle);
@@ -134,12 +91,21 @@ function heightAt(piece: Piece, edge: 0 | 2, x: number): number {
   return places.reduce((best, point) => (Math.abs(point.x - x) < Math.abs(best.x - x) ? point : best)).y;
 }
 
-/** So far along the waist seam from a side, and down the gore there: between the ways its two sides run. */
-function lineBeside({ fromSeam = 0 }: Pleat, piece: Piece, side: DrawnSide): Line {
+/**
+ * So far along the waist seam from a side, as it is sewn, past what darts take in; and down the gore there, between the
+ * ways that its two sides run.
+ */
+function lineBeside(
+  { fromSeam = 0 }: Pleat,
+  piece: Piece,
+  side: DrawnSide,
+  full: TopFullness | undefined,
+): Line {
+  const away = fromSeam + (full?.rule.by === 'darts' ? takenBeside(piece, full, side, fromSeam) : 0);
   const waist = side === 'left' ? piece.edges[0]!.curves : reversedRun(piece.edges[0]!.curves);
-  const { curve, t } = placeOnRun(waist, fromSeam);
+  const { curve, t } = placeOnRun(waist, away);
   const from = pointAt(curve, t);
-  const share = Math.min(1, fromSeam / lengthOfRun(waist));
+  const share = Math.min(1, away / lengthOfRun(waist));
   const [own, other] = [side, side === 'left' ? ('right' as const) : ('left' as const)].map((edge) => {
     const chord = chordOf(piece, edge);
     return Math.atan2(chord.to.x - chord.from.x, chord.to.y - chord.from.y);

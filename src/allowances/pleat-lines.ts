@@ -1,5 +1,6 @@
 import type { CutPiece } from '../draft/piece.ts';
-import type { Curve, Line, Point } from '../geometry/curve.ts';
+import { arrowFrom, PLEAT_MARKS } from '../draft/pleat-marks.ts';
+import type { Line, Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { along, dot, subtract } from '../geometry/point.ts';
 import { pointOnRun, positionWhere } from '../geometry/run-position.ts';
@@ -15,17 +16,8 @@ export interface FoldedPlace {
   readonly depth: number;
 }
 
-/** Names of the lines of pleats: what is folded, what the outer fold is brought to, which way, and how far it is stitched. */
-export const PLEAT_MARKS = {
-  fold: 'fold-line',
-  placement: 'placement-line',
-  arrow: 'pleat-arrow',
-  stitched: 'stitched-to',
-} as const;
-
 /** How far below the waist seam and above the hem the arrows lie, mm. */
 const ARROW_FROM_END = 60;
-const HEAD = { long: 5, wide: 2 } as const;
 /** Half of the tick that ends the stitching, mm. */
 const TICK = 6;
 
@@ -83,16 +75,6 @@ function chordAt([top, , bottom]: readonly Edge[], place: FoldedPlace, away: num
       positionWhere(curves, (point) => dot(subtract(point, place.origin), place.right), away),
     );
   return [on(top!), on(bottom!)];
-}
-
-/** One stroke from tail to tip and over both barbs. */
-export function arrowFrom(tail: Point, tip: Point, across: Point): Curve[] {
-  const long = Math.hypot(tip.x - tail.x, tip.y - tail.y);
-  const back = { x: (tail.x - tip.x) / long, y: (tail.y - tip.y) / long };
-  const base = along(tip, back, Math.min(HEAD.long, long / 2));
-  const barbs = [along(base, across, HEAD.wide), along(base, across, -HEAD.wide)] as const;
-  const stroke = (from: Point, to: Point): Line => ({ kind: 'line', from, to });
-  return [stroke(tail, tip), stroke(tip, barbs[0]), stroke(barbs[0], tip), stroke(tip, barbs[1])];
 }
 
 function tickAcross(at: Point, right: Point): Line {

@@ -1,10 +1,10 @@
 import type { CutPiece, Piece } from '../draft/piece.ts';
+import { isFrontLeft } from '../draft/piece-sides.ts';
+import { arrowFrom, PLEAT_MARKS } from '../draft/pleat-marks.ts';
 import type { Point } from '../geometry/curve.ts';
 import { pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { placeOnRun } from '../geometry/length.ts';
 import { along, leftOf } from '../geometry/point.ts';
-import { isFrontLeft } from './pleat-folds.ts';
-import { arrowFrom, PLEAT_MARKS } from './pleat-lines.ts';
 import type { TopFullness } from './top-fullness.ts';
 
 /** How far down from the top edge a pleat's folds are marked, mm. */

@@ -1,6 +1,5 @@
-import { tapeText } from '../diagnostics/tape-text.ts';
-import type { Units } from '../diagnostics/units.ts';
 import type { CutPiece, Piece } from '../draft/piece.ts';
+import type { PieceRemark } from '../draft/piece-remark.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
 import { FIT } from '../geometry/tolerances.ts';
 import { type Layer, tuckedUp } from '../gown/layer.ts';
@@ -31,14 +30,11 @@ export function tuckLines(piece: Piece, layer: Pick<Layer, 'tucks'>): CutPiece['
   );
 }
 
-/** For the text on the piece. */
-export function tuckRemarks(layer: Pick<Layer, 'tucks'>, units: Units): string[] {
+/** What is folded up above the hem line until she has grown. */
+export function tuckRemarks(layer: Pick<Layer, 'tucks'>): PieceRemark[] {
   const { tucks } = layer;
   if (tucks === undefined) return [];
-  const say = (length: number): string => tapeText(length, units);
   const { count, width } = tucks;
-  const folds = tuckHeights(layer).map(([, fold]) => say(fold));
-  return [
-    `${count === 1 ? 'a growth tuck' : `${count} growth tucks`} ${say(width)} wide, cut ${say(tuckedUp(layer))} longer: fold ${folds.join(', ')} above the hem line`,
-  ];
+  const folds = tuckHeights(layer).map(([, fold]) => fold);
+  return [{ kind: 'tucks', count, width, longer: tuckedUp(layer), folds }];
 }

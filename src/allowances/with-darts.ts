@@ -1,11 +1,12 @@
 import type { CutPiece, Piece } from '../draft/piece.ts';
+import { runAcross } from '../draft/unfolded.ts';
 import type { Curve, Line, Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { endOf, startOf } from '../geometry/evaluate.ts';
 import { nearestOnRun } from '../geometry/nearest.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
 import { add, dot, leftOf, scaled, subtract, unit } from '../geometry/point.ts';
-import { positionWhere } from '../geometry/run-position.ts';
+import { partOfRun, positionWhere } from '../geometry/run-position.ts';
 import { reversedRun } from '../geometry/split.ts';
 import { tidied } from '../geometry/tidied.ts';
 import { FIT } from '../geometry/tolerances.ts';
@@ -13,7 +14,6 @@ import { placed, reflected } from '../geometry/transform.ts';
 import type { AllowancePlan } from './allowance-plan.ts';
 import { cutOutline } from './cut-outline.ts';
 import { dartedWaist, type OpenDart } from './dart-waist.ts';
-import { partOfRun } from './open-pleats.ts';
 import type { TopFullness } from './top-fullness.ts';
 
 export const DART_MARKS = { leg: 'dart-leg-line', fold: 'dart-fold-line' } as const;
@@ -26,8 +26,8 @@ export interface Darted {
 }
 
 /**
- * Between a dart's legs waist seam and cut line are what they come to if the dart is folded, its fold to the left, and
- * cut through: the mirror image, in the left leg, of the waist that it lies under, and that once more at the right leg.
+ * Between a dart's legs waist seam and cut line are what they come to if the dart is folded to one side and cut through:
+ * the mirror image, in the leg at that side, of the waist that it lies under, and that once more at the other leg.
  */
 export function withDarts(piece: Piece, full: TopFullness, plan: AllowancePlan): Darted {
   const darts = dartedWaist(piece, full);
@@ -40,10 +40,8 @@ export function withDarts(piece: Piece, full: TopFullness, plan: AllowancePlan):
   const flat: Piece = { ...piece, edges: [{ ...waist!, curves: chain }, ...rest] };
   const cut = cutOutline(flat, plan);
   const width = plan.widths[waist!.name] ?? 0;
-  const seams = darts.map((dart) => foldedCap(dart, dart.before, dart.after));
-  const cuts = darts.map((dart) =>
-    foldedCap(dart, offsetOf(dart.before, width), offsetOf(dart.after, width)),
-  );
+  const seams = darts.map((dart) => capOf(dart, dart.before, dart.after));
+  const cuts = darts.map((dart) => capOf(dart, offsetOf(dart.before, width), offsetOf(dart.after, width)));
   return {
     piece: { ...piece, edges: [{ ...waist!, curves: withCaps(chain, seams) }, ...rest] },
     cutEdges: [{ ...cut[0]!, curves: withCaps(cut[0]!.curves, cuts) }, ...cut.slice(1)],
@@ -63,7 +61,27 @@ interface Cap {
 }
 
 /** @param before a line along the waist up to the left leg, @param after and on from the right leg */
-function foldedCap({ point, left, angle }: OpenDart, before: readonly Curve[], after: readonly Curve[]): Cap {
+function capOf(dart: OpenDart, before: readonly Curve[], after: readonly Curve[]): Cap {
+  if (dart.folds === 'left') return foldedLeft(dart, before, after);
+  // To the right it is folded as its mirror image is to the left.
+  const { point, right, angle } = dart;
+  const { curves, peak } = foldedLeft(
+    { point: acrossPoint(point), left: acrossPoint(right), angle },
+    runAcross(after, 0),
+    runAcross(before, 0),
+  );
+  return { curves: runAcross(curves, 0), peak: acrossPoint(peak) };
+}
+
+function acrossPoint({ x, y }: Point): Point {
+  return { x: -x, y };
+}
+
+function foldedLeft(
+  { point, left, angle }: Pick<OpenDart, 'point' | 'left' | 'angle'>,
+  before: readonly Curve[],
+  after: readonly Curve[],
+): Cap {
   const leg = unit(subtract(left, point));
   const closed = [...before, ...turnedRun(after, point, -angle)];
   const crossing = (way: Point): number =>

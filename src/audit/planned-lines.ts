@@ -46,6 +46,7 @@ function runsOf({ cutPiece, grain }: LaidPiece): (readonly Curve[])[] {
     ...cutPiece.piece.edges.map((edge) => edge.curves),
     ...cutPiece.notches.flatMap((notch) => notch.ticks.map((tick) => [tick])),
     ...cutPiece.marks.map((mark) => mark.curves),
+    ...(cutPiece.stones ?? []).flatMap(({ runs }) => runs),
     [grain],
   ];
 }

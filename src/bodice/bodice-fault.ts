@@ -6,7 +6,12 @@ export type BodiceFault = { readonly place: BodicePlace } & (
   | { readonly code: 'level-twice'; readonly level: string; readonly other: string; readonly above: number }
   | { readonly code: 'waist-missing' }
   | { readonly code: 'nothing-above-waist' }
-  | { readonly code: 'level-out-of-place'; readonly level: string; readonly wants: string }
+  | {
+      readonly code: 'level-out-of-place';
+      readonly level: string;
+      readonly wants: 'above' | 'below';
+      readonly of: string;
+    }
   | {
       readonly code: 'front-exceeds-girth';
       readonly level: string;
@@ -20,7 +25,7 @@ export type BodiceFault = { readonly place: BodicePlace } & (
       readonly station: string;
       readonly stations: readonly string[];
     }
-  | { readonly code: 'edge-height-missing'; readonly edge: string; readonly station: string }
+  | { readonly code: 'edge-height-missing'; readonly edge: BodiceEdge; readonly station: string }
   | { readonly code: 'point-without-height'; readonly station: string }
   | { readonly code: 'laced-fold'; readonly station: string }
   | {
@@ -29,7 +34,7 @@ export type BodiceFault = { readonly place: BodicePlace } & (
       readonly body: number;
       readonly by: number;
     }
-  | { readonly code: 'gap-takes-all'; readonly level: string; readonly part: string; readonly left: number }
+  | { readonly code: 'gap-takes-all'; readonly level: string; readonly part: HalfPart; readonly left: number }
   | {
       readonly code: 'bust-points-too-far';
       readonly level: string;
@@ -39,7 +44,7 @@ export type BodiceFault = { readonly place: BodicePlace } & (
   | {
       readonly code: 'widths-do-not-add-up';
       readonly level: string;
-      readonly part: string;
+      readonly part: HalfPart;
       readonly wanted: number;
       readonly rows: readonly PanelWidth[];
     }
@@ -63,7 +68,7 @@ export type BodiceFault = { readonly place: BodicePlace } & (
       readonly lowest: string;
       readonly at: number;
     }
-  | { readonly code: 'edge-does-not-settle'; readonly edge: string }
+  | { readonly code: 'edge-does-not-settle'; readonly edge: BodiceEdge }
   | {
       readonly code: 'bones-do-not-fit';
       readonly seam: string;
@@ -78,6 +83,11 @@ export type BodiceFault = { readonly place: BodicePlace } & (
     }
   | { readonly code: 'modesty-too-narrow'; readonly width: number; readonly gap: number }
 );
+
+export type BodiceEdge = 'upper-edge' | 'lower-edge';
+
+/** A half of her body, or what of it lies before and behind the side seam. */
+export type HalfPart = 'half' | 'front-part' | 'back-part';
 
 /** Where in the spec: a path under `body` or `bodice.draft`. */
 export type BodicePlace = readonly (string | number)[];

@@ -1,7 +1,7 @@
 import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
 import { error, finding, listed, note, type Words } from '../diagnostics/finding.ts';
 import { quoted } from '../diagnostics/safe-text.ts';
-import type { BodiceFault, PanelWidth } from './bodice-fault.ts';
+import type { BodiceFault, HalfPart, PanelWidth } from './bodice-fault.ts';
 
 /**
  * A fault as it is told to the maker.
@@ -54,7 +54,7 @@ function said(fault: BodiceFault, say: (length: number) => string): Words {
       };
     case 'level-out-of-place':
       return {
-        message: `${quoted(fault.level)} lies ${fault.wants} on any body, and here it does not.`,
+        message: `${quoted(fault.level)} lies ${fault.wants} the ${fault.of} on any body, and here it does not.`,
         why: 'A height with the wrong sign turns the panels upside down there.',
         hint: 'Write `above:` or `below:` the waist, along the body.',
       };
@@ -84,7 +84,7 @@ function said(fault: BodiceFault, say: (length: number) => string): Words {
       };
     case 'edge-height-missing':
       return {
-        message: `Nothing says how high the ${fault.edge} is at the ${centre(fault.station)}.`,
+        message: `Nothing says how high the ${plain(fault.edge)} is at the ${plain(fault.station)}.`,
         why: 'Heights between are filled in from it.',
         hint: `Add ${quoted(`${fault.station}:`)} with its height above the waist.`,
       };
@@ -96,7 +96,7 @@ function said(fault: BodiceFault, say: (length: number) => string): Words {
       };
     case 'laced-fold':
       return {
-        message: `The bodice is laced at the ${centre(fault.station)}, where its panel lies on the fold.`,
+        message: `The bodice is laced at the ${plain(fault.station)}, where its panel lies on the fold.`,
         why: 'A fold has no edges to lace.',
         hint: 'Take `on-fold` out of the panel, or lace it elsewhere.',
       };
@@ -108,7 +108,7 @@ function said(fault: BodiceFault, say: (length: number) => string): Words {
       };
     case 'gap-takes-all':
       return {
-        message: `At the ${fault.level} the lacing leaves ${say(fault.left)} for the ${fault.part}.`,
+        message: `At the ${fault.level} the lacing leaves ${say(fault.left)} for the ${plain(fault.part)}.`,
         why: 'The panels there have no width.',
         hint: 'Make the gap smaller, or look at the girth, the front and the reduction.',
       };
@@ -146,7 +146,7 @@ function said(fault: BodiceFault, say: (length: number) => string): Words {
       };
     case 'edge-does-not-settle':
       return {
-        message: `The ${fault.edge} cannot be laid over these panels.`,
+        message: `The ${plain(fault.edge)} cannot be laid over these panels.`,
         why: 'Its heights and the widths beside it contradict each other.',
         hint: 'Look for a height or a girth that is far from its neighbours.',
       };
@@ -203,7 +203,7 @@ function addUp(
     rows,
   }: {
     readonly level: string;
-    readonly part: string;
+    readonly part: HalfPart;
     readonly wanted: number;
     readonly rows: readonly PanelWidth[];
   },
@@ -212,7 +212,7 @@ function addUp(
   const sum = rows.reduce((total, { width }) => total + width, 0);
   const miss = sum - wanted;
   return {
-    message: `At the ${level} the panels of the ${part} make ${say(sum)} and the body wants ${say(wanted)}: ${say(Math.abs(miss))} too ${miss > 0 ? 'much' : 'little'}.`,
+    message: `At the ${level} the panels of the ${plain(part)} make ${say(sum)} and the body wants ${say(wanted)}: ${say(Math.abs(miss))} too ${miss > 0 ? 'much' : 'little'}.`,
     why: 'Beyond 1.5 mm the bodice would not close, or would gape.',
     hint: 'Correct the widths in the table; a width by the rule changes when the spec says it.',
     table: [
@@ -224,8 +224,9 @@ function addUp(
   };
 }
 
-function centre(station: string): string {
-  return station.replace('-', ' ');
+/** `centre front`, `upper edge`. */
+function plain(name: string): string {
+  return name.replace('-', ' ');
 }
 
 function heightOf(above: number, say: (length: number) => string): string {

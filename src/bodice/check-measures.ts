@@ -35,7 +35,7 @@ function levelFaults({ girths, panels, sideSeam, reduce, lacings }: BodiceMeasur
       faults.push({ code: 'level-twice', place: body(i), level: at, other: other.at, above });
     const wants = ABOVE.includes(at) ? 'above' : BELOW.includes(at) ? 'below' : undefined;
     if ((wants === 'above' && !(above > 0)) || (wants === 'below' && !(above < 0)))
-      faults.push({ code: 'level-out-of-place', place: body(i), level: at, wants: `${wants} the waist` });
+      faults.push({ code: 'level-out-of-place', place: body(i), level: at, wants, of: 'waist' });
     if (front !== undefined && !(front < girth))
       faults.push({ code: 'front-exceeds-girth', place: body(i), level: at, front, girth });
     if (front !== undefined && sideSeam === undefined)
@@ -67,7 +67,7 @@ function outOfOrder(girths: BodiceMeasures['girths'], upper: string, lower: stri
   const [a, b] = [upper, lower].map((name) => girths.findIndex(({ at }) => at === name));
   if (a! < 0 || b! < 0 || girths[a!]!.above > girths[b!]!.above) return [];
   return [
-    { code: 'level-out-of-place', place: ['body', 'girths', a!], level: upper, wants: `above the ${lower}` },
+    { code: 'level-out-of-place', place: ['body', 'girths', a!], level: upper, wants: 'above', of: lower },
   ];
 }
 
@@ -98,7 +98,7 @@ function stationFaults(measures: BodiceMeasures): BodiceFault[] {
   const missing = [CENTRE_FRONT, CENTRE_BACK]
     .filter((station) => upperEdge.above[station] === undefined)
     .map((station): BodiceFault => {
-      return { code: 'edge-height-missing', place: [...draft, 'upper-edge'], edge: 'upper edge', station };
+      return { code: 'edge-height-missing', place: [...draft, 'upper-edge'], edge: 'upper-edge', station };
     });
   const pointless = edges.flatMap(({ edge, point }) =>
     edge.points

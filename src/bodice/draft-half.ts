@@ -1,7 +1,7 @@
 import type { EdgeProfile } from '../draft/edge-profiles.ts';
 import type { GoreFrame } from '../draft/gore-frame.ts';
 import type { Piece } from '../draft/piece.ts';
-import type { BodiceFault } from './bodice-fault.ts';
+import type { BodiceEdge, BodiceFault } from './bodice-fault.ts';
 import { type BodiceMeasures, bodiceStations } from './bodice-measures.ts';
 import { measureFaults } from './check-measures.ts';
 import { beyondGirths, edgeDepths, reachOf } from './edge-depths.ts';
@@ -42,9 +42,9 @@ export function draftHalf(measures: BodiceMeasures, side: 'left' | 'right' = 'le
   if (laid.faults.length > 0) return { faults: laid.faults };
   const { frames } = laid;
   const upper = edgeThrough(frames, depths.upper, pointsOf(measures.upperEdge.points, stations));
-  if (upper === undefined) return unsettled('upper edge', 'upper-edge');
+  if (upper === undefined) return unsettled('upper-edge', 'upper-edge');
   const lower = edgeThrough(frames, depths.lower, pointsOf(measures.lowerEdge.points, stations));
-  if (lower === undefined) return unsettled('lower edge', 'panels');
+  if (lower === undefined) return unsettled('lower-edge', 'panels');
   const crossed = crossing(stations, upper, lower);
   if (crossed.length > 0) return { faults: crossed };
   const pieces = panels.map((_, p) => panelPiece(measures, p, frames[p]!, upper, lower));
@@ -55,7 +55,7 @@ function pointsOf(names: readonly string[], stations: readonly string[]): number
   return names.map((name) => stations.indexOf(name));
 }
 
-function unsettled(edge: string, key: string): HalfDrafted {
+function unsettled(edge: BodiceEdge, key: string): HalfDrafted {
   return { faults: [{ code: 'edge-does-not-settle', place: ['bodice', 'draft', key], edge }] };
 }
 

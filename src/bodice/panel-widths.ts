@@ -1,5 +1,5 @@
 import { WAIST_AGREES } from '../geometry/tolerances.ts';
-import type { BodiceFault, PanelWidth } from './bodice-fault.ts';
+import type { BodiceFault, HalfPart, PanelWidth } from './bodice-fault.ts';
 import { type BodiceMeasures, type BodicePanel, bodiceStations } from './bodice-measures.ts';
 import type { SewnLevel } from './sewn-levels.ts';
 
@@ -11,7 +11,7 @@ export interface PanelWidths {
 
 /** Panels of one part of a half, and what they must make together. */
 interface Part {
-  readonly name: string;
+  readonly name: HalfPart;
   readonly from: number;
   readonly to: number;
   readonly wanted: number;
@@ -82,8 +82,8 @@ function partsOf({ panels, sideSeam }: BodiceMeasures, { half, front }: SewnLeve
   const side = sideSeam === undefined ? -1 : bodiceStations(panels).indexOf(sideSeam);
   if (front === undefined || side < 0) return [{ name: 'half', from: 0, to: panels.length, wanted: half }];
   return [
-    { name: 'front part', from: 0, to: side, wanted: front },
-    { name: 'back part', from: side, to: panels.length, wanted: half - front },
+    { name: 'front-part', from: 0, to: side, wanted: front },
+    { name: 'back-part', from: side, to: panels.length, wanted: half - front },
   ];
 }
 

@@ -3,7 +3,7 @@ import { foldNotSeam } from '../diagnostics/station-problems.ts';
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { HemKnot, SeamTake } from '../fittings/alterations.ts';
 import { overlaps } from '../fittings/fitting-faults.ts';
-import { bodiceFittingPastEdge, centreOnOneSide } from '../fittings/fitting-problems.ts';
+import { besideWaist, bodiceFittingPastEdge, centreOnOneSide } from '../fittings/fitting-problems.ts';
 import { ALL_ROUND, upAt } from '../fittings/pinned-fitting.ts';
 import { READ_OFF } from '../fittings/pinned-hem.ts';
 import { letOutTooFar, REACHES } from '../fittings/pinned-seam.ts';
@@ -64,7 +64,7 @@ function seamTake(
   const own = fitting.seams![j]!;
   const { from, to, takeIn, seam } = own;
   const say = (mm: number): string => tapeText(mm, asked.units);
-  const sayPlace = (mm: number): string => `${say(Math.abs(mm))} ${mm < 0 ? 'below' : 'above'} the waist`;
+  const sayPlace = (mm: number): string => besideWaist(mm, say);
   const span = fitting.place('seams', j, 'take-in');
   if (isFold(half, station)) {
     diagnostics.push(foldNotSeam(fitting.place('seams', j, 'seam'), seam));
@@ -72,8 +72,8 @@ function seamTake(
   }
   const [top, bottom] = [-depthOf(half.upper, station), -depthOf(half.lower, station)];
   for (const [key, edge, past, at] of [
-    ['to', 'upper edge', to - top, top],
-    ['from', 'waist seam', bottom - from, bottom],
+    ['to', 'upper-edge', to - top, top],
+    ['from', 'waist-seam', bottom - from, bottom],
   ] as const) {
     if (past <= READ_OFF) continue;
     const own = sayPlace({ from, to }[key]);
@@ -85,7 +85,7 @@ function seamTake(
     ...unsmooth(own, fitting.seams!, {
       reaches: { from: open.below, to: open.above },
       length: to - from,
-      words: { from: { beyond: 'below', edge: 'waist seam' }, to: { beyond: 'above', edge: 'upper edge' } },
+      words: { from: { beyond: 'below', edge: 'waist-seam' }, to: { beyond: 'above', edge: 'upper-edge' } },
       sayPlace,
       say,
       span,

@@ -1,4 +1,4 @@
-import type { BodiceFault } from './bodice-fault.ts';
+import type { BodiceFault, HalfPart } from './bodice-fault.ts';
 import { type BodiceMeasures, type BodyGirth, bodiceStations, type LacingGap } from './bodice-measures.ts';
 
 /** One level of one half, as it is sewn: reduced, and less what the lacing leaves open. */
@@ -38,14 +38,14 @@ export function sewnLevels(
     const half = own * kept - open.front - open.back;
     const front =
       level.front === undefined ? undefined : level.front * (own / level.girth) * kept - open.front;
-    const tight = (part: string, left: number): void => {
+    const tight = (part: HalfPart, left: number): void => {
       if (kept > 0 && !(left > 0))
         faults.push({ code: 'gap-takes-all', place: ['body', 'girths', i], level: level.at, part, left });
     };
     if (front === undefined) tight('half', half);
     else {
-      tight('front part', front);
-      tight('back part', half - front);
+      tight('front-part', front);
+      tight('back-part', half - front);
     }
     return { at: level.at, above: level.above, half, ...(front === undefined ? {} : { front }) };
   });

@@ -9,7 +9,8 @@ import {
   fittingBesideDraft,
   girthUntrue,
   lacedTightly,
-  seamUntrue,
+  seamBent,
+  seamUneven,
 } from './truth-problems.ts';
 
 /** A drafted girth may miss by this, mm (design truth). Larger would add up to an ease that nobody asked for. */
@@ -34,16 +35,10 @@ function untrueSeam({ draft, asked }: DraftedBodice, seam: BodiceSeam): Diagnost
   const isStraight = (angle: number, points: readonly string[]): boolean =>
     points.includes(seam.name) || Math.abs(angle - Math.PI) <= ANGLE_AGREES;
   const differ = Math.abs(seam.lengths[0] - seam.lengths[1]);
-  const what =
-    differ > SEAM_AGREES
-      ? `differ by ${differ.toFixed(2)} mm along it`
-      : !isStraight(seam.upperAngle, upperEdge.points)
-        ? 'meet at an angle at the upper edge'
-        : isStraight(seam.lowerAngle, lowerEdge.points)
-          ? undefined
-          : 'meet at an angle at the waist seam';
-  if (what === undefined) return [];
-  return [seamUntrue(asked.placeAt(['bodice', 'draft']), seam.name, what)];
+  const place = asked.placeAt(['bodice', 'draft']);
+  if (differ > SEAM_AGREES) return [seamUneven(place, seam.name, differ)];
+  if (!isStraight(seam.upperAngle, upperEdge.points)) return [seamBent(place, seam.name, 'upper-edge')];
+  return isStraight(seam.lowerAngle, lowerEdge.points) ? [] : [seamBent(place, seam.name, 'waist-seam')];
 }
 
 function untrueGirths({ draft, figures, asked }: DraftedBodice): Diagnostic[] {

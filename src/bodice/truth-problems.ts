@@ -1,12 +1,22 @@
-import { error, warning } from '../diagnostics/finding.ts';
+import { error, type Words, warning } from '../diagnostics/finding.ts';
 
 /** What is found of a bodice once it is drafted. */
 
-export const seamUntrue = error('bodice-seam-untrue', (seam: string, what: string) => ({
-  message: `The panels at ${seam} ${what}.`,
-  why: 'They would not be sewn together without a pucker or a step.',
-  hint: 'Look at the heights and girths beside it; where there is nothing odd, this is a fault of the tool.',
-}));
+export const seamUneven = error('bodice-seam-untrue', (seam: string, by: number) =>
+  seamUntrue(seam, `differ by ${by.toFixed(2)} mm along it`),
+);
+
+export const seamBent = error('bodice-seam-untrue', (seam: string, at: 'upper-edge' | 'waist-seam') =>
+  seamUntrue(seam, `meet at an angle at the ${at.replace('-', ' ')}`),
+);
+
+function seamUntrue(seam: string, what: string): Words {
+  return {
+    message: `The panels at ${seam} ${what}.`,
+    why: 'They would not be sewn together without a pucker or a step.',
+    hint: 'Look at the heights and girths beside it; where there is nothing odd, this is a fault of the tool.',
+  };
+}
 
 export const girthUntrue = error('bodice-girth-untrue', (level: string, more: string) => ({
   message: `At the ${level} the drafted panels make ${more} mm more than they should.`,

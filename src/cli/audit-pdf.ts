@@ -2,6 +2,7 @@ import { resolve } from 'node:path';
 import { faultText, isWarning } from '../audit/audit-fault.ts';
 import { safeText } from '../diagnostics/safe-text.ts';
 import { auditFile, type FileAudit } from '../publish/audit-file.ts';
+import { ENGLISH_AUDIT as words } from '../words/english-tables.ts';
 import { ExitStatus } from './exit-status.ts';
 import { MachineFault } from './fault.ts';
 import { findingsJson } from './findings-json.ts';
@@ -54,14 +55,12 @@ export function auditWords(
 function figuresText(audit: FileAudit, pdf: string): string {
   if (audit.sheets === 0) return '';
   const { square } = audit;
-  const measured =
-    square === undefined
-      ? ''
-      : `; test square ${square.across.toFixed(2)} mm across, ${square.down.toFixed(2)} mm down`;
-  const made = audit.madeFrom === '' ? '' : `; made from ${safeText(audit.madeFrom)}`;
-  const lines = `${audit.sheets} sheets, ${audit.metres.toFixed(1)} m of line compared`;
-  const off = `farthest ${audit.farthest.toFixed(3)} mm off`;
-  return `${safeText(pdf)}: ${lines}, ${off}${measured}${made}\n`;
+  const found = [
+    words.compared(audit.sheets, audit.metres.toFixed(1), audit.farthest.toFixed(3)),
+    ...(square === undefined ? [] : [words.square(square.across.toFixed(2), square.down.toFixed(2))]),
+    ...(audit.madeFrom === '' ? [] : [words.madeFrom(safeText(audit.madeFrom))]),
+  ];
+  return `${safeText(pdf)}: ${found.join('; ')}\n`;
 }
 
 function auditJson(audit: FileAudit): object {

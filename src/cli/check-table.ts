@@ -1,18 +1,19 @@
 import { safeText } from '../diagnostics/safe-text.ts';
 import type { Units } from '../diagnostics/units.ts';
 import type { GownReport } from '../report/gown-report.ts';
+import { ENGLISH_CHECK as words } from '../words/english-tables.ts';
 import { textTable } from './text-table.ts';
 
 /** The draft's figures as a maker checks them: lengths in the spec's units, differences in mm. */
 export function checkTable(report: GownReport, units: Units): string {
   const length = lengthIn(units);
-  const client = report.client === undefined ? '' : `, ${safeText(report.client)}`;
+  const client = report.client === undefined ? undefined : safeText(report.client);
   return [
-    `${safeText(report.gown)}${client}: content ${report.content}, lengths in ${units}\n`,
+    words.title(safeText(report.gown), client, report.content, units),
     ...skirtTables(report, length),
     ...(report.parts.length === 0 ? [] : [partTable(report, length)]),
     ...report.overskirts.flatMap((overskirt) => [
-      `${safeText(overskirt.gown)}: an overskirt\n`,
+      words.overskirt(safeText(overskirt.gown)),
       ...skirtTables(overskirt, length),
     ]),
   ].join('\n');
@@ -23,21 +24,21 @@ type InUnits = (millimetres: number) => string;
 function skirtTables(report: GownReport, length: InUnits): string[] {
   return [
     textTable([
-      ['gore', 'cut', 'top', 'hem', 'flare', 'tightest radius'],
+      words.goreHeads,
       ...report.gores.map((gore) => [
-        sided(gore),
-        gore.onFold ? 'half, on fold' : gore.copies === 1 ? 'single' : 'pair',
+        words.sided(gore.name, gore.side),
+        words.cut[gore.onFold ? 'onFold' : gore.copies === 1 ? 'single' : 'pair'],
         length(gore.top),
         length(gore.hem),
         `${gore.flareDegrees.toFixed(1)}°`,
-        gore.tightestRadius === null ? 'straight' : length(gore.tightestRadius),
+        gore.tightestRadius === null ? words.straight : length(gore.tightestRadius),
       ]),
     ]),
     stationTable(report, length),
     textTable([
-      ['seam', 'front side', 'back side', 'differ', 'waist angles', 'hem angles', 'hem off square'],
+      words.seamHeads,
       ...report.seams.map((seam) => [
-        sided(seam),
+        words.sided(seam.name, seam.side),
         length(seam.lengths[0]),
         length(seam.lengths[1]),
         millimetres(seam.difference),
@@ -47,33 +48,28 @@ function skirtTables(report: GownReport, length: InUnits): string[] {
       ]),
     ]),
     textTable([
-      ['all round', 'sewn'],
+      words.roundHeads,
       [
-        'waist',
+        words.waist,
         length(report.waist.sewn),
-        `bodice ${length(report.waist.bodice)}, differ ${millimetres(report.waist.difference)}`,
+        words.waistOf(length(report.waist.bodice), millimetres(report.waist.difference)),
       ],
-      ['hem', length(report.hem.sewn)],
-      ...report.layers.map((layer) => [`hem of ${safeText(layer.name)}`, length(layer.sewnHem)]),
+      [words.hem, length(report.hem.sewn)],
+      ...report.layers.map((layer) => [words.hemOf(safeText(layer.name)), length(layer.sewnHem)]),
     ]),
   ];
-}
-
-/** `side left` where her two sides differ. */
-function sided({ name, side }: { readonly name: string; readonly side?: 'left' | 'right' }): string {
-  return side === undefined ? name : `${name} ${side}`;
 }
 
 /** Each part's edges as they run round it: top, side, hem, side. */
 function partTable(report: GownReport, length: InUnits): string {
   return textTable([
-    ['part', 'in layer', 'copies', 'edges of each'],
+    words.partHeads,
     ...report.parts.map((part) => [
       part.name,
       part.layer,
       String(part.copies),
       Object.entries(part.edges)
-        .map(([name, edge]) => `${name} ${length(edge)}`)
+        .map(([name, edge]) => words.edge(name, length(edge)))
         .join(', '),
     ]),
   ]);
@@ -82,11 +78,11 @@ function partTable(report: GownReport, length: InUnits): string {
 /** A column for the lengths as worn only where they are not as given. */
 function stationTable(report: GownReport, length: InUnits): string {
   const moved = report.stations.some(({ given, asWorn }) => given !== asWorn);
-  const orFilledIn = (mm: number | null): string => (mm === null ? 'filled in' : length(mm));
+  const orFilledIn = (mm: number | null): string => (mm === null ? words.filledIn : length(mm));
   return textTable([
-    ['station', 'below the waist', 'given', ...(moved ? ['as worn'] : []), 'waist seam to hem'],
+    words.stationHeads(moved),
     ...report.stations.map((station) => [
-      sided(station),
+      words.sided(station.name, station.side),
       length(station.drop),
       orFilledIn(station.given),
       ...(moved ? [orFilledIn(station.asWorn)] : []),

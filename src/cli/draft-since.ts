@@ -3,6 +3,7 @@ import type { DraftedGown } from '../drafted-gown.ts';
 import { draft } from '../pipeline.ts';
 import { type PatternOptions, paperOf } from '../publish/pattern-sheets.ts';
 import { type SheetsSince, sheetsSince } from '../publish/sheets-since.ts';
+import { ENGLISH_SINCE as words } from '../words/english-tables.ts';
 import { MachineFault } from './fault.ts';
 import { readAtRevision } from './git-file.ts';
 import type { Machine } from './machine.ts';
@@ -39,10 +40,13 @@ export function draftSince(
 
 /** In words: what to print, and what of the old paper stays. */
 export function sinceText({ again, gone, count }: SheetsSince, revision: string, file: string): string {
-  const since = `since ${safeText(revision)}`;
-  if (again.length === 0 && gone.length === 0) return `No sheet has changed ${since}.\n`;
-  const rest = gone.length === 0 ? '' : ` Throw away: ${gone.join(', ')}.`;
-  if (again.length === 0) return `Nothing to print again ${since}.${rest}\n`;
-  if (again.length === count) return `Every sheet has changed ${since}: print the whole pattern.${rest}\n`;
-  return `Print again, of ${count} sheets, the ${again.length} that changed ${since} (${safeText(file)}): ${again.join(', ')}. The others are as they were, but for the content hash.${rest}\n`;
+  const since = safeText(revision);
+  if (again.length === 0 && gone.length === 0) return `${words.none(since)}\n`;
+  const first =
+    again.length === 0
+      ? words.nothing(since)
+      : again.length === count
+        ? words.every(since)
+        : words.some(count, again, since, safeText(file));
+  return `${[first, ...(gone.length === 0 ? [] : [words.gone(gone)])].join(' ')}\n`;
 }

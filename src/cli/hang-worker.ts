@@ -1,4 +1,4 @@
-import { parentPort, workerData } from 'node:worker_threads';
+import { parentPort } from 'node:worker_threads';
 import { type HangTask, hungAtFirst, hungGown } from '../hanging/hung-gown.ts';
 
 /** What a thread of its own hangs, beside those that plan the cloth. */
@@ -8,5 +8,6 @@ export interface HangOrder {
   readonly atFirst: boolean;
 }
 
-const { task, atFirst }: HangOrder = workerData;
-parentPort?.postMessage(atFirst ? hungAtFirst(task) : hungGown(task));
+parentPort?.on('message', ({ task, atFirst }: HangOrder) =>
+  parentPort?.postMessage(atFirst ? hungAtFirst(task) : hungGown(task)),
+);

@@ -1,20 +1,23 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { sortDiagnostics } from '../diagnostics/place.ts';
 import { tapeText } from '../diagnostics/tape-text.ts';
+import type { Units } from '../diagnostics/units.ts';
 import type { Cloth } from '../gown/cloth.ts';
 import type { Gown } from '../gown/gown.ts';
 import { inOtherCloths } from '../gown/other-cloths.ts';
-import type { LayPlan } from '../lay/plan/lay-plan.ts';
+import type { LayPlan, LayWay } from '../lay/plan/lay-plan.ts';
 import type { LayEffort } from '../lay/plan/plan-lays.ts';
 import { type DraftedGown, draftWhole } from '../pipeline.ts';
 import { layReport } from '../report/lay-report.ts';
+import { ENGLISH_LAY } from '../words/english-lay.ts';
+import { ENGLISH_BUYING } from '../words/english-tables.ts';
 import { layRemarks } from '../words/lay-remarks.ts';
 import { askedLength } from './asked-length.ts';
 import { type ExitStatus, statusOf } from './exit-status.ts';
 import { findingsJson } from './findings-json.ts';
 import { jsonText } from './json-text.ts';
 import { knowAll } from './know-all.ts';
-import { buyingTable, layTable } from './lay-table.ts';
+import { buyingTable, handlingText, layTable, tooWideText } from './lay-table.ts';
 import type { Machine } from './machine.ts';
 import { planGownLays } from './plan-gown-lays.ts';
 import { hasErrors, printFindings } from './print-findings.ts';
@@ -72,18 +75,15 @@ function suppositions(
 ): { supposed: string; change?: Partial<Cloth> }[] {
   const widths = flags.width?.map((width) => askedLength('--width', width, units)) ?? [undefined];
   return widths.map((width) => {
-    const supposed = [
-      ...(width === undefined ? [] : [`${tapeText(width, units)} wide`]),
-      ...(flags.oneWay ? ['all tops one way'] : []),
-      ...(flags.fold === undefined ? [] : [`fold: ${flags.fold}`]),
-    ];
-    if (supposed.length === 0) return { supposed: '' };
+    const wide = width === undefined ? undefined : tapeText(width, units);
+    const supposed = ENGLISH_BUYING.supposed(wide, flags.oneWay ?? false, flags.fold);
+    if (supposed === '') return { supposed };
     const change = {
       ...(width !== undefined && { width }),
       ...(flags.oneWay && { oneWay: true }),
       ...(flags.fold !== undefined && { fold: flags.fold }),
     };
-    return { supposed: supposed.join(', '), change };
+    return { supposed, change };
   });
 }
 
@@ -103,8 +103,14 @@ function withNew(known: readonly Diagnostic[], found: readonly Diagnostic[]): re
   return sortDiagnostics([...known, ...found.filter(isNew)]);
 }
 
+function wayJson(way: LayWay, units: Units): object {
+  const { folds, fold, taken, length, used, buy } = way;
+  const why = way.tooWide && tooWideText(way, (mm) => tapeText(mm, units));
+  return { name: ENGLISH_LAY.way(folds), fold, why, taken, length, used, buy, handling: handlingText(way) };
+}
+
 function text({ supposed, gown, lays }: Variant): string {
-  const head = supposed === '' ? '' : `If the cloth were ${supposed}:\n\n`;
+  const head = supposed === '' ? '' : ENGLISH_BUYING.ifCloth(supposed);
   return `${head}${lays.map((lay) => layTable(lay, gown)).join('\n')}\n${buyingTable(lays, gown)}`;
 }
 
@@ -113,7 +119,7 @@ function json(variants: readonly Variant[], diagnostics: readonly Diagnostic[]):
     layReport(gown, own).map((lay, i) => ({
       ...(supposed === '' ? {} : { supposed }),
       ...lay,
-      ways: own[i]?.ways ?? [],
+      ways: (own[i]?.ways ?? []).map((way) => wayJson(way, gown.units)),
       remarks: own[i] === undefined ? [] : layRemarks(own[i], gown.units),
     })),
   );

@@ -1,10 +1,11 @@
 import { inWords } from '../diagnostics/in-words.ts';
-import { safeText } from '../diagnostics/safe-text.ts';
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { Gown } from '../gown/gown.ts';
 import type { LayPlan, LayWay } from '../lay/plan/lay-plan.ts';
 import { type Amount, moneyText, sumOf } from '../money/money.ts';
 import { layCost } from '../report/lay-report.ts';
+import { ENGLISH_LAY } from '../words/english-lay.ts';
+import { ENGLISH_BUYING as words } from '../words/english-tables.ts';
 import { layRemarks } from '../words/lay-remarks.ts';
 import { textTable } from './text-table.ts';
 
@@ -16,17 +17,20 @@ export function layTable(lay: LayPlan, gown: Gown): string {
     .filter((way) => way.length !== undefined)
     .sort((a, b) => (a.length ?? 0) - (b.length ?? 0));
   const unable = lay.ways.filter((way) => way.length === undefined);
-  const direction = facts.oneWay ? ', all tops one way' : '';
   return [
-    `${inWords(lay.layers)}, from ${lay.cloth}: ${say(facts.width)} wide, ${say(facts.usable)} of it to use${direction}`,
+    words.lay(inWords(lay.layers), lay.cloth, say(facts.width), say(facts.usable), facts.oneWay),
     textTable([
-      ['  way', 'length', 'used', 'buy', 'cost', ''],
-      ...able.map((way) => [`  ${way.name}`, ...wayFigures(way, lay, gown), way.taken ? '  taken' : '']),
+      words.wayHeads,
+      ...able.map((way) => [
+        `  ${ENGLISH_LAY.way(way.folds)}`,
+        ...wayFigures(way, lay, gown),
+        way.taken ? `  ${words.taken}` : '',
+      ]),
     ]).trimEnd(),
-    ...unable.map((way) => `  ${way.name}: cannot be, ${safeText(way.why ?? '')}`),
-    ...handlingOf(lay),
+    ...unable.map((way) => `  ${words.cannotBe(ENGLISH_LAY.way(way.folds), tooWideText(way, say))}`),
+    ...lay.ways.filter((way) => way.taken).map((way) => `  ${handlingText(way)}`),
     ...layRemarks(lay, gown.units).map((remark) => `  ${remark}`),
-    ...lay.spare.slice(0, 2).map(({ width, height }) => `  Spare: ${say(width)} × ${say(height)}`),
+    ...lay.spare.slice(0, 2).map(({ width, height }) => `  ${words.spare(say(width), say(height))}`),
     '',
   ].join('\n');
 }
@@ -41,13 +45,11 @@ export function buyingTable(lays: readonly LayPlan[], gown: Gown): string {
   const unpriced = rows.filter(({ cost }) => cost === undefined).map(({ cloth }) => cloth);
   return [
     textTable([
-      ['to buy', 'length', 'cost'],
+      words.heads,
       ...rows.map(({ cloth, length, cost }) => [cloth, bought(length, cloth, gown), money(cost)]),
-      ...(priced.length < 2 ? [] : [['in all', '', money(sumOf(priced, gown.currency))]]),
+      ...(priced.length < 2 ? [] : [[words.inAll, '', money(sumOf(priced, gown.currency))]]),
     ]),
-    ...(unpriced.length === 0 || priced.length === 0
-      ? []
-      : [`Not in it, as no price is given: ${unpriced.join(', ')}.\n`]),
+    ...(unpriced.length === 0 || priced.length === 0 ? [] : [words.unpriced(unpriced)]),
   ].join('');
 }
 
@@ -60,10 +62,15 @@ function wayFigures({ length, used, buy }: LayWay, { cloth }: LayPlan, gown: Gow
   ];
 }
 
-/** How the way taken is handled at the table. */
-function handlingOf({ ways }: LayPlan): string[] {
-  const handling = ways.find((way) => way.taken)?.handling ?? '';
-  return handling === '' ? [] : [`  ${handling}`];
+/** How a way is handled at the table; nothing where it cannot be. */
+export function handlingText({ handling }: LayWay): string {
+  return handling === undefined ? '' : ENGLISH_LAY.handling(handling);
+}
+
+export function tooWideText({ tooWide }: LayWay, say: (mm: number) => string): string {
+  return tooWide === undefined
+    ? ''
+    : ENGLISH_LAY.tooWide(tooWide.gore, say(tooWide.width), say(tooWide.usable));
 }
 
 /** In the unit that the shop measures. */

@@ -1,6 +1,7 @@
-import { draftLines, specLines } from '../compare/spec-lines.ts';
+import { specLines } from '../compare/spec-lines.ts';
 import { safeText } from '../diagnostics/safe-text.ts';
 import { draft } from '../pipeline.ts';
+import { draftLines } from '../words/draft-lines.ts';
 import { ExitStatus } from './exit-status.ts';
 import type { Machine } from './machine.ts';
 import { hasErrors } from './print-findings.ts';

@@ -1,5 +1,4 @@
 import { spawn } from 'node:child_process';
-import { type FSWatcher, watch } from 'node:fs';
 import { basename, dirname, resolve } from 'node:path';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { safeText } from '../diagnostics/safe-text.ts';
@@ -8,19 +7,21 @@ import { KeptEntries } from '../kept/kept-entries.ts';
 import { draft, draftOutputs } from '../pipeline.ts';
 import type { GownPage } from '../print/screen/gown-page.ts';
 import { brokenPage, type PageSource, pageFile, pageFindings } from '../publish/page-file.ts';
-import { patternFiles } from '../publish/pattern-files.ts';
+import { patternAtFirst } from '../publish/pattern-files.ts';
 import { drawnViews } from '../publish/views-file.ts';
 import { english } from '../words/english.ts';
 import { workroom } from '../workroom/workroom.ts';
 import { ExitStatus } from './exit-status.ts';
 import { MachineFault } from './fault.ts';
 import { hangAtFirst, hangGown } from './hang-gown.ts';
+import { HangThread, Overtaken } from './hang-thread.ts';
 import type { Machine } from './machine.ts';
 import { fontBytes } from './package-files.ts';
 import { NEWS, PageServer } from './page-server.ts';
 import { type LayStop, newStop, planGownLays } from './plan-gown-lays.ts';
 import { hasErrors, printFindings } from './print-findings.ts';
 import { basesBeside, readSource } from './read-source.ts';
+import { WatchedFiles } from './watched-files.ts';
 
 export interface WatchFlags {
   readonly open?: boolean;
@@ -45,10 +46,11 @@ export async function watchGown(file: string, flags: WatchFlags, machine: Machin
 
 /** A spec's file, what it is based on, and the last gown that came of it. */
 class WatchedGown {
-  private readonly watchers = new Map<string, { readonly watcher: FSWatcher; readonly names: Set<string> }>();
-  private waiting: NodeJS.Timeout | undefined;
+  private readonly files: WatchedFiles;
   /** The lays of a draft that a later save has overtaken are stopped. */
-  private stop = newStop();
+  private stop: LayStop = newStop();
+  private readonly firstHanging = new HangThread();
+  private readonly wholeHanging = new HangThread();
   private read = '';
   /** What the last draft has worked out. */
   private kept = new KeptEntries();
@@ -58,13 +60,16 @@ class WatchedGown {
     private readonly file: string,
     private readonly machine: Machine,
     private readonly server: PageServer,
-  ) {}
+  ) {
+    const lost = (folder: string) => machine.err(`gorewright: cannot watch ${safeText(folder)} any more\n`);
+    this.files = new WatchedFiles(() => this.draftAgain(), lost);
+  }
 
   /** Reads and drafts; what cannot be read at the very first is thrown, later it is shown. */
   draft(): void {
     const texts: string[] = [];
     const noted = (path: string, text: string | undefined): void => {
-      this.watch(resolve(this.machine.folder, path));
+      this.files.add(resolve(this.machine.folder, path));
       texts.push(text ?? '');
     };
     const { source, diagnostics } = readSource(this.file, this.machine);
@@ -82,18 +87,33 @@ class WatchedGown {
     const read = texts.join('\0');
     if (read === this.read) return;
     this.read = read;
-    Atomics.store(this.stop, 0, 1);
-    this.stop = newStop();
+    this.overtake();
     printFindings(drafting.diagnostics, this.machine);
     const gown = 'gown' in drafting ? drafting.gown : undefined;
     if (gown === undefined || hasErrors(drafting.diagnostics)) this.showBroken(drafting.diagnostics);
-    else this.showSoon(gown, drafting.diagnostics, this.stop);
+    else this.showUnlessOvertaken(gown, drafting.diagnostics);
   }
 
   close(): void {
-    clearTimeout(this.waiting);
+    this.files.close();
+    this.overtake();
+    this.firstHanging.end();
+    this.wholeHanging.end();
+  }
+
+  /** What is still being worked out for an earlier save is let go. */
+  private overtake(): void {
     Atomics.store(this.stop, 0, 1);
-    for (const { watcher } of this.watchers.values()) watcher.close();
+    this.stop = newStop();
+    this.wholeHanging.letGo();
+  }
+
+  private showUnlessOvertaken(gown: DraftedGown, findings: readonly Diagnostic[]): void {
+    const own = this.stop;
+    this.showSoon(gown, findings, () => own !== this.stop).catch((error: unknown) => {
+      if (error instanceof Overtaken) return;
+      this.machine.err(`gorewright: ${safeText(String(error))}\n`);
+    });
   }
 
   /** Errors with their lines, and the last good gown beneath. */
@@ -108,38 +128,49 @@ class WatchedGown {
     else this.show({ ...this.last, findings: [] }, notice);
   }
 
-  /** The pattern, a first picture and what was found at once; the lays, the papers and the picture when they are there. */
-  private showSoon(gown: DraftedGown, findings: readonly Diagnostic[], stop: LayStop): void {
-    const overtaken = () => stop !== this.stop || Atomics.load(stop, 0) !== 0;
-    const all = async (): Promise<void> => {
-      const first = hangAtFirst(gown);
-      const { files, report: sheets } = await patternFiles(gown, { font: fontBytes });
-      const views = drawnViews(gown, await first);
-      const { facts } = workroom(gown, []);
-      if (overtaken()) return;
-      const status = english(gown.gown.units).screen.busy;
-      this.show({ gown, facts, lays: [], files, sheets, views, findings, status });
-      const kept = new KeptEntries(this.kept.entries);
-      const lays = planGownLays(gown, 'quick', this.machine, { stopped: stop, kept });
-      const hanging = hangGown(gown, kept);
-      const outputs = await draftOutputs(gown, findings, { lays, hanging, font: fontBytes });
-      if (overtaken()) return;
-      this.kept = kept;
-      printFindings(
-        outputs.diagnostics.filter((one) => !findings.includes(one)),
-        this.machine,
-      );
-      this.show({
-        gown,
-        facts: outputs.facts,
-        lays: (await lays).lays,
-        files: new Map([...outputs.files, ['report.json', `${JSON.stringify(outputs.report, null, 2)}\n`]]),
-        sheets: outputs.report.pattern,
-        findings: outputs.diagnostics,
-        ...(outputs.views && { views: outputs.views }),
-      });
-    };
-    all().catch((error: unknown) => this.machine.err(`gorewright: ${safeText(String(error))}\n`));
+  /** The pattern, a first picture and what was found at once; all else once the spec is left alone. */
+  private async showSoon(
+    gown: DraftedGown,
+    findings: readonly Diagnostic[],
+    isOvertaken: () => boolean,
+  ): Promise<void> {
+    const kept = new KeptEntries(this.kept.entries);
+    const first = hangAtFirst(gown, this.firstHanging);
+    const { files, report: sheets } = patternAtFirst(gown, { kept });
+    const views = drawnViews(gown, await first);
+    if (isOvertaken()) return;
+    const { facts } = workroom(gown, []);
+    const status = english(gown.gown.units).screen.busy;
+    this.show({ gown, facts, lays: [], files, sheets, views, findings, status });
+    await leftAlone();
+    if (!isOvertaken()) await this.showWhole(gown, findings, kept, isOvertaken);
+  }
+
+  /** With its lays, its papers and the finished picture. */
+  private async showWhole(
+    gown: DraftedGown,
+    findings: readonly Diagnostic[],
+    kept: KeptEntries,
+    isOvertaken: () => boolean,
+  ): Promise<void> {
+    const lays = planGownLays(gown, 'quick', this.machine, { stopped: this.stop, kept });
+    const hanging = hangGown(gown, kept, this.wholeHanging);
+    const outputs = await draftOutputs(gown, findings, { lays, hanging, kept, font: fontBytes });
+    if (isOvertaken()) return;
+    this.kept = kept;
+    printFindings(
+      outputs.diagnostics.filter((one) => !findings.includes(one)),
+      this.machine,
+    );
+    this.show({
+      gown,
+      facts: outputs.facts,
+      lays: (await lays).lays,
+      files: new Map([...outputs.files, ['report.json', `${JSON.stringify(outputs.report, null, 2)}\n`]]),
+      sheets: outputs.report.pattern,
+      findings: outputs.diagnostics,
+      ...(outputs.views && { views: outputs.views }),
+    });
   }
 
   private show(source: PageSource, notice?: GownPage['notice']): void {
@@ -148,38 +179,22 @@ class WatchedGown {
     this.server.show({ page, files: source.files });
   }
 
-  /** Editors replace a file by renaming another one, so its folder is what is watched. */
-  private watch(path: string): void {
-    const [folder, name] = [dirname(path), basename(path)];
-    const known = this.watchers.get(folder);
-    if (known !== undefined) return void known.names.add(name);
-    const names = new Set([name]);
+  private draftAgain(): void {
     try {
-      const watcher = watch(folder, (_event, changed) => {
-        if (changed === null || names.has(changed)) this.draftSoon();
-      });
-      watcher.on('error', () => this.machine.err(`gorewright: cannot watch ${safeText(folder)} any more\n`));
-      this.watchers.set(folder, { watcher, names });
-    } catch {
-      throw new MachineFault(`${safeText(folder)} cannot be watched`, 'Use draft after each change.');
+      this.draft();
+    } catch (error) {
+      if (!(error instanceof MachineFault)) throw error;
+      this.machine.err(`gorewright: ${error.message}\n`);
     }
-  }
-
-  private draftSoon(): void {
-    clearTimeout(this.waiting);
-    this.waiting = setTimeout(() => {
-      try {
-        this.draft();
-      } catch (error) {
-        if (!(error instanceof MachineFault)) throw error;
-        this.machine.err(`gorewright: ${error.message}\n`);
-      }
-    }, SETTLES);
   }
 }
 
-/** An editor writes a file in several steps; after this long without another it is taken as saved, ms. */
-const SETTLES = 40;
+/** After a first picture, whoever does not save again within this is waiting for the rest, ms. */
+const LEFT_ALONE = 300;
+
+function leftAlone(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, LEFT_ALONE));
+}
 
 function openInBrowser(address: string, machine: Machine): void {
   const [command, ...before] =

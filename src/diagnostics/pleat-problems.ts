@@ -69,6 +69,12 @@ export const pleatsOverlap = error(
   }),
 );
 
+export const pleatOnDart = error('pleat-on-dart', (name: string, dart: string, gore: string) => ({
+  message: `A fold of the pleat ${quoted(name)} lies over the dart ${quoted(dart)} of gore ${quoted(gore)}.`,
+  why: 'Under a fold the cloth lies flat, and a dart does not.',
+  hint: 'Move one of the two, take a smaller `fold-depth`, or let the pleat take in what the dart does.',
+}));
+
 export const pleatOnCurve = error(
   'pleat-on-curve',
   (name: string, station: string, gore: string, bend: string) => ({

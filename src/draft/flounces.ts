@@ -8,18 +8,19 @@ import { godetHems } from './godets.ts';
 import type { Part } from './part.ts';
 import { sectorPiece } from './sector-piece.ts';
 import { usableWidth } from './usable-width.ts';
+import { overlapOf } from './wrapped.ts';
 
 /** Largest angle of one circular piece, radians: beyond it the two ends would lie over each other on the cloth. */
 const WIDEST = (7 / 4) * Math.PI;
 
 /** Flounces as parts: each as long round as the edge of its layer where it is sewn on. */
 export function flounceParts(
-  { flounces, godets }: Pick<Gown, 'flounces' | 'godets'>,
+  { flounces, godets, wrapped }: Pick<Gown, 'flounces' | 'godets' | 'wrapped'>,
   drafts: LayerDrafts,
 ): Part[] {
   return flounces.flatMap((flounce) => {
     const edge = edgeRound(flounce, godets, drafts);
-    return edge === undefined ? [] : [flouncePart(flounce, edge)];
+    return edge === undefined ? [] : [flouncePart(flounce, edge, wrapped !== undefined)];
   });
 }
 
@@ -36,21 +37,21 @@ export function edgeRound(
   return 'reason' in draft ? undefined : hemRound({ layer: own.layer, draft }, godets);
 }
 
-/** Hem of a layer all round, over the gores that it has and the godets let into them, mm. */
+/** Hem of a layer all round, over the gores that it has and the godets let into them, from edge to edge of a wrap, mm. */
 export function hemRound(
   { layer, draft }: { readonly layer: Layer; readonly draft: GownDraft },
   godets: readonly Godet[],
 ): number {
   const gores = edgeAllRound(draft, 'hem', (gore) => hasGore(layer, gore));
-  return gores + godetHems(godets, { layer, draft });
+  return gores + godetHems(godets, { layer, draft }) + overlapOf({ layer, draft }, 'hem');
 }
 
-function flouncePart(flounce: Flounce, edge: number): Part {
+function flouncePart(flounce: Flounce, edge: number, open: boolean): Part {
   const { layer, name, depth } = flounce;
   const { top, hem, copies } =
     flounce.kind === 'circular' ? circularPiece(flounce, edge) : straightPiece(flounce, edge);
   return {
-    of: { kind: 'flounce', flounce },
+    of: { kind: 'flounce', flounce, open },
     layer,
     piece: sectorPiece({ name, top, hem, depth, layers: [name], copies }),
     allowances: {},

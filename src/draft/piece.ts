@@ -1,5 +1,6 @@
 import type { Curve, Line, Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
+import type { PieceRemark } from './piece-remark.ts';
 
 /** What a piece belongs to, where it is no part of the skirt. */
 export type PartOfGown =
@@ -14,7 +15,8 @@ export type PartOfGown =
   | 'pocket'
   | 'loop'
   | 'binding'
-  | 'yoke';
+  | 'yoke'
+  | 'tie';
 
 /**
  * One gore's seam-line outline, flat, right side up, its grain along y: the exact shape that is sewn.
@@ -61,6 +63,13 @@ export interface Notch {
   readonly ticks: readonly Line[];
 }
 
+/** One set of stones where it lies on a piece. */
+export interface StonesMarked {
+  readonly name: string;
+  readonly layer: string;
+  readonly runs: readonly (readonly Curve[])[];
+}
+
 /** A seam-line outline with allowances: what is cut. */
 export interface CutPiece {
   readonly piece: Piece;
@@ -72,12 +81,14 @@ export interface CutPiece {
   readonly notches: readonly Notch[];
   /** Lines inside the outline that are marked, not cut: the planned hem under a rough cut. */
   readonly marks: readonly { readonly name: string; readonly curves: Edge['curves'] }[];
+  /** Stones, beads or motifs that are set on it and marked: a dot for each, or its outline. A list for each set. */
+  readonly stones?: readonly StonesMarked[];
   /** Width of the allowance at each edge, mm, for the text on the piece. */
   readonly allowances: Readonly<Record<string, number>>;
   /** Extra below the hem's own allowance, cut off after hanging, mm. */
   readonly roughCut: number;
-  /** What the maker does with it beside its lines: "gather the top from 20.5 cm to 8.2 cm". Printed on the piece. */
-  readonly remarks?: readonly string[];
+  /** What the maker does with it beside its lines; printed on the piece. */
+  readonly remarks?: readonly PieceRemark[];
   /** Where the text on the piece goes: a point well inside. */
   readonly labelAt: Point;
 }

@@ -2,7 +2,8 @@ import type { Gown } from '../gown/gown.ts';
 import { allowanceAt } from '../gown/layer.ts';
 import type { Tiers } from '../gown/parts.ts';
 import { stripsFor } from './flounces.ts';
-import type { Part, TierRun } from './part.ts';
+import type { Part } from './part.ts';
+import type { TierRun } from './part-kind.ts';
 import { sectorPiece } from './sector-piece.ts';
 import { usableWidth } from './usable-width.ts';
 

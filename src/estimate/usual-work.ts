@@ -12,20 +12,20 @@ export interface UsualWork {
   };
   /** Hours for the whole, whatever its size. */
   readonly tasks: {
-    readonly 'toile and fittings': string;
-    readonly 'cutting and marking': string;
+    readonly 'toile-and-fittings': string;
+    readonly 'cutting-and-marking': string;
     readonly closure: string;
   };
 }
 
 export const QUICK: UsualWork = {
   perMetre: { seams: '0.2', waist: '1.5', hems: '0.4', edging: '0.4' },
-  tasks: { 'toile and fittings': '7', 'cutting and marking': '3', closure: '2' },
+  tasks: { 'toile-and-fittings': '7', 'cutting-and-marking': '3', closure: '2' },
 };
 
 export const SLOW: UsualWork = {
   perMetre: { seams: '0.35', waist: '3', hems: '0.8', edging: '0.8' },
-  tasks: { 'toile and fittings': '12', 'cutting and marking': '6', closure: '4' },
+  tasks: { 'toile-and-fittings': '12', 'cutting-and-marking': '6', closure: '4' },
 };
 
 /** Widths that cloth is sold in, mm: the narrower, the usual and the wide one of the published list. */

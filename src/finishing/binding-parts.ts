@@ -1,12 +1,15 @@
 import { edgeAllRound } from '../draft/all-round.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import { hemRound } from '../draft/flounces.ts';
-import type { BiasStrip, Part } from '../draft/part.ts';
+import type { Part } from '../draft/part.ts';
+import type { BiasStrip } from '../draft/part-kind.ts';
 import { usableWidth } from '../draft/usable-width.ts';
+import { overlapOf, wrapEdgeOf } from '../draft/wrapped.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
 import { LAPPED } from '../gown/openings.ts';
 import type { Trim } from '../gown/sections.ts';
+import { WRAP_EDGE } from '../gown/wrap.ts';
 import { seamLength } from './opening-parts.ts';
 import { rectangle } from './rectangle.ts';
 
@@ -78,12 +81,15 @@ function edgeLength(
 ): number | undefined {
   const own = drafts.layers.find((one) => one.layer.name === layer.name);
   if (own === undefined) return undefined;
-  if (along === 'hem') return hemRound(own, godets) + LAPPED;
+  if (along === 'hem') return hemRound(own, godets) + (own.draft.gown.wrapped === undefined ? LAPPED : 0);
   if (along === 'waist') return waistRound(own);
+  const edge = along === WRAP_EDGE ? wrapEdgeOf(own) : undefined;
+  if (edge !== undefined) return 2 * edge;
   const long = seamLength(stations, own.draft);
   return long === undefined ? undefined : long * stations.reduce((sum, { seams }) => sum + seams, 0);
 }
 
 function waistRound({ layer, draft }: LayerDraft): number {
-  return edgeAllRound(draft, 'waist', (gore) => hasGore(layer, gore));
+  const round = edgeAllRound(draft, 'waist', (gore) => hasGore(layer, gore));
+  return round + overlapOf({ layer, draft }, 'waist');
 }

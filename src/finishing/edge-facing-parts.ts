@@ -1,41 +1,65 @@
 import type { LayerDraft } from '../draft/draft-layers.ts';
 import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
+import { wrappedPieces } from '../draft/wrapped.ts';
 import type { Gown } from '../gown/gown.ts';
+import type { Facing } from '../gown/layer.ts';
+import { WRAP_EDGE } from '../gown/wrap.ts';
 import type { TooDeep } from './facings-of-hem.ts';
 import { facingPiece, facingSides } from './hem-facing.ts';
 
+/** A side of a piece that is finished by itself. */
+interface FreeSide {
+  readonly piece: Piece;
+  readonly side: 'front' | 'back';
+}
+
 /**
- * Facings of an overskirt's free edges: of its outermost layer what lies within their depth of the edge, from the waist
- * down to the hem.
+ * Facings of an overskirt's free edges and of a wrap's: of the outermost layer what lies within their depth of the edge,
+ * from the waist down to the hem.
  */
 export function edgeFacingParts(
-  { edgeFacing, stations }: Pick<Gown, 'edgeFacing' | 'stations'>,
+  { edgeFacing, wrap, stations }: Pick<Gown, 'edgeFacing' | 'wrap' | 'stations'>,
   layers: readonly LayerDraft[],
-): readonly Part[] | TooDeep {
-  const { pieces } = layers[layers.length - 1]!.draft;
-  if (edgeFacing === undefined) return [];
-  const { layer, depth, place } = edgeFacing;
-  const free = (['front', 'back'] as const).filter((side) =>
-    side === 'front' ? stations[0]!.free === true : stations[stations.length - 1]!.free === true,
-  );
+): readonly Part[] | (TooDeep & { readonly facing: Facing }) {
+  const { draft } = layers[layers.length - 1]!;
+  const facing = edgeFacing ?? wrap?.facing;
+  if (facing === undefined) return [];
+  const free = edgeFacing === undefined ? sidesOfWrap(wrappedPieces(draft)) : endsOf(draft.pieces, stations);
   const parts: Part[] = [];
-  for (const side of free) {
-    const gore = side === 'front' ? pieces[0]! : pieces[pieces.length - 1]!;
-    const piece = facingOfSide(gore, side, depth);
-    if (piece === undefined) return { gore: gore.gore };
+  for (const { piece: gore, side } of free) {
+    const piece = facingOfSide(gore, side, facing.depth);
+    if (piece === undefined) return { gore: gore.gore, facing };
     parts.push({
-      of: { kind: 'edge-facing', edge: side === 'front' ? gore.frontEdge : gore.backEdge, depth },
-      layer,
-      piece: { ...piece, gore: `${gore.gore}-edge`, layers: [layer.name] },
+      of: {
+        kind: 'edge-facing',
+        edge: side === 'front' ? gore.frontEdge : gore.backEdge,
+        depth: facing.depth,
+      },
+      layer: facing.layer,
+      piece: { ...piece, gore: `${gore.gore}-edge`, layers: [facing.layer.name] },
       allowances: {},
       notches: new Map(),
       quartered: false,
       roughCut: 0,
-      place,
+      place: facing.place,
     });
   }
   return parts;
+}
+
+function endsOf(pieces: readonly Piece[], stations: Gown['stations']): FreeSide[] {
+  return (['front', 'back'] as const)
+    .filter((side) => (side === 'front' ? stations[0]! : stations[stations.length - 1]!).free === true)
+    .map((side) => ({ piece: side === 'front' ? pieces[0]! : pieces[pieces.length - 1]!, side }));
+}
+
+function sidesOfWrap(pieces: readonly Piece[]): FreeSide[] {
+  return pieces.flatMap((piece) =>
+    (['front', 'back'] as const)
+      .filter((side) => piece[`${side}Edge`] === WRAP_EDGE)
+      .map((side) => ({ piece, side })),
+  );
 }
 
 /** With its edges counted on from another one, a side stands where a hem does. */

@@ -1,9 +1,12 @@
 import type { DraftedCape } from '../bodice/cape-parts.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
+import { withKicks } from '../draft/kick-extension.ts';
 import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
+import { wrappedPieces } from '../draft/wrapped.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
+import type { Pleat } from '../gown/parts.ts';
 import { notchesOfFacing } from './facing-notches.ts';
 import { cutFacings, facingsOfHem, type TooDeep } from './facings-of-hem.ts';
 import { facingPiece, facingSides } from './hem-facing.ts';
@@ -20,14 +23,14 @@ export function facingParts(
   capes: readonly DraftedCape[],
   /** Among them godets, whose hems are the layers' that they are let into. */
   sewnOn: readonly Part[],
-  { godets, slits }: Pick<Gown, 'godets' | 'slits'>,
+  { godets, slits, pleats }: Pick<Gown, 'godets' | 'slits' | 'pleats'>,
 ): {
   readonly parts: readonly Part[];
   readonly tooDeep: readonly FacingTooDeep[];
 } {
   const open = [...godets, ...slits].map(({ seam }) => seam);
   const made = [
-    ...layers.map((own) => ({ own, facings: facingsOf(own, open) })),
+    ...layers.map((own) => ({ own, facings: facingsOf(own, open, kicksOf(pleats, own.layer)) })),
     ...sewnOn
       .filter(({ of }) => of.kind === 'godet')
       .map(({ layer, piece }) => ({ own: { layer }, facings: facingAlone(layer, piece) })),
@@ -43,12 +46,22 @@ export function facingParts(
   };
 }
 
-function facingsOf({ layer, draft }: LayerDraft, open: readonly string[]): readonly JoinedFacing[] | TooDeep {
+/** Kick pleats of a layer: its facing is cut over their extensions too. */
+function kicksOf(pleats: readonly Pleat[], { name }: Layer): Pleat[] {
+  return pleats.filter(({ kind, layers }) => kind === 'kick' && layers.includes(name));
+}
+
+function facingsOf(
+  { layer, draft }: LayerDraft,
+  open: readonly string[],
+  kicks: readonly Pleat[],
+): readonly JoinedFacing[] | TooDeep {
   if (layer.facing === undefined) return [];
-  const facings = facingsOfHem(draft, layer.facing.depth);
+  const pieces = wrappedPieces(draft).map((piece) => withKicks(piece, kicks, draft.pieces).piece);
+  const facings = facingsOfHem({ ...draft, pieces }, layer.facing.depth);
   if ('gore' in facings) return facings;
   const cut = cutFacings(draft, facings).filter(({ gore }) => hasGore(layer, { name: gore }));
-  return joinedFacings(cut, layer.facing.layer, open);
+  return joinedFacings(cut, layer.facing.layer, [...open, ...kicks.map(({ at }) => at)]);
 }
 
 /** Of a piece that has no neighbours. */

@@ -1,8 +1,9 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { cutOfHalves, mirroredPiece } from '../draft/halves-apart.ts';
 import type { Piece } from '../draft/piece.ts';
-import type { Line } from '../geometry/curve.ts';
+import type { Curve, Line } from '../geometry/curve.ts';
 import { rotated } from '../geometry/transform.ts';
+import { WRAP_EDGE } from '../gown/wrap.ts';
 import { type Agreed, type FacingSide, type FacingSides, facingPiece, facingSides } from './hem-facing.ts';
 
 /** A facing that has no room on its gore. */
@@ -29,18 +30,20 @@ export function facingsOfWaist({ pieces, gown }: GownDraft, depth: number): read
   return 'gore' in facings ? facings : facings.map(upsideDown).reverse();
 }
 
-/** Turned half round in its plane: its lower edge is then its upper one. */
+/** Turned half round in its plane: its lower edge is then its upper one. Its grain runs down as before, or a lay shows it the wrong way up. */
 function upsideDown(piece: Piece): Piece {
+  const turn = (curve: Curve): Curve => rotated(curve, Math.PI);
+  const { from, to } = turn(piece.grain) as Line;
   const [upper, right, lower, left] = piece.edges.map(({ name, curves }) => ({
     name,
-    curves: curves.map((curve) => rotated(curve, Math.PI)),
+    curves: curves.map(turn),
   }));
   return {
     ...piece,
     edges: [lower!, left!, upper!, right!],
     frontEdge: piece.backEdge,
     backEdge: piece.frontEdge,
-    grain: rotated(piece.grain, Math.PI) as Line,
+    grain: { kind: 'line', from: to, to: from },
   };
 }
 
@@ -60,7 +63,7 @@ function facingsBelow(pieces: readonly Piece[], isRing: boolean, depth: number):
 }
 
 function agreed(own: FacingSide, other: FacingSide | undefined): Agreed {
-  if (other === undefined || own.atHem <= other.atHem) return own;
+  if (other === undefined || own.edge === WRAP_EDGE || own.atHem <= other.atHem) return own;
   return { height: other.height, atTop: Math.PI - other.atTop };
 }
 

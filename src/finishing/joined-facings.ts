@@ -9,6 +9,7 @@ import { lengthOfRun, placeOnRun } from '../geometry/length.ts';
 import { middle, subtract } from '../geometry/point.ts';
 import { rotated, translated } from '../geometry/transform.ts';
 import { allowanceAt, type Layer } from '../gown/layer.ts';
+import { WRAP_EDGE } from '../gown/wrap.ts';
 
 /** A seam whose two ends and middle lie on one line within this may be left out, mm. */
 const STRAIGHT = 0.05;
@@ -45,7 +46,7 @@ export interface JoinedFacing {
 /** The next piece moved until its front edge lies on the last one's back edge. */
 function joinedOver(last: Piece, next: Piece): Piece | undefined {
   const alike = last.side === next.side && last.middle === undefined && next.middle === undefined;
-  const sewn = last.backEdge === next.frontEdge && last.backEdge !== 'fold';
+  const sewn = last.backEdge === next.frontEdge && !['fold', WRAP_EDGE].includes(last.backEdge);
   if (!alike || !sewn || next.cut === 'on-fold') return undefined;
   const [, seam, hem, left] = last.edges as readonly [Edge, Edge, Edge, Edge];
   const [innerOfNext, right, hemOfNext, seamOfNext] = next.edges as readonly [Edge, Edge, Edge, Edge];

@@ -1,3 +1,4 @@
+import type { GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDrafts } from '../draft/draft-layers.ts';
 import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
@@ -5,26 +6,28 @@ import type { Gown } from '../gown/gown.ts';
 import type { Layer } from '../gown/layer.ts';
 import { isOneOf, type Loops, type Pocket, type Slit } from '../gown/openings.ts';
 import type { Tiers } from '../gown/parts.ts';
+import { type OpenPart, shapedStrips } from './edge-strip.ts';
 import { BAG_ABOVE, bagPiece } from './pocket-bag.ts';
 import { FACING_EDGES, rectangle, STRIP_EDGES } from './rectangle.ts';
 
-type GownWithOpenings = Pick<Gown, 'closure' | 'slits' | 'pockets' | 'loops' | 'tiers'>;
+type GownWithOpenings = Pick<Gown, 'closure' | 'slits' | 'pockets' | 'loops' | 'tiers' | 'wrap'>;
 
 /** What lies in openings of seams, and loops: plackets, guards, facings, stays, pockets. */
 export function openingParts(gown: GownWithOpenings, drafts: LayerDrafts): Part[] {
   return [
-    ...closureParts(gown),
+    ...closureParts(gown, drafts),
     ...gown.slits.flatMap((slit) => slitParts(slit, drafts)),
     ...gown.pockets.flatMap(pocketParts),
     ...gown.loops.map(loopsPart),
     ...gown.tiers.flatMap(yokeParts),
+    ...tiesParts(gown),
   ];
 }
 
 /** How far below the opening a guard and a facing reach, mm (common practice). */
 const BELOW_OPENING = { guard: 20, facing: 25 } as const;
 
-function closureParts({ closure }: GownWithOpenings): Part[] {
+function closureParts({ closure }: GownWithOpenings, drafts: LayerDrafts): Part[] {
   if (closure?.piece === undefined || closure.opening === undefined) return [];
   const { layer, width } = closure.piece;
   const stops = closure.starts + closure.opening;
@@ -42,9 +45,16 @@ function closureParts({ closure }: GownWithOpenings): Part[] {
       return [partOf(piece, layer, { kind: 'guard', width }, place)];
     }
     case 'facing': {
-      const size = { along: stops + BELOW_OPENING.facing, across: width };
-      const piece = rectangle({ name: layer.name, part: 'facing', copies: 2 }, size, FACING_EDGES);
-      return [partOf(piece, layer, { kind: 'opening-facing', at: closure.station.name }, place)];
+      const { station, side } = closure;
+      const open = { stations: [station], side: station.seams === 2 ? side : undefined, from: 0 };
+      const pieces = stripsOrRectangle(
+        outermostDraft(drafts),
+        { ...open, to: stops + BELOW_OPENING.facing },
+        { name: layer.name, depth: width, copies: 2 },
+      );
+      return pieces.map((piece) =>
+        partOf(piece, layer, { kind: 'opening-facing', at: station.name }, place, [stops]),
+      );
     }
     default:
       return [];
@@ -60,14 +70,16 @@ function slitParts(slit: Slit, drafts: LayerDrafts): Part[] {
   const high = slitHeight(slit, drafts);
   if (high === undefined || high <= 0) return [];
   const place = () => slit.place();
-  const strip = facing && {
-    piece: rectangle(
-      { name: facing.layer.name, part: 'facing', copies: 2 * copies },
-      { along: high + ABOVE_SLIT, across: facing.depth },
-      FACING_EDGES,
-    ),
-    layer: facing.layer,
-  };
+  const { stations, side } = slit;
+  const from = (seamLength(stations, drafts.gown) ?? high) - high - ABOVE_SLIT;
+  const strips =
+    facing === undefined
+      ? []
+      : stripsOrRectangle(
+          outermostDraft(drafts),
+          { stations, side, from },
+          { name: facing.layer.name, depth: facing.depth, copies: 2 * copies, along: high + ABOVE_SLIT },
+        ).map((piece) => partOf(piece, facing.layer, { kind: 'slit-facing', seam }, place, [ABOVE_SLIT]));
   const square = stayLayer && {
     piece: rectangle(
       { name: stayLayer.name, part: 'stay', copies },
@@ -77,9 +89,25 @@ function slitParts(slit: Slit, drafts: LayerDrafts): Part[] {
     layer: stayLayer,
   };
   return [
-    ...(strip ? [partOf(strip.piece, strip.layer, { kind: 'slit-facing', seam }, place)] : []),
+    ...strips,
     ...(square ? [partOf(square.piece, square.layer, { kind: 'slit-stay', seam }, place)] : []),
   ];
+}
+
+function outermostDraft({ layers }: LayerDrafts): GownDraft {
+  return layers[layers.length - 1]!.draft;
+}
+
+/** Facings along an open stretch of a seam: by its shape where it bends, else strips given by their size. */
+function stripsOrRectangle(
+  draft: GownDraft,
+  open: OpenPart,
+  { name, depth, copies, along }: { name: string; depth: number; copies: number; along?: number },
+): readonly Piece[] {
+  const shaped = shapedStrips(draft, open, { name, part: 'facing', depth });
+  if (shaped !== undefined) return shaped;
+  const size = { along: along ?? (open.to ?? 0) - open.from, across: depth };
+  return [rectangle({ name, part: 'facing', copies }, size, FACING_EDGES)];
 }
 
 /** From the hem up, where the gown's own seam is longest, mm; undefined where it has no such seam. */
@@ -121,6 +149,18 @@ function loopsPart({ layer, count, length, width, place }: Loops): Part {
   return partOf(piece, layer, { kind: 'loops', count, length, width }, () => place());
 }
 
+/** One for each edge of a wrap, sewn double. */
+function tiesParts({ wrap }: GownWithOpenings): Part[] {
+  if (wrap?.ties === undefined) return [];
+  const { length, width, layer } = wrap.ties;
+  const piece = rectangle(
+    { name: layer.name, part: 'tie', copies: 2 },
+    { along: length, across: 2 * width },
+    STRIP_EDGES,
+  );
+  return [partOf(piece, layer, { kind: 'ties', length, width }, () => wrap.place('ties'))];
+}
+
 /** A straight yoke, as long round as the edge that the first tier is gathered to. */
 function yokeParts({ name, yoke, yokeDepth, yokeLayer, place }: Tiers): Part[] {
   if (yokeLayer === undefined || yokeDepth === undefined) return [];
@@ -131,13 +171,20 @@ function yokeParts({ name, yoke, yokeDepth, yokeLayer, place }: Tiers): Part[] {
 
 const YOKE_EDGES = ['left-join', 'top', 'right-join', 'bottom'] as const;
 
-function partOf(piece: Piece, layer: Layer, of: Part['of'], place: Part['place']): Part {
+/** @param marked on its sewn edge, from its upper end: where what it is sewn to is marked */
+function partOf(
+  piece: Piece,
+  layer: Layer,
+  of: Part['of'],
+  place: Part['place'],
+  marked: readonly number[] = [],
+): Part {
   return {
     of,
     layer,
     piece: { ...piece, layers: [layer.name] },
     allowances: {},
-    notches: new Map(),
+    notches: new Map(marked.length === 0 ? [] : [['sewn-edge', marked]]),
     quartered: false,
     lowerSewn: true,
     roughCut: 0,

@@ -3,6 +3,7 @@ import { upright } from '../draft/grain-line.ts';
 import type { Part } from '../draft/part.ts';
 import type { Piece } from '../draft/piece.ts';
 import { sectorFrame } from '../draft/sector-frame.ts';
+import { wrappedPieces } from '../draft/wrapped.ts';
 import type { Line } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { reversedRun } from '../geometry/split.ts';
@@ -22,11 +23,10 @@ export function waistParts(gown: GownWithWaist, drafts: readonly LayerDraft[]): 
   if (waist?.layer === undefined) return [];
   if (waist.finish === 'band') return [bandPart(gown, waist, waist.layer)];
   const outermost = drafts[drafts.length - 1]!;
-  const facings = facingsOfWaist(outermost.draft, waist.width);
+  const { draft } = outermost;
+  const facings = facingsOfWaist({ ...draft, pieces: wrappedPieces(draft) }, waist.width);
   if ('gore' in facings) return facings;
-  const own = cutFacings(outermost.draft, facings).filter(({ gore }) =>
-    hasGore(outermost.layer, { name: gore }),
-  );
+  const own = cutFacings(draft, facings).filter(({ gore }) => hasGore(outermost.layer, { name: gore }));
   return joinedFacings(own, waist.layer, gown.closure === undefined ? [] : [gown.closure.station.name]).map(
     ({ piece, seams }): Part => ({
       ...partOf(waist, waist.layer!),
@@ -53,15 +53,18 @@ function partOf({ place }: WaistFinish, layer: Layer) {
 const [END, OVERLAP_END, INSIDE] = ['end', 'overlap-end', 'inside-edge'];
 
 function bandPart(gown: GownWithWaist, waist: WaistFinish, layer: Layer): Part {
-  const { width, overlap, upper } = waist;
+  const { width, upper } = waist;
   const sewn = gown.waistSeam;
-  const piece = upper === undefined ? straightBand(waist, sewn) : shapedBand(waist, sewn, upper);
+  const overlap = gown.wrapped?.overlap ?? waist.overlap;
+  const own = { ...waist, overlap };
+  const piece = upper === undefined ? straightBand(own, sewn) : shapedBand(own, sewn, upper);
   const places = seamPlaces(gown);
+  const ends = gown.wrapped === undefined && overlap > 0 ? [sewn] : [];
   return {
     ...partOf(waist, layer),
     of: { kind: 'waistband', width, sewn, overlap, shaped: upper !== undefined, places },
     piece: { ...piece, layers: [layer.name] },
-    notches: new Map([['waist', [...places.map(({ at }) => at), ...(overlap > 0 ? [sewn] : [])]]]),
+    notches: new Map([['waist', [...places.map(({ at }) => at), ...ends]]]),
     lowerSewn: true,
     marks: upper === undefined ? [{ name: 'fold', curves: [foldLine(sewn + overlap)] }] : [],
   };
@@ -120,12 +123,18 @@ function shapedBand({ width, overlap }: WaistFinish, sewn: number, upper: number
 /** Where the skirt's seams and centres meet the band, from the opening round to it again: mm from the band's end. */
 function seamPlaces(gown: GownWithWaist): { readonly name: string; readonly at: number }[] {
   const round = stationsRound(gown);
-  const open = round.findIndex(({ name }) => name === (gown.closure?.station.name ?? 'centre-back'));
+  const opens = gown.wrapped?.at ?? gown.closure?.station.name ?? 'centre-back';
+  const open = round.findIndex(({ name }) => name === opens);
   const start = round[Math.max(0, open)]!.at;
-  return round
+  const places = round
     .map(({ name, at }) => ({ name, at: (at - start + gown.waistSeam) % gown.waistSeam }))
     .filter(({ at }) => at > 1)
     .sort((a, b) => a.at - b.at);
+  if (gown.wrapped === undefined) return places;
+  // The line that both edges lie past is met twice, by half of the overlap from either end.
+  const { at: name, overlap } = gown.wrapped;
+  const moved = places.map((own) => ({ ...own, at: own.at + overlap / 2 }));
+  return [{ name, at: overlap / 2 }, ...moved, { name, at: gown.waistSeam + overlap / 2 }];
 }
 
 /** Every station of the whole skirt, from the centre front round her left and back over her right. */

@@ -26,6 +26,21 @@ function otherLine(span: Span, own: Span): string {
   return `line ${line}${file} (${quoted(text)})`;
 }
 
+/** What a seam that was pinned runs to. */
+export type FittedEdge = 'waist' | 'hem' | 'waist-seam' | 'upper-edge';
+
+function plain(edge: FittedEdge): string {
+  return edge.replace('-', ' ');
+}
+
+/** A distance along a seam of the skirt. */
+export const belowWaistSeam = (length: string): string => `${length} below the waist seam`;
+
+/** A height on a seam of the bodice, mm. */
+export function besideWaist(height: number, say: (mm: number) => string): string {
+  return `${say(Math.abs(height))} ${height < 0 ? 'below' : 'above'} the waist`;
+}
+
 export const fittingBelowHem = against(
   error,
   'fitting-below-hem',
@@ -60,8 +75,8 @@ export const fittingCannotBeDrawn = against(
 
 export const bodiceFittingPastEdge = error(
   'bodice-fitting-past-edge',
-  (seam: string, at: string, edge: string, reaches: string) => ({
-    message: `Seam ${quoted(seam)} of the bodice is altered as far as ${at}, and its ${edge} lies ${reaches}.`,
+  (seam: string, at: string, edge: FittedEdge, reaches: string) => ({
+    message: `Seam ${quoted(seam)} of the bodice is altered as far as ${at}, and its ${plain(edge)} lies ${reaches}.`,
     why: 'There is no cloth to alter beyond it.',
     hint: 'Measure from the waist again, along the seam; or correct the edge.',
   }),
@@ -103,10 +118,10 @@ export const fittingOverlaps = against(error, 'fitting-overlaps', (line: string,
 
 export const fittingSteps = error(
   'fitting-steps',
-  (seam: string, by: string, at: string, beyond: 'above' | 'below', edge: string) => ({
+  (seam: string, by: string, at: string, beyond: 'above' | 'below', edge: FittedEdge) => ({
     message: `Seam ${quoted(seam)} would step by ${by} at ${at}: it is altered by so much there, and not at all ${beyond} it.`,
     why: 'A seam line with a step cannot be sewn.',
-    hint: `Let the amount there be 0, carry it on to the ${edge}, or let another stretch meet it there with the same amount.`,
+    hint: `Let the amount there be 0, carry it on to the ${plain(edge)}, or let another stretch meet it there with the same amount.`,
   }),
 );
 

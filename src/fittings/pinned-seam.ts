@@ -42,7 +42,7 @@ export function seamTake(
       reaches: { from: open.above, to: open.below },
       length: end - from,
       words: { from: { beyond: 'above', edge: 'waist' }, to: { beyond: 'below', edge: 'hem' } },
-      sayPlace: (mm) => `${say(mm)} below the waist seam`,
+      sayPlace: (mm) => problems.belowWaistSeam(say(mm)),
       say,
       span: fitting.place('seams', j, 'take-in'),
     }),

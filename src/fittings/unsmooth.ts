@@ -1,5 +1,6 @@
 import type { Diagnostic, Span } from '../diagnostics/diagnostic.ts';
 import type { Fitting } from '../gown/sections.ts';
+import type { FittedEdge } from './fitting-problems.ts';
 import * as problems from './fitting-problems.ts';
 import { RUNS_OUT_OVER, STEEPEST } from './seam-inset.ts';
 
@@ -22,7 +23,7 @@ type End = 'from' | 'to';
 
 interface EndWords {
   readonly beyond: 'above' | 'below';
-  readonly edge: string;
+  readonly edge: FittedEdge;
 }
 
 /** Run out more steeply than this a seam steps back and dents what it lies on: 1 in 10. Common practice. */

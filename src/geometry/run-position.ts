@@ -1,5 +1,7 @@
 import type { Curve, Point } from './curve.ts';
 import { pointAt, tangentAt } from './evaluate.ts';
+import { lengthOfRun, placeOnRun } from './length.ts';
+import { partOf } from './split.ts';
 import { SETTLED } from './tolerances.ts';
 
 /**
@@ -62,4 +64,24 @@ function guess(low: number, high: number, below: number, above: number): number 
 
 function curveIndex(run: readonly Curve[], position: RunPosition): number {
   return Math.min(run.length - 1, Math.max(0, Math.floor(position)));
+}
+
+/** The part of a run between two of its places. */
+export function partOfRun(run: readonly Curve[], from: number, to: number): Curve[] {
+  return run.flatMap((curve, i) => {
+    const [start, end] = [Math.max(0, from - i), Math.min(1, to - i)];
+    if (end - start <= 1e-12) return [];
+    return [start === 0 && end === 1 ? curve : partOf(curve, start, end)];
+  });
+}
+
+/** The place at so much of a run's length, mm. */
+export function positionAt(run: readonly Curve[], length: number): number {
+  let left = length;
+  for (const [i, curve] of run.entries()) {
+    const own = lengthOfRun([curve]);
+    if (left <= own) return i + placeOnRun([curve], left).t;
+    left -= own;
+  }
+  return run.length;
 }

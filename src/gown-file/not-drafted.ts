@@ -38,7 +38,8 @@ const INSTEAD: Readonly<Record<string, string>> = {
   button: 'Put the buttons into `notions`; the opening is written under `closure`.',
   pleat:
     'Write it under `pleats`, as one of a list; a whole top of pleats is `fullness`, `by: pleats`, of its gore or layer.',
-  wrap: 'It is not drafted yet: draft the skirt closed, and cut the overlap on to both front edges by hand, each the mirror image of the front beside it.',
+  'wrap-over': 'Write it under `wrap`, by its `at` and its `overlap`.',
+  overlap: 'Of a skirt that wraps it stands under `wrap`, of a waistband under `waist`.',
   gather: 'Write it under `fullness` of the gore or the layer.',
   waistband: 'Write it under `waist`, `finish: band`.',
   pocket: 'Write it under `pockets`, as one of a list.',

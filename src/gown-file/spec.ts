@@ -31,6 +31,7 @@ export type Money = string;
 export type Allowances = ShapedSpec['allowances'];
 export type BodiceSpec = ShapedSpec['bodice'];
 export type WaistSpec = Given<'waist'>;
+export type WrapSpec = Given<'wrap'>;
 export type SlitSpec = Given<'slits'>[number];
 export type PocketSpec = Given<'pockets'>[number];
 export type LoopsSpec = Given<'loops'>[number];

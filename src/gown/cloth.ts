@@ -17,6 +17,8 @@ export interface Dart {
   /** By which it shortens the waist seam. */
   readonly takesIn: number;
   readonly length: number;
+  /** Which way it is folded. */
+  readonly towards: 'front' | 'back';
 }
 
 export interface Cloth extends ClothSpec, Placed<['cloths', string]> {

@@ -15,15 +15,18 @@ export type Finished = Pick<
   | 'askedBodice'
   | 'edgeFacing'
   | 'tiers'
+  | 'wrap'
 >;
 
 /** What finishes a gown is cut as layers of its own: each of them once. */
 export function finishingLayers(gown: Finished): Layer[] {
-  const { waist, closure, slits, pockets, loops, trims } = gown;
+  const { waist, closure, slits, pockets, loops, trims, wrap } = gown;
   return [
     ...facingLayers(gown),
     ...[gown.askedBodice?.facing, gown.edgeFacing].flatMap((facing) => facing?.layer ?? []),
-    ...[waist?.layer, closure?.piece?.layer].flatMap((layer) => layer ?? []),
+    ...[waist?.layer, closure?.piece?.layer, wrap?.facing?.layer, wrap?.ties?.layer].flatMap(
+      (layer) => layer ?? [],
+    ),
     ...slits.flatMap(({ facing, stayLayer }) => [facing?.layer, stayLayer].flatMap((layer) => layer ?? [])),
     ...[...pockets, ...loops].map(({ layer }) => layer),
     ...trims.flatMap(({ bias }) => bias ?? []),

@@ -15,6 +15,7 @@ import type { PathBelow, PlaceIn } from './placed.ts';
 import type { Bustle, Closure, Edging, Trim } from './sections.ts';
 import { waistFinishOf } from './waist.ts';
 import { petticoatAsWorn, type Tape } from './worn-lengths.ts';
+import { withWrapEdge, wrapOf } from './wrap.ts';
 
 /** A spec that has read without errors as a gown, every name in it resolved to what it names. */
 export function gownOfSpec(spec: Spec): Gown {
@@ -25,7 +26,7 @@ export function gownOfSpec(spec: Spec): Gown {
   );
   const asked: LayersAsked = {
     gores: spec.gores.map(({ name }) => name),
-    allowances: gownAllowances(spec.allowances, at('allowances')),
+    allowances: withWrapEdge(gownAllowances(spec.allowances, at('allowances')), spec.wrap),
     clothNamed: (name) => clothNamed(cloths, name),
     ...turningsOf(spec, spec.lengths),
   };
@@ -68,6 +69,7 @@ export function gownOfSpec(spec: Spec): Gown {
     straps: (spec.straps ?? []).map((strap, i) => strapOf(strap, layers, asked, at('straps', i))),
     capes: (spec.capes ?? []).map((cape, i) => capeOf(cape, asked, at('capes', i))),
     ...(bodice && { askedBodice: bodice }),
+    ...(spec.wrap && { wrap: wrapOf(spec.wrap, layers, asked, at('wrap')) }),
     ...(spec.waist && { waist: waistFinishOf(spec.waist, layers, asked, at('waist')) }),
     place: at(),
   };
@@ -110,7 +112,8 @@ function linesAsked(spec: Spec, at: At): LinesAsked {
     turnings: allowances.waist! + allowances.hem!,
     roughCut: spec.roughCut,
     names: namesOfStations(spec),
-    free: [],
+    free: spec.wrap === undefined ? [] : [spec.wrap.at],
+    ...(spec.wrap && { wrap: spec.wrap }),
     tape: tapeOf(spec),
     place: at(),
   };
@@ -215,9 +218,10 @@ function edgingOf(
   const own =
     cloth === undefined ? layers.find(({ edging }) => edging === rest.name)?.cloth : clothNamed(cloth);
   const named = start === undefined ? undefined : stationNamed(lines, start, closure?.side);
+  const wrapped = spec.wrap && stationNamed(lines, spec.wrap.at);
   return {
     ...rest,
-    start: named ?? closure?.station ?? stationsOnce(lines).at(-1)!,
+    start: named ?? wrapped ?? closure?.station ?? stationsOnce(lines).at(-1)!,
     startAssumed: start === undefined,
     ...(own === undefined ? {} : { cloth: own }),
     place,

@@ -24,6 +24,7 @@ import type {
   Trim,
 } from './sections.ts';
 import type { WaistFinish } from './waist.ts';
+import type { Wrap } from './wrap.ts';
 
 /** The whole gown as the file has it, with nothing left to look up. */
 export interface Gown extends GownLines, Placed<[]> {
@@ -41,6 +42,7 @@ export interface Gown extends GownLines, Placed<[]> {
   readonly askedBodice?: AskedBodice;
   /** Of a skirt that is sewn to no bodice. */
   readonly waist?: WaistFinish;
+  readonly wrap?: Wrap;
   /** Of an overskirt's end edges. */
   readonly edgeFacing?: Facing;
   /** Where the panels of her two sides differ. */

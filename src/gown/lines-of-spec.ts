@@ -1,6 +1,7 @@
 import type { DartSpec, GoreSpec, LengthsSpec, Spec, TrainSpec } from '../gown-file/spec.ts';
 import { stationsOf } from '../gown-file/stations.ts';
-import type { Gore, GownLines, LengthRule, Round, Train, WidthLevel, WidthRule } from './lines.ts';
+import type { Dart } from './cloth.ts';
+import type { Gore, GownLines, LengthRule, Round, Train, WidthLevel, WidthRule, WrapLines } from './lines.ts';
 import type { PlaceIn } from './placed.ts';
 import type { Petticoat } from './sections.ts';
 import { type GirthLevel, slantLevels } from './slant-levels.ts';
@@ -32,6 +33,7 @@ export interface LinesAsked {
   /** Stations in order; all the way round without the first one again. */
   readonly names: readonly string[];
   readonly free: readonly string[];
+  readonly wrap?: WrapLines;
   readonly tape: Tape;
   readonly place: PlaceIn<[]>;
 }
@@ -56,7 +58,12 @@ export function linesOf(asked: LinesAsked): GownLines {
     lengths: lengthRule(asked.lengths, worn.offFloor),
     ...(own === undefined ? {} : { train: own }),
     waistSeam,
+    ...(asked.wrap && { wrapped: wrapLines(asked.wrap) }),
   };
+}
+
+function wrapLines({ at, overlap, overlapAtHem }: WrapLines): WrapLines {
+  return { at, overlap, overlapAtHem };
 }
 
 /** Her girths below the waist that the gores follow, their ease in them, from the waist down; mm. */
@@ -148,6 +155,7 @@ function goreOf(asked: LinesAsked, gore: GoreSpec, index: number, tops: readonly
   const side = sideOf(asked.round, index, tops);
   const panel = panelOf(asked.panels, gore);
   const top = tops[index]!;
+  const { round } = asked;
   const { name, fullness, notes } = gore;
   return {
     name,
@@ -158,7 +166,12 @@ function goreOf(asked: LinesAsked, gore: GoreSpec, index: number, tops: readonly
     width: widthRuleOf(asked, gore, index, tops),
     ...fullnessOf(
       fullness,
-      (asked.darts ?? []).filter((dart) => dart.gore === name),
+      (asked.darts ?? [])
+        .filter((dart) => dart.gore === name)
+        .map((dart) => ({
+          ...dart,
+          towards: dart.towards ?? nearerCentre(round, dart, { index, side, tops }),
+        })),
       top,
     ),
     grain: grainOf(gore, fold, side),
@@ -168,10 +181,23 @@ function goreOf(asked: LinesAsked, gore: GoreSpec, index: number, tops: readonly
   };
 }
 
+/** A dart is folded towards the centre that it lies nearer to (common practice), as its gore lies round her. */
+function nearerCentre(
+  round: Round,
+  { at }: Pick<DartSpec, 'at'>,
+  { index, side, tops }: { index: number; side: Gore['side']; tops: readonly number[] },
+): 'front' | 'back' {
+  const whole = tops.reduce((sum, top) => sum + top, 0);
+  const before = tops.slice(0, index).reduce((sum, top) => sum + top, 0);
+  const way = before + (side === 'right' ? 1 - at : at) * tops[index]!;
+  const half = round === 'mirrored' ? whole : whole / 2;
+  return Math.min(way, 2 * half - way) < half / 2 ? 'front' : 'back';
+}
+
 /** Darts are cloth at the waist that is sewn away, and gone at their points. */
 function fullnessOf(
   own: GoreSpec['fullness'],
-  darts: readonly DartSpec[],
+  darts: readonly (DartSpec & Pick<Dart, 'towards'>)[],
   top: number,
 ): Pick<Gore, 'fullness'> {
   if (own !== undefined) return { fullness: own };
@@ -182,7 +208,7 @@ function fullnessOf(
       ratio: (top + taken) / top,
       where: 'waist',
       by: 'darts',
-      darts: darts.map(({ name, at, takesIn, length }) => ({ name, at, takesIn, length })),
+      darts: darts.map(({ name, at, takesIn, length, towards }) => ({ name, at, takesIn, length, towards })),
     },
   };
 }

@@ -30,6 +30,14 @@ export interface GownLines {
   readonly lengths: LengthRule;
   readonly train?: Train;
   readonly waistSeam: number;
+  readonly wrapped?: WrapLines;
+}
+
+/** A station at which nothing is sewn: both edges lie over it, each by half of the overlap, mm. */
+export interface WrapLines {
+  readonly at: string;
+  readonly overlap: number;
+  readonly overlapAtHem: number;
 }
 
 /** How deep a sewn edge lies below the level waist over the way round, and the way at each station; mm. */

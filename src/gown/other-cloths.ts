@@ -26,6 +26,13 @@ export function inOtherCloths(gown: Gown, other: (cloth: Cloth) => Cloth): Gown 
       ...(tiers.yokeLayer && { yokeLayer: changed(tiers.yokeLayer) }),
     })),
     ...(gown.waist?.layer && { waist: { ...gown.waist, layer: changed(gown.waist.layer) } }),
+    ...(gown.wrap && {
+      wrap: {
+        ...gown.wrap,
+        ...(gown.wrap.facing && { facing: { ...gown.wrap.facing, layer: changed(gown.wrap.facing.layer) } }),
+        ...(gown.wrap.ties && { ties: { ...gown.wrap.ties, layer: changed(gown.wrap.ties.layer) } }),
+      },
+    }),
     ...(gown.edgeFacing && {
       edgeFacing: { ...gown.edgeFacing, layer: changed(gown.edgeFacing.layer) },
     }),

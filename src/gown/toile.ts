@@ -5,6 +5,7 @@ import { type Allowance, type Layer, type LayerAllowances, PLAIN } from './layer
 import type { Placed } from './placed.ts';
 import type { Closure } from './sections.ts';
 import type { WaistFinish } from './waist.ts';
+import type { Wrap } from './wrap.ts';
 
 /** Allowances of a toile: wide enough to let out and to pin over, mm. From memory. */
 export const TOILE_ALLOWANCES = { seam: 30, waist: 40, hem: 50 } as const;
@@ -24,6 +25,7 @@ export function toileOf(gown: Gown): Gown {
     labour: _labour,
     closure,
     waist,
+    wrap,
     ...shape
   } = gown;
   const calico: Cloth = {
@@ -59,6 +61,7 @@ export function toileOf(gown: Gown): Gown {
     // Its opening is pinned, and a tape stands for what will finish its waist.
     ...(closure && { closure: withoutPiece(closure) }),
     ...(waist && { waist: tapeFor(waist) }),
+    ...(wrap && { wrap: withoutPieces(wrap) }),
     // Tape shows where straps go.
     straps: [],
     slits: [],
@@ -74,6 +77,10 @@ export function toileOf(gown: Gown): Gown {
 
 function withoutPiece({ piece: _, finish: _f, ...closure }: Closure): Closure {
   return closure;
+}
+
+function withoutPieces({ facing: _, ties: _t, ...wrap }: Wrap): Wrap {
+  return wrap;
 }
 
 function tapeFor({ layer: _, ...waist }: WaistFinish): WaistFinish {

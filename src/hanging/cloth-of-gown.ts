@@ -5,10 +5,12 @@ import type { Petticoat } from '../gown/sections.ts';
 import type { Station } from '../gown/station.ts';
 import {
   bodyOf,
+  type Figure,
   figureInPetticoat,
   figureOf,
   figureOverTiers,
   type GirthBelow,
+  scaledFigure,
   type TiersUnder,
 } from './figure.ts';
 import {
@@ -22,8 +24,9 @@ import {
   withFlounce,
 } from './gown-panels.ts';
 import type { Body, Closing, SewnCloth } from './sewn-cloth.ts';
-import { sewnEdge } from './sewn-edge.ts';
-import { clothToHang } from './start-of-cloth.ts';
+import { type SewnEdge, sewnEdge } from './sewn-edge.ts';
+import { clothToHang, type WornBeyond } from './start-of-cloth.ts';
+import { outwards, tapeToFloor } from './tape.ts';
 
 /** What is asked of a drafted gown to hang it. mm. */
 export interface GownToHang {
@@ -86,32 +89,12 @@ export interface HungSeam {
 const USUAL_WAIST_HEIGHT = 1040;
 
 export function clothOfGown(gown: GownToHang): GownHung {
-  const { draft, petticoat, waist } = gown;
-  const heights = stationHeights(gown);
-  const waistHeight = heights.reduce((sum, height) => sum + height, 0) / heights.length;
-  const profile = petticoatProfile(petticoat, waist, { height: waistHeight });
-  const own = figureOf(waist, gown.hip, waistHeight, gown.girths);
-  const inPetticoat =
-    petticoat === undefined ? own : figureInPetticoat(own, petticoat, profile, waist, waistHeight);
-  const figure = gown.tiers.reduce((worn, tiers) => figureOverTiers(worn, tiers, waistHeight), inPetticoat);
-
-  const half = !runsRound(draft.gown);
+  const { draft } = gown;
   const tops = draft.gown.gores.map(({ top }) => top);
   const length = tops.reduce((sum, top) => sum + top, 0);
   const partOfStation = [0];
   for (const top of tops) partOfStation.push(partOfStation[partOfStation.length - 1]! + top / length);
-  const edge = sewnEdge(
-    figure,
-    (part) => {
-      const gore = goreAt(partOfStation, part);
-      const across = (part - partOfStation[gore]!) / (partOfStation[gore + 1]! - partOfStation[gore]!);
-      const way = draft.waist.ways[gore]! + across * (draft.waist.ways[gore + 1]! - draft.waist.ways[gore]!);
-      const level = heights[gore]! + (heights[gore + 1]! - heights[gore]!) * across;
-      return level - profile.heightAt(draft.waist.valueAt(way));
-    },
-    length,
-    half,
-  );
+  const { waistHeight, worn, edge } = standing(gown, partOfStation, length);
   const longest = Math.max(...draft.lengths);
   const down = FOURS * Math.max(2, Math.round(longest / FINEST / FOURS));
   const { flounce } = gown;
@@ -121,14 +104,10 @@ export function clothOfGown(gown: GownToHang): GownHung {
       ? panels
       : panels.map((own) => ({ ...own, panel: withFlounce(own.panel, flounce, down) }));
   const all = down + (flounce === undefined ? 0 : flounceRows(flounce));
-  const cloth = clothToHang(draft, placed, all, edge, partOfStation, gown);
+  const cloth = clothToHang(draft, placed, all, edge, partOfStation, beyondEdge(worn), gown);
   return {
     cloth,
-    body: bodyOf(figure, waistHeight, (height) => {
-      const below = waistHeight - height;
-      const room = girthAt(draft, profile.slantAt(Math.max(0, below))) * ROOM;
-      return Math.min(easedIn(edge.closeness, below), room / figure.girthAt(height));
-    }),
+    body: bodyOf(worn, waistHeight),
     closing: cloth.closing,
     stations: draft.gown.stations.map(({ name, side }, i) => ({
       name,
@@ -202,16 +181,82 @@ function easedIn(closeness: number, below: number): number {
 /** How far a waist leans from front to back or side to side, mm. From memory. */
 const LEVEL_WITHIN = 30;
 
-/** How high the level waist lies at each station: she does not stand level. */
-function stationHeights(gown: GownToHang): number[] {
-  const { draft, petticoat, waist, floors, heel } = gown;
-  const known = draft.gown.stations.map(({ drop }, i) => {
-    const floor = floors[i];
-    if (floor === undefined) return undefined;
-    const slant = drop + floor;
-    if (petticoat === undefined && gown.tiers.length > 0) return heightOverTiers(gown, slant);
-    return petticoatProfile(petticoat, waist, { slant }).heightAt(slant);
-  });
+/** She as she stands, the edge of the bodice on her, and what the skirt hangs over. */
+interface Standing {
+  readonly waistHeight: number;
+  readonly worn: Figure;
+  readonly edge: SewnEdge;
+}
+
+/** Rounds in which the height of a waist and the shape of what is worn below it settle; each gains a digit. */
+const ROUNDS = 6;
+
+/** She stands so high that at every station a tape from the bodice's edge reaches the floor in what was measured. */
+function standing(gown: GownToHang, partOfStation: readonly number[], length: number): Standing {
+  const { draft, floors, heel } = gown;
+  const usual = USUAL_WAIST_HEIGHT + heel;
+  let heights = levelled(
+    draft.gown.stations.map(({ drop }, i) => (floors[i] === undefined ? undefined : drop + floors[i]!)),
+    usual,
+  );
+  let stands = standingAt(gown, heights, partOfStation, length);
+  for (let round = 0; round < ROUNDS; round++) {
+    const { worn, edge } = stands;
+    heights = levelled(
+      heights.map((height, i) => {
+        const floor = floors[i];
+        return floor === undefined
+          ? undefined
+          : height + floor - tapeToFloor(worn, edge.placeAt(partOfStation[i]!));
+      }),
+      usual,
+    );
+    stands = standingAt(gown, heights, partOfStation, length);
+  }
+  return stands;
+}
+
+/** @param heights how high the level waist lies at each station */
+function standingAt(
+  gown: GownToHang,
+  heights: readonly number[],
+  partOfStation: readonly number[],
+  length: number,
+): Standing {
+  const { draft, petticoat, waist, hip, girths, tiers } = gown;
+  const waistHeight = heights.reduce((sum, height) => sum + height, 0) / heights.length;
+  const profile = petticoatProfile(petticoat, waist, { height: waistHeight });
+  const own = figureOf(waist, hip, waistHeight, girths);
+  const inPetticoat =
+    petticoat === undefined ? own : figureInPetticoat(own, petticoat, profile, waist, waistHeight);
+  const figure = tiers.reduce((worn, under) => figureOverTiers(worn, under, waistHeight), inPetticoat);
+  const edge = sewnEdge(
+    figure,
+    (part) => {
+      const gore = goreAt(partOfStation, part);
+      const across = (part - partOfStation[gore]!) / (partOfStation[gore + 1]! - partOfStation[gore]!);
+      const way = draft.waist.ways[gore]! + across * (draft.waist.ways[gore + 1]! - draft.waist.ways[gore]!);
+      const level = heights[gore]! + (heights[gore + 1]! - heights[gore]!) * across;
+      return level - profile.heightAt(draft.waist.valueAt(way));
+    },
+    length,
+    !runsRound(draft.gown),
+  );
+  const closenessAt = (height: number): number => {
+    const below = waistHeight - height;
+    const room = girthAt(draft, profile.slantAt(Math.max(0, below))) * ROOM;
+    return Math.min(easedIn(edge.closeness, below), room / figure.girthAt(height));
+  };
+  return { waistHeight, worn: scaledFigure(figure, closenessAt), edge };
+}
+
+function beyondEdge(worn: Figure): WornBeyond {
+  return ({ x, y, outX, outY }, height) =>
+    outwards(worn, Math.max(0, height), outX, outY) - Math.sqrt(x * x + y * y);
+}
+
+/** Heights of a waist that leans no more than waists do; where nothing is known, as high as the nearest station or as usual. */
+function levelled(known: readonly (number | undefined)[], usual: number): number[] {
   const highest = Math.max(...known.map((height) => height ?? 0));
   return known.map((height, i) => {
     // A station far lower is no floor but a hem set by hand.
@@ -220,38 +265,8 @@ function stationHeights(gown: GownToHang): number[] {
       .map((other, k) => ({ other, apart: Math.abs(k - i) }))
       .filter(({ other }) => other !== undefined)
       .sort((a, b) => a.apart - b.apart)[0];
-    return nearest?.other !== undefined
-      ? Math.max(nearest.other, highest - LEVEL_WITHIN)
-      : USUAL_WAIST_HEIGHT + heel;
+    return nearest?.other === undefined ? usual : Math.max(nearest.other, highest - LEVEL_WITHIN);
   });
-}
-
-/** Rounds in which the height of a waist and the shape of what is worn below it settle. */
-const ROUNDS = 4;
-const STEP_DOWN = 10;
-
-/** Height of the waist where a tape over the tiers of net reaches the floor in so much. mm. */
-function heightOverTiers({ waist, hip, girths, tiers }: GownToHang, slant: number): number {
-  let height = slant;
-  for (let round = 0; round < ROUNDS; round++) {
-    const waistHeight = height;
-    const figure = tiers.reduce(
-      (worn, under) => figureOverTiers(worn, under, waistHeight),
-      figureOf(waist, hip, waistHeight, girths),
-    );
-    let [passed, below] = [0, 0];
-    let widest = figure.girthAt(waistHeight);
-    while (passed < slant) {
-      below += STEP_DOWN;
-      // The tape goes from the widest place straight down.
-      const next = Math.max(widest, figure.girthAt(waistHeight - below));
-      const out = (next - widest) / (2 * Math.PI);
-      passed += Math.sqrt(STEP_DOWN * STEP_DOWN + out * out);
-      widest = next;
-    }
-    height = below - (passed - slant);
-  }
-  return height;
 }
 
 function goreAt(partOfStation: readonly number[], part: number): number {

@@ -103,10 +103,13 @@ function drawTriangle(
   if (x0 > x1 || y0 > y1) return;
   // Shares of the second and the third corner, and the depth, change evenly from cell to cell.
   const share = 1 / twice;
-  const [bRight, bDown] = [(cy - ay) * share, -(cx - ax) * share];
-  const [cRight, cDown] = [-(by - ay) * share, (bx - ax) * share];
+  const bRight = (cy - ay) * share;
+  const bDown = -(cx - ax) * share;
+  const cRight = -(by - ay) * share;
+  const cDown = (bx - ax) * share;
   const za = place[a + 2]!;
-  const [zb, zc] = [place[b + 2]! - za, place[c + 2]! - za];
+  const zb = place[b + 2]! - za;
+  const zc = place[c + 2]! - za;
   for (let y = y0; y <= y1; y++) {
     let wb = (x0 - ax) * bRight + (y - ay) * bDown;
     let wc = (x0 - ax) * cRight + (y - ay) * cDown;

@@ -134,14 +134,18 @@ export function figureOverTiers(own: Figure, { yoke, tiers }: TiersUnder, waistH
 /** Distance between two levels of the body, mm. */
 const STEP = 10;
 
-/** @param closeness what the levels are scaled by, by height: drawn in where the sewn edge is tighter than she is */
-export function bodyOf(figure: Figure, waistHeight: number, closeness: (height: number) => number): Body {
+/** @param closeness what the girths are scaled by, by height: drawn in where the sewn edge is tighter than she is */
+export function scaledFigure(figure: Figure, closeness: (height: number) => number): Figure {
+  return { ...figure, girthAt: (height) => figure.girthAt(height) * closeness(height) };
+}
+
+export function bodyOf(figure: Figure, waistHeight: number): Body {
   const count = Math.floor(waistHeight / STEP) + 1;
   const halfWidth = new Float64Array(count);
   const halfDepth = new Float64Array(count);
   for (let level = 0; level < count; level++) {
     const height = level * STEP;
-    const width = halfWidthOf(figure.girthAt(height) * closeness(height), figure.roundnessAt(height));
+    const width = halfWidthOf(figure.girthAt(height), figure.roundnessAt(height));
     halfWidth[level] = width;
     halfDepth[level] = width * figure.roundnessAt(height);
   }

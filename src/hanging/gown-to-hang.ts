@@ -21,6 +21,7 @@ import type { ClothOver, FlounceOver } from './part-to-hang.ts';
 import { pleatLines } from './pleat-lines.ts';
 import { columnsOf, type Tie } from './sewn-cloth.ts';
 import type { ViewExtras } from './views.ts';
+import { wrapLine } from './wrap-line.ts';
 
 /** Shear stiffness over weight, mm: soft beside real cloth (15 m and more), or rows, columns and shear would lock. */
 const SHEAR_LENGTH = 5000;
@@ -93,7 +94,12 @@ export interface DraftedToHang {
 export function hangTask(drafted: DraftedToHang, { skirt, closure, bustle }: Made): HangTask {
   const { gown, drafts, bodice } = drafted;
   const toHang = gownToHang(gown, drafts, skirt);
-  const sewn = clothOfGown(toHang);
+  const outer = outermostLayer(drafts);
+  const shut = clothOfGown(toHang);
+  const edge = wrapLine(gown, outer, shut);
+  // Where it wraps nothing is sewn: the upper edge is seen in place of a seam.
+  const seams = shut.seams.filter(({ station }) => shut.stations[station]!.name !== gown.wrap?.at);
+  const sewn = { ...shut, seams };
   const opening = openingOf(sewn, closure);
   const edging = gown.edging?.depth;
   const { waistHeight } = sewn;
@@ -105,7 +111,6 @@ export function hangTask(drafted: DraftedToHang, { skirt, closure, bustle }: Mad
     ...(height && { height }),
     bare: gown.waist !== undefined,
   };
-  const outer = outermostLayer(drafts);
   const pleats = pleatLines(sewn.cloth, outer.draft.gown.gores, outer.layer);
   const upper = aboveWaist(gown, bodice, { draft: outer.draft, sewn }, wearer, SHEAR_LENGTH);
   return {
@@ -120,6 +125,7 @@ export function hangTask(drafted: DraftedToHang, { skirt, closure, bustle }: Mad
       ...(opening === undefined ? {} : { opening }),
       ...(edging === undefined ? {} : { edging }),
       ...(pleats.length === 0 ? {} : { pleats }),
+      ...(edge === undefined ? {} : { edge }),
     },
     ties: bustle === undefined ? [] : tiesOf(sewn, bustle),
   };

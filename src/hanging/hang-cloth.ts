@@ -1,11 +1,9 @@
 import { type ClothMesh, meshOf } from './cloth-mesh.ts';
 import { drawUp } from './drawn-up.ts';
 import { refined } from './refined.ts';
+import { settle } from './settle.ts';
 import type { SewnCloth, Surroundings, Tie } from './sewn-cloth.ts';
-import { solveBends, solveShear } from './shear-and-bend.ts';
-import { Stretch } from './stretch.ts';
 import { Ties } from './ties.ts';
-import { solveTouch } from './touch.ts';
 
 /** One mesh and how long it is let to settle: counted in steps, never in time. */
 export interface Settling {
@@ -33,40 +31,25 @@ export function hangCloth(
     const next = meshOf(cloth, settling.stride);
     if (mesh !== undefined) refined(mesh, next);
     if (mesh === from) drawUp(next, ties);
-    settle(next, cloth, around, settling, new Ties(next, ties));
+    settled(next, cloth, around, settling, new Ties(next, ties));
     mesh = next;
   }
   if (mesh === undefined) throw new RangeError('nothing says how the cloth settles');
   return mesh;
 }
 
-/**
- * Lets the cloth fall in small steps, one round of corrections each (Macklin, Storey, Lu, Terdiman, Chentanez,
- * Jeschke, Müller, "Small steps in physics simulation", 2019), until its motion has died away. Only the shape at rest
- * is asked for, so the step is given as the fall in it: mass and time do not appear.
- */
-function settle(
+/** Until its motion has died away: only the shape at rest is asked for, so mass and time do not appear. */
+function settled(
   mesh: ClothMesh,
   cloth: SewnCloth,
   around: Surroundings,
   { steps, fall, keeps }: Settling,
   ties: Ties,
 ): void {
-  const stretch = new Stretch(mesh, ties.count > 0);
-  const shear = cloth.shearLength * fall;
-  const stiffness = bendStiffness(mesh, cloth, fall);
   const falls = weigh(mesh, fall);
+  const stiffness = bendStiffness(mesh, cloth, fall);
   ties.hold();
-  for (let step = 0; step < steps; step++) {
-    drop(mesh, falls);
-    solveBends(mesh, stiffness);
-    solveShear(mesh, shear);
-    stretch.solveRows();
-    stretch.solveColumns();
-    ties.solve();
-    solveTouch(mesh, around);
-    keepMotion(mesh, keeps);
-  }
+  settle(mesh, around, { steps, falls, stiffness, shearing: cloth.shearLength * fall, keeps, ties });
 }
 
 /** Inertia added for what hangs below, so that no place is thrown past its rest by what it carries. */
@@ -113,19 +96,4 @@ function bendStiffness({ bends, along, rows }: ClothMesh, cloth: SewnCloth, fall
     const stiffness = length * length * length * fall * (row === rows - 1 ? cloth.hemStiffness : 1);
     return Math.min(stiffness, STIFFEST * apart * apart * apart * apart);
   });
-}
-
-function drop({ place, before, motion, ease }: ClothMesh, falls: Float64Array): void {
-  before.set(place);
-  for (let i = 0; i < ease.length; i++) {
-    if (ease[i] === 0) continue;
-    const a = 3 * i;
-    place[a]! += motion[a]!;
-    place[a + 1]! += motion[a + 1]!;
-    place[a + 2]! += motion[a + 2]! - falls[i]!;
-  }
-}
-
-function keepMotion({ place, before, motion }: ClothMesh, keeps: number): void {
-  for (let a = 0; a < place.length; a++) motion[a] = (place[a]! - before[a]!) * keeps;
 }

@@ -64,7 +64,8 @@ export const DRAWN_UP: readonly Settling[] = [
   { stride: 2, steps: 80, fall: 0.03, keeps: 0.96 },
   { stride: 1, steps: 60, fall: 0.01, keeps: 0.95 },
   { stride: 1, steps: 60, fall: 0.003, keeps: 0.93 },
-  { stride: 1, steps: 60, fall: 0.0003, keeps: 0.85 },
+  { stride: 1, steps: 40, fall: 0.0003, keeps: 0.85 },
+  { stride: 1, steps: 40, fall: 0.00005, keeps: 0.8 },
 ];
 
 /** The floor at 0, and friction of cloth on it and of cloth on a petticoat, for one of pressure. From memory: 0.3 to 0.6, 0.15 to 0.3. */

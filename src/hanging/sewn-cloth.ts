@@ -56,6 +56,12 @@ export interface Strip {
 /** Two plies bend at least twice as hard as one, and eight times where they are one (Bernoulli); a hem lies between. */
 const HEM_STIFFNESS = 4;
 
+/**
+ * What is left of its width where cloth lies in ripples that the grid is too coarse for: 3 mm high where columns stand
+ * 36 mm apart. So little more cloth than what is below it spreads, and is not driven into a single fold.
+ */
+const RIPPLES = 0.98;
+
 /** Cloth that is not yet held anywhere. */
 export function newCloth(
   panels: SewnCloth['panels'],
@@ -70,7 +76,7 @@ export function newCloth(
     closing,
     held: new Uint8Array(count),
     start: new Float64Array(3 * count),
-    gathered: new Float64Array(count).fill(1),
+    gathered: new Float64Array(count).fill(RIPPLES),
     bendingLength,
     hemStiffness: HEM_STIFFNESS,
     shearLength,

@@ -1,7 +1,10 @@
 import { type Figure, halfWidthOf } from './figure.ts';
 import { CIRCLE, CIRCLE_POINTS } from './unit-circle.ts';
 
-/** A place on the bodice's edge and which way is outward there, as seen from above. */
+/**
+ * A place on the bodice's edge, and which way the cloth goes out from there, as seen from above: even parts of the edge go
+ * even parts of the way round, as over a hoop, and not as the flat front and back of a waist face.
+ */
 export interface EdgePlace {
   readonly x: number;
   readonly y: number;
@@ -52,12 +55,17 @@ export function sewnEdge(
       const share = (part - parts[next - 1]!) / (parts[next]! - parts[next - 1]!);
       const at = (values: (i: number) => number): number =>
         values(next - 1) + (values(next) - values(next - 1)) * share;
+      const turned = part * count;
+      const onCircle = Math.min(count - 1, Math.floor(turned));
+      const around = (axis: number): number =>
+        circleAt(onCircle, axis) +
+        (circleAt(onCircle + 1, axis) - circleAt(onCircle, axis)) * (turned - onCircle);
       return {
         x: at((i) => points[i]![0]!),
         y: at((i) => points[i]![1]!),
         z: at((i) => points[i]![2]!),
-        outX: at((i) => circleAt(i, 0)),
-        outY: at((i) => circleAt(i, 1)),
+        outX: around(0),
+        outY: around(1),
       };
     },
   };

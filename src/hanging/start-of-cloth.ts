@@ -21,6 +21,9 @@ export interface ClothFacts {
   readonly pleated: readonly boolean[];
 }
 
+/** How far out from a place of the edge what she wears comes at a height, mm; negative where it is narrower. */
+export type WornBeyond = (top: EdgePlace, height: number) => number;
+
 /**
  * The panels sewn together, held at the edge and laid out to be let go.
  * @param partOfStation where each station lies along the edge, 0 to 1
@@ -31,6 +34,7 @@ export function clothToHang(
   down: number,
   edge: SewnEdge,
   partOfStation: readonly number[],
+  wornBeyond: WornBeyond,
   { bendingLength, shearLength, pleated }: ClothFacts,
 ): SewnCloth {
   const panels = placed.map(({ panel }) => panel);
@@ -46,7 +50,8 @@ export function clothToHang(
       const top = edge.placeAt(
         from === to ? start : start + ((end - start) * tops[column]!) / tops[panel.across]!,
       );
-      startColumn(cloth, { panel, column, round, top, wave: waves.at(first + column) }, waves.widths, draft);
+      const started = { panel, column, round, top, wave: waves.at(first + column) };
+      startColumn(cloth, started, { widths: waves.widths, wornBeyond }, draft);
     }
     if (from !== to) gather(cloth, draft, panel, first, from, pleated[from] ?? false);
     for (const strip of panel.strips.slice(1))
@@ -96,8 +101,15 @@ function wavesOf(cloth: SewnCloth, draft: GownDraft): Waves {
   };
 }
 
-/** Steepest slope that cloth starts at, as change of radius for each mm of cloth: fuller cloth is left to fold. */
-const WIDEST_SLOPE = 0.5;
+/**
+ * Widest slope that cloth starts at, as change of radius for each mm of cloth, unless what she wears is wider: what is
+ * fuller starts in waves that are alike all round, and falls from them into its own folds.
+ */
+const WIDEST_SLOPE = 0.35;
+/** Over a shelf it goes out no steeper than this. */
+const STEEPEST = 0.95;
+/** How far it starts off what she wears, mm. */
+const LIES_OFF = 4;
 
 /** One column of a panel, where it hangs from, and where on a wave it lies. */
 interface Started {
@@ -113,7 +125,7 @@ interface Started {
 function startColumn(
   cloth: SewnCloth,
   { panel, column, round, top, wave }: Started,
-  widths: readonly number[],
+  { widths, wornBeyond }: { readonly widths: Waves['widths']; readonly wornBeyond: WornBeyond },
   draft: GownDraft,
 ): void {
   const rows = cloth.down + 1;
@@ -124,7 +136,8 @@ function startColumn(
     if (row > 0) {
       const length = flatApart(stripOf(panel, row), column, row - 1, column, row);
       const flare = (widths[row]! - widths[row - 1]!) / (2 * Math.PI * length);
-      const slope = Math.min(WIDEST_SLOPE, Math.max(0, flare));
+      const least = wornBeyond(top, z - length) + LIES_OFF - out;
+      const slope = Math.min(STEEPEST, Math.max(Math.min(WIDEST_SLOPE, flare), least / length, 0));
       const fall = length * Math.sqrt(1 - slope * slope);
       const above = Math.max(0, z - ON_FLOOR);
       if (above >= fall) [z, out] = [z - fall, out + slope * length];
@@ -134,7 +147,7 @@ function startColumn(
     }
     const circle = waist + 2 * Math.PI * out;
     const excess = Math.sqrt(Math.max(0, widths[row]! / circle - 1));
-    const height = row === 0 ? 0 : Math.min(0.3, excess / Math.PI) * wave.length * wave.rise;
+    const height = row === 0 ? 0 : Math.min(0.3, excess / Math.PI) * wave.length * (wave.rise + 1);
     const radius = out + height;
     cloth.start[3 * own] = top.x + top.outX * radius;
     cloth.start[3 * own + 1] = top.y + top.outY * radius;

@@ -14,11 +14,12 @@ interface Between {
  */
 const HELD = 0.02;
 
-/** Holds places together that were drawn up. */
+/** Places that are held together, having been drawn up. */
 export class Ties {
-  private readonly ends: readonly {
+  readonly ends: readonly {
     readonly anchor: Between;
-    readonly pickUp: Between;
+    /** A place. */
+    readonly pickUp: number;
     readonly outside: number;
   }[];
 
@@ -32,56 +33,21 @@ export class Ties {
       // Picked up at the nearest place, and drawn up by as much all the same.
       return {
         anchor: atDepth(mesh, own, anchor + picked.depth - pickUp),
-        pickUp: { above: picked.place, part: 0 },
+        pickUp: picked.place,
         outside,
       };
     });
-  }
-
-  get count(): number {
-    return this.ends.length;
   }
 
   /** Hands are stronger than cloth: what they hold, the cloth around follows. */
   hold(): void {
     const { ease } = this.mesh;
     for (const { anchor, pickUp } of this.ends) {
-      ease[pickUp.above]! *= HELD;
+      ease[pickUp]! *= HELD;
       // The button hangs from the waist close above it.
       ease[anchor.above]! *= HELD;
       ease[anchor.above + 1]! *= HELD;
     }
-  }
-
-  solve(): void {
-    for (const { anchor, pickUp, outside } of this.ends) {
-      const [x, y] = [this.at(anchor, 0), this.at(anchor, 1)];
-      const out = Math.sqrt(x * x + y * y);
-      const wanted = out > 0 ? [(x / out) * outside, (y / out) * outside, 0] : [0, 0, 0];
-      const sum = this.ease(anchor) + this.ease(pickUp);
-      if (sum === 0) continue;
-      for (let axis = 0; axis < 3; axis++) {
-        const push = (this.at(pickUp, axis) - this.at(anchor, axis) - wanted[axis]!) / sum;
-        this.move(anchor, axis, push);
-        this.move(pickUp, axis, -push);
-      }
-    }
-  }
-
-  private at({ above, part }: Between, axis: number): number {
-    const { place } = this.mesh;
-    return place[3 * above + axis]! * (1 - part) + place[3 * above + 3 + axis]! * part;
-  }
-
-  private ease({ above, part }: Between): number {
-    const { ease } = this.mesh;
-    return ease[above]! * (1 - part) * (1 - part) + ease[above + 1]! * part * part;
-  }
-
-  private move({ above, part }: Between, axis: number, push: number): void {
-    const { place, ease } = this.mesh;
-    place[3 * above + axis]! += ease[above]! * (1 - part) * push;
-    place[3 * above + 3 + axis]! += ease[above + 1]! * part * push;
   }
 }
 

@@ -10,6 +10,7 @@ import { FINER, type Surface, smoothSurface } from './surface.ts';
 import { tracedOutline } from './traced-outline.ts';
 import { facingOf, type SeenLine, turningLines } from './turning-lines.ts';
 import { isEmpty, isFold, isOutline, visibleParts } from './visible-parts.ts';
+import type { SlantedLine } from './wrap-line.ts';
 
 /** The gown from one side, hidden lines taken out. mm of the gown: x to the right, y down, the floor at 0. */
 export interface GownView {
@@ -45,6 +46,8 @@ export interface ViewExtras {
   readonly edging?: number;
   /** Columns down which the folds of pleats show, with parts of columns. */
   readonly pleats?: readonly number[];
+  /** The upper edge of a wrap. */
+  readonly edge?: SlantedLine;
 }
 
 /** An outline keeps its corners; a fold is one stroke. */
@@ -78,7 +81,7 @@ function viewOf(
   hang: Hang,
   { surface, hollows, parts }: DrawnCloth,
   side: Side,
-  { wearer, opening, edging, pleats = [] }: ViewExtras,
+  { wearer, opening, edging, pleats = [], edge }: ViewExtras,
 ): GownView {
   const seen = seenFrom(surface, side);
   const others = parts
@@ -105,6 +108,7 @@ function viewOf(
           ...pleats.map((column) =>
             columnLine(hang, seen, Math.round((column / hang.stride) * FINER) % seen.columns, 0),
           ),
+          ...(edge === undefined ? [] : [slantedLine(hang, seen, edge)]),
           ...hang.joins.map((row) => rowLine(seen, row * FINER)),
         ].flatMap(inside),
         ...all('seams'),
@@ -247,6 +251,19 @@ function columnLine({ depth, rows, joins }: Hang, seen: Surface, column: number,
   return Array.from({ length: Math.max(0, end + 1 - first) }, (_, k) =>
     seenPlace(seen.place, column * seen.rows + first + k),
   );
+}
+
+/** From a column at the waist to another at the hem, over parts of columns. */
+function slantedLine({ stride, joins, rows }: Hang, seen: Surface, { top, foot }: SlantedLine): SeenLine {
+  const end = (joins[0] ?? rows - 1) * FINER;
+  const around = seen.columns;
+  // The shorter way round, where the line crosses the first column.
+  const fine = (column: number): number => (column / stride) * FINER;
+  const turn = ((fine(foot) - fine(top) + 1.5 * around) % around) - around / 2;
+  return Array.from({ length: end + 1 }, (_, k) => {
+    const column = Math.round(fine(top) + (turn * k) / end + around) % around;
+    return seenPlace(seen.place, column * seen.rows + k);
+  });
 }
 
 /** Down a column between two depths of cloth. */

@@ -100,7 +100,9 @@ function hasHooks(work: StepWork): boolean {
     case 'finish-opening':
       return work.finish === 'hook';
     case 'own-waist':
-      return work.finish === 'band' && work.overlap > 0;
+      return work.finish === 'band' && work.overlap > 0 && !work.wraps;
+    case 'fasten-wrap':
+      return work.fastened === 'hooks' || work.fastened === 'snaps';
     case 'overskirt':
       return work.overskirt.fastened === 'hooks' || work.overskirt.fastened === 'snaps';
     case 'bustle':

@@ -1,5 +1,6 @@
-import { error, note, warning } from '../diagnostics/finding.ts';
+import { error, note, type Words, warning } from '../diagnostics/finding.ts';
 import { named, quoted } from '../diagnostics/safe-text.ts';
+import type { BustlePoint } from './bustle/bustle.ts';
 
 /**
  * Everything that the workroom's stage can find. Figures come as text in the spec's own units. A rule's origin is named: textbook, or common practice.
@@ -80,11 +81,21 @@ export const baggedNotEqual = warning(
   }),
 );
 
-export const gapDoesNotFit = warning('gap-does-not-fit', (gap: string, seam: string, why: string) => ({
-  message: `A gap of ${gap} does not fit into ${quoted(seam)}: ${why}.`,
-  why: 'The hem could not be turned through it.',
-  hint: 'Choose a longer seam of this layer, or a shorter gap.',
-}));
+export const gapWithoutSeam = warning('gap-does-not-fit', (gap: string, seam: string, layer: string) =>
+  gapDoesNotFit(gap, seam, `${layer} has no seam there`),
+);
+
+export const gapTooLong = warning('gap-does-not-fit', (gap: string, seam: string, length: string) =>
+  gapDoesNotFit(gap, seam, `the seam is ${length} long`),
+);
+
+function gapDoesNotFit(gap: string, seam: string, why: string): Words {
+  return {
+    message: `A gap of ${gap} does not fit into ${quoted(seam)}: ${why}.`,
+    why: 'The hem could not be turned through it.',
+    hint: 'Choose a longer seam of this layer, or a shorter gap.',
+  };
+}
 
 export const hemSurplusShows = warning(
   'hem-surplus',
@@ -153,11 +164,23 @@ export const bustlePointLiftsNothing = warning('bustle-point-lifts-nothing', (se
   hint: 'Take this point out.',
 }));
 
-export const bustleNumber = warning('bustle-number', (points: number, usual: string) => ({
-  message: `The bustle has ${points} ${points === 1 ? 'point' : 'points'} (common practice: ${usual}).`,
-  why: 'With an even number the middle of the train hangs through; with too few each point carries too much.',
-  hint: 'Add the centre back or a pair of seams, and let the fitter pin it first.',
-}));
+/** Where a point of the bustle is, for the findings about it. */
+export function bustlePlace(
+  { seam, gore, across, side }: BustlePoint,
+  percent: (share: number) => string,
+): string {
+  const where = seam ?? `${gore}, ${percent(across)} across`;
+  return side === undefined ? where : `${where} on her ${side}`;
+}
+
+export const bustleNumber = warning(
+  'bustle-number',
+  ({ points, least, most, heavy }: { points: number; least: number; most: number; heavy: boolean }) => ({
+    message: `The bustle has ${points} ${points === 1 ? 'point' : 'points'} (common practice: an odd number, ${least} to ${most}${heavy ? ' on a heavy train' : ''}).`,
+    why: 'With an even number the middle of the train hangs through; with too few each point carries too much.',
+    hint: 'Add the centre back or a pair of seams, and let the fitter pin it first.',
+  }),
+);
 
 export const bustleLoopBelowHem = warning('bustle-loop-below-hem', (seam: string, below: string) => ({
   message: `The loop at ${quoted(seam)} ends ${below} below the hem.`,

@@ -6,6 +6,7 @@ import { draftGown, type GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import { hemRound } from '../draft/flounces.ts';
 import { hasGodet } from '../draft/godets.ts';
+import { overlapOf, wrapEdgeOf } from '../draft/wrapped.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
 import { goresAt, halves, stationsOnce } from '../gown/lines.ts';
@@ -55,6 +56,8 @@ export interface SkirtLayer {
   readonly seams: readonly LayerSeam[];
   /** Tops that are pleated all along: how deep each fold comes out. */
   readonly pleatedTops: readonly { readonly gore: string; readonly depth: number }[];
+  /** Of a skirt that wraps: one of its two edges. */
+  readonly wrapEdge?: number;
   /** Of a layer on the bias. */
   readonly bias?: BiasFacts;
   /** Pleats that have their place. */
@@ -130,13 +133,14 @@ function withoutTrain(draft: GownDraft): readonly number[] | undefined {
 function layerOf({ layer, draft }: LayerDraft, gown: Gown): SkirtLayer {
   const bias = biasFacts({ layer, draft });
   const seams = seamsOf(draft, layer, gown.layers);
+  const wrapEdge = wrapEdgeOf({ layer, draft });
   const godets = godetsOf(gown, layer, seams);
   const isOwn = (gore: { readonly name: string }): boolean => hasGore(layer, gore);
   const wedges = godets.reduce((sum, { copies, width, side }) => sum + (copies * width) / side, 0);
   return {
     layer,
     gores: layer.gores,
-    waist: waistAllRound(draft, isOwn),
+    waist: waistAllRound(draft, isOwn) + overlapOf({ layer, draft }, 'waist'),
     hem: hemRound({ layer, draft }, gown.godets),
     flare: flareAllRound(draft, isOwn) + wedges,
     clothAtWaist: edgeAllRound(draft, 'waist', isOwn),
@@ -144,6 +148,7 @@ function layerOf({ layer, draft }: LayerDraft, gown: Gown): SkirtLayer {
     hemTurns: hemTurns({ layer, draft }),
     seams,
     ...(bias === undefined ? {} : { bias }),
+    ...(wrapEdge === undefined ? {} : { wrapEdge }),
     pleatedTops: pleatedTops({ layer, draft }),
     pleats: pleatFacts(gown, { layer, draft }),
   };
@@ -190,10 +195,10 @@ export function seamsByName(
 
 /** Seams between gores that the layer has, and those to a layer that has the gore it lacks (named by the inner one). */
 function seamsOf(draft: GownDraft, layer: Layer, layers: readonly Layer[]): LayerSeam[] {
-  return stationsOnce(draft.gown).flatMap(({ name, side, seams: copies }, i) => {
+  return stationsOnce(draft.gown).flatMap(({ name, side, seams: copies, free }, i) => {
     const [before, after] = goresAt(draft.gown, i);
     const seam = { name, ...(side === undefined ? {} : { side }), length: draft.lengths[i]!, copies };
-    if (copies === 0 || (!hasGore(layer, before) && !hasGore(layer, after))) return [];
+    if (copies === 0 || free || (!hasGore(layer, before) && !hasGore(layer, after))) return [];
     if (hasGore(layer, before) && hasGore(layer, after)) return [seam];
     const [own, lacking] = hasGore(layer, before) ? [before, after] : [after, before];
     const other = layers

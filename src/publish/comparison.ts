@@ -76,7 +76,7 @@ export function comparisonSvg({ pieces, old, now }: Comparison): string {
     else known.layers.push(change.layer);
   }
   const overlays = [...alike.values()].map(({ change, layers }) => overlayOf(change, layers, now.spec.units));
-  const title = `${now.spec.gown}: ${old.name} and ${now.name}${overlays.length === 0 ? ': no piece changes' : ''}`;
+  const title = ENGLISH_PATTERN.overlayTitle(now.spec.gown, old.name, now.name, overlays.length > 0);
   return writeSvg(overlayDrawing(title, overlays, ENGLISH_PATTERN));
 }
 

@@ -44,7 +44,7 @@ function cuttingOrder({ layers, pieces }: LayPlan): string[] {
       cuts.set(piece.number, [...(cuts.get(piece.number) ?? []), piece]);
     return `${layer}: ${[...cuts].map(([number, plies]) => `${number} ${cutName(plies)}`).join(', ')}`;
   });
-  return [`In cutting order, ${order.join('; ')}.`];
+  return [ENGLISH_LAY.cuttingOrder(order)];
 }
 
 /** `side left`, or `side left and right` where both are cut at once. */
@@ -69,7 +69,7 @@ function captionOf(
     inWords(layers),
     cloth,
     say(facts.width),
-    way,
+    ENGLISH_LAY.way(way),
     say(length),
     `${say(buy)}${cutShort ? ENGLISH_LAY.cutShort : ''}`,
     used,

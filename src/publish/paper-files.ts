@@ -14,6 +14,7 @@ import type { PdfFile } from '../print/pdf/pdf-file.ts';
 import { writePdf } from '../print/pdf/write-pdf.ts';
 import type { Paper } from '../sheets/paper.ts';
 import { english } from '../words/english.ts';
+import { ENGLISH_PATTERN } from '../words/english-pattern.ts';
 import type { Workroom } from '../workroom/workroom.ts';
 
 export interface PaperOptions {
@@ -106,7 +107,7 @@ function written(
 ): Promise<PdfFile> {
   return writePdf(pages, {
     title: `${gown.name}: ${title}`,
-    subject: `spec format ${gown.format}, content ${gown.content}`,
+    subject: ENGLISH_PATTERN.trace(gown.format, gown.content),
     bookmarks,
     ...(font === undefined ? {} : { font }),
   });

@@ -35,6 +35,16 @@ export interface PatternFiles {
   readonly missingGlyphs: readonly string[];
 }
 
+/** `pattern.svg` alone, and where the sheets will lie: what can be shown while nothing is printed yet. */
+export function patternAtFirst(
+  gown: DraftedGown,
+  options: Pick<PatternOptions, 'kept'>,
+): Pick<PatternFiles, 'files' | 'report'> {
+  const plan = sheetPlan(gown, paperOf(gown), options);
+  const { whole } = patternDrawing(plan, labelsOf(gown));
+  return { files: new Map([['pattern.svg', writeSvg(whole)]]), report: patternReport(plan) };
+}
+
 /** `pattern.svg` and `pattern-<paper>.pdf`, from one plan of the sheets. */
 export async function patternFiles(gown: DraftedGown, options: PatternOptions): Promise<PatternFiles> {
   const paper = paperOf(gown, options.paper);
@@ -76,7 +86,7 @@ export function labelsOf({ gown }: Pick<DraftedGown, 'gown'>): PieceLabels {
   return {
     gown: gown.name,
     ...(gown.client === undefined ? {} : { client: gown.client }),
-    trace: `spec format ${gown.format}, content ${gown.content}`,
+    trace: ENGLISH_PATTERN.trace(gown.format, gown.content),
     length: (mm) => tapeText(mm, gown.units),
     words: ENGLISH_PATTERN,
   };

@@ -1,5 +1,4 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { error } from '../diagnostics/finding.ts';
 import { sortDiagnostics } from '../diagnostics/place.ts';
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
@@ -11,6 +10,7 @@ import { groupsOf } from '../sheets/lay-out-grid.ts';
 import type { Paper } from '../sheets/paper.ts';
 import { roughSheets } from '../sheets/rough-sheets.ts';
 import { chosenPieces, type PatternOptions, sheetOptions } from './pattern-sheets.ts';
+import { tooManyPieces, tooManySheets } from './size-problems.ts';
 
 /** Sheets that nobody tapes together: the largest of the templates takes 90 of A4. */
 const MOST_SHEETS = 1000;
@@ -25,7 +25,7 @@ const MOST_PIECES = 1000;
 export function tooLarge(drafted: DraftedGown, paper: Paper, options: PatternOptions = {}): Diagnostic[] {
   const { gown } = drafted;
   const shapes = distinctPieces(drafted);
-  if (shapes > MOST_PIECES) return [tooManyPieces(gown.place('layers'), shapes)];
+  if (shapes > MOST_PIECES) return [tooManyPieces(gown.place('layers'), shapes, MOST_PIECES)];
   if (isOfUsualSize(drafted)) return [];
   const pieces = chosenPieces(drafted, options);
   const asked = sheetOptions(gown, paper, options);
@@ -75,15 +75,3 @@ function around(edges: Readonly<Record<string, number>>): number {
 function sumOf(a: Sizes, b: Sizes): Sizes {
   return [a[0] + b[0], a[1] + b[1]];
 }
-
-export const tooManySheets = error('too-many-sheets', (sheets: number, paper: string) => ({
-  message: `The pattern would take about ${sheets} sheets of ${paper}.`,
-  why: 'Nobody tapes a pattern of so many sheets, and errors add up along it; as a rule a measure is ten times too large.',
-  hint: 'Look at the lengths, hems and layers in the table of `check`; if they are right, print on a roll: `paper: {size: roll:914}`.',
-}));
-
-export const tooManyPieces = error('too-many-pieces', (pieces: number) => ({
-  message: `The gown has ${pieces} pieces, every gore in every layer; at most ${MOST_PIECES} are drawn.`,
-  why: 'Laying out so many takes hours, and no one cuts them; as a rule a list was copied once too often.',
-  hint: 'Leave out layers or overskirts, or draft the gown as several specs.',
-}));

@@ -46,6 +46,13 @@ export interface GownReport {
     /** How far the hem is off square there, degrees. */
     readonly hemOffSquare: number;
   }[];
+  /** A skirt whose two edges lie over one another: by how much, at the waist and at the hem. */
+  readonly wrap?: {
+    readonly at: string;
+    readonly over: 'left' | 'right';
+    readonly overlap: number;
+    readonly overlapAtHem: number;
+  };
   readonly waist: { readonly sewn: number; readonly bodice: number; readonly difference: number };
   readonly hem: { readonly sewn: number };
   readonly layers: readonly {
@@ -104,6 +111,12 @@ export interface Finding {
   readonly column: number;
 }
 
+function wrapReport({ wrap }: Gown): Pick<GownReport, 'wrap'> {
+  if (wrap === undefined) return {};
+  const { at, over, overlap, overlapAtHem } = wrap;
+  return { wrap: { at, over, overlap: mm(overlap), overlapAtHem: mm(overlapAtHem) } };
+}
+
 export function gownReport(
   gown: Gown,
   { drafts, measures, layers }: MeasuredDrafts,
@@ -151,6 +164,7 @@ export function gownReport(
       bodice: mm(gown.waistSeam),
       difference: mm(Math.abs(measures.waist.sewn - gown.waistSeam)),
     },
+    ...wrapReport(gown),
     hem: { sewn: mm(measures.hem.sewn) },
     layers: layers.map(({ layer, draft, measures: own }) => ({
       name: layer.name,

@@ -14,17 +14,24 @@ export interface ChangedSheets {
   readonly count: number;
 }
 
+/** A pattern's plan, and what is written on a piece of it beside its name and figures. */
+export interface PatternOnSheets {
+  readonly plan: SheetPlan;
+  readonly remarksOn: (cut: CutPiece) => readonly string[];
+}
+
 /**
  * Compares what the sheets show: lines, notches, grain, and the words on pieces. The content hash that is printed on
  * every sheet is left out: it changes with every word of a spec.
  */
-export function changedSheets(old: SheetPlan, now: SheetPlan): ChangedSheets {
-  const labels = new Set(now.sheets.map(({ label }) => label));
-  const gone = old.sheets.flatMap(({ label }) => (labels.has(label) ? [] : [label]));
-  const again = hasSameGrid(old, now)
-    ? now.sheets.filter((sheet) => !showsSame(old, now, sheet)).map(({ label }) => label)
-    : now.sheets.map(({ label }) => label);
-  return { again, gone, count: now.sheets.length };
+export function changedSheets(old: PatternOnSheets, now: PatternOnSheets): ChangedSheets {
+  const { sheets } = now.plan;
+  const labels = new Set(sheets.map(({ label }) => label));
+  const gone = old.plan.sheets.flatMap(({ label }) => (labels.has(label) ? [] : [label]));
+  const again = hasSameGrid(old.plan, now.plan)
+    ? sheets.filter((sheet) => !showsSame(old, now, sheet)).map(({ label }) => label)
+    : sheets.map(({ label }) => label);
+  return { again, gone, count: sheets.length };
 }
 
 function hasSameGrid(a: SheetPlan, b: SheetPlan): boolean {
@@ -34,34 +41,34 @@ function hasSameGrid(a: SheetPlan, b: SheetPlan): boolean {
   );
 }
 
-function showsSame(old: SheetPlan, now: SheetPlan, sheet: Sheet): boolean {
-  const was = old.sheets.find(({ label }) => label === sheet.label);
+function showsSame(old: PatternOnSheets, now: PatternOnSheets, sheet: Sheet): boolean {
+  const was = old.plan.sheets.find(({ label }) => label === sheet.label);
   if (was === undefined) return false;
   if (
     JSON.stringify([was.neighbours, was.pageHeight]) !== JSON.stringify([sheet.neighbours, sheet.pageHeight])
   )
     return false;
   if (wordsOn(old, was) !== wordsOn(now, sheet)) return false;
-  const before = linesOn(old, was);
-  const after = linesOn(now, sheet);
+  const before = linesOn(old.plan, was);
+  const after = linesOn(now.plan, sheet);
   return covers(before, after) && covers(after, before);
 }
 
 /** What is written on the pieces whose text lies on this sheet, and the names of all that have a line on it. */
-function wordsOn({ pieces }: SheetPlan, sheet: Sheet): string {
+function wordsOn({ plan: { pieces }, remarksOn }: PatternOnSheets, sheet: Sheet): string {
   return JSON.stringify(
     sheet.pieces
       .map((index) => pieces[index]!)
       .map(({ cutPiece, turned }) => [
         cutPiece.gore,
         turned,
-        isOn(cutPiece.labelAt, sheet) ? wordsOf(cutPiece) : '',
+        isOn(cutPiece.labelAt, sheet) ? [figuresOf(cutPiece), remarksOn(cutPiece)] : '',
       ]),
   );
 }
 
-function wordsOf({ piece, layers, allowances, roughCut, remarks }: CutPiece): unknown {
-  return [layers, piece.cut, piece.side, piece.copies, allowances, roughCut, remarks];
+function figuresOf({ piece, layers, allowances, roughCut }: CutPiece): unknown {
+  return [layers, piece.cut, piece.side, piece.copies, allowances, roughCut];
 }
 
 function isOn({ x, y }: Point, sheet: Sheet): boolean {

@@ -21,6 +21,9 @@ export function movedPiece(cutPiece: CutPiece, placement: Placement): CutPiece {
       ticks: notch.ticks.map((tick) => movedLine(tick, placement)),
     })),
     marks: cutPiece.marks.map((mark) => ({ ...mark, curves: curves(mark.curves) })),
+    ...(cutPiece.stones === undefined
+      ? {}
+      : { stones: cutPiece.stones.map((set) => ({ ...set, runs: set.runs.map(curves) })) }),
     labelAt: placedPoint(placement, cutPiece.labelAt),
   };
 }

@@ -19,8 +19,6 @@ export interface PatchSide {
     readonly patch: number;
     readonly line: SeamLine;
     readonly mirrored: boolean;
-    /** No seam, but where the piece is folded to be cut. */
-    readonly fold?: true;
   };
 }
 
@@ -28,10 +26,11 @@ export interface PatchSide {
  * Stones scattered evenly over sewn pieces, as far apart as their density asks, across seams too: dart throwing from a
  * growing front (R. Bridson, Fast Poisson disk sampling in arbitrary dimensions, 2007), 30 tries around each stone.
  * The same seed gives the same stones.
+ * @param apart nearer to each other than this none is set, whatever the density asks, mm
  * @returns for each patch its stones, in its own coordinates
  */
-export function scattered(patches: readonly Patch[], seed: number): Point[][] {
-  const set = new StoneSetting(patches, evenRandom(seed));
+export function scattered(patches: readonly Patch[], seed: number, apart = 0): Point[][] {
+  const set = new StoneSetting(patches, evenRandom(seed), apart);
   for (const patch of patches.keys()) set.fill(patch);
   return set.stones.map((own) => own.map(({ at }) => at));
 }
@@ -65,6 +64,7 @@ class StoneSetting {
   constructor(
     private readonly patches: readonly Patch[],
     private readonly random: () => number,
+    private readonly leastApart: number,
   ) {
     this.stones = patches.map(() => []);
     this.near = patches.map(() => new Neighbours());
@@ -119,7 +119,7 @@ class StoneSetting {
     if (!isInside(patch.outline, at)) return undefined;
     const density = patch.densityAt(at);
     if (!(density >= FEWEST)) return undefined;
-    const apart = distanceFor(density);
+    const apart = Math.max(this.leastApart, distanceFor(density));
     if (this.near[index]!.isTaken(at, apart)) return undefined;
     if (patch.sides.some((side) => this.isTakenBeyond(side, at, apart))) return undefined;
     const stone = { at, apart };
@@ -177,7 +177,7 @@ function boxOf(points: readonly Point[]): { left: number; right: number; top: nu
   return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
 }
 
-function isInside(outline: readonly Point[], { x, y }: Point): boolean {
+export function isInside(outline: readonly Point[], { x, y }: Point): boolean {
   let inside = false;
   for (let i = 0, j = outline.length - 1; i < outline.length; j = i++) {
     const [a, b] = [outline[i]!, outline[j]!];

@@ -2,7 +2,7 @@ import type { Curve, Point } from '../geometry/curve.ts';
 import { flattenedRun } from '../geometry/flatten.ts';
 import { along, cross, distance, dot, subtract, unit } from '../geometry/point.ts';
 
-/** A side of a piece as a line of points, from the waist down, with the way along it to each. mm. */
+/** An edge of a piece as a line of points, with the way along it to each. mm. */
 export interface SeamLine {
   readonly points: readonly Point[];
   readonly ways: readonly number[];
@@ -14,15 +14,15 @@ export interface Beside {
   readonly away: number;
 }
 
+/** @param curves of a side from the waist down */
 export function seamLine(curves: readonly Curve[]): SeamLine {
   const points = flattenedRun(curves, DRAWN);
-  const downwards = points[0]!.y <= points.at(-1)!.y ? points : points.toReversed();
   let way = 0;
-  const ways = downwards.map((point, i) => {
-    if (i > 0) way += distance(downwards[i - 1]!, point);
+  const ways = points.map((point, i) => {
+    if (i > 0) way += distance(points[i - 1]!, point);
     return way;
   });
-  return { points: downwards, ways };
+  return { points, ways };
 }
 
 /** Between a side and its line of points, mm: far less than a stone is set by eye. */

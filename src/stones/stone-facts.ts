@@ -1,7 +1,7 @@
 import type { LayerDrafts } from '../draft/draft-layers.ts';
 import type { Gown } from '../gown/gown.ts';
 import type { Stones } from '../gown/parts.ts';
-import { type StonesOfPiece, stonesSet } from './set-stones.ts';
+import { countOf, type StonesOfPiece, stonesOfGown } from './set-stones.ts';
 
 /** Pieces in a gross (from memory: twelve dozen). */
 export const GROSS = 144;
@@ -17,12 +17,12 @@ export interface StoneFacts {
   readonly grams: number | undefined;
 }
 
-export function stoneFacts({ stones }: Gown, { layers }: LayerDrafts): StoneFacts[] {
-  return stones.flatMap((own) => {
-    const layer = layers.find((one) => one.layer.name === own.layer.name);
-    if (layer === undefined) return [];
-    const pieces = stonesSet(own, layer);
-    const count = pieces.reduce((sum, piece) => sum + piece.times * piece.stones.length, 0);
+export function stoneFacts(gown: Gown, drafts: LayerDrafts): StoneFacts[] {
+  const set = stonesOfGown(gown, drafts);
+  return gown.stones.flatMap((own) => {
+    const pieces = set.get(own);
+    if (pieces === undefined) return [];
+    const count = countOf(pieces);
     const { gramsPer1000 } = own;
     return [
       {

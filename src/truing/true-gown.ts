@@ -27,9 +27,7 @@ export function trueGown(gown: Gown, draft: GownDraft, measures: GownMeasures): 
         piece.edges.flatMap((edge) => edge.curves),
         FLAT,
       );
-      return crossing === undefined
-        ? []
-        : [outlineCrossesItself(draft.gown.gores[i]!.place(), piece.gore, 'seam line')];
+      return crossing === undefined ? [] : [outlineCrossesItself(draft.gown.gores[i]!.place(), piece.gore)];
     }),
   ];
 }

@@ -53,8 +53,8 @@ export const hemFarFromSquare = warning('hem-far-from-square', (seam: string, of
   hint: 'Let the train begin earlier, make it shorter, or spread it over more gores.',
 }));
 
-export const outlineCrossesItself = error('outline-crosses-itself', (gore: string, line: string) => ({
-  message: `The ${line} of gore ${quoted(gore)} crosses itself.`,
+export const outlineCrossesItself = error('outline-crosses-itself', (gore: string) => ({
+  message: `The seam line of gore ${quoted(gore)} crosses itself.`,
   why: 'Such a piece cannot be cut.',
   hint: 'Check the widths, lengths and drops of this gore; one of them does not fit the others.',
 }));

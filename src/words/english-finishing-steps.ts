@@ -51,8 +51,9 @@ export const FINISHING_WRITERS: StepWriters<FinishingWork> = {
 type OwnWaist = Extract<FinishingWork, { kind: 'own-waist' }>;
 
 function ownWaistText(work: OwnWaist, { length, list, weight }: Basics): StepText {
-  const { layers, finish, shaped, width, overlap, sewn, grams } = work;
-  const edge = `the waist edge of the ${list(layers)}${layers.length > 1 ? ' as one' : ''}, ${length(sewn)} round`;
+  const { layers, finish, shaped, width, overlap, wraps, sewn, grams } = work;
+  const long = wraps ? `${length(sewn + overlap)} from edge to edge` : `${length(sewn)} round`;
+  const edge = `the waist edge of the ${list(layers)}${layers.length > 1 ? ' as one' : ''}, ${long}`;
   const carries =
     grams !== undefined &&
     `It carries the skirt, ${weight(grams)} without edging and what she wears under it.`;
@@ -62,13 +63,16 @@ function ownWaistText(work: OwnWaist, { length, list, weight }: Basics): StepTex
         shaped
           ? `Sew its inside to it along the upper edge, turn, and fell the inside down: ${length(width)} wide.`
           : `Fold it lengthwise, close its ends, and fell its inside down: ${length(width)} wide.`,
-        overlap > 0 && `${length(overlap)} of it runs on past the opening: a hook and bar, or a button.`,
+        wraps && 'Its ends are level with the edges of the wrap.',
+        overlap > 0 &&
+          !wraps &&
+          `${length(overlap)} of it runs on past the opening: a hook and bar, or a button.`,
         'A firm interfacing or a ribbon in it keeps its length; it is cut to the line of the fold.',
         carries,
       ]);
     case 'facing':
       return text(`Face ${edge}: join the facing, sew it on right sides together, clip and understitch.`, [
-        `Cut smaller than the edge, it draws the seam inside; catch it to the seams, ${length(width)} deep, and to the closure.`,
+        `Cut smaller than the edge, it draws the seam inside; catch it to the seams, ${length(width)} deep, and to the ${wraps ? 'edges of the wrap' : 'closure'}.`,
         'A stay tape in the seam keeps its length.',
         carries,
       ]);

@@ -12,7 +12,7 @@ export const FOLD_WRITERS: StepWriters<FoldWork> = {
       `Sew the ${layer}’s darts: ${list(darts.map(({ name, gore, takesIn, length: long }) => `${name} on the ${gore}, ${length(takesIn)} at the waist and ${length(long)} long`))}.`,
       [
         'Leg on leg, from the waist to the point; let the last stitches run along the fold, and knot the ends.',
-        'Fold it to the front, as its cut edge was shaped for: that edge then lies on the waist’s.',
+        `Fold ${foldedWhere(darts, list)}, as its cut edge was shaped for: that edge then lies on the waist’s.`,
         'Steam the point over a ham.',
       ],
     ),
@@ -33,11 +33,21 @@ export const FOLD_WRITERS: StepWriters<FoldWork> = {
     ]),
 };
 
+/** Each dart to its side, and all at once where that is one. */
+function foldedWhere(darts: Extract<FoldWork, { kind: 'darts' }>['darts'], list: Basics['list']): string {
+  const to = (side: 'front' | 'back'): string[] =>
+    darts.filter(({ towards }) => towards === side).map(({ name, gore }) => `${name} on the ${gore}`);
+  const [front, back] = [to('front'), to('back')];
+  if (back.length === 0) return 'each to the front';
+  if (front.length === 0) return 'each to the back';
+  return `${list(front)} to the front, ${list(back)} to the back, each`;
+}
+
 const OUTER: Readonly<Record<PleatWork['pleat']['kind'], string>> = {
   knife: 'Bring its outer fold to its placement line, as the arrow points.',
   box: 'Bring both outer folds to their placement lines, away from each other: the inner folds meet behind the face.',
   inverted: 'Bring both outer folds to their placement lines, where they meet.',
-  kick: 'Fold both extensions to one side, along the seam, and sew across their tops from the right side.',
+  kick: 'The seam goes on round the outer edges of both its extensions: neaten them as one, and clip the allowance of the side that it does not fold to at the turn, so that the seam above presses open. Fold both to one side, along the seam, and sew across their tops from the right side.',
 };
 
 function pleatText({ layer, pleat, places, folds }: PleatWork, { length, station }: Basics): StepText {

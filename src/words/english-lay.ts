@@ -1,6 +1,7 @@
+import { layWords } from '../diagnostics/lay-words.ts';
 import { tapeNumber } from '../diagnostics/tape-text.ts';
 import type { Units } from '../diagnostics/units.ts';
-import type { LayPlan } from '../lay/plan/lay-plan.ts';
+import type { LayHandling, LayPlan } from '../lay/plan/lay-plan.ts';
 import { layRemarks } from './lay-remarks.ts';
 
 /** What a lay says, bound to the units of its spec. */
@@ -15,6 +16,16 @@ export function englishLay(units: Units) {
 }
 
 export const ENGLISH_LAY = {
+  way: layWords,
+  handling: ({ pieces, double, upperTurned }: LayHandling): string =>
+    [
+      `${pieces} ${pieces === 1 ? 'piece' : 'pieces'} to mark`,
+      ...(double === 0 ? [] : double === pieces ? ['all cut double'] : [`${double} cut double`]),
+      ...(upperTurned ? ['upper layer cut off and turned round'] : []),
+    ].join(', '),
+  tooWide: (gore: string, width: string, usable: string): string =>
+    `${gore} takes ${width}, there are ${usable}`,
+  cuttingOrder: (byLayer: readonly string[]): string => `In cutting order, ${byLayer.join('; ')}.`,
   topsThisWay: 'tops this way',
   topsEitherWay: 'tops either way',
   folds: { single: 'single', lengthwise: 'folded lengthwise', crosswise: 'folded crosswise' },

@@ -108,6 +108,8 @@ export function englishPages({ length, list, station, unit }: Basics) {
       settle: (count: number): string =>
         `${count === 1 ? 'One thing' : `${count} things`} to settle before cutting: see the next page.`,
       noOpening: 'How it opens is not said.',
+      wraps: (where: string, over: string, overlap: string): string =>
+        `Wraps at ${where}, her ${over} side on top, edge over edge by ${overlap}.`,
       opens: (kind: string, where: string): string => `Opens by ${kind} at ${where}.`,
       opensTo: (kind: string, where: string, from: string | undefined, to: string): string =>
         `Opens by ${kind} at ${where}, ${from === undefined ? `down to ${to}` : `from ${from} to ${to}`} below the waist seam.`,
@@ -135,11 +137,19 @@ export function englishPages({ length, list, station, unit }: Basics) {
       heads: ['set', 'on', 'across', 'how many', 'gross', 'weight', 'hours', 'cost'],
       /** As they are sold, whatever the tape is in. */
       size: (mm: number): string => `${mm.toFixed(1)} mm`,
+      motif: (width: number, height: number): string => `${width.toFixed(0)} × ${height.toFixed(0)} mm`,
       caption: `Set by hand: as many as the placing charts have, all round her; cost before overhead`,
-      chart: (name: string, size: string): string =>
-        `Placing chart of the ${name}, ${size} across: each piece as it is drawn, right side up, her left; on the fold its half. Turn it over for her right.`,
-      piece: (name: string, count: number, times: number): string =>
-        times === 1 ? `${name}: ${count}` : `${name}: ${times} × ${count}`,
+      placesHeads: ['set', 'gore', 'across', 'below the waist seam', 'above the hem'],
+      placesCaption: (unit: string): string =>
+        `Set one by one, on both sides of her; along the cloth, ${unit}, and across the gore from its front edge, as drawn`,
+      percent: (share: number): string => `${Number((100 * share).toFixed(1))} %`,
+      chart: (name: string, size: string, isHalf: boolean): string =>
+        `Placing chart of the ${name}, ${size}: each piece as it is drawn, right side up${isHalf ? ', her left; on the fold its half. Turn it over for her right.' : ', all round her.'}`,
+      piece: (name: string, count: number, times: number, once: number): string => {
+        const beside = times === 1 ? `${count - once}` : `${times} × ${count - once}`;
+        if (once === 0) return `${name}: ${beside}`;
+        return count === once ? `${name}: ${once} on the fold` : `${name}: ${beside}, ${once} on the fold`;
+      },
       spare: 'Some are lost and some break: buy more than is counted.',
     },
     chalk: {
@@ -225,6 +235,13 @@ export function englishPages({ length, list, station, unit }: Basics) {
         facing: 'a facing',
         hook: 'a hook above the opening',
       },
+      wrap: 'wraps at',
+      wrapText: (name: string, over: string): string => `${station(name)}, her ${over} side on top`,
+      overlap: 'edge over edge',
+      overlapText: (waist: string, hem: string): string =>
+        waist === hem ? waist : `${waist} at the waist, ${hem} at the hem`,
+      edges: 'edges',
+      held: 'held by',
       notDecided: 'not decided',
       plies: (layers: readonly string[]): string => `plies at the waist, ${list(layers)}`,
       pliesText: (together: number, crossing: number): string =>
@@ -294,6 +311,12 @@ export function englishPages({ length, list, station, unit }: Basics) {
         to === stock ? `zip ${stock}` : `zip ${stock}, to be shortened to ${to}`,
       hooks: (opening: string): string =>
         `hooks and eyes or bars for the opening of ${opening}, or a tape of them`,
+      wrap: {
+        ties: 'ribbon or tape for two ties: half round her and a bow each',
+        buttons: 'buttons for the wrap: two at the upper edge and one inside for the under edge',
+        hooks: 'hooks and bars for the wrap: two at the upper edge and one inside for the under edge',
+        snaps: 'snaps for the wrap: two at the upper edge and one inside for the under edge',
+      } as const,
       bones: (kind: string, length: string, count: number): string =>
         kind === 'synthetic'
           ? `synthetic bone, ${length} in all`
@@ -427,9 +450,15 @@ export function englishPages({ length, list, station, unit }: Basics) {
       changesText:
         'Changes are priced before they are made. This page is no legal or tax advice: an accountant or a lawyer gives that.',
       cardTitle: 'Care and bustle card',
-      care: [
-        'Fasten the waist stay first, then the closure; undo them the other way round.',
-        'Hang it by the waist stay on a padded hanger; lay it flat or loosely rolled for a journey, and never fold it sharply.',
+      care: (of: 'bodice' | 'skirt' | 'wrap'): string[] => [
+        ...{
+          bodice: ['Fasten the waist stay first, then the closure; undo them the other way round.'],
+          skirt: [],
+          wrap: ['Fasten the under edge inside first, then the upper one; undo them the other way round.'],
+        }[of],
+        of === 'bodice'
+          ? 'Hang it by the waist stay on a padded hanger; lay it flat or loosely rolled for a journey, and never fold it sharply.'
+          : 'Hang it by its whole waist, never by two clips; lay it flat or loosely rolled for a journey, and never fold it sharply.',
         'Air it after wearing. Spots: dab, do not rub, and try on a hidden allowance first; for the rest ask the maker or a cleaner who is shown the cloths named here.',
         'Press from the inside through a cloth, never on braid, sequins or edging.',
       ],

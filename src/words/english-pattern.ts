@@ -1,3 +1,5 @@
+import { remarkText } from './english-remarks.ts';
+
 const CUTTING = {
   lead: 'Cutting on the floor:',
   text: 'mind knees, back and open blades; your workplace-safety body has the rules.',
@@ -7,8 +9,12 @@ const CUTTING = {
 export const ENGLISH_PATTERN = {
   cutting: CUTTING,
   title: (gown: string): string => `${gown}: pattern`,
+  /** So that paper can be traced to its spec. */
+  trace: (format: number, content: string): string => `spec format ${format}, content ${content}`,
   sheetOnPage: (sheet: string, page: number): string => `${sheet}, page ${page}`,
   pageOf: (page: number, pages: number): string => `page ${page} of ${pages}`,
+  overlayTitle: (gown: string, old: string, now: string, changed: boolean): string =>
+    `${gown}: ${old} and ${now}${changed ? '' : ': no piece changes'}`,
   overlay: 'dashed: as it was cut. solid: the new lines. The inner lines are the seam lines. Full size.',
   squareLayer: 'Test square, 100 mm: set the projector by it',
   square: ['100.0 mm across and', '100.0 mm down', '(3 15/16 in, nearly)'] as readonly [
@@ -28,7 +34,8 @@ export const ENGLISH_PATTERN = {
       'pleat: bring the outer fold to the dotted line, as the arrow points; a tick ends the stitching',
     dart: 'dart: sew its two legs to each other, down to the point; the middle line is its fold',
     tuck: 'growth tuck: fold here, and stitch the dotted lines on either side of it to each other',
-    mark: 'mark, do not cut; its name stands beside it',
+    stone: 'stones, a dot each; motifs, a dashed outline each: mark and set them, do not cut',
+    mark: 'mark, do not cut; the text on the piece says what it is',
   },
   gap: {
     grain: (length: string, sheet: string): string[] => [`grain: ${length}`, `on to ${sheet}`],
@@ -50,6 +57,7 @@ export const ENGLISH_PATTERN = {
     besideFold: 'on the fold',
     allowances: (parts: readonly string[]): string => `allowances included: ${parts.join(', ')}`,
     none: (edge: string): string => `${edge} none`,
+    remark: remarkText,
     seams: 'seams',
     hemOf: (layers: readonly string[]): string => `hem of ${layers.join(', ')}`,
     rough: (length: string): string => ` and ${length} rough-cut extra`,

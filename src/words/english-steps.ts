@@ -6,6 +6,7 @@ import { FINISHING_WRITERS } from './english-finishing-steps.ts';
 import { FOLD_WRITERS } from './english-fold-steps.ts';
 import { HEM_WRITERS } from './english-hem-steps.ts';
 import { WAIST_WRITERS } from './english-waist-steps.ts';
+import { WRAP_WRITERS } from './english-wrap-steps.ts';
 import type { StepText, StepWriters } from './step-text.ts';
 
 const WRITERS: StepWriters<StepWork> = {
@@ -15,6 +16,7 @@ const WRITERS: StepWriters<StepWork> = {
   ...FOLD_WRITERS,
   ...HEM_WRITERS,
   ...FINISHING_WRITERS,
+  ...WRAP_WRITERS,
 };
 
 export function stepText(work: StepWork, basics: Basics): StepText {

@@ -72,20 +72,25 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
         'Finish the lowest edge before the tiers are joined: it is the longest.',
       ],
     ),
-  'set-stones': ({ name, layer, count, gross, seat }) =>
-    text(`Set the ${name} on the ${layer} by its placing chart: ${count}, ${gross} gross to have.`, [
-      'Lay them out first, step back, and move what reads as a line; none over a seam or in an allowance.',
-      !seat && 'Where she sits they press into her and the chair: leave them off there if she asks.',
-    ]),
-  flounce: ({ flounce }, { length }) =>
+  'set-stones': ({ name, layer, count, gross, scattered, seat }) =>
+    text(
+      `Set the ${name} on the ${layer} by its placing chart: ${count}${gross === undefined ? '' : `, ${gross} gross to have`}.`,
+      [
+        scattered
+          ? 'Lay them out first, step back, and move what reads as a line; none over a seam or in an allowance.'
+          : 'Pin them first and step back; none over a seam or in an allowance.',
+        !seat && 'Where she sits they press into her and the chair: leave them off there if she asks.',
+      ],
+    ),
+  flounce: ({ flounce, open }, { length }) =>
     text(
       flounce.aboveHem > 0
         ? `Sew the ${flounce.name} to the ${flounce.sewnTo.name}, ${length(flounce.aboveHem)} above its hem line.`
         : `Sew the ${flounce.name} to the ${flounce.sewnTo.name}’s hem line.`,
       [
         flounce.kind === 'straight'
-          ? `Join it into a ring and gather it ${flounce.fullness} to 1, quarters on quarters.`
-          : 'Join it into a ring; clip its inner edge so that it spreads to the line.',
+          ? `Join it ${open ? 'into one length' : 'into a ring'} and gather it ${flounce.fullness} to 1, quarters on quarters.`
+          : `Join it ${open ? 'into one length' : 'into a ring'}; clip its inner edge so that it spreads to the line.`,
         flounce.aboveHem === 0 && `It is the ${flounce.sewnTo.name}’s hem: that has no other.`,
         flounce.aboveHem > 0 &&
           'Where the hem below it moves as it is levelled, its line is moved by as much.',

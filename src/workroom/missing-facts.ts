@@ -51,7 +51,7 @@ export function missingFacts({ gown, skirt }: Bench, facts: FactsSoFar): Missing
     if (when) missing.push(names === undefined ? { fact } : { fact, names });
   };
   const several = gown.layers.length > 1;
-  add('closure', facts.closure === undefined);
+  add('closure', facts.closure === undefined && gown.wrap === undefined);
   add('girths', facts.closure?.passage !== undefined && facts.closure.passage.against.length === 0);
   const ownWaist = gown.waist !== undefined;
   add('waist-groups', !facts.waist.grouped && several && !ownWaist);

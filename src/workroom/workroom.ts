@@ -32,6 +32,7 @@ import { type TrainFootprint, trainFootprint } from '../making/train/train-footp
 import { type WaistFacts, waistFacts } from '../making/waist/waist-facts.ts';
 import { type Pricing, pricing } from '../money/pricing.ts';
 import { type StoneFacts, stoneFacts } from '../stones/stone-facts.ts';
+import { stoneFindings } from '../stones/stone-findings.ts';
 import { type MissingFact, missingFacts } from './missing-facts.ts';
 
 /** Every figure that the papers print: worked out here, drawn elsewhere. */
@@ -136,7 +137,8 @@ function workroomParts(
     calendar: dates.facts,
   };
   const found = [waist, closure, hems, edging, petticoat, bustle, priced, dates];
-  return { bench, facts, findings: found.flatMap((part) => part.findings) };
+  const findings = [...found.flatMap((part) => part.findings), ...stoneFindings(gown, drafts)];
+  return { bench, facts, findings };
 }
 
 function calendarOf({ dates }: Gown): Found<readonly CalendarEntry[] | undefined> {

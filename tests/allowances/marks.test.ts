@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { fullnessRemark, quarterNotches } from '../../src/allowances/fullness-marks.ts';
+import { fullnessRemarks, quarterNotches } from '../../src/allowances/fullness-marks.ts';
 import type { TopFullness } from '../../src/allowances/top-fullness.ts';
 import type { CutPiece, Piece } from '../../src/draft/piece.ts';
 import { draft } from '../../src/pipeline.ts';
+import { english } from '../../src/words/english.ts';
 import { distanceTo, edgeOf, sampled } from '../fittings/sampled.ts';
 import { plainGown, type Tree } from '../outside/plain-gown.ts';
 
@@ -206,6 +207,7 @@ describe('what is said of a full top', () => {
       'pleat the top from 14 cm to 10 cm: 1 pleat, each fold 2 cm deep',
     ],
   ])('%j', (rule, cut, sewn, words) => {
-    expect(fullnessRemark(full(rule, cut, sewn), 'cm')).toBe(words);
+    const remarks = fullnessRemarks(full(rule, cut, sewn));
+    expect(remarks.flatMap(english('cm').remark)).toEqual([words]);
   });
 });

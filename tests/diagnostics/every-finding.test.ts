@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { capeCannotBeLaid } from '../../src/bodice/cape-problems.ts';
-import { girthUntrue, seamUntrue } from '../../src/bodice/truth-problems.ts';
+import { girthUntrue, seamBent, seamUneven } from '../../src/bodice/truth-problems.ts';
 import { baseNotReadHere, chainTooLong } from '../../src/diagnostics/based-on-problems.ts';
 import type { Diagnostic, Source, Span } from '../../src/diagnostics/diagnostic.ts';
 import { tapeText } from '../../src/diagnostics/tape-text.ts';
@@ -16,7 +16,7 @@ import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
 import { planLays } from '../../src/lay/plan/plan-lays.ts';
 import { orderImpossible } from '../../src/making/problems.ts';
 import { draft, draftOutputs } from '../../src/pipeline.ts';
-import { tooManyPieces, tooManySheets } from '../../src/publish/too-large.ts';
+import { tooManyPieces, tooManySheets } from '../../src/publish/size-problems.ts';
 import {
   layerMissesWaist,
   notSmooth,
@@ -63,11 +63,12 @@ const BY_HAND: readonly Diagnostic[] = [
   cannotDraft(NOWHERE, { reason: 'at-no-place', gore: 'front' }, 'cm'),
   layTooLong(NOWHERE, { layers: ['shell'], cloth: 'crepe', least: '300 m' }),
   tooManySheets(NOWHERE, 2000, 'a4'),
-  tooManyPieces(NOWHERE, 1200),
+  tooManyPieces(NOWHERE, 1200, 1000),
   fittingCannotBeDrawn(NOWHERE, 'hem', NOWHERE),
   bodiceEdgeDoesNotSettle(NOWHERE),
   capeCannotBeLaid(NOWHERE, 'wing'),
-  seamUntrue(NOWHERE, 'front/side', 'meet at an angle at the upper edge'),
+  seamBent(NOWHERE, 'front/side', 'upper-edge'),
+  seamUneven(NOWHERE, 'front/side', 0.3),
   girthUntrue(NOWHERE, 'waist', '0.2'),
   chainTooLong(NOWHERE, 8),
   baseNotReadHere(NOWHERE),

@@ -24,7 +24,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   kept: [],
   lay: ['kept', ...BEFORE_LAYS],
   chalk: BEFORE_LAYS,
-  stones: ['draft', ...BEFORE_DRAFT],
+  stones: BEFORE_LAYS,
   dates: [],
   estimate: [],
   hanging: ['making', ...BEFORE_PAPERS],

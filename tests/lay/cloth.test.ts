@@ -108,7 +108,7 @@ describe('a fold that is asked for and cannot be', () => {
     ]);
     expect(diagnostics[0]!.message).toMatch(/600 mm.*500 mm/);
     const folded = plan!.ways.find(({ fold }) => fold === 'lengthwise')!;
-    expect([folded.length, folded.why]).toEqual([undefined, 'side takes 600 mm, there are 500 mm']);
+    expect([folded.length, folded.tooWide]).toEqual([undefined, { gore: 'side', width: 600, usable: 500 }]);
   });
 
   it('for want of pairs says so', () => {

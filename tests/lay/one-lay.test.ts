@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { layWords } from '../../src/diagnostics/lay-words.ts';
 import type { CutPiece } from '../../src/draft/piece.ts';
 import { layNames } from '../../src/lay/plan/lay-names.ts';
 import type { LayPlan } from '../../src/lay/plan/lay-plan.ts';
@@ -151,14 +152,14 @@ describe('a gown with two layers of one cloth', () => {
   it.each(plans)(
     '$fold, one-way $oneWay: all ways are compared, and end to end is one of them',
     ({ plan }) => {
-      const names = plan.ways.map(({ name }) => name);
+      const names = plan.ways.map(({ folds }) => layWords(folds));
       expect(names).toContain('single throughout');
       expect(names).toContain('folded lengthwise throughout');
       // At the same gore in both layers: five gores can change their fold at four places.
       expect(names.filter((name) => /^front.* folded lengthwise, then .* single$/.test(name))).toHaveLength(
         4,
       );
-      const endToEnd = plan.ways.find(({ name }) => name.includes('end to end'))!;
+      const endToEnd = plan.ways.find(({ folds }) => folds === 'layers-end-to-end')!;
       expect(endToEnd.length).toBeCloseTo(plan.apart!.length, 6);
       expect(plan.ways.filter(({ taken }) => taken)).toHaveLength(1);
     },
@@ -368,7 +369,7 @@ it('of so many shapes that they cannot be tried together each layer lies by itse
     })),
   );
   const { plan } = laid(pieces, {}, 1e3, layers);
-  expect(plan!.way).toBe('each layer by itself, end to end');
+  expect(plan!.way).toBe('layers-end-to-end');
   expect(plan!.pieces).toHaveLength(202);
   expect(plan!.length).toBeCloseTo(plan!.apart!.length, 6);
   expect(faultsOf(plan!)).toEqual([]);

@@ -25,6 +25,14 @@ export interface GownFacts {
   /** What is cut beside the gores, by name: flounces, tiers, godets, gores of overskirts. */
   readonly beside: readonly string[];
   readonly godets: readonly GodetFacts[];
+  /** Of a skirt on a waistband: by how much that is longer than the waist. */
+  readonly band?: { readonly overlap: number };
+  readonly slits: readonly { readonly seam: string; readonly aboveHem: number; readonly facing: boolean }[];
+  readonly pockets: readonly {
+    readonly seam: string;
+    readonly belowWaist: number;
+    readonly opening: number;
+  }[];
 }
 
 export interface GodetFacts {
@@ -148,12 +156,38 @@ export function factsOf(yaml: string, edge: Tree = {}): GownFacts {
     point: bodice.point as string | undefined,
     layers: (spec.layers as Tree[]).map((layer) => layerOf(layer, spec, mm, names)),
     beside: besideOf(spec),
+    band: bandOf(spec, mm),
+    // Told from the waist, or on one side of her, they are tested by themselves.
+    slits: onBothSides(spec.slits, 'above-hem').map((slit) => ({
+      seam: String(slit.seam),
+      aboveHem: mm(slit['above-hem']),
+      facing: slit.facing !== undefined,
+    })),
+    pockets: onBothSides(spec.pockets, 'opening').map((pocket) => ({
+      seam: String(pocket.seam),
+      belowWaist: mm(pocket['below-waist']),
+      opening: mm(pocket.opening),
+    })),
     godets: ((spec.godets ?? []) as Tree[]).map((godet) => ({
       name: String(godet.name),
       copies: closed || String(godet.seam).startsWith('centre-') ? 1 : 2,
       ...(godet.layers === undefined ? {} : { layers: godet.layers as string[] }),
     })),
   }) as GownFacts;
+}
+
+function bandOf(spec: Tree, mm: (value: unknown) => number): GownFacts['band'] {
+  const waist = spec.waist as Tree | undefined;
+  return waist?.finish === 'band' && spec.wrap === undefined
+    ? { overlap: mm(waist.overlap ?? '30mm') }
+    : undefined;
+}
+
+function onBothSides(list: unknown, key: string): Tree[] {
+  return ((list ?? []) as Tree[]).filter(
+    ({ seam, side, ...rest }) =>
+      rest[key] !== undefined && side === undefined && !/^centre-/.test(String(seam)),
+  );
 }
 
 function stationsOf(spec: Tree): string[] {

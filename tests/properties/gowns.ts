@@ -28,6 +28,11 @@ export interface RandomGown {
   readonly allowances: Readonly<Record<string, number>>;
   readonly roughCut: readonly number[];
   readonly layers: readonly RandomLayer[];
+  /** On a waistband of its own, in place of a bodice. */
+  readonly band?: { readonly width: number; readonly overlap: number };
+  /** In a seam off the centres, by its number. */
+  readonly slit?: { readonly seam: number; readonly aboveHem: number; readonly facing: number };
+  readonly pocket?: { readonly seam: number; readonly belowWaist: number; readonly opening: number };
 }
 
 export interface RandomGore {
@@ -103,8 +108,11 @@ export const gowns: fc.Arbitrary<RandomGown> = fc
       { minLength: 1, maxLength: 3 },
     ),
     rough: fc.option(fc.integer({ min: 10, max: 30 }), { nil: undefined }),
+    ownWaist: fc.boolean(),
+    openings: fc.tuple(share, share, share),
   })
-  .map((raw) => gownFrom(raw));
+  // A waist of its own is level: nothing above it drops or comes to a point.
+  .map((raw) => gownFrom(raw.ownWaist ? { ...raw, drops: undefined, point: undefined } : raw));
 
 /** Shares from 0 to 1 and choices, from which a gown is built. */
 interface Raw {
@@ -130,6 +138,8 @@ interface Raw {
   own: number[];
   layers: { hem: RandomLayer['hem']; shorter: number; hemAllowance: number | undefined }[];
   rough: number | undefined;
+  ownWaist: boolean;
+  openings: [number, number, number];
 }
 
 const half = (value: number) => Math.round(value * 2) / 2;
@@ -182,6 +192,34 @@ function gownFrom(raw: Raw): RandomGown {
       ...(hemAllowance === undefined || hem === 'raw' ? {} : { hemAllowance }),
       ...(hem === 'faced' ? { facing: half(20 + 60 * raw.reach) } : {}),
     })),
+    ...(raw.ownWaist
+      ? { band: { width: half(20 + 40 * raw.openings[2]), overlap: half(10 + 50 * raw.openings[0]) } }
+      : {}),
+    ...openingsFrom(raw, lengths),
+  };
+}
+
+/** Where the hip lies that nobody measured (common practice): a slit ends below it. */
+const HIP = 200;
+
+/** A slit in one seam and a pocket in another, where the shortest seam has room for them. */
+function openingsFrom(
+  { count, openings: [slit, pocket, depth], shape }: Raw,
+  lengths: readonly (number | undefined)[],
+): Pick<RandomGown, 'slit' | 'pocket'> {
+  const room = Math.min(...lengths.flatMap((length) => length ?? [])) - HIP - (shape === 'cut' ? 60 : 0) - 30;
+  const seams = count - 1;
+  if (room < 120 || seams < 1) return {};
+  const own = 1 + Math.floor(slit * seams * 0.999);
+  const other = 1 + (own % seams);
+  return {
+    ...(slit < 0.4
+      ? { slit: { seam: own, aboveHem: half(40 + (room - 40) * depth), facing: half(20 + 30 * pocket) } }
+      : {}),
+    // Its bag is as deep as its opening at least, and ends above the hem.
+    ...(pocket < 0.3 && other !== own
+      ? { pocket: { seam: other, belowWaist: half(30 + 40 * slit), opening: half(90 + 0.3 * room * depth) } }
+      : {}),
   };
 }
 
@@ -289,11 +327,40 @@ function specTree(gown: RandomGown, size: number, units: string): Tree {
     format: 1,
     gown: 'Random',
     units,
-    bodice: {
-      'waist-seam': unit(2 * gown.gores.reduce((sum, gore) => sum + gore.top, 0)),
-      ...(gown.drops.some((drop) => drop > 0) ? { 'drop-below-waist': byStation(gown.drops) } : {}),
-      ...(gown.point === undefined ? {} : { point: gown.point }),
-    },
+    ...(gown.band === undefined
+      ? {
+          bodice: {
+            'waist-seam': unit(2 * gown.gores.reduce((sum, gore) => sum + gore.top, 0)),
+            ...(gown.drops.some((drop) => drop > 0) ? { 'drop-below-waist': byStation(gown.drops) } : {}),
+            ...(gown.point === undefined ? {} : { point: gown.point }),
+          },
+        }
+      : { waist: { finish: 'band', cloth: 'calico', ...all({ ...gown.band }) } }),
+    ...(gown.slit === undefined
+      ? {}
+      : {
+          slits: [
+            {
+              seam: stations[gown.slit.seam],
+              'above-hem': unit(gown.slit.aboveHem),
+              facing: { depth: unit(gown.slit.facing) },
+            },
+          ],
+        }),
+    ...(gown.pocket === undefined
+      ? {}
+      : {
+          pockets: [
+            {
+              seam: stations[gown.pocket.seam],
+              'below-waist': unit(gown.pocket.belowWaist),
+              opening: unit(gown.pocket.opening),
+              depth: unit(gown.pocket.opening + 20),
+              width: unit(80),
+              cloth: 'calico',
+            },
+          ],
+        }),
     gores: gown.gores.map((gore, i) => goreTree(gown, gore, i, names[i]!, unit)),
     ...(gown.sweep === undefined ? {} : { sweep: unit(gown.sweep) }),
     lengths: {
@@ -374,6 +441,17 @@ export function scaled(gown: RandomGown, factor: number): RandomGown {
     ...(gown.train === undefined ? {} : { train: { ...gown.train, onFloor: by(gown.train.onFloor) } }),
     allowances: Object.fromEntries(Object.entries(gown.allowances).map(([edge, width]) => [edge, by(width)])),
     roughCut: gown.roughCut.map(by),
+    ...(gown.band && { band: { width: by(gown.band.width), overlap: by(gown.band.overlap) } }),
+    ...(gown.slit && {
+      slit: { ...gown.slit, aboveHem: by(gown.slit.aboveHem), facing: by(gown.slit.facing) },
+    }),
+    ...(gown.pocket && {
+      pocket: {
+        ...gown.pocket,
+        belowWaist: by(gown.pocket.belowWaist),
+        opening: by(gown.pocket.opening),
+      },
+    }),
     layers: gown.layers.map((layer) => ({
       ...layer,
       shorter: by(layer.shorter),

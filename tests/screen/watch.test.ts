@@ -73,7 +73,7 @@ describe('watch shows the gown, and shows it to nobody else', () => {
   afterAll(async () => {
     const { status, stderr } = await one.stop();
     expect(status).toBe(0);
-    expect(stderr).not.toMatch(/fault|at .*\.js/);
+    expect(stderr).not.toMatch(/fault|at .*\.js|^gorewright:/m);
   }, 60_000);
 
   it('listens on the loopback address, under a path of 144 random bits', () => {
@@ -126,12 +126,24 @@ describe('watch shows the gown, and shows it to nobody else', () => {
     writeFileSync(one.file, SPEC.replace(/^gown: .*$/m, 'gawn: Mistyped'));
     const broken = await until(one.address, (body) => body.includes('role="alert"'));
     expect(broken).toContain('gawn');
+    const line = SPEC.split('\n').findIndex((text) => text.startsWith('gown:')) + 1;
+    expect(broken.slice(broken.indexOf('role="alert"'))).toContain(`gown.yaml:${line}:1<`);
     expect(broken).toContain('id="pattern"');
     // As editors do: another file is written and renamed over it.
     writeFileSync(`${one.file}.new`, SPEC.replace(/^gown: .*$/m, 'gown: Mended'));
     renameSync(`${one.file}.new`, one.file);
     const mended = await until(one.address, (body) => body.includes('Mended'));
     expect(mended).not.toContain('role="alert"');
+  });
+
+  it('of saves while it is still at work the last one stays in view, to the end', async () => {
+    for (const name of ['Early', 'Later', 'Last']) {
+      writeFileSync(one.file, SPEC.replace(/^gown: .*$/m, `gown: ${name}`));
+      // The first two are overtaken: one in its first picture, one in its lays.
+      if (name !== 'Last') await until(one.address, (body) => body.includes(`<title>${name}`));
+    }
+    const whole = await until(one.address, (body) => body.includes('id="lays"'));
+    expect(whole).toContain('<title>Last');
   });
 });
 

@@ -115,6 +115,7 @@ describe('stones on a gown', () => {
 
   it('on the chart: a dot for each, where it lies on the piece', () => {
     const { marks } = placingChart(
+      facts!.stones,
       facts!.pieces,
       { width: 180, height: 200 },
       (name, count) => `${name} ${count}`,

@@ -21,6 +21,7 @@ import { checkStations } from './stations.ts';
 import { checkStones } from './stones.ts';
 import { checkTops } from './tops.ts';
 import { checkWorkroom } from './workroom.ts';
+import { checkWrap } from './wrap.ts';
 
 /** Everything that can be judged from the spec alone, whether or not all of it could be read. */
 export function allChecks(page: Page): Diagnostic[] {
@@ -38,6 +39,7 @@ export function allChecks(page: Page): Diagnostic[] {
     checkFittedTo,
     checkCloths,
     checkFinishing,
+    checkWrap,
     checkShares,
     checkFullness,
     checkPleats,

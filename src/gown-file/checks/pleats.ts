@@ -26,7 +26,9 @@ type Told = Pleat & {
   readonly at: string;
 };
 
-function checkFacing(page: Page, { name, layers }: Told, i: number): Diagnostic[] {
+/** A kick pleat's facing is cut over its extensions; of other pleats it would not reach under the folds. */
+function checkFacing(page: Page, { name, kind, layers }: Told, i: number): Diagnostic[] {
+  if (kind === 'kick') return [];
   return (page.sketch.layers ?? []).flatMap((layer) =>
     layer.facing === undefined || layers?.includes(layer.name ?? '') === false
       ? []

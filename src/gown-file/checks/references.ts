@@ -59,6 +59,13 @@ function checkGoresNamed(page: Page): Diagnostic[] {
       ),
       gores,
     ),
+    ...unknown(
+      'gore',
+      (page.sketch.stones ?? []).flatMap(({ places = [] }, i) =>
+        places.flatMap(({ gore }, j) => one(page, gore, 'stones', i, 'places', j, 'gore')),
+      ),
+      gores,
+    ),
   ];
 }
 
@@ -153,6 +160,8 @@ function checkClothsNamed(page: Page): Diagnostic[] {
     ...one(page, edging?.cloth, 'edging', 'cloth'),
     ...one(page, page.sketch.waist?.cloth, 'waist', 'cloth'),
     ...one(page, page.sketch.closure?.cloth, 'closure', 'cloth'),
+    ...one(page, page.sketch.wrap?.edgeFacing?.cloth, 'wrap', 'edge-facing', 'cloth'),
+    ...one(page, page.sketch.wrap?.ties?.cloth, 'wrap', 'ties', 'cloth'),
     ...(page.sketch.overskirts ?? []).flatMap(({ edgeFacing }, i) =>
       one(page, edgeFacing?.cloth, 'overskirts', i, 'edge-facing', 'cloth'),
     ),

@@ -19,17 +19,17 @@ export function checkStations(page: Page): Diagnostic[] {
     ...keys('lengths', 'measured-in', 'drop-below-waist').flatMap((named) => check(named)),
     ...keys('bodice', 'drop-below-waist').flatMap((named) => check(named)),
     ...keys('allowances').flatMap((named) => [
-      ...check(named, [...EDGES, ...edgesOfOverskirts(page)]),
+      ...check(named, [...EDGES, ...edgesOfWrap(page), ...edgesOfOverskirts(page)]),
       ...allowanceOnFold(page, named),
     ]),
     ...(page.sketch.layers ?? []).flatMap((_, i) =>
       keys('layers', i, 'allowances').flatMap((named) => [
-        ...check(named, EDGES),
+        ...check(named, [...EDGES, ...edgesOfWrap(page)]),
         ...allowanceOnFold(page, named),
       ]),
     ),
     ...namedElsewhere(page).flatMap((named) => check(named)),
-    ...alongTrims(page).flatMap((named) => check(named, ['waist', 'hem'])),
+    ...alongTrims(page).flatMap((named) => check(named, ['waist', 'hem', ...edgesOfWrap(page)])),
     ...seamsNamed(page).flatMap((named) => [
       ...check(named),
       ...(page.folds.includes(named.name) ? [problems.foldNotSeam(named.span, named.name)] : []),
@@ -102,6 +102,10 @@ function namedElsewhere(page: Page): Named[] {
   return places;
 }
 
+function edgesOfWrap(page: Page): string[] {
+  return page.has('wrap') ? ['wrap-edge'] : [];
+}
+
 /** Allowances of the gown hold for its overskirts as well. */
 function edgesOfOverskirts(page: Page): string[] {
   return (page.sketch.overskirts ?? []).flatMap(({ gores = [], to = 'centre-back' }) => {
@@ -124,6 +128,7 @@ function seamsNamed(page: Page): Named[] {
     if (name !== undefined) places.push({ name, span: page.at(...path) });
   };
   add(closure?.at, 'closure', 'at');
+  add(page.sketch.wrap?.at, 'wrap', 'at');
   for (const [i, slit] of (page.sketch.slits ?? []).entries()) add(slit.seam, 'slits', i, 'seam');
   for (const [i, pocket] of (page.sketch.pockets ?? []).entries()) add(pocket.seam, 'pockets', i, 'seam');
   for (const [i, godet] of godets.entries()) add(godet.seam, 'godets', i, 'seam');

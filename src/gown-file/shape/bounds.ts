@@ -20,6 +20,8 @@ export const MOST = {
   trims: 200,
   notions: 500,
   bustlePoints: 60,
+  /** Of one set of stones, each told by itself. */
+  places: 500,
   fittings: 24,
   pinned: 60,
   levelled: 200,
@@ -51,6 +53,8 @@ export const BOUNDS = {
   flounce: { least: 5, most: 3000, of: 'the depth of a flounce or tier' },
   band: { least: 5, most: 400, of: 'the width of a waistband or its facing' },
   overlap: { least: 0, most: 400, of: 'the overlap of a waistband' },
+  wrap: { least: 20, most: 4000, of: 'the overlap of a wrap' },
+  tie: { least: 50, most: 5000, of: 'the length of a tie' },
   pocket: { least: 30, most: 1000, of: 'a measure of a pocket' },
   facing: { least: 5, most: 3000, of: 'the depth of a facing' },
   stone: { least: 0.5, most: 200, of: 'the size of a stone' },

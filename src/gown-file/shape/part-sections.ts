@@ -86,6 +86,7 @@ const dart = section(
     ),
     'takes-in': described(length(BOUNDS.dart), 'By which the dart shortens the waist seam'),
     length: described(length(BOUNDS.down), 'From the waist seam to its point'),
+    towards: optional(oneOf('front', 'back'), 'Which way it is folded; to the nearer centre when absent'),
     notes: optional(notes()),
   },
   { at: 0.5 },

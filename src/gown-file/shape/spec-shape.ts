@@ -17,7 +17,7 @@ import { darts, flounce, godet, overskirt, pleats, tiers } from './part-sections
 import { described, list, listOf, optional, section } from './section.ts';
 import { stones } from './stone-sections.ts';
 import { length } from './values.ts';
-import { loops, pocket, slit, waist, withOwnWaist } from './waist-sections.ts';
+import { loops, pocket, slit, waist, withOwnWaist, wrap } from './waist-sections.ts';
 import { matching, notes, oneOf, text } from './words.ts';
 import { bustle, closure, cut, dates, fitting, labour, paper } from './workroom-sections.ts';
 
@@ -60,6 +60,7 @@ const written = section(
     overskirts: optional(list(overskirt, MOST.parts)),
     straps: optional(straps),
     capes: optional(list(cape, MOST.parts)),
+    wrap: optional(wrap, 'A skirt whose two edges lie over one another, in place of a closure'),
     closure: optional(closure),
     slits: optional(list(slit, MOST.parts)),
     pockets: optional(list(pocket, MOST.parts)),

@@ -19,6 +19,37 @@ export const waist = section(
   { overlap: USUAL_OVERLAP, ease: 0 },
 );
 
+/** Two edges that lie over one another from waist to hem, and how she gets in. */
+export const wrap = section(
+  {
+    at: described(
+      station(),
+      'The line that both edges lie over by half of the overlap: nothing is sewn there',
+    ),
+    overlap: described(length(BOUNDS.wrap), 'At the waist, from one edge to the other'),
+    'overlap-at-hem': optional(length(BOUNDS.wrap)),
+    over: optional(oneOf('right', 'left'), 'Which side of her lies on top'),
+    edges: optional(oneOf('bound', 'faced', 'turned'), 'How they are finished from waist to hem'),
+    'edge-facing': optional(facing, 'Facings cut to their shape, where they are faced'),
+    fastened: optional(oneOf('ties', 'buttons', 'hooks', 'snaps')),
+    ties: optional(
+      section({
+        length: described(length(BOUNDS.tie), 'Of one, as sewn'),
+        width: described(length(BOUNDS.trimWidth), 'As sewn'),
+        cloth: optional(name(), "The outermost layer's when absent"),
+      }),
+      'A pair of strips, where they are to be cut',
+    ),
+    notes: optional(notes()),
+  },
+  ({ overlap }) => ({
+    overlapAtHem: overlap,
+    over: 'right' as const,
+    edges: 'faced' as const,
+    fastened: 'buttons' as const,
+  }),
+);
+
 /** What lies in openings of seams. */
 
 export const slit = section(

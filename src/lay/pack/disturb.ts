@@ -1,7 +1,7 @@
 import type { Layout } from './layout.ts';
 
 /** How a layout that is jammed may be disturbed. */
-export type Disturbance = 'none' | 'move' | 'exchange near' | 'exchange far' | 'scatter';
+export type Disturbance = 'none' | 'move' | 'exchange-near' | 'exchange-far' | 'scatter';
 
 /** Two items are near each other if their middles lie within so many times the distance at which their bounds touch. */
 const NEAR = 1.6;
@@ -24,7 +24,7 @@ export function disturb(layout: Layout, ways: readonly Disturbance[]): void {
     moveAnywhere(layout, item);
     return;
   }
-  const partners = way === 'exchange far' ? large : bySize.filter((other) => isNear(layout, item, other));
+  const partners = way === 'exchange-far' ? large : bySize.filter((other) => isNear(layout, item, other));
   const others = partners.filter((other) => layout.areas[other] !== layout.areas[item]);
   if (others.length > 0) exchange(layout, item, anyOf(layout, others));
 }

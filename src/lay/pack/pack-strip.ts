@@ -57,7 +57,7 @@ const CUT_ONCE_FREED = 0.004;
  * 3.0, near 2.3, far 1.3. Turning round a stretch of the strip (0.6), moving four items (0.6) and beginning the strip at
  * another place (0) were tried too and left out.
  */
-const DISTURBANCES: readonly Disturbance[] = ['none', 'none', 'move', 'exchange near'];
+const DISTURBANCES: readonly Disturbance[] = ['none', 'none', 'move', 'exchange-near'];
 /** How often the search goes on from a near miss instead of the best layout. With 0.2 85.8 %. */
 const FROM_NEAR_MISS = 0.5;
 /** A near miss is made longer by these multiples of its overlap, as that may free it. */

@@ -2,7 +2,7 @@
 declare const bytes: Uint8Array<ArrayBuffer>;
 export default bytes;
 
-/** What the innermost part of the search lets its host ask; a flag is 0 or 1. */
+/** What the code lets its host ask; a flag is 0 or 1. */
 export interface SearchCode {
   beginPairs(lies: number): void;
   newPolygon(halfWidth: number, halfHeight: number, slack: number, sides: number, cells: number): number;

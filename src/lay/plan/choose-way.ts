@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import { FOLD_WORDS, layWords } from '../../diagnostics/lay-words.ts';
 import type { LayItem } from './lay-items.ts';
-import type { ClothFacts, Fold } from './lay-plan.ts';
+import type { ClothFacts, Fold, LayHandling, TooWide } from './lay-plan.ts';
 import * as problems from './lay-problems.ts';
 import type { LayToPlan } from './lay-to-plan.ts';
 import type { PackedSection } from './pack-section.ts';
@@ -13,11 +14,11 @@ const ALIKE = 1;
 /** A way with what it came to. */
 export interface TriedWay {
   readonly way: Way;
-  /** Undefined where the cloth is too narrow for it; `why` then says for what. */
+  /** Undefined where the cloth is too narrow for it. */
   readonly packed: readonly PackedSection[] | undefined;
   /** mm of flat cloth; infinite where it cannot be. */
   readonly length: number;
-  readonly why: string | undefined;
+  readonly tooWide: TooWide | undefined;
 }
 
 /**
@@ -45,8 +46,8 @@ export function chooseWay(
   const taken = shortestOf(possible);
   const words = {
     layers: layers.map(({ name }) => name),
-    fold: fold === 'single' ? 'single' : `folded ${fold}`,
-    way: taken.way.name,
+    fold: FOLD_WORDS[fold],
+    way: layWords(taken.way.folds),
   };
   const wide = asked[0]?.way.sections
     .filter((section) => section.fold === fold)
@@ -84,15 +85,10 @@ function cutsOf({ packed }: TriedWay): number {
 }
 
 /** How the way is handled at the table. */
-export function handlingOf(tried: TriedWay, facts: ClothFacts): string {
-  const cuts = cutsOf(tried);
+export function handlingOf(tried: TriedWay, facts: ClothFacts): LayHandling {
   const double = tried
     .packed!.filter(({ section }) => section.fold !== 'single')
     .reduce((sum, { packing }) => sum + packing.placements.length, 0);
-  const turned = facts.oneWay && tried.way.sections.some(({ fold }) => fold === 'crosswise');
-  return [
-    `${cuts} ${cuts === 1 ? 'piece' : 'pieces'} to mark`,
-    ...(double === 0 ? [] : double === cuts ? ['all cut double'] : [`${double} cut double`]),
-    ...(turned ? ['upper layer cut off and turned round'] : []),
-  ].join(', ');
+  const upperTurned = facts.oneWay && tried.way.sections.some(({ fold }) => fold === 'crosswise');
+  return { pieces: cutsOf(tried), double, upperTurned };
 }

@@ -1,7 +1,7 @@
 import { buyLength } from './buy-length.ts';
-import { checkLay } from './check-lay.ts';
 import { handlingOf, type TriedWay } from './choose-way.ts';
 import { inCuttingOrder } from './cutting-order.ts';
+import { layFaults } from './lay-faults.ts';
 import type { LayItem } from './lay-items.ts';
 import type { ClothFacts, LayPlan, LaySection, LayWay } from './lay-plan.ts';
 import type { LayToPlan } from './lay-to-plan.ts';
@@ -22,7 +22,7 @@ export function finishedLay(
   const area = items.reduce((sum, { whole, copies }) => sum + whole.area * copies, 0);
   const { length, way } = taken;
   const pieces = inCuttingOrder(unfoldedPieces(taken.packed!, facts), layers);
-  const faults = checkLay(pieces, facts, length);
+  const faults = layFaults(pieces, facts, length);
   if (faults.length > 0) throw new Error(`the lay of ${name} fails its check: ${faults.join('; ')}`);
   const sections = sectionsOf(taken.packed!, facts);
   return {
@@ -31,7 +31,7 @@ export function finishedLay(
     layers,
     facts,
     fold: way.fold,
-    way: way.name,
+    way: way.folds,
     sections,
     length,
     used: area / (length * facts.width),
@@ -44,10 +44,10 @@ export function finishedLay(
 }
 
 function rowOf(tried: TriedWay, taken: boolean, area: number, { facts, spec }: LayToPlan): LayWay {
-  const { way, packed, length, why } = tried;
-  const row = { name: way.name, fold: way.fold, why, taken };
+  const { way, packed, length, tooWide } = tried;
+  const row = { folds: way.folds, fold: way.fold, tooWide, taken };
   if (packed === undefined) {
-    return { ...row, length: undefined, used: undefined, buy: undefined, handling: '' };
+    return { ...row, length: undefined, used: undefined, buy: undefined, handling: undefined };
   }
   const used = area / (length * facts.width);
   return { ...row, length, used, buy: buyLength(length, spec), handling: handlingOf(tried, facts) };

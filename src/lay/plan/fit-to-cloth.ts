@@ -1,5 +1,5 @@
 import type { Diagnostic, Span } from '../../diagnostics/diagnostic.ts';
-import { LAY_AGREES } from './check-lay.ts';
+import { LAY_AGREES } from './lay-faults.ts';
 import { type LayItem, layItem, railroadedItem } from './lay-items.ts';
 import type { ClothFacts, LayJoin } from './lay-plan.ts';
 import * as problems from './lay-problems.ts';

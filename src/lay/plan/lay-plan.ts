@@ -1,3 +1,4 @@
+import type { LayFolds } from '../../diagnostics/lay-words.ts';
 import type { CutPiece } from '../../draft/piece.ts';
 import type { Curve, Line } from '../../geometry/curve.ts';
 
@@ -14,8 +15,8 @@ export interface LayPlan {
   readonly facts: ClothFacts;
   /** The way taken: one fold throughout, or several in sections. */
   readonly fold: Fold | 'sections';
-  /** The fold in words, as the table of ways names it. */
-  readonly way: string;
+  /** The same by gores, as the table of ways names it. */
+  readonly way: LayFolds;
   readonly sections: readonly LaySection[];
   /** Length of cloth that the pieces take, before anything is added for buying. */
   readonly length: number;
@@ -109,15 +110,30 @@ export interface Rectangle {
   readonly height: number;
 }
 
+/** Pieces to mark, how many of them are cut double, and whether an upper layer is cut off and turned round. */
+export interface LayHandling {
+  readonly pieces: number;
+  readonly double: number;
+  readonly upperTurned: boolean;
+}
+
+/** A gore that takes more than the cloth has, folded so. mm. */
+export interface TooWide {
+  readonly gore: string;
+  readonly width: number;
+  readonly usable: number;
+}
+
 /** A row of the table of ways. */
 export interface LayWay {
-  readonly name: string;
+  readonly folds: LayFolds;
   readonly fold: Fold | 'sections';
-  /** Undefined where it cannot be cut so, and then `why` says what stands against it. */
+  /** Undefined where it cannot be cut so, and then `tooWide` says what stands against it. */
   readonly length: number | undefined;
   readonly used: number | undefined;
   readonly buy: number | undefined;
-  readonly handling: string;
-  readonly why: string | undefined;
+  /** How it is handled at the table. */
+  readonly handling: LayHandling | undefined;
+  readonly tooWide: TooWide | undefined;
   readonly taken: boolean;
 }

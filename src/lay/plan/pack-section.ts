@@ -42,7 +42,7 @@ const PATIENCE: Patience = { idlePasses: 15, idleRounds: 1 };
 const SEARCH: SearchEffort = { anywhere: 5, touching: 10, nearby: 2, improved: 1 };
 
 /** A jammed lay of few pieces comes back to the same near misses again and again: part of the time all of it is laid anew. */
-const DISTURBANCES: readonly Disturbance[] = ['scatter', 'exchange far', 'move'];
+const DISTURBANCES: readonly Disturbance[] = ['scatter', 'exchange-far', 'move'];
 
 /**
  * Starts of a lay that may be cut. With one, two seeds gave Lantern's organza 3840 and 3791 mm and its lining 3275 and 3289;

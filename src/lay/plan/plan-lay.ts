@@ -102,13 +102,13 @@ function endToEnd(laid: readonly TriedWay[]): TriedWay {
   const [fold] = folds;
   return {
     way: {
-      name: 'each layer by itself, end to end',
+      folds: 'layers-end-to-end',
       fold: folds.size === 1 ? fold! : 'sections',
       sections: packed.map(({ section }) => section),
     },
     packed,
     length: lengthOf(packed),
-    why: undefined,
+    tooWide: undefined,
   };
 }
 

@@ -42,20 +42,20 @@ function tryWay(
   way: Way,
   use: SectionUse,
   packer: SectionPacker,
-  { facts, spec, say }: LayToPlan,
+  { facts, spec }: LayToPlan,
   onBetter?: (length: number) => void,
 ): TriedWay {
   for (const section of way.sections) {
     const wide = packer.tooWide(section);
     if (wide !== undefined) {
-      const width = laidWidth(facts, section.fold);
-      const why = `${wide.item.cut.gore} takes ${say(wide.width)}, there are ${say(width)}`;
-      return { way, packed: undefined, length: Infinity, why };
+      const { item, width } = wide;
+      const tooWide = { gore: item.cut.gore, width, usable: laidWidth(facts, section.fold) };
+      return { way, packed: undefined, length: Infinity, tooWide };
     }
   }
   const mayBeCut = way.fold === 'single' || (spec.fold !== 'any' && isAsFolded(way, spec.fold));
   const packed = way.sections.map((section) => packer.pack(section, mayBeCut ? use : 'comparing', onBetter));
-  return { way, packed, length: lengthOf(packed), why: undefined };
+  return { way, packed, length: lengthOf(packed), tooWide: undefined };
 }
 
 export function lengthOf(packed: readonly PackedSection[]): number {

@@ -1,3 +1,4 @@
+import { type LayFolds, layWords } from '../../diagnostics/lay-words.ts';
 import type { LayItem } from './lay-items.ts';
 import type { Fold } from './lay-plan.ts';
 
@@ -9,7 +10,7 @@ export interface Section {
 
 /** A way to lay all that is cut from one cloth. */
 export interface Way {
-  readonly name: string;
+  readonly folds: LayFolds;
   readonly fold: Fold | 'sections';
   readonly sections: readonly Section[];
 }
@@ -57,7 +58,8 @@ export function waysOf(items: readonly LayItem[]): Way[] {
       ways.push(way([{ fold: 'lengthwise', items: front }, { fold: 'crosswise', items: back }, rest]));
     }
   }
-  return ways.filter(({ name }, i) => ways.findIndex((other) => other.name === name) === i);
+  const told = ways.map(({ folds }) => layWords(folds));
+  return ways.filter((_, i) => told.indexOf(told[i]!) === i);
 }
 
 /** What lies at one place on the way round, in whatever layer. */
@@ -71,20 +73,10 @@ function way(sections: readonly Section[]): Way {
   return {
     sections: filled,
     fold: folds.size === 1 ? filled[0]!.fold : 'sections',
-    name:
-      filled.length === 1
-        ? `${FOLD_NAMES[filled[0]!.fold]} throughout`
-        : filled.map(({ fold, items }) => `${goresOf(items)} ${FOLD_NAMES[fold]}`).join(', then '),
+    folds: filled.map(({ fold, items }) => ({ fold, gores: goresOf(items) })),
   };
 }
 
-const FOLD_NAMES: Readonly<Record<Fold, string>> = {
-  single: 'single',
-  lengthwise: 'folded lengthwise',
-  crosswise: 'folded crosswise',
-};
-
-function goresOf(items: readonly LayItem[]): string {
-  const gores = [...new Set(items.map(({ cut }) => cut.gore))];
-  return gores.length > 2 ? `${gores[0]} to ${gores[gores.length - 1]}` : gores.join(' and ');
+function goresOf(items: readonly LayItem[]): string[] {
+  return [...new Set(items.map(({ cut }) => cut.gore))];
 }

@@ -111,20 +111,18 @@ function findingsOf({ say }: Bench, bustle: Bustle, facts: BustleFacts): Diagnos
   const findings: Diagnostic[] = [];
   for (const { at, place } of bustle.points)
     for (const point of pointsFor(at, facts.points)) {
-      const where = point.seam ?? `${point.gore}, ${percentText(point.across)} across`;
-      const seam = point.side === undefined ? where : `${where} on her ${point.side}`;
+      const where = problems.bustlePlace(point, percentText);
       const span = place('gore' in at ? 'gore' : 'seam');
-      if (point.lift <= 0) findings.push(problems.bustlePointLiftsNothing(span, seam));
+      if (point.lift <= 0) findings.push(problems.bustlePointLiftsNothing(span, where));
       else if (point.aboveHem < 0)
-        findings.push(problems.bustleLoopBelowHem(span, seam, say(-point.aboveHem)));
+        findings.push(problems.bustleLoopBelowHem(span, where, say(-point.aboveHem)));
     }
   if (facts.withoutFloor.length > 0) return findings;
   const place = bustle.place();
   if (facts.points.every((point) => point.lift <= 0)) findings.push(problems.bustleWithoutTrain(place));
   else if (!isUsualNumber(facts.number, facts.heavy)) {
     const { least, most } = facts.heavy ? USUAL_POINTS_WHEN_HEAVY : USUAL_POINTS;
-    const usual = `an odd number, ${least} to ${most}${facts.heavy ? ' on a heavy train' : ''}`;
-    findings.push(problems.bustleNumber(place, facts.number, usual));
+    findings.push(problems.bustleNumber(place, { points: facts.number, least, most, heavy: facts.heavy }));
   }
   return findings;
 }

@@ -104,11 +104,11 @@ function gapFindings({ skirt, say }: Bench): Diagnostic[] {
     const [seam] = seams.filter((own) => own.name === gap.at).sort((a, b) => a.length - b.length);
     const place = layer.place('gap');
     if (seam === undefined) {
-      return [problems.gapDoesNotFit(place, say(gap.length), gap.at, `${layer.name} has no seam there`)];
+      return [problems.gapWithoutSeam(place, say(gap.length), gap.at, layer.name)];
     }
     const end = (gap.from ?? 0) + gap.length;
     if (end >= seam.length) {
-      return [problems.gapDoesNotFit(place, say(gap.length), gap.at, `the seam is ${say(seam.length)} long`)];
+      return [problems.gapTooLong(place, say(gap.length), gap.at, say(seam.length))];
     }
     return [];
   });

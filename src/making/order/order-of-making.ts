@@ -11,6 +11,7 @@ import { foldSteps } from './steps-of-folds.ts';
 import { hemSteps } from './steps-of-hems.ts';
 import { partSteps } from './steps-of-parts.ts';
 import { layerSteps } from './steps-of-seams.ts';
+import { wrapSteps } from './steps-of-wrap.ts';
 import { clothSteps } from './steps-on-cloth.ts';
 import { waistSteps } from './steps-to-waist.ts';
 
@@ -25,6 +26,7 @@ const CONSTRUCTIONS: readonly ((facts: MakingFacts) => readonly UnplacedStep[])[
   foldSteps,
   partSteps,
   finishingSteps,
+  wrapSteps,
   waistSteps,
   hemSteps,
 ];

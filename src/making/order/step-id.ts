@@ -36,6 +36,9 @@ export type StepId =
   | `loops:${string}`
   | `bias:${string}`
   | `stones:${string}`
+  | 'wrap-edges'
+  | 'wrap-ties'
+  | 'fasten-wrap'
   | 'finish-opening'
   | `baste:${string}`
   | 'close'

@@ -2,13 +2,14 @@ import type { CautionKind } from './caution-kind.ts';
 import type { StepId } from './step-id.ts';
 import type { FinishingWork } from './work-of-finishing.ts';
 import type { FoldWork } from './work-of-folds.ts';
+import type { WrapWork } from './work-of-wrap.ts';
 import type { BodiceWork } from './work-on-bodice.ts';
 import type { ClothWork } from './work-on-cloth.ts';
 import type { HemWork } from './work-on-hems.ts';
 import type { WaistWork } from './work-to-waist.ts';
 
 /** One step of the making: what it is, of which layers, with the figures that its sentence needs. */
-export type StepWork = BodiceWork | ClothWork | WaistWork | FoldWork | HemWork | FinishingWork;
+export type StepWork = BodiceWork | ClothWork | WaistWork | FoldWork | HemWork | FinishingWork | WrapWork;
 /** A step as its construction asks for it: what has to be done before it, and what has to wait for it. */
 export interface UnplacedStep {
   readonly id: StepId;

@@ -19,7 +19,7 @@ export function partSteps({ bench: { gown }, stones }: MakingFacts): UnplacedSte
         { before: ['hang'] },
       ),
     ),
-    ...gown.flounces.flatMap(flounceSteps),
+    ...gown.flounces.flatMap((flounce) => flounceSteps(flounce, gown.wrap !== undefined)),
     ...gown.overskirts.flatMap(overskirtSteps),
     ...stones.map(stoneStep),
   ];
@@ -27,22 +27,31 @@ export function partSteps({ bench: { gown }, stones }: MakingFacts): UnplacedSte
 
 /** They go on across sewn and pressed seams, before the gown hangs: their weight draws it down. */
 function stoneStep({ stones, count, gross }: StoneFacts): UnplacedStep {
-  const { name, layer, offSeat } = stones;
+  const { name, layer, offSeat, places, motif } = stones;
+  const isMotif = motif !== undefined || places !== undefined;
   return step(
     `stones:${name}`,
     [`seams:${layer.name}`],
-    { kind: 'set-stones', name, layer: layer.name, count, gross, seat: offSeat !== undefined },
+    {
+      kind: 'set-stones',
+      name,
+      layer: layer.name,
+      count,
+      ...(isMotif ? {} : { gross }),
+      scattered: places === undefined,
+      seat: offSeat !== undefined || places !== undefined,
+    },
     { before: ['hang'] },
   );
 }
 
-function flounceSteps(flounce: Flounce): UnplacedStep[] {
+function flounceSteps(flounce: Flounce, open: boolean): UnplacedStep[] {
   const { name, layer, sewnTo } = flounce;
   return [
     step(
       `flounce:${name}`,
       [cutId(layer), 'mark', `seams:${sewnTo.name}`],
-      { kind: 'flounce', flounce },
+      { kind: 'flounce', flounce, open },
       { before: ['hang'] },
     ),
     step(

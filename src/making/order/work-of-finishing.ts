@@ -17,6 +17,8 @@ export type FinishingWork =
       readonly shaped: boolean;
       readonly width: number;
       readonly overlap: number;
+      /** From edge to edge of a wrap. */
+      readonly wraps: boolean;
       /** The skirt's waist all round. */
       readonly sewn: number;
       readonly grams: number | undefined;

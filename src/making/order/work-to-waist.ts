@@ -46,10 +46,13 @@ export type WaistWork =
       readonly name: string;
       readonly layer: string;
       readonly count: number;
-      readonly gross: number;
+      /** Where they are sold by the gross. */
+      readonly gross?: number;
+      readonly scattered: boolean;
+      /** Kept off where she sits, or told place by place. */
       readonly seat: boolean;
     }
-  | { readonly kind: 'flounce'; readonly flounce: Flounce }
+  | { readonly kind: 'flounce'; readonly flounce: Flounce; readonly open: boolean }
   | { readonly kind: 'overskirt'; readonly overskirt: Overskirt }
   | {
       readonly kind: 'finish-opening';

@@ -15,6 +15,7 @@ export type Notion =
   | { readonly kind: 'zip'; readonly stock: number; readonly shortenTo: number }
   | { readonly kind: 'hook-above-zip' }
   | { readonly kind: 'hooks'; readonly opening: number }
+  | { readonly kind: 'wrap'; readonly fastened: 'ties' | 'buttons' | 'hooks' | 'snaps' }
   | { readonly kind: 'petersham'; readonly length: number }
   | { readonly kind: 'strip'; readonly strip: StripFacts }
   | { readonly kind: 'bustle-points'; readonly over: boolean; readonly number: number; readonly tape: number }
@@ -52,7 +53,8 @@ export function notionsFor(
     derived.push({ kind: 'hooks', opening: closure.opening });
   const isStayed = gown.waist === undefined || gown.waist.finish === 'stay';
   if (isStayed && !listed(/petersham|waist ?(stay|tape)/i))
-    derived.push({ kind: 'petersham', length: skirt.waist + STAY_ENDS });
+    derived.push({ kind: 'petersham', length: skirt.waist + (gown.wrap?.overlap ?? 0) + STAY_ENDS });
+  derived.push(...wrapNotions(gown, listed));
   if (parts.bodice !== undefined) derived.push(...bodiceNotions(parts.bodice, closure, listed));
   for (const strip of parts.strips) if (!strip.isCut) derived.push({ kind: 'strip', strip });
   if (bustle !== undefined && bustle.number > 0 && !listed(/bustle/i)) {
@@ -61,6 +63,13 @@ export function notionsFor(
   }
   derived.push(...threadNotions(gown, parts.thread));
   return [...given.map((notion): Notion => ({ kind: 'given', notion })), ...derived];
+}
+
+/** What holds a wrap, where it is not cut and the list does not name it. */
+function wrapNotions({ wrap }: Bench['gown'], listed: (words: RegExp) => boolean): Notion[] {
+  if (wrap === undefined || wrap.ties !== undefined) return [];
+  const words = { ties: /\btie|ribbon/i, buttons: /button/i, hooks: /\bhook/i, snaps: /\bsnap|press-stud/i };
+  return listed(words[wrap.fastened]) ? [] : [{ kind: 'wrap', fastened: wrap.fastened }];
 }
 
 /** Hooks for a bustle are other hooks. */

@@ -1,5 +1,6 @@
 import type { Gown } from '../../gown/gown.ts';
 import type { Trim } from '../../gown/sections.ts';
+import { WRAP_EDGE } from '../../gown/wrap.ts';
 import type { Bench } from '../findings.ts';
 import { type StripLength, stripLength } from '../hem/hem-strip.ts';
 import type { SkirtLayer } from '../skirt.ts';
@@ -32,7 +33,7 @@ export function stripFacts({ gown, skirt }: Bench): StripFacts[] {
     const length = stripLength(trim.kind, edge.length, {
       flare: trim.along === 'hem' ? layer.flare : 0,
       ...(trim.width === undefined ? {} : { width: trim.width }),
-      closed: trim.along === 'hem',
+      closed: trim.along === 'hem' && layer.wrapEdge === undefined,
     });
     const whole = length.length * edge.copies;
     const buy = trim.soldBy === undefined ? whole : Math.ceil(whole / trim.soldBy - 1e-9) * trim.soldBy;
@@ -56,6 +57,7 @@ export function stripFacts({ gown, skirt }: Bench): StripFacts[] {
 function edgeOf(layer: SkirtLayer, along: string): { length: number; copies: number } | undefined {
   if (along === 'hem') return { length: layer.hem, copies: 1 };
   if (along === 'waist') return { length: layer.waist, copies: 1 };
+  if (along === WRAP_EDGE && layer.wrapEdge !== undefined) return { length: layer.wrapEdge, copies: 2 };
   // Where her two sides differ there is a seam of that name on each; the strips are cut to the longer one.
   const seams = layer.seams.filter((seam) => seam.name === along);
   if (seams.length === 0) return undefined;

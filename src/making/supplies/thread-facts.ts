@@ -42,11 +42,13 @@ export function threadFacts(
     hem: part.hem,
     need: threadFor(part.seams + part.top + part.hem, part.stitch ?? USUAL_STITCH),
   }));
-  const layers = skirt.layers.map(({ layer, seams, hem }) => {
+  const layers = skirt.layers.map(({ layer, seams, hem, wrapEdge = 0 }, i) => {
     const given = layer.cloth.stitch;
     const stitch = given ?? USUAL_STITCH;
     const rows = layer.seams === 'french' ? 2 : 1;
     const seamRows = seams.reduce((sum, seam) => sum + rows * seam.copies * seam.length, 0);
+    // Facings of a wrap's edges are counted as pieces; else its edges are turned or bound, all layers as one.
+    const edges = gown.wrap?.facing === undefined && i === skirt.layers.length - 1 ? 2 * wrapEdge : 0;
     const groups = waist.groups.filter((group) => group.layers[group.layers.length - 1] === layer.name);
     const waistRows = WAIST_ROWS * groups.length * skirt.waist;
     const own = strips.filter((strip) => strip.layer === layer.name);
@@ -58,10 +60,10 @@ export function threadFacts(
       cloth: layer.cloth.name,
       stitch,
       stitchAssumed: given === undefined,
-      seams: seamRows,
+      seams: seamRows + edges,
       waist: waistRows,
       hem: hemRows,
-      need: threadFor(seamRows + waistRows + hemRows, stitch),
+      need: threadFor(seamRows + edges + waistRows + hemRows, stitch),
     };
   });
   return [...layers, ...parts];

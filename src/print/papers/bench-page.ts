@@ -39,8 +39,12 @@ function benchBlocks(input: PaperInput, height: number): Block[] {
 }
 
 /** Where and how far it opens. */
-function openingLine({ words, workroom: { closure } }: PaperInput): string {
+function openingLine({ words, gown: { wrap }, workroom: { closure } }: PaperInput): string {
   const { bench: text, closureRows, length } = words;
+  if (wrap !== undefined) {
+    const overlap = closureRows.overlapText(length(wrap.overlap), length(wrap.overlapAtHem));
+    return text.wraps(words.station(wrap.at), wrap.over, overlap);
+  }
   if (closure === undefined) return text.noOpening;
   const where = closureRows.side(closure.at, closure.side);
   const kind = closureRows.kind[closure.kind];

@@ -115,6 +115,11 @@ function quoteBlocks({ words, workroom, gown, cutShort }: PaperInput): Block[] {
   ];
 }
 
+/** What it fastens and hangs by. */
+function hungBy({ wrap, waist }: PaperInput['gown']): 'bodice' | 'skirt' | 'wrap' {
+  return wrap !== undefined ? 'wrap' : waist !== undefined ? 'skirt' : 'bodice';
+}
+
 function cardBlocks({ words, workroom, gown }: PaperInput): Block[] {
   const { client: text } = words;
   const { bustle } = workroom;
@@ -122,7 +127,7 @@ function cardBlocks({ words, workroom, gown }: PaperInput): Block[] {
   return [
     { kind: 'page-break' },
     { kind: 'heading', level: 2, text: text.cardTitle },
-    ...text.care.map((line): Block => ({ kind: 'item', text: line })),
+    ...text.care(hungBy(gown)).map((line): Block => ({ kind: 'item', text: line })),
     { kind: 'fields', fields: cloths.map((cloth) => text.careLabel(cloth)) },
     ...(bustle === undefined || bustle.number === 0
       ? []

@@ -34,7 +34,7 @@ function cuttingRow(cut: CutPiece, words: PaperInput['words']): string[] {
   return [
     pieceTitle(cut),
     words.list(cut.layers),
-    [howCut(cut.piece, words), ...(cut.remarks ?? [])].join('; '),
+    [howCut(cut.piece, words), ...(cut.remarks ?? []).flatMap(words.remark)].join('; '),
     `${words.number(box.right - box.left)} × ${words.number(box.bottom - box.top)}`,
     allowanceText(cut, words),
   ];

@@ -69,6 +69,12 @@ function closureRows({ words, workroom, gown }: PaperInput): string[][] {
       ]);
     }
   }
+  const { wrap } = gown;
+  if (wrap !== undefined) {
+    rows.push([text.wrap, text.wrapText(wrap.at, wrap.over)]);
+    rows.push([text.overlap, text.overlapText(length(wrap.overlap), length(wrap.overlapAtHem))]);
+    rows.push([text.edges, wrap.edges], [text.held, wrap.fastened]);
+  }
   for (const { layers, plies } of waist.groups) {
     rows.push([text.plies(layers), text.pliesText(plies.together, plies.atCrossings)]);
   }

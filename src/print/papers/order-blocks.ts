@@ -39,7 +39,7 @@ export function levellingBlocks({ words, workroom, gown }: PaperInput): Block[] 
   const { jobSheet: text } = words;
   const half = workroom.skirt.hem / 2;
   const spacing = PIN_SPACING[gown.units];
-  const pins = Array.from({ length: Math.floor(half / spacing) + 1 }, (_, i) => i * spacing);
+  const pins = Array.from({ length: Math.floor(half / spacing + 1e-9) + 1 }, (_, i) => i * spacing);
   const rows = Math.ceil(pins.length / RECORD_COLUMNS);
   const cell = (index: number): string[] => {
     const pin = pins[index];

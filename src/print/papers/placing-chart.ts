@@ -1,4 +1,6 @@
 import type { Curve, Point } from '../../geometry/curve.ts';
+import { oval } from '../../geometry/oval.ts';
+import type { Stones } from '../../gown/parts.ts';
 import type { StonesOfPiece } from '../../stones/set-stones.ts';
 import type { Drawing, LineStyle, Mark } from '../drawing.ts';
 import { textMark } from '../page/ruled-marks.ts';
@@ -10,16 +12,20 @@ const STONE: LineStyle = { width: DOT };
 const TEXT = 2.8;
 const GAP = 6;
 
-/** The pieces side by side at one scale, a dot for each stone. */
+/** The pieces side by side at one scale, a dot for each stone, its outline where that is larger. */
 export function placingChart(
+  { size = 0, motif }: Pick<Stones, 'size' | 'motif'>,
   pieces: readonly StonesOfPiece[],
   room: { readonly width: number; readonly height: number },
-  say: (name: string, count: number, times: number) => string,
+  say: (name: string, count: number, times: number, once: number) => string,
 ): Drawing {
   const boxes = pieces.map(({ outline }) => boxOf(outline));
   const wide = boxes.reduce((sum, box) => sum + box.right - box.left, 0);
   const tall = Math.max(...boxes.map((box) => box.bottom - box.top));
   const scale = Math.min((room.width - GAP * (pieces.length - 1)) / wide, (room.height - 3 * TEXT) / tall);
+  const [across, down] = [(motif?.width ?? size) * scale, (motif?.height ?? size) * scale];
+  // What would be no larger than its dot is a dot.
+  const isOutlined = Math.min(across, down) > 2 * DOT;
   let left = 0;
   const marks = pieces.flatMap((piece, i): Mark[] => {
     const box = boxes[i]!;
@@ -32,7 +38,7 @@ export function placingChart(
     // Names of narrow pieces stand on two heights.
     const drawn: Mark[] = [
       textMark(
-        say(name, piece.stones.length, piece.times),
+        say(name, piece.stones.length, piece.times, piece.once),
         { x: left + width / 2, y: i % 2 === 0 ? TEXT : 2.2 * TEXT },
         TEXT,
         { anchor: 'middle' },
@@ -43,9 +49,11 @@ export function placingChart(
         : [
             {
               kind: 'path',
-              runs: piece.stones.map((stone) => [dotAt(place(stone))]),
+              runs: piece.stones.map((stone) =>
+                isOutlined ? oval(place(stone), across / 2, down / 2) : [dotAt(place(stone))],
+              ),
               closed: false,
-              line: STONE,
+              line: isOutlined ? OUTLINE : STONE,
               class: 'stone',
             } as const,
           ]),

@@ -6,7 +6,9 @@ export function seamBlocks(input: PaperInput): Block[] {
   const { words, workroom } = input;
   const { jobSheet: text, number } = words;
   const groups = layersOfOneLength(workroom.skirt.layers);
-  const names = workroom.skirt.stations.filter((station) => station.seams > 0);
+  const names = workroom.skirt.stations.filter(
+    ({ seams, station }) => seams > 0 && station.free === undefined,
+  );
   if (names.length === 0) return [];
   return [
     { kind: 'heading', level: 2, text: text.seams },

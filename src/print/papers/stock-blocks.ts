@@ -86,6 +86,8 @@ function notionText(notion: Notion, words: PaperInput['words']): string {
       return text.hook;
     case 'hooks':
       return text.hooks(length(notion.opening));
+    case 'wrap':
+      return text.wrap[notion.fastened];
     case 'petersham':
       return text.petersham(length(notion.length));
     case 'strip': {

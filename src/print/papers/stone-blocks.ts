@@ -17,18 +17,47 @@ export function stoneBlocks(input: PaperInput): Block[] {
       rows: workroom.stones.map((own) => stoneRow(own, input)),
     },
     { kind: 'paragraph', text: text.spare },
+    ...placesTable(input),
     ...workroom.stones.map(
-      ({ stones: { name, size }, pieces }): Block => ({
+      ({ stones, pieces }): Block => ({
         kind: 'figure',
-        drawing: placingChart(pieces, { width: paper.width - 30, height: CHART }, text.piece),
-        caption: text.chart(name, size === undefined ? '' : text.size(size)),
+        drawing: placingChart(stones, pieces, { width: paper.width - 30, height: CHART }, text.piece),
+        caption: text.chart(
+          stones.name,
+          sizeText(stones, text),
+          pieces.some(({ times }) => times === 2),
+        ),
       }),
     ),
   ];
 }
 
+/** Of those that are set one by one: where each lies. */
+function placesTable({ words, workroom }: PaperInput): Block[] {
+  const { stones: text } = words;
+  const rows = workroom.stones.flatMap(({ stones: { name, places = [] } }) =>
+    places.map(({ gore, across, belowWaist, aboveHem }) => [
+      name,
+      gore,
+      text.percent(across),
+      ...[belowWaist, aboveHem].map((mm) => (mm === undefined ? '' : words.number(mm))),
+    ]),
+  );
+  if (rows.length === 0) return [];
+  const align = ['start', 'start', 'end', 'end', 'end'] as const;
+  return [{ kind: 'table', caption: text.placesCaption(words.unit), heads: text.placesHeads, align, rows }];
+}
+
 /** Most of a page, mm. */
 const CHART = 210;
+
+function sizeText(
+  { size, motif }: StoneFacts['stones'],
+  { size: say, motif: sayMotif }: PaperInput['words']['stones'],
+): string {
+  if (motif !== undefined) return sayMotif(motif.width, motif.height);
+  return size === undefined ? '' : say(size);
+}
 
 type StoneFacts = PaperInput['workroom']['stones'][number];
 
@@ -39,11 +68,9 @@ function stoneRow({ stones, count, gross, grams }: StoneFacts, { words, workroom
   return [
     stones.name,
     stones.layer.name,
-    [stones.soldAs, stones.size === undefined ? undefined : words.stones.size(stones.size)]
-      .filter((part) => part !== undefined)
-      .join(', '),
+    [stones.soldAs ?? '', sizeText(stones, words.stones)].filter((part) => part !== '').join(', '),
     String(count),
-    String(gross),
+    stones.motif !== undefined || stones.places !== undefined ? '' : String(gross),
     grams === undefined ? '' : words.weight(grams),
     task === undefined ? '' : words.hours(task.hours),
     line === undefined ? '' : words.amount(line.amount),

@@ -1,4 +1,5 @@
 import type { Point } from '../../geometry/curve.ts';
+import { oval } from '../../geometry/oval.ts';
 import type { SheetPlan } from '../../sheets/sheet-plan.ts';
 import type { PatternWords } from '../../words/english-pattern.ts';
 import type { LineStyle, Mark } from '../drawing.ts';
@@ -15,6 +16,7 @@ export function legend({ pieces }: SheetPlan, text: PatternWords['legend'], widt
   const hasNotches = cut.some(({ notches }) => notches.length > 0);
   const marked = new Set(cut.flatMap(({ marks }) => marks.map(({ name }) => name)));
   const hasMarks = [...marked].some((name) => !PLEATED.includes(name));
+  const hasStones = cut.some(({ stones = [] }) => stones.length > 0);
   const hasPleats = marked.has('fold-line');
   return stacked([
     heading(text.title),
@@ -27,6 +29,7 @@ export function legend({ pieces }: SheetPlan, text: PatternWords['legend'], widt
     ...(marked.has('placement-line') ? [entry(text.placement, width, placement)] : []),
     ...(marked.has('dart-leg-line') ? [entry(text.dart, width, dart)] : []),
     ...(marked.has('tuck-fold-line') ? [entry(text.tuck, width, plain(PATTERN_LINES.pleatFold))] : []),
+    ...(hasStones ? [entry(text.stone, width, stones)] : []),
     ...(hasMarks ? [entry(text.mark, width, plain(PATTERN_LINES.mark))] : []),
   ]);
 }
@@ -74,6 +77,16 @@ function entry(text: string, width: number, sample: Sample): Strip {
 
 function plain(style: LineStyle): Sample {
   return (from, to) => [lineMark(from, to, style)];
+}
+
+/** Three dots and a motif. */
+function stones(from: Point, to: Point): Mark[] {
+  const dots = [1, 4, 7].map((x, i) => {
+    const at = { x: from.x + x, y: from.y + (i % 2) };
+    return lineMark(at, { x: at.x + PATTERN_LINES.stone.width, y: at.y }, PATTERN_LINES.stone);
+  });
+  const motif = oval({ x: to.x - 5, y: to.y }, 3, 2);
+  return [...dots, { kind: 'path', runs: [motif], closed: true, line: PATTERN_LINES.motif }];
 }
 
 /** A dart on its side, its point to the right. */

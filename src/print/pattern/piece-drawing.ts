@@ -17,6 +17,9 @@ export const PATTERN_LINES = {
   mark: { width: 0.25, dash: [1.5, 1.5] },
   pleatFold: { width: 0.3, dash: [9, 2] },
   arrow: { width: 0.25 },
+  /** As wide as a dot is long. */
+  stone: { width: 0.8 },
+  motif: { width: 0.25, dash: [1, 1] },
 } as const satisfies Record<string, LineStyle>;
 
 /** Lines inside a piece that are not drawn as other marks are, by name. */
@@ -58,6 +61,16 @@ export function drawPiece(
         line: MARKED[name] ?? PATTERN_LINES.mark,
         class: 'mark',
         data: { mark: name },
+      }),
+    ),
+    ...(cutPiece.stones ?? []).map(
+      ({ name, runs }): PathMark => ({
+        kind: 'path',
+        runs,
+        closed: false,
+        line: runs.some((run) => run.length > 1) ? PATTERN_LINES.motif : PATTERN_LINES.stone,
+        class: 'stone',
+        data: { stones: name },
       }),
     ),
     ...pieceTexts(cutPiece, labels, around),

@@ -37,13 +37,21 @@ export function pieceText(
   return [
     { text: pieceName(cutPiece, labels.words), bold: true },
     plain(cutText(cutPiece, words)),
-    ...(cutPiece.remarks ?? []).map(plain),
+    ...remarksOf(cutPiece, labels).map(plain),
     plain(words.layers(layers)),
     plain(shortened(gown)),
     plain(cutPiece.piece.bias ? words.bias : words.grain),
     plain(allowanceText(cutPiece, labels, sharing)),
     plain(labels.trace),
   ];
+}
+
+/** What the maker does with it beside its lines. */
+export function remarksOf(
+  { remarks = [] }: CutPiece,
+  { length, words }: Pick<PieceLabels, 'length' | 'words'>,
+): string[] {
+  return remarks.flatMap((remark) => words.piece.remark(remark, length));
 }
 
 /** The gore's name, with the wearer's side where the two differ. */

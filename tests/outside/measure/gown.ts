@@ -38,6 +38,12 @@ export interface Report {
   readonly waist: { readonly sewn: number; readonly bodice: number; readonly difference: number };
   readonly hem: { readonly sewn: number };
   readonly layers: readonly { readonly name: string; readonly hem: string; readonly sewnHem: number }[];
+  readonly finishing?: readonly {
+    readonly part: string;
+    readonly layer: string;
+    readonly copies: number;
+    readonly edges: Readonly<Record<string, number>>;
+  }[];
   readonly pattern?: { readonly paper: string; readonly sheets: readonly Sheet[] };
   readonly findings: readonly {
     readonly code: string;

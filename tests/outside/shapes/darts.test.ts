@@ -2,8 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { made } from '../../making/made.ts';
 import { draftedPattern, mustDraft } from '../drafted.ts';
 import { angleOf, dartsOf, nearest } from '../measure/dart-legs.ts';
+import { pleatLinesOf, uprightOf } from '../measure/folding.ts';
+import { samplesOf } from '../measure/path.ts';
 import { readPattern } from '../measure/pattern.ts';
-import { distance, minus } from '../measure/segment.ts';
+import { cross, distance, minus } from '../measure/segment.ts';
 import { level, plainGown, type Tree } from '../plain-gown.ts';
 
 const skirt = (fields: Tree = {}): string =>
@@ -64,28 +66,74 @@ describe('darts at the waist', () => {
     expect(Math.abs(distance(left.top, right.top) - 25)).toBeLessThan(2);
   });
 
-  it('end in a fold that lies on the cut edge of the waist: folded to the front, both plies of it (by turning the drafted outline)', async () => {
-    const { legs, cut } = await dartsOf('front', skirt());
-    const { top, point } = legs[0]!;
-    const other = legs[1]!;
-    const start = angleOf(minus(top, point));
-    const angle = angleOf(minus(other.top, point)) - start;
-    const beside = cut.filter(
-      (own) => own.point.y < point.y - 50 && angleOf(minus(own.point, point)) < start + 1e-3,
-    );
-    const between = cut.filter(({ point: own }) => {
-      const share = (angleOf(minus(own, point)) - start) / angle;
-      return own.y < point.y - 50 && share > 0.02 && share < 0.98;
+  it.each([
+    ['front', 0, 'front'],
+    // The skirt's back half: both darts of it lie nearer to the centre back (common practice: towards the centre).
+    ['back', 1, 'back'],
+    ['back', 0, 'back'],
+  ] as const)(
+    'end in a fold that lies on the cut edge of the waist: %s, dart %i, folded to the %s, both plies of it (by turning the drafted outline)',
+    async (gore, which, to) => {
+      const { legs, cut } = await dartsOf(gore, skirt());
+      const [left, right] = [legs[2 * which]!, legs[2 * which + 1]!];
+      const { point } = left;
+      // As seen from the leg that it is folded over, towards the other one.
+      const [on, other] = to === 'front' ? [left, right] : [right, left];
+      const sign = to === 'front' ? 1 : -1;
+      const start = angleOf(minus(on.top, point));
+      const angle = sign * (angleOf(minus(other.top, point)) - start);
+      const from = (own: { x: number; y: number }) => sign * (angleOf(minus(own, point)) - start);
+      const high = (own: { y: number }) => own.y < point.y - 50;
+      const beside = cut.filter((own) => high(own.point) && from(own.point) < 1e-3);
+      const between = cut.filter(
+        ({ point: own }) => high(own) && from(own) / angle > 0.02 && from(own) / angle < 0.98,
+      );
+      expect(between.length).toBeGreaterThan(100);
+      for (const { point: own } of between.filter((_, i) => i % 20 === 0)) {
+        const way = minus(own, point);
+        const far = Math.hypot(way.x, way.y);
+        const at = from(own);
+        // The ply next to that leg is turned over about it; the other goes round with the gore beyond the dart.
+        const folded = start + sign * (at < angle / 2 ? -at : at - angle);
+        const lies = { x: point.x + far * Math.cos(folded), y: point.y + far * Math.sin(folded) };
+        expect(Math.min(...beside.map((one) => distance(one.point, lies)))).toBeLessThan(0.15);
+      }
+    },
+  );
+
+  it('let a pleat lie past them where it is said to, as the waist is sewn', async () => {
+    const yaml = skirt({
+      darts: [{ gore: 'back', at: '25%', 'takes-in': 20, length: 120 }],
+      pleats: [
+        {
+          name: 'knife',
+          kind: 'knife',
+          at: 'front/back',
+          'from-seam': 110,
+          gore: 'back',
+          'fold-depth': 25,
+          towards: 'back',
+        },
+      ],
     });
-    expect(between.length).toBeGreaterThan(100);
-    for (const { point: own } of between.filter((_, i) => i % 20 === 0)) {
-      const way = minus(own, point);
-      const [far, at] = [Math.hypot(way.x, way.y), angleOf(way) - start];
-      // The ply next to the front leg is turned over about it; the other goes round with the back part of the gore.
-      const folded = start + (at < angle / 2 ? -at : at - angle);
-      const lies = { x: point.x + far * Math.cos(folded), y: point.y + far * Math.sin(folded) };
-      expect(Math.min(...beside.map((one) => distance(one.point, lies)))).toBeLessThan(0.15);
-    }
+    const { svg } = mustDraft(await draftedPattern(yaml), yaml);
+    const back = readPattern(svg).pieces.find(({ gore }) => gore === 'back')!;
+    const turned = uprightOf(back);
+    const [first] = pleatLinesOf(svg, 'back', 'shell', turned).sort((a, b) => a.from.x - b.from.x);
+    const way = minus(first!.to, first!.from);
+    const waist = samplesOf(back.sew.get('waist')!, 0.5).map((own) => ({ ...own, point: turned(own.point) }));
+    const beyond = waist.map(({ point, distance: along }) => ({
+      along,
+      side: cross(way, minus(point, first!.from)),
+    }));
+    const met = beyond.find(({ side }, i) => i > 0 && side < 0 !== beyond[i - 1]!.side < 0)!;
+    const { length } = back.sew.get('waist')!;
+    const fromSeam = waist[0]!.point.x < waist.at(-1)!.point.x ? met.along : length - met.along;
+    // Between the dart's legs the edge is that of its fold: longer than what it takes in.
+    const { legs } = await dartsOf('back', yaml);
+    const [a, b] = legs.map(({ top }) => nearest(waist, top));
+    const inDart = Math.abs(waist[b!]!.distance - waist[a!]!.distance);
+    expect(Math.abs(fromSeam - inDart - 110)).toBeLessThan(1.2);
   });
 
   it('are sewn before the seams, and said in the order of making', () => {

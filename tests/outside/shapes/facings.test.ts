@@ -117,6 +117,28 @@ describe('a facing', () => {
     }
   });
 
+  it('is cut over the extensions of a kick pleat, whose seam goes round them', async () => {
+    const pleats = [
+      { name: 'step', kind: 'kick', at: 'side/back', 'above-hem': '300mm', 'fold-depth': '90mm' },
+    ];
+    const bent = { ...TRAIN, train: undefined, pleats, ...faced(DEPTH) };
+    const { gores, facings } = await piecesOf(JSON.parse(JSON.stringify(bent)) as Tree);
+    for (const [i, facing] of facings.entries()) {
+      const gore = gores[i]!;
+      expect(Math.abs(hemOf(facing).length - hemOf(gore).length)).toBeLessThan(0.01);
+      const apart = Clipper.booleanOp(
+        ClipType.Xor,
+        [laidOn(facing, gore)],
+        [...regionBesideHem(gore, DEPTH)],
+        FillRule.NonZero,
+      );
+      expect(areaIn(apart) / (hemOf(gore).length * DEPTH)).toBeLessThan(0.01);
+    }
+    const [side, back] = ['side', 'back'].map((name) => facings.find(({ gore }) => gore === name)!);
+    const edges = [side!, back!].map(({ sew }) => sew.get('side/back')!.length);
+    expect(Math.abs(edges[0]! - edges[1]!)).toBeLessThan(0.1);
+  });
+
   it('meets its neighbour: as high on both sides of a seam, its inner edge straight through', async () => {
     const { facings } = await piecesOf({ ...TRAIN, ...faced(DEPTH) });
     for (const [i, seam] of [

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { draft } from '../../../src/pipeline.ts';
 import { draftedPattern, mustDraft } from '../drafted.ts';
-import { samplesOf } from '../measure/path.ts';
+import { distanceTo, samplesOf } from '../measure/path.ts';
 import { readPattern } from '../measure/pattern.ts';
 import { distance } from '../measure/segment.ts';
 import { level, plainGown, type Tree } from '../plain-gown.ts';
@@ -130,8 +130,86 @@ describe('slits and pockets', () => {
       'openings-meet',
     ],
     [{ pockets: [{ seam: 'side/back', 'below-waist': 60, cloth: 'calico' }] }, 'pocket-below-hem'],
+    // Behind a fold a slit would not open; a kick pleat is cut on to the edges that it leaves free.
+    [
+      {
+        slits: [{ seam: 'side/back', 'above-hem': 30 }],
+        pleats: [{ name: 'deep', kind: 'inverted', at: 'side/back', 'fold-depth': 4 }],
+      },
+      'openings-meet',
+    ],
+    [
+      {
+        slits: [{ seam: 'side/back', 'above-hem': 30 }],
+        pleats: [{ name: 'step', kind: 'kick', at: 'side/back', 'above-hem': 25, 'fold-depth': 8 }],
+      },
+      'openings-meet',
+    ],
   ])('%j: %s', (fields, code) => {
     expect(codes(fields)).toEqual([code]);
+  });
+
+  it('a zip above a kick pleat, and a pocket behind the fold of a pleat, lie in one seam with it', () => {
+    expect(
+      codes({
+        closure: ZIP,
+        pockets: [{ seam: 'side/back', 'below-waist': 10, cloth: 'calico' }],
+        pleats: [
+          { name: 'step', kind: 'kick', at: 'centre-back', 'above-hem': 25, 'fold-depth': 8 },
+          { name: 'deep', kind: 'inverted', at: 'side/back', 'fold-depth': 4 },
+        ],
+      }),
+    ).toEqual([]);
+  });
+
+  it('along an edge that bends a facing has its shape: as long as the edge, as wide all along', async () => {
+    const { pieces } = await drafted({
+      gores: ['front', 'side', 'back'].map((name) => ({ name, top: 12 })),
+      lengths: { at: { 'centre-front': 80, 'centre-back': 80 } },
+      petticoat: {
+        girths: [
+          { down: 0, girth: 72 },
+          { down: 25, girth: 102 },
+          { down: 50, girth: 120 },
+          { down: 90, girth: 260 },
+        ],
+      },
+      slits: [{ seam: 'side/back', 'above-hem': 45, facing: { depth: 4 } }],
+    });
+    const strips = pieces.filter(({ part }) => part === 'facing');
+    expect(strips.map(({ gore }) => gore)).toEqual(['slit-facing-front', 'slit-facing-back']);
+    for (const [i, { sew, text, notches }] of strips.entries()) {
+      expect(text).toContain('cut 1 pair');
+      const [sewn, inner] = [sew.get('sewn-edge')!, sew.get('inner-edge')!];
+      // It reaches 2 cm above the slit, and is marked there.
+      expect(Math.abs(sewn.length - 470)).toBeLessThan(1);
+      const { ticks } = notches.find(({ edge }) => edge === 'sewn-edge')!;
+      const own = samplesOf(sewn, 0.2);
+      const down = ticks.map(({ to }) => {
+        const { distance: along } = own.reduce((best, one) =>
+          distance(one.point, to) < distance(best.point, to) ? one : best,
+        );
+        return Math.min(along, sewn.length - along);
+      });
+      expect(Math.abs(down.reduce((sum, one) => sum + one, 0) / down.length - 20)).toBeLessThan(1);
+      for (const { point } of samplesOf(inner, 5))
+        expect(Math.abs(distanceTo(sewn, point) - 40)).toBeLessThan(0.05);
+      // Bent as the gore's edge is, from the hem up: by the chords over each 10 cm of it.
+      const gore = pieces.find((piece) => piece.gore === ['side', 'back'][i])!;
+      const chords = (path: typeof sewn, isUp: boolean) => {
+        const own = samplesOf(path, 0.1);
+        const at = (up: number) =>
+          own[Math.round(((isUp ? up : path.length - up) / path.length) * (own.length - 1))]!;
+        return [0, 100, 200, 300].map((up) => distance(at(up).point, at(up + 100).point));
+      };
+      const hem = gore.sew.get('hem')!;
+      const seam = gore.sew.get('side/back')!;
+      const isUp = Math.min(distance(seam.from, hem.from), distance(seam.from, hem.to)) < 0.01;
+      const end = sew.get('lower-end')!;
+      const ownUp = Math.min(distance(sewn.from, end.from), distance(sewn.from, end.to)) < 0.01;
+      for (const [k, chord] of chords(sewn, ownUp).entries())
+        expect(Math.abs(chord - chords(seam, isUp)[k]!)).toBeLessThan(0.3);
+    }
   });
 
   it('a pocket on the side without the zip may lie beside it', () => {

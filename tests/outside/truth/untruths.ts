@@ -8,6 +8,7 @@ import { facingUntruths } from './facings.ts';
 import { figureUntruths } from './figures.ts';
 import { measureUntruths } from './measures.ts';
 import { notchUntruths } from './notches.ts';
+import { openingUntruths } from './openings.ts';
 import { seamUntruths } from './seams.ts';
 import { sheetUntruths } from './sheet.ts';
 
@@ -21,6 +22,7 @@ export function untruths(svg: string, report: Report, facts: GownFacts): string[
     ...allowanceUntruths(gown),
     ...notchUntruths(gown),
     ...facingUntruths(gown),
+    ...openingUntruths(gown),
     ...figureUntruths(gown),
   ];
 }

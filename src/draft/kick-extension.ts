@@ -1,16 +1,15 @@
-import type { CutPiece, Piece } from '../draft/piece.ts';
 import type { Curve, Line, Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { endOf, pointAt } from '../geometry/evaluate.ts';
 import { lengthOfRun, placeOnRun } from '../geometry/length.ts';
 import { along, dot, leftOf, scaled, subtract, unit } from '../geometry/point.ts';
-import { positionWhere } from '../geometry/run-position.ts';
+import { partOfRun, positionAt, positionWhere } from '../geometry/run-position.ts';
 import { reversedRun } from '../geometry/split.ts';
 import { placed, placedPoint } from '../geometry/transform.ts';
 import type { Pleat } from '../gown/parts.ts';
-import { partOfRun } from './open-pleats.ts';
-import { type DrawnSide, isFrontLeft, sideDown, sidesAt } from './pleat-folds.ts';
-import { arrowFrom, PLEAT_MARKS } from './pleat-lines.ts';
+import type { CutPiece, Piece } from './piece.ts';
+import { type DrawnSide, isFrontLeft, sideDown, sidesAt } from './piece-sides.ts';
+import { arrowFrom, PLEAT_MARKS } from './pleat-marks.ts';
 
 /** A piece with what its kick pleats add at its seams, and their lines. */
 export interface WithKicks {
@@ -133,16 +132,6 @@ function ontoFoot(curve: Curve, { at, down, out }: Foot): Curve {
 /** Whether `down` lies to the other side of `out` than y does of x. */
 function isMirrored(out: Point, down: Point): boolean {
   return out.x * down.y - out.y * down.x < 0;
-}
-
-function positionAt(run: readonly Curve[], length: number): number {
-  let left = length;
-  for (const [i, curve] of run.entries()) {
-    const own = lengthOfRun([curve]);
-    if (left <= own) return i + placeOnRun([curve], left).t;
-    left -= own;
-  }
-  return run.length;
 }
 
 function straight(from: Point, to: Point): Line {

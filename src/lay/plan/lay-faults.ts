@@ -12,7 +12,7 @@ export type LayFault = string;
  * A finished lay checked afresh: the true cut lines as placed on flat cloth, against each other and the cloth's edges.
  * Nothing that the search worked with is used here.
  */
-export function checkLay(pieces: readonly PlacedPiece[], facts: ClothFacts, length: number): LayFault[] {
+export function layFaults(pieces: readonly PlacedPiece[], facts: ClothFacts, length: number): LayFault[] {
   const outlines = pieces.map(({ outline }) => boundedRing(trueOutline(outline)));
   const faults: LayFault[] = [];
   const margin = facts.selvedge + facts.edgingDepth;
