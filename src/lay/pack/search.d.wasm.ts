@@ -25,7 +25,6 @@ export interface SearchCode {
   getLength(): number;
   setLength(length: number): void;
   work(): number;
-  moves(): number;
   unit(): number;
   near(item: number, x: number, y: number, reach: number): number;
   nearAt(index: number): number;

@@ -119,10 +119,6 @@ export function work(): f64 {
   return layout.work;
 }
 
-export function moves(): f64 {
-  return search.moves;
-}
-
 export function unit(): f64 {
   return random.unit();
 }

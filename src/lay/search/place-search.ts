@@ -17,7 +17,6 @@ const NEARBY: f64 = 0.5;
  * boundaries of no-fit polygons, as every tight place lies on two of them.
  */
 class PlaceSearch {
-  moves: f64 = 0;
   /** How many places are drawn anywhere on the strip, touching another item, and near where the item lies. */
   private anywhere: i32 = 0;
   private touching: i32 = 0;
@@ -39,7 +38,6 @@ class PlaceSearch {
 
   /** Moves the item to the best place found, if that is better than where it lies. */
   move(item: i32): void {
-    this.moves += 1;
     const here = this.here;
     here.choice = layout.choice[item];
     here.lie = layout.lie[item];
