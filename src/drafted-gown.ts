@@ -4,9 +4,9 @@ import type { CutPiece } from './draft/piece.ts';
 import type { Gown } from './gown/gown.ts';
 import type { Layer } from './gown/layer.ts';
 import type { CapeHem } from './making/edging/edging-facts.ts';
-import type { Skirt } from './making/skirt.ts';
 import type { GownReport } from './report/gown-report.ts';
 import type { GownMeasures } from './truing/measure-gown.ts';
+import type { DraftFacts } from './workroom/draft-facts.ts';
 
 /** A gown that is drafted and trued: all that the outputs are made from. */
 export interface DraftedGown {
@@ -16,8 +16,8 @@ export interface DraftedGown {
   readonly asked: Gown;
   readonly drafts: LayerDrafts;
   readonly measures: GownMeasures;
-  /** What the papers need to know of it. Measured when first asked for. */
-  readonly skirt: Skirt;
+  /** What check, papers and hanging need to know of it. Worked out when first asked for, and once. */
+  readonly facts: DraftFacts;
   /** Where it is drafted over her body, and not measured. */
   readonly bodice?: DraftedBodice;
   /** What edging goes along, on one side of her. */

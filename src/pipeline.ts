@@ -8,7 +8,8 @@
  *                                                  lay plans, workroom figures → Drawing → SVG, PDF, CSV
  * ```
  *
- * Every stage is a pure function from product to product plus diagnostics; nothing here touches a file or a clock.
+ * Every stage is a pure function from product to product plus diagnostics; nothing here touches a file or a clock. What
+ * comes after the cut pieces stands in `draft-outputs.ts`.
  */
 import { allowanceWiderThanGore, outlineCrosses, tooDeepForCurve } from './allowances/allowance-problems.ts';
 import { crossedOutlines } from './allowances/crossed-outlines.ts';
@@ -55,18 +56,10 @@ import { gownOfSpec } from './gown/gown-of-spec.ts';
 import type { ReadBase } from './gown-file/based-on.ts';
 import { readSpec } from './gown-file/read-spec.ts';
 import type { Spec } from './gown-file/spec.ts';
-import type { Hanging } from './hanging/hung-gown.ts';
-import type { LaysPlanned } from './lay/plan/plan-lays.ts';
-import { type Skirt, skirtOf } from './making/skirt.ts';
-import type { DrawnViews } from './print/papers/views-drawing.ts';
-import type { PaperOptions } from './publish/paper-files.ts';
-import type { PatternReport } from './publish/pattern-files.ts';
-import type { PatternOptions } from './publish/pattern-sheets.ts';
 import { bodiceReport, capeReport } from './report/bodice-report.ts';
-import { bustleReport } from './report/bustle-report.ts';
 import { finishingReport } from './report/finishing-report.ts';
 import { fittingReport } from './report/fitting-report.ts';
-import { findingsOf, gownReport } from './report/gown-report.ts';
+import { gownReport } from './report/gown-report.ts';
 import { partReport } from './report/part-report.ts';
 import { pleatReport } from './report/pleat-report.ts';
 import { stonesMarked } from './stones/stone-marks.ts';
@@ -77,8 +70,10 @@ import { trueOverPetticoat } from './truing/over-petticoat.ts';
 import { trueGown } from './truing/true-gown.ts';
 import { measureLayers, trueLayers } from './truing/true-layers.ts';
 import { trueParts } from './truing/true-parts.ts';
-import { type Workroom, workroom, workroomFindings } from './workroom/workroom.ts';
+import { type DraftFacts, draftFacts } from './workroom/draft-facts.ts';
+import { workroomFindings } from './workroom/workroom.ts';
 
+export { type DraftOutputs, draftOutputs } from './draft-outputs.ts';
 export type { DraftedGown } from './drafted-gown.ts';
 
 export interface Drafting {
@@ -202,7 +197,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
   const overskirts = overskirtDrafts.flatMap((drafting) => drafting.gown ?? []);
   if (overskirts.length < overskirtDrafts.length) return { diagnostics };
 
-  let skirt: Skirt | undefined;
+  let facts: DraftFacts | undefined;
   // Of a gown with errors nothing is cut, and its lines may be past drawing.
   const isWrong = diagnostics.some(({ level }) => level === 'error');
   const own = isWrong ? undefined : cutPieces(gown, drafts.layers, parts, stonesMarked(gown, drafts));
@@ -241,9 +236,9 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
       asked,
       drafts,
       measures,
-      get skirt() {
-        skirt ??= skirtOf(gown, drafts);
-        return skirt;
+      get facts() {
+        facts ??= draftFacts(gown, drafts);
+        return facts;
       },
       ...(bodice === undefined ? {} : { bodice }),
       capeHems: capes.map(({ cape, hem }) => ({ name: cape.name, hem })),
@@ -266,100 +261,4 @@ function placeOfTrouble(gown: Gown, { gore, layer }: LayersUndraftable): Span {
   if (layer !== undefined) return layer.place();
   const own = gown.gores.find(({ name }) => name === gore);
   return own === undefined ? gown.place('gores') : own.place();
-}
-
-/** All that a draft writes: files by name, and the report that goes with them. */
-export interface DraftOutputs {
-  readonly files: ReadonlyMap<string, string | Uint8Array>;
-  readonly report: Readonly<Record<string, unknown>> & { readonly pattern: PatternReport };
-  readonly diagnostics: readonly Diagnostic[];
-  readonly facts: Workroom;
-  /** The gown as it hangs, where it was hung. */
-  readonly views?: DrawnViews;
-}
-
-/** Stages that take their time, each in threads of its own; what is left out is neither written nor drawn. */
-export interface LaterStages {
-  readonly lays?: Promise<LaysPlanned>;
-  readonly hanging?: Promise<Hanging>;
-}
-
-/** Every output of a drafted gown. The report comes last, with the findings of all stages. */
-export async function draftOutputs(
-  gown: DraftedGown,
-  diagnostics: readonly Diagnostic[],
-  options: PatternOptions & Pick<PaperOptions, 'every' | 'forClient'> & LaterStages,
-): Promise<DraftOutputs> {
-  // Loaded here: a check draws nothing, and should not wait for what draws.
-  const { patternFiles } = await import('./publish/pattern-files.ts');
-  const { deskPaperOf } = await import('./publish/pattern-sheets.ts');
-  const { paperFiles } = await import('./publish/paper-files.ts');
-  const { lettersMissing } = await import('./publish/glyph-problems.ts');
-
-  const { layFigures, layFiles } = await import('./publish/lay-files.ts');
-  const { pageFile } = await import('./publish/page-file.ts');
-  const { layReport } = await import('./report/lay-report.ts');
-  const { stoneReport } = await import('./report/stone-report.ts');
-
-  const { viewsOf } = await import('./publish/views-file.ts');
-
-  // The pattern is drawn while the cloth is still being planned and the gown is hung.
-  const [pattern, { lays, diagnostics: laid }, hanging] = await Promise.all([
-    patternFiles(gown, options),
-    options.lays ?? { lays: [], diagnostics: [] },
-    options.hanging,
-  ]);
-  const views = viewsOf(gown, hanging);
-  const { facts, findings } = workroom(gown, lays);
-  const found = sortDiagnostics([
-    ...diagnostics,
-    ...laid,
-    ...views.findings,
-    ...findings.filter((finding) => !isAmong(diagnostics, finding)),
-  ]);
-  const paper = deskPaperOf(gown, options.paper);
-  const figures = layFigures(gown.gown, lays, paper.width);
-  const papers = await paperFiles(
-    gown,
-    facts,
-    { lays: figures, ...(views.drawn && { views: views.drawn }) },
-    found,
-    { ...options, paper },
-  );
-
-  const letters = [...new Set([...pattern.missingGlyphs, ...papers.missingGlyphs])];
-  const all =
-    letters.length === 0
-      ? found
-      : sortDiagnostics([...found, lettersMissing(gown.gown.place('gown'), letters)]);
-  const files = new Map([...pattern.files, ...layFiles(gown.gown, lays), ...views.files, ...papers.files]);
-  const page = pageFile({
-    gown,
-    facts,
-    lays,
-    files,
-    sheets: pattern.report,
-    findings: all,
-    ...(views.drawn && { views: views.drawn }),
-  });
-  return {
-    files: new Map([...files, ['gown.html', page]]),
-    report: {
-      ...gown.report,
-      ...(facts.bustle && { bustle: bustleReport(facts.bustle) }),
-      lays: layReport(gown.gown, lays),
-      stones: stoneReport(facts),
-      hang: views.report,
-      pattern: pattern.report,
-      findings: findingsOf(all),
-    },
-    diagnostics: all,
-    facts,
-    ...(views.drawn && { views: views.drawn }),
-  };
-}
-
-/** The workroom's findings are known before the lays; with the lays it may find more. */
-function isAmong(known: readonly Diagnostic[], { code, message, span }: Diagnostic): boolean {
-  return known.some((one) => one.code === code && one.message === message && one.span.start === span.start);
 }

@@ -1,8 +1,7 @@
 import type { EdgeProfile } from '../draft/edge-profiles.ts';
 import type { GoreFrame } from '../draft/gore-frame.ts';
 import { type AlteredEdge, alteredFrame } from '../fittings/altered-frame.ts';
-import { bent, hemBend } from '../fittings/hem-bend.ts';
-import { keptEdge } from '../fittings/kept-edge.ts';
+import { bentEdge, keptEdge } from '../fittings/kept-edge.ts';
 import { type SeamInset, seamInset } from '../fittings/seam-inset.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import { type BodiceMeasures, bodiceStations } from './bodice-measures.ts';
@@ -92,15 +91,10 @@ function movedEdge(
   own: HalfTakes,
   other: HalfTakes,
 ): EdgeProfile | undefined {
-  return keptEdge({
-    edge: half.upper,
-    frames: { before: half.frames, after: frames },
-    altered: (kept, ways) =>
-      bent(
-        kept,
-        own.upper.map((knots, i) => hemBend({ own: knots, other: other.upper[i]!, closed: false }, ways)),
-      ),
-  });
+  return bentEdge(
+    { edge: half.upper, frames: { before: half.frames, after: frames } },
+    { own: own.upper, other: other.upper, closed: false },
+  );
 }
 
 /** Whether an edge runs over a panel as it did. */

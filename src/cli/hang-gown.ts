@@ -4,7 +4,6 @@ import type { DraftedGown } from '../drafted-gown.ts';
 import { hangTask } from '../hanging/gown-to-hang.ts';
 import type { Hanging, HangTask, HungGown } from '../hanging/hung-gown.ts';
 import { type Kept, NOTHING_KEPT } from '../kept/kept.ts';
-import { workroom } from '../workroom/workroom.ts';
 import { HangThread } from './hang-thread.ts';
 
 /** Hangs a gown in a thread of its own, or as it hung before. */
@@ -13,7 +12,7 @@ export async function hangGown(
   kept: Kept = NOTHING_KEPT,
   thread?: HangThread,
 ): Promise<Hanging> {
-  const task = hangTask(gown, workroom(gown, []).facts);
+  const task = hangTask(gown);
   const key = createHash('sha256').update('hanging').update(JSON.stringify(task, listed)).digest('hex');
   const hung = hungBefore(kept.recall(key)) ?? (await hangIn(thread, task));
   if (isDeepStrictEqual(JSON.parse(JSON.stringify(hung)), hung)) kept.keep(key, hung);
@@ -22,7 +21,7 @@ export async function hangGown(
 
 /** A first picture of a gown, in a tenth of the work. */
 export async function hangAtFirst(gown: DraftedGown, thread: HangThread): Promise<Hanging> {
-  const task = hangTask(gown, workroom(gown, []).facts);
+  const task = hangTask(gown);
   return { task, hung: await thread.hang({ task, atFirst: true }) };
 }
 

@@ -8,8 +8,7 @@ import { runsRound } from '../gown/lines.ts';
 import { fullnessOf } from '../gown/lines-of-layer.ts';
 import { altersSeams, altersTops, altersWaist, type HemKnot, type SideAlterations } from './alterations.ts';
 import { alteredFrame } from './altered-frame.ts';
-import { bent, hemBend } from './hem-bend.ts';
-import { keptEdge } from './kept-edge.ts';
+import { bentEdge } from './kept-edge.ts';
 import { type SeamInset, seamInset } from './seam-inset.ts';
 import { longerThanTops, noTakes, takesMore, WAIST_TAKE_REACHES, type WaistTakes } from './waist-takes.ts';
 
@@ -187,12 +186,10 @@ function fittedWaist(
 ): EdgeProfile | undefined {
   if (!altersWaist(side) && frames === draft.frames) return draft.waist;
   const knots = ({ waist }: SideAlterations): HemKnot[] => waist.map((up, place) => ({ place, up }));
-  return keptEdge({
-    edge: draft.waist,
-    frames: { before: draft.frames, after: frames },
-    altered: (kept, ways) =>
-      bent(kept, [hemBend({ own: knots(side), other: knots(other), closed: runsRound(draft.gown) }, ways)]),
-  });
+  return bentEdge(
+    { edge: draft.waist, frames: { before: draft.frames, after: frames } },
+    { own: [knots(side)], other: [knots(other)], closed: runsRound(draft.gown) },
+  );
 }
 
 function fittedHem(
@@ -203,13 +200,8 @@ function fittedHem(
 ): EdgeProfile | undefined {
   const closed = runsRound(draft.gown);
   if (side.hems.length === 0 && frames === draft.frames) return draft.hem;
-  return keptEdge({
-    edge: draft.hem,
-    frames: { before: draft.frames, after: frames },
-    altered: (kept, ways) =>
-      bent(
-        kept,
-        side.hems.map((own, i) => hemBend({ own, other: other.hems[i] ?? [], closed }, ways)),
-      ),
-  });
+  return bentEdge(
+    { edge: draft.hem, frames: { before: draft.frames, after: frames } },
+    { own: side.hems, other: other.hems, closed },
+  );
 }

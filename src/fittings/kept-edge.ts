@@ -1,6 +1,8 @@
 import { type EdgeProfile, integrateAlong, respaced, settledProfile } from '../draft/edge-profiles.ts';
 import type { GoreFrame } from '../draft/gore-frame.ts';
 import type { Profile } from '../geometry/hermite-profile.ts';
+import type { HemKnot } from './alterations.ts';
+import { bent, hemBend } from './hem-bend.ts';
 
 /** An edge before a fitting, and what the fitting makes of it. */
 export interface KeptEdge {
@@ -22,6 +24,29 @@ export function keptEdge({ edge, frames, altered }: KeptEdge): EdgeProfile | und
     spanOf(frames.after),
     frames.before.map((_, i) => spanOf(frames.before)(edge, i, ways[i]!, ways[i + 1]!)),
   );
+}
+
+/** Knots of every fitting along an edge, on its own side and on the other one of a mirrored gown. */
+export interface EdgeBends {
+  readonly own: readonly (readonly HemKnot[])[];
+  readonly other: readonly (readonly HemKnot[])[];
+  readonly closed: boolean;
+}
+
+/** The same, bent by what was pinned along it. */
+export function bentEdge(
+  { edge, frames }: Pick<KeptEdge, 'edge' | 'frames'>,
+  { own, other, closed }: EdgeBends,
+): EdgeProfile | undefined {
+  return keptEdge({
+    edge,
+    frames,
+    altered: (kept, ways) =>
+      bent(
+        kept,
+        own.map((knots, i) => hemBend({ own: knots, other: other[i] ?? [], closed }, ways)),
+      ),
+  });
 }
 
 /** Whole gores that a stretch of an edge spans, 1 where it runs from side to side. */

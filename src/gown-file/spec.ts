@@ -25,7 +25,6 @@ type Sketched<T> = T extends readonly [unknown, unknown]
 
 type Given<Key extends keyof ShapedSpec> = NonNullable<ShapedSpec[Key]>;
 
-export type { Units } from '../diagnostics/units.ts';
 /** Decimal text as written, never a binary float. */
 export type Money = string;
 export type Allowances = ShapedSpec['allowances'];

@@ -1,7 +1,7 @@
 import type { ClothSpec, FullnessSpec } from '../gown-file/spec.ts';
 import type { Placed } from './placed.ts';
 
-export type { HemFinish, Money } from '../gown-file/spec.ts';
+export type { HemFinish } from '../gown-file/spec.ts';
 
 /** Cloth gathered, pleated or darted to the edge that it is sewn to. */
 export interface Fullness extends Omit<FullnessSpec, 'by'> {

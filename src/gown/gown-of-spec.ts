@@ -1,17 +1,18 @@
 import { contentHash } from '../gown-file/content-hash.ts';
-import { type FilePath, placeAt, type Spec } from '../gown-file/spec.ts';
+import type { Spec } from '../gown-file/spec.ts';
 import { askedBodice, capeOf, strapOf } from './above-waist-of-spec.ts';
 import type { Cloth } from './cloth.ts';
-import type { Gown, Overskirt } from './gown.ts';
-import type { Facing, Layer } from './layer.ts';
-import { gownAllowances, type LayersAsked, layerOf, TURNS_INSIDE } from './layers-of-spec.ts';
+import type { Gown } from './gown.ts';
+import type { Layer } from './layer.ts';
+import { gownAllowances, type LayersAsked, layerOf, turningsOf } from './layers-of-spec.ts';
 import type { GownLines } from './lines.ts';
 import { stationNamed, stationsNamed, stationsOnce } from './lines.ts';
 import { type LinesAsked, linesOf, namesOfStations } from './lines-of-spec.ts';
 import { layerOfPieces, loopsOf, numberOf, pocketOf, slitOf } from './openings.ts';
-import { linesOfOverskirt, overskirtAllowances } from './overskirts-of-spec.ts';
+import { overskirtsOf } from './overskirt-gowns.ts';
 import { flounceOf, godetOf, pleatOf, tiersOf } from './parts-of-spec.ts';
 import type { PathBelow, PlaceIn } from './placed.ts';
+import { type PlacesIn, placesIn } from './places-in-spec.ts';
 import type { Bustle, Closure, Edging, Trim } from './sections.ts';
 import { waistFinishOf } from './waist.ts';
 import { petticoatAsWorn, type Tape } from './worn-lengths.ts';
@@ -76,24 +77,7 @@ export function gownOfSpec(spec: Spec): Gown {
   return { ...gown, overskirts: overskirtsOf(spec, gown, asked, at) };
 }
 
-/** What lengths with their turnings in them have at both ends, by the gown's allowances. */
-export function turningsOf(
-  { allowances }: Pick<Spec, 'allowances'>,
-  { measured }: Pick<Spec['lengths'], 'measured'>,
-): Pick<LayersAsked, 'turnings'> {
-  return measured === 'cut' ? { turnings: allowances.waist! + allowances.hem! } : {};
-}
-
-/** Where each section's values stand. */
-function placesIn(spec: Spec) {
-  return <const At extends FilePath>(...section: At): PlaceIn<At> =>
-    (...path) =>
-      placeAt(spec, [...section, ...path]);
-}
-
-type At = ReturnType<typeof placesIn>;
-
-function linesAsked(spec: Spec, at: At): LinesAsked {
+function linesAsked(spec: Spec, at: PlacesIn): LinesAsked {
   const { bodice, lengths, train, sweep, petticoat, allowances } = spec;
   return {
     name: spec.gown,
@@ -149,7 +133,7 @@ export function tapeOf(spec: Spec): Tape {
 }
 
 /** Sections that name nothing of the gown's: as they were written, with their places. */
-function plainSections(spec: Spec, at: At) {
+function plainSections(spec: Spec, at: PlacesIn) {
   const { format, client, units, notes, bodice, lengths, currency, cut } = spec;
   const { petticoat, sewnAsOne, labour, dates, paper } = spec;
   const { at: _at, toFloor: _toFloor, ...measuring } = lengths;
@@ -261,79 +245,4 @@ function bustleOf(
     ),
     place,
   };
-}
-
-function overskirtsOf(spec: Spec, gown: Omit<Gown, 'overskirts'>, asked: LayersAsked, at: At): Overskirt[] {
-  return (spec.overskirts ?? []).map((overskirt, i) => {
-    const place = at('overskirts', i);
-    // What stands in the overskirt as in a gown; else the overskirt itself.
-    const asInGown: PlaceIn<[]> = (...path) => placeAt(spec, ['overskirts', i, ...path]);
-    const { name, from, to, fastened, edges, quickRelease, notes } = overskirt;
-    const own: LayersAsked = {
-      clothNamed: asked.clothNamed,
-      ...turningsOf(spec, overskirt.lengths),
-      gores: overskirt.gores.map((gore) => gore.name),
-      allowances: overskirtAllowances(spec, overskirt, at('allowances')),
-    };
-    const { format, content, client, units, bodice } = gown;
-    return {
-      name,
-      from,
-      ...(to === undefined ? {} : { to }),
-      fastened,
-      edges,
-      quickRelease,
-      ...(notes === undefined ? {} : { notes }),
-      place,
-      gown: {
-        ...linesOfOverskirt(spec, gown, overskirt, asInGown),
-        format,
-        content,
-        ...(client === undefined ? {} : { client }),
-        units,
-        bodice,
-        measuring: { ...overskirt.lengths, place: at('overskirts', i, 'lengths') },
-        layers: overskirt.layers.map((layer, k) => layerOf(layer, own, at('overskirts', i, 'layers', k))),
-        cloths: gown.cloths,
-        flounces: [],
-        stones: [],
-        tiers: [],
-        godets: [],
-        pleats: [],
-        overskirts: [],
-        fittings: [],
-        straps: [],
-        ...(overskirt.edgeFacing && {
-          edgeFacing: edgeFacingOf(overskirt, own, at('overskirts', i)),
-        }),
-        slits: [],
-        pockets: [],
-        loops: [],
-        capes: [],
-        trims: [],
-        notions: [],
-        cut: {},
-        place: asInGown,
-      },
-    };
-  });
-}
-
-/** As wide beyond the faced edge as the overskirt, its other edges as the gown's. */
-function edgeFacingOf(
-  { name, layers, edgeFacing }: NonNullable<Spec['overskirts']>[number],
-  asked: LayersAsked,
-  place: PlaceIn<['overskirts', number]>,
-): Facing {
-  const { depth, cloth } = edgeFacing!;
-  const here = () => place('edge-facing');
-  const own = layerOfPieces(`${name}-edge-facing`, cloth ?? layers[layers.length - 1]!.cloth, asked, here);
-  const { seam, waist, hem, named } = asked.allowances;
-  const ends = ['outer-edge', 'back-edge'].flatMap((end) => {
-    const at = named[end];
-    return at === undefined ? [] : [[end, { ...at, width: Math.max(0, at.width - TURNS_INSIDE) }] as const];
-  });
-  const edges = { ...named, ...own.allowances.named, ...Object.fromEntries(ends) };
-  const allowances = { seam, waist, hem, named: edges };
-  return { depth, layer: { ...own, allowances }, place: here };
 }

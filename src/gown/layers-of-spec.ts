@@ -1,4 +1,4 @@
-import type { Allowances, LayerSpec } from '../gown-file/spec.ts';
+import type { Allowances, LayerSpec, Spec } from '../gown-file/spec.ts';
 import type { Cloth, HemFinish } from './cloth.ts';
 import { type Allowance, type Facing, type Layer, type LayerAllowances, PLAIN, tuckedUp } from './layer.ts';
 import type { PlaceIn } from './placed.ts';
@@ -126,4 +126,12 @@ function namedIn(
   return Object.fromEntries(
     names.map((name) => [name, { width: given[name]!, place: place(name), ...from }]),
   );
+}
+
+/** What lengths with their turnings in them have at both ends, by the gown's allowances. */
+export function turningsOf(
+  { allowances }: Pick<Spec, 'allowances'>,
+  { measured }: Pick<Spec['lengths'], 'measured'>,
+): Pick<LayersAsked, 'turnings'> {
+  return measured === 'cut' ? { turnings: allowances.waist! + allowances.hem! } : {};
 }

@@ -8,6 +8,7 @@ import type { OnGore } from '../gown/sections.ts';
 import { isSame, type Side } from '../gown/station.ts';
 import type { BustleFacts } from '../making/bustle/bustle-facts.ts';
 import type { ClosureFacts } from '../making/closure/closure-facts.ts';
+import type { Found } from '../making/findings.ts';
 import type { Skirt } from '../making/skirt.ts';
 import { aboveWaist, edgeBetween } from './above-waist.ts';
 import { bendingLengthOf } from './bending-lengths.ts';
@@ -85,14 +86,22 @@ function godetsOf({ godets }: Gown, { layer, draft }: LayerDraft): GodetToHang[]
 export interface DraftedToHang {
   readonly gown: Gown;
   readonly drafts: LayerDrafts;
+  readonly facts: {
+    readonly skirt: Skirt;
+    readonly closure: Found<ClosureFacts | undefined>;
+    readonly bustle: Found<BustleFacts | undefined>;
+  };
   readonly bodice?: DraftedBodice;
   /** In the order of the gown's. */
   readonly overskirts: readonly { readonly drafts: LayerDrafts }[];
 }
 
 /** A gown's task for the thread that hangs it. */
-export function hangTask(drafted: DraftedToHang, { skirt, closure, bustle }: Made): HangTask {
-  const { gown, drafts, bodice } = drafted;
+export function hangTask(drafted: DraftedToHang): HangTask {
+  const { gown, drafts, bodice, facts } = drafted;
+  const { skirt } = facts;
+  const closure = facts.closure.facts;
+  const bustle = facts.bustle.facts;
   const toHang = gownToHang(gown, drafts, skirt);
   const outer = outermostLayer(drafts);
   const shut = clothOfGown(toHang);
@@ -167,13 +176,6 @@ function notHung({ layers }: LayerDrafts): string[] {
     draft.gown.gores.every((gore) => hasGore(layer, gore)),
   );
   return layers.slice(outer < 0 ? layers.length : outer + 1).map(({ layer }) => layer.name);
-}
-
-/** What the workroom says of what hangs. */
-export interface Made {
-  readonly skirt: Skirt;
-  readonly closure: ClosureFacts | undefined;
-  readonly bustle: BustleFacts | undefined;
 }
 
 function openingOf(sewn: GownHung, closure: ClosureFacts | undefined): ViewExtras['opening'] {

@@ -1,13 +1,4 @@
-import {
-  decimalText,
-  type Fraction,
-  fractionOfText,
-  ONE,
-  over,
-  roundedHalfUp,
-  times,
-  ZERO,
-} from './fraction.ts';
+import { decimalText, type Fraction, fractionOfText, ONE, over, roundedHalfUp, times } from './fraction.ts';
 
 /**
  * An amount that can be paid: a whole number of the currency's smallest unit. Every line of a quote is rounded to
@@ -78,10 +69,6 @@ function isWhole(value: Fraction, places: number): boolean {
 /** `GBP 1234.50`; bare where there is no currency. */
 export function moneyText(money: Amount): string {
   return money.currency === undefined ? amountText(money) : `${money.currency} ${amountText(money)}`;
-}
-
-export function nothing(currency: string | undefined): Amount {
-  return moneyOf(ZERO, currency);
 }
 
 /** Digits after the point by ISO 4217, for the codes that do not have two. Source: the standard's list one, from memory. */

@@ -7,32 +7,22 @@ import {
   USUAL_DAYS_BEFORE,
 } from '../dates/calendar.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import type { LayerDrafts } from '../draft/draft-layers.ts';
 import type { CutPiece } from '../draft/piece.ts';
 import type { Gown } from '../gown/gown.ts';
 import type { Layer } from '../gown/layer.ts';
 import type { BoughtCloth } from '../lay/plan/lay-facts.ts';
-import { type BustleFacts, bustleFacts } from '../making/bustle/bustle-facts.ts';
-import { type ClosureFacts, closureFacts } from '../making/closure/closure-facts.ts';
 import { type CapeHem, type EdgingFacts, edgingFacts } from '../making/edging/edging-facts.ts';
 import { type Bench, benchOf, type Found } from '../making/findings.ts';
-import { type HemFacts, hemFacts } from '../making/hem/hem-facts.ts';
 import type { PageCautions } from '../making/order/cautioned.ts';
 import { orderOfMaking } from '../making/order/order-of-making.ts';
 import type { Step } from '../making/order/step.ts';
-import { type PetticoatFacts, petticoatFacts } from '../making/petticoat/petticoat-facts.ts';
 import * as problems from '../making/problems.ts';
-import type { Skirt } from '../making/skirt.ts';
 import { type Notion, notionsFor } from '../making/supplies/notions.ts';
-import { type StripFacts, stripFacts } from '../making/supplies/strip-facts.ts';
 import { threadRatio, USUAL_STITCH } from '../making/supplies/thread.ts';
 import { type LayerThread, threadFacts } from '../making/supplies/thread-facts.ts';
 import { type WeightFacts, weightFacts } from '../making/supplies/weight-facts.ts';
-import { type TrainFootprint, trainFootprint } from '../making/train/train-footprint.ts';
-import { type WaistFacts, waistFacts } from '../making/waist/waist-facts.ts';
 import { type Pricing, pricing } from '../money/pricing.ts';
-import { type StoneFacts, stoneFacts } from '../stones/stone-facts.ts';
-import { stoneFindings } from '../stones/stone-findings.ts';
+import type { DraftFacts } from './draft-facts.ts';
 import { type MissingFact, missingFacts } from './missing-facts.ts';
 
 /** Every figure that the papers print: worked out here, drawn elsewhere. */
@@ -47,30 +37,23 @@ export interface Workroom extends WorkroomParts {
   readonly missing: readonly MissingFact[];
 }
 
-interface WorkroomParts {
-  readonly skirt: Skirt;
-  readonly waist: WaistFacts;
-  readonly closure: ClosureFacts | undefined;
-  readonly hems: readonly HemFacts[];
-  readonly strips: readonly StripFacts[];
+/** The draft's own facts without what was found, and those that ask what is bought. */
+interface WorkroomParts extends FactsAlone {
   readonly edging: EdgingFacts | undefined;
-  readonly petticoat: PetticoatFacts | undefined;
-  /** What lies on the floor; undefined where the floor is not known or nothing reaches it. */
-  readonly footprint: TrainFootprint | undefined;
-  readonly bustle: BustleFacts | undefined;
   /** Where it is drafted and made here. */
   readonly bodice: DraftedBodice | undefined;
-  /** Set by hand: counted, with their places. */
-  readonly stones: readonly StoneFacts[];
   readonly pricing: Pricing;
   readonly calendar: readonly CalendarEntry[] | undefined;
 }
 
+type FactsAlone = {
+  readonly [Part in keyof DraftFacts]: DraftFacts[Part] extends Found<infer Facts> ? Facts : DraftFacts[Part];
+};
+
 /** A drafted gown as the workroom needs it. */
 export interface WorkroomInput {
   readonly gown: Gown;
-  readonly drafts: LayerDrafts;
-  readonly skirt: Skirt;
+  readonly facts: DraftFacts;
   /** Every layer that has pieces: the gown's, those that stand for a flounce or strips, and the overskirts'. */
   readonly layers: readonly Layer[];
   readonly cut: { readonly pieces: readonly CutPiece[] };
@@ -107,38 +90,29 @@ export function workroomFindings(
 }
 
 function workroomParts(
-  { gown, drafts, skirt, layers, bodice, capeHems }: Omit<WorkroomInput, 'cut'>,
+  { gown, facts: own, layers, bodice, capeHems }: Omit<WorkroomInput, 'cut'>,
   bought: readonly BoughtCloth[],
 ): Found<WorkroomParts> & { readonly bench: Bench } {
-  const bench = benchOf(gown, skirt);
-  const waist = waistFacts(bench);
-  const closure = closureFacts(bench);
-  const hems = hemFacts(bench);
-  const strips = stripFacts(bench);
+  const bench = benchOf(gown, own.skirt);
+  const { strips, stones, waist, closure, hems, petticoat, bustle } = own;
   const edging = edgingFacts(bench, bought, capeHems);
-  const petticoat = petticoatFacts(bench, drafts.gown);
-  const bustle = bustleFacts(bench, drafts.gown);
-  const stones = stoneFacts(gown, drafts);
-  const priced = pricing(bench, { layers, bought, edging: edging.facts, strips, stones });
+  const priced = pricing(bench, { layers, bought, edging: edging.facts, strips, stones: stones.facts });
   const dates = calendarOf(gown);
   const facts: WorkroomParts = {
-    skirt,
+    ...own,
     waist: waist.facts,
     closure: closure.facts,
     hems: hems.facts,
-    strips,
     edging: edging.facts,
     petticoat: petticoat.facts,
-    footprint: trainFootprint(drafts.gown, skirt, gown.godets),
     bustle: bustle.facts,
+    stones: stones.facts,
     bodice,
-    stones,
     pricing: priced.facts,
     calendar: dates.facts,
   };
-  const found = [waist, closure, hems, edging, petticoat, bustle, priced, dates];
-  const findings = [...found.flatMap((part) => part.findings), ...stoneFindings(gown, drafts)];
-  return { bench, facts, findings };
+  const found = [waist, closure, hems, edging, petticoat, bustle, priced, dates, stones];
+  return { bench, facts, findings: found.flatMap((part) => part.findings) };
 }
 
 function calendarOf({ dates }: Gown): Found<readonly CalendarEntry[] | undefined> {

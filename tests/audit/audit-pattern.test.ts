@@ -7,7 +7,6 @@ import { readPattern } from '../../src/audit/read-pattern.ts';
 import type { CutPiece } from '../../src/draft/piece.ts';
 import type { Drawing } from '../../src/print/drawing.ts';
 import { patternDrawing } from '../../src/print/pattern/pattern-drawing.ts';
-import type { PieceLabels } from '../../src/print/pattern/piece-text.ts';
 import { sheetPages } from '../../src/print/pattern/sheet-pages.ts';
 import { writePdf } from '../../src/print/pdf/write-pdf.ts';
 import { layOutSheets } from '../../src/sheets/lay-out-sheets.ts';
@@ -16,17 +15,9 @@ import { paperNamed } from '../../src/sheets/paper.ts';
 import type { SheetOptions } from '../../src/sheets/sheet-options.ts';
 import type { SheetPlan } from '../../src/sheets/sheet-plan.ts';
 import { settingsIn, settingsText } from '../../src/sheets/sheet-settings.ts';
-import { ENGLISH_PATTERN } from '../../src/words/english-pattern.ts';
 import { evenly } from '../evenly.ts';
+import { LABELS } from '../print/labels.ts';
 import { lanternGores, sectorPiece } from '../sheets/sector-piece.ts';
-
-const LABELS: PieceLabels = {
-  gown: 'Lantern',
-  client: 'LAN-07',
-  trace: 'spec format 1, content 3f9a12c4',
-  length: (mm) => `${(mm / 10).toFixed(1)} cm`,
-  words: ENGLISH_PATTERN,
-};
 
 const A4: SheetOptions = {
   paper: paperNamed('a4')!,

@@ -29,6 +29,8 @@ const drafts = {
     },
     lengths: [990, 1010, 1750, 1040],
   },
+  // Nothing of it bends: what lies along its edges is a strip.
+  layers: [{ draft: { gown: { round: 'mirrored', stations: [] }, pieces: [] } }],
 };
 const opened = (gown: object) => openingParts({ ...NONE, ...gown } as never, drafts as never);
 
@@ -64,6 +66,11 @@ describe('what finishes a closure', () => {
     expect(part!.piece.grain.from.x).toBeCloseTo(part!.piece.grain.to.x, 9);
   });
 
+  it('a facing is marked where the opening ends', () => {
+    expect(opened(closure('facing'))[0]!.notches.get('sewn-edge')).toEqual([254]);
+    expect(opened(closure('guard'))[0]!.notches.size).toBe(0);
+  });
+
   it('says to the papers how long the opening is, and which seam', () => {
     expect(opened(closure('placket'))[0]!.of).toEqual({ kind: 'placket', width: 31, opening: 254 });
     expect(opened(closure('guard'))[0]!.of).toEqual({ kind: 'guard', width: 31 });
@@ -83,6 +90,7 @@ describe('slits, pockets, loops and yokes', () => {
       near({ 'upper-end': 41, 'inner-edge': 330, 'lower-end': 41, 'sewn-edge': 330 }),
     );
     expect(facing!.piece.copies).toBe(4);
+    expect(facing!.notches.get('sewn-edge')).toEqual([20]);
     expect(edgesOf(stay!)).toEqual(
       near({ 'upper-end': 50, 'long-edge': 50, 'lower-end': 50, 'sewn-edge': 50 }),
     );

@@ -5,7 +5,6 @@ import { hangTask } from '../../src/hanging/gown-to-hang.ts';
 import { hungGown } from '../../src/hanging/hung-gown.ts';
 import { draft } from '../../src/pipeline.ts';
 import { viewsOf } from '../../src/publish/views-file.ts';
-import { workroom } from '../../src/workroom/workroom.ts';
 
 const EXAMPLES = join(import.meta.dirname, '../../examples');
 
@@ -13,7 +12,7 @@ const EXAMPLES = join(import.meta.dirname, '../../examples');
 it('the picture of Lantern in the README is what is drawn of it today', () => {
   const text = readFileSync(join(EXAMPLES, 'lantern.yaml'), 'utf8');
   const { gown } = draft({ name: 'lantern.yaml', text });
-  const task = hangTask(gown!, workroom(gown!, []).facts);
+  const task = hangTask(gown!);
   const { files } = viewsOf(gown!, { task, hung: hungGown(task) });
   expect(files.get('views.svg') === readFileSync(join(EXAMPLES, 'lantern-views.svg'), 'utf8')).toBe(true);
 });

@@ -11,7 +11,6 @@ import { AROUND, DRAWN_UP, type HangTask, hungAtFirst, SETTLINGS } from '../../s
 import { columnsOf } from '../../src/hanging/sewn-cloth.ts';
 import { gownViews } from '../../src/hanging/views.ts';
 import { draft } from '../../src/pipeline.ts';
-import { workroom } from '../../src/workroom/workroom.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 
@@ -19,7 +18,7 @@ function taskOf(file: string): HangTask {
   const text = readFileSync(join(ROOT, file), 'utf8');
   const { gown } = draft({ name: file, text });
   if (gown === undefined) throw new Error(`${file} does not draft`);
-  return hangTask(gown, workroom(gown, []).facts);
+  return hangTask(gown);
 }
 
 function meshOf({ sewn }: HangTask): ClothMesh {

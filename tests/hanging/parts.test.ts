@@ -13,7 +13,6 @@ import { directionOf, outlineBody } from '../../src/hanging/outline-body.ts';
 import { columnsOf, placeIndex } from '../../src/hanging/sewn-cloth.ts';
 import { gownViews } from '../../src/hanging/views.ts';
 import { draft } from '../../src/pipeline.ts';
-import { workroom } from '../../src/workroom/workroom.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 /** Coarse is enough to ask where things are. */
@@ -29,7 +28,7 @@ function gownOf(file: string): DraftedGown {
 }
 
 function taskOf(gown: DraftedGown): HangTask {
-  return hangTask(gown, workroom(gown, []).facts);
+  return hangTask(gown);
 }
 
 function hungWith(file: string) {

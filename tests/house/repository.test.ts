@@ -1,5 +1,5 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { join, relative } from 'node:path';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { basename, join, relative } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { thisMachine } from '../../src/cli/machine.ts';
 import { program } from '../../src/cli/program.ts';
@@ -49,6 +49,45 @@ describe('what the papers say can be typed', () => {
     const ci = readFileSync(join(ROOT, '.ci/run'), 'utf8');
     expect(ci).toContain('\nnpm ci && npm run check\n');
     expect(readme).toContain('npm ci && npm run check');
+  });
+});
+
+describe('DEVELOPERS.md names what there is', () => {
+  const named = [...developers.matchAll(/`([^`\n]+)`/g)].map((match) => match[1]!);
+  const sources = ['src', 'tests', 'bin'].flatMap((folder) =>
+    readdirSync(join(ROOT, folder), { recursive: true, encoding: 'utf8' }).map((path) => join(folder, path)),
+  );
+  const folders = (room: string): string[] =>
+    readdirSync(join(ROOT, room), { withFileTypes: true }).flatMap((entry) =>
+      entry.isDirectory() ? [entry.name] : [],
+    );
+
+  it('files and folders', () => {
+    const paths = named.filter((name) => /^(src|tests|bin|examples|templates)\/[\w./-]+$/.test(name));
+    const files = named.filter((name) => /^[\w-]+(\.d)?(\.\w+)?\.(ts|js)$/.test(name));
+    expect(paths.length).toBeGreaterThan(20);
+    expect(files.length).toBeGreaterThan(20);
+    expect(paths.filter((path) => !existsSync(join(ROOT, path)))).toEqual([]);
+    expect(files.filter((file) => !sources.some((path) => basename(path) === file))).toEqual([]);
+  });
+
+  it('names in the code', () => {
+    const text = sources
+      .filter((path) => /\.(ts|js)$/.test(path))
+      .map((path) => readFileSync(join(ROOT, path), 'utf8'))
+      .join('\n');
+    const words = new Set(text.match(/\w+/g));
+    const names = named.filter((name) => /^([a-z]+[A-Z]\w*|[A-Z]\w+)$/.test(name));
+    expect(names.length).toBeGreaterThan(30);
+    expect(names.filter((name) => !words.has(name))).toEqual([]);
+  });
+
+  it('every room of the house, and every folder of tests', () => {
+    const rows = new Set(
+      [...developers.matchAll(/^\| (`[^|]+) \|/gm)].flatMap(([, cell]) => cell!.match(/[\w/-]+/g)!),
+    );
+    expect(folders('src').filter((room) => !rows.has(room))).toEqual([]);
+    expect(folders('tests').filter((folder) => !rows.has(`tests/${folder}`))).toEqual([]);
   });
 });
 

@@ -128,6 +128,22 @@ describe('spare cloth', () => {
     ]);
   });
 
+  it('a slanting side takes all from its leftmost to its rightmost point in a square', () => {
+    const slanting = {
+      outline: outline([
+        { x: 50, y: 0 },
+        { x: 650, y: 0 },
+        { x: 50, y: 600 },
+      ]),
+    } as never;
+    const found = spare([slanting]);
+    expect(found[0]).toEqual([50, 600, 900, 1400]);
+    // Its upper left corner lies nearest: at or beyond 650 − y.
+    for (const [x, y, width, height] of found as [number, number, number, number][])
+      expect(y >= 600 || x >= 650 - y || width * height === 0).toBe(true);
+    expect(found.slice(1).some(([x]) => x! < 650)).toBe(true);
+  });
+
   it('nothing that is too small to keep', () => {
     expect(spare([placed('a', 50, 0, 810, 2000)])).toEqual([]);
     expect(spare([placed('a', 50, 0, 800, 2000)])).toEqual([[850, 0, 100, 2000]]);
@@ -504,6 +520,29 @@ describe('a piece wider than its cloth', () => {
       [440, 0, 515, 1000],
     ]);
     expect(parts(piece(700), 70)).toBeUndefined();
+  });
+
+  it('edges of several curves stay whole where they are not cut, and fall into both parts where they are', () => {
+    const own = piece(700);
+    const [top, back, hem, front] = own.cutEdges;
+    const line = (x: number, y: number, toX: number, toY: number): Line => ({
+      kind: 'line',
+      from: { x, y },
+      to: { x: toX, y: toY },
+    });
+    const cutEdges = [
+      { ...top!, curves: [line(0, 0, 300, 0), line(300, 0, 700, 0)] },
+      { ...back!, curves: [line(700, 0, 700, 400), line(700, 400, 700, 1000)] },
+      hem!,
+      front!,
+    ];
+    const names = piecedAlongGrain({ ...own, cutEdges }, 500, 15)!.map((part) =>
+      part.cutEdges.map(({ name, curves }) => `${name} ${curves.length}`),
+    );
+    expect(names).toEqual([
+      ['top 2', 'join 1', 'hem 1', 'front 1'],
+      ['top 1', 'back 2', 'hem 1', 'join 1'],
+    ]);
   });
 
   it('on the fold half the cloth’s width is kept, and what is left is a pair', () => {

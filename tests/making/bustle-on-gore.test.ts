@@ -116,7 +116,7 @@ describe('a point on a gore of a level skirt, closed form', () => {
   });
 
   it('is drawn up between the columns of its gore', () => {
-    const { sewn, ties } = hangTask(level.gown, level.facts);
+    const { sewn, ties } = hangTask(level.gown);
     const columns = sewn.stations.map(({ column }) => column);
     // From the front: front, side, back; on even columns.
     const across = columns[3]! - columns[2]!;

@@ -27,6 +27,6 @@ export function inputOf({ gown, facts, findings }: Made, paper = A4): PaperInput
 
 /** With the gown hung, coarsely: the page is shared out as it is when a gown is drafted. */
 export function hungInputOf(made: Made, paper = A4): PaperInput {
-  const task = hangTask(made.gown, made.facts);
+  const task = hangTask(made.gown);
   return { ...inputOf(made, paper), views: drawnViews(made.gown, { task, hung: hungAtFirst(task) }) };
 }

@@ -41,7 +41,7 @@ describe('the order of making, with pleats that have their place', () => {
 
   it('turns up the whole hem, what lies under the folds too: 4 × 6.2 at the back, 2 × 3 on each side', () => {
     const [hem] = facts.hems;
-    const sewn = gown.skirt.layers[0]!.hem;
+    const sewn = gown.facts.skirt.layers[0]!.hem;
     // Along the hem a fold's cloth is a little longer than across the grain: less than 1 mm on these gores.
     expect(hem!.length - sewn).toBeGreaterThan(248 + 120);
     expect(hem!.length - sewn).toBeLessThan(248 + 120 + 8);

@@ -248,11 +248,13 @@ const STEPS: readonly [Work, readonly string[]][] = [
       secondRow: 4,
       panelled: true,
       gathered: ['net'],
+      pleated: ['shell'],
       stretched: ['lining'],
     },
     [
       'Sew the shell and net to the bodice’s waist seam as one, gore seams on panel seams.',
       'The net: spread',
+      'The pleats of the shell stay as they are basted',
       'The lining is cut smaller: stretch it to each panel',
       '3 plies under the needle, 6 where',
       'A second row 0.4 cm above the first leaves 1.1 cm to the bones.',
@@ -408,7 +410,7 @@ const STEPS: readonly [Work, readonly string[]][] = [
         { name: 'silk', finish: 'rolled' },
       ],
     },
-    ['Finish the tail’s hems: velvet faced and silk rolled.'],
+    ['Finish the tail’s hems: face that of the velvet and roll that of the silk.'],
   ],
   [
     {
@@ -741,7 +743,10 @@ describe('remarks on a piece', () => {
       { kind: 'top-pleats', from: 2222, to: 741, count: 12, depth: 33, towards: 'back' },
       'pleat the top from 222.2 cm to 74.1 cm: 12 pleats, each fold 3.3 cm deep, towards the back',
     ],
-    [{ kind: 'dart', name: 'd1', takesIn: 22, length: 91 }, 'd1: takes in 2.2 cm at the waist, 9.1 cm long'],
+    [
+      { kind: 'dart', name: 'd1', takesIn: 22, length: 91, towards: 'back' },
+      'd1: takes in 2.2 cm at the waist, 9.1 cm long, folded to the back',
+    ],
     [
       { kind: 'kick-pleat', name: 'k', at: 'centre-back', aboveHem: 203, depth: 52 },
       'k: kick pleat at centre-back, from 20.3 cm above the hem, each fold 5.2 cm deep',

@@ -139,10 +139,12 @@ describe('the closure', () => {
 
 describe('seams', () => {
   const stations = [
-    { name: 'centre-front', seams: 0 },
-    { name: 'front/side', side: 'left', seams: 1 },
-    { name: 'front/side', side: 'right', seams: 1 },
-    { name: 'centre-back', seams: 1 },
+    { name: 'centre-front', seams: 0, station: {} },
+    { name: 'front/side', side: 'left', seams: 1, station: {} },
+    { name: 'front/side', side: 'right', seams: 1, station: {} },
+    { name: 'centre-back', seams: 1, station: {} },
+    // An edge that lies free is no seam.
+    { name: 'outer-edge', seams: 1, station: { free: true } },
   ];
   const layer = (name: string, lengths: readonly number[]) => ({
     layer: { name },

@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
 import { patternDrawing } from '../../src/print/pattern/pattern-drawing.ts';
-import type { PieceLabels } from '../../src/print/pattern/piece-text.ts';
 import { projectorPages } from '../../src/print/pattern/projector-pages.ts';
 import { sheetPages } from '../../src/print/pattern/sheet-pages.ts';
 import { writePdf } from '../../src/print/pdf/write-pdf.ts';
@@ -9,18 +8,10 @@ import { layOutProjector } from '../../src/sheets/lay-out-projector.ts';
 import { layOutSheets } from '../../src/sheets/lay-out-sheets.ts';
 import { longChecks } from '../../src/sheets/long-checks.ts';
 import { paperNamed } from '../../src/sheets/paper.ts';
-import { ENGLISH_PATTERN } from '../../src/words/english-pattern.ts';
 import { lanternGores } from '../sheets/sector-piece.ts';
+import { LABELS } from './labels.ts';
 import { readPdf } from './read-pdf.ts';
 import { farthest, lengthOfAll, reassembled, svgSegments } from './reassembled.ts';
-
-const LABELS: PieceLabels = {
-  gown: 'Lantern',
-  client: 'LAN-07',
-  trace: 'spec format 1, content 3f9a12c4',
-  length: (mm) => `${(mm / 10).toFixed(1)} cm`,
-  words: ENGLISH_PATTERN,
-};
 
 const TEN = { left: 10, right: 10, top: 10, bottom: 10 };
 

@@ -4,21 +4,12 @@ import { flattenedRun } from '../../src/geometry/flatten.ts';
 import type { GroupMark, PathMark, TextMark } from '../../src/print/drawing.ts';
 import { patternDrawing } from '../../src/print/pattern/pattern-drawing.ts';
 import { drawPiece } from '../../src/print/pattern/piece-drawing.ts';
-import type { PieceLabels } from '../../src/print/pattern/piece-text.ts';
 import { writeSvg } from '../../src/print/svg/write-svg.ts';
 import { textWidth } from '../../src/print/text/text-width.ts';
 import { layOutSheets } from '../../src/sheets/lay-out-sheets.ts';
 import { paperNamed } from '../../src/sheets/paper.ts';
-import { ENGLISH_PATTERN } from '../../src/words/english-pattern.ts';
 import { lanternGores, sectorPiece } from '../sheets/sector-piece.ts';
-
-const LABELS: PieceLabels = {
-  gown: 'Lantern',
-  client: 'LAN-07',
-  trace: 'spec format 1, content 3f9a12c4',
-  length: (mm) => `${(mm / 10).toFixed(1)} cm`,
-  words: ENGLISH_PATTERN,
-};
+import { LABELS } from './labels.ts';
 
 const paths = (group: GroupMark) => group.marks.filter((mark): mark is PathMark => mark.kind === 'path');
 const texts = (group: GroupMark) => group.marks.filter((mark): mark is TextMark => mark.kind === 'text');

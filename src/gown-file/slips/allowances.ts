@@ -3,7 +3,8 @@ import * as problems from '../../diagnostics/slip-problems.ts';
 import type { Page } from '../checks/page.ts';
 import { childOf, isScalar, type Written } from '../written.ts';
 import { judged } from './unusual-figures.ts';
-import { USUAL, type Usual } from './usual-figures.ts';
+import type { Usual } from './usual.ts';
+import { USUAL } from './usual-figures.ts';
 import { type Figure, figureAt, figureOf, spanOf } from './written-figure.ts';
 
 type Finish = 'turned' | 'faced' | 'bagged' | 'rolled' | 'raw';

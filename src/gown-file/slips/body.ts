@@ -1,5 +1,5 @@
+import * as problems from '../../diagnostics/body-slip-problems.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import * as problems from '../../diagnostics/slip-problems.ts';
 import type { Page } from '../checks/page.ts';
 import type { FilePath } from '../spec.ts';
 import { flareRound } from './gore-widths.ts';

@@ -1,5 +1,5 @@
 import type { Diagnostic, Level } from '../../diagnostics/diagnostic.ts';
-import * as problems from '../../diagnostics/slip-problems.ts';
+import * as problems from '../../diagnostics/gore-slip-problems.ts';
 import type { Page } from '../checks/page.ts';
 import { levelLengths } from './length-neighbours.ts';
 import { USUAL } from './usual-figures.ts';

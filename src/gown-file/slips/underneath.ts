@@ -1,5 +1,5 @@
 import type { Diagnostic, Level } from '../../diagnostics/diagnostic.ts';
-import * as problems from '../../diagnostics/slip-problems.ts';
+import * as problems from '../../diagnostics/underneath-slip-problems.ts';
 import type { Page } from '../checks/page.ts';
 import { longestLevel } from './length-neighbours.ts';
 import { figureAt, meantBeside, meantBy, spanOf } from './written-figure.ts';

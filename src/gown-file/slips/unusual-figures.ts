@@ -2,7 +2,8 @@ import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import * as problems from '../../diagnostics/slip-problems.ts';
 import type { Page } from '../checks/page.ts';
 import { isScalar, type Written } from '../written.ts';
-import { FIGURES, SOLD_BY, USUAL, type Usual } from './usual-figures.ts';
+import type { Usual } from './usual.ts';
+import { FIGURES, SOLD_BY, USUAL } from './usual-figures.ts';
 import { type Figure, figureOf, meantBy, spanOf } from './written-figure.ts';
 
 /** Each figure by itself, against what bodies, gowns and cloths are. */

@@ -4,7 +4,7 @@ import { lengthOf, parseQuantity, shareOf, weightOf } from '../quantity.ts';
 import type { FilePath } from '../spec.ts';
 import { isScalar, type WrittenScalar } from '../written.ts';
 import { likelyMeant } from './likely-meant.ts';
-import type { Usual } from './usual-figures.ts';
+import type { Usual } from './usual.ts';
 
 /** A figure as it stands in the file, and what it comes to: mm, g/m² or a fraction of 1. */
 export interface Figure {

@@ -48,11 +48,6 @@ export function leastHoop(
   return isChilds && length !== undefined ? least * Math.min(1, length / LENGTH_OF_A_WOMAN) : least;
 }
 
-/** Along the cloth from a waist down to a hoop: √(height² + Δradius²), closed form. All mm, girths all round. */
-export function slantOverHoop(height: number, waist: number, hoop: number): number {
-  return Math.hypot(height, radiusOf(hoop) - radiusOf(waist));
-}
-
 /**
  * From the waist along the cloth to a hoop, of a length that goes on past it to the floor: the cloth runs on as
  * straight as it came, so that what lies below the hoop is longer than the hoop is high. All mm.

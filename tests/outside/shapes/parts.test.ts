@@ -37,21 +37,20 @@ describe('flounces', () => {
     lengths: level(30),
     cloths: { calico: { width: '300cm', selvedge: 0 } },
   };
+  const circularFlounce = (fullness: number): Tree => ({
+    name: 'flounce',
+    layer: 'shell',
+    cloth: 'calico',
+    kind: 'circular',
+    depth: 12,
+    fullness,
+    hem: 'faced',
+  });
 
   it('S1: circular, arcs 72 and 112 in, 12 in deep: radii 21.6 and 33.6 in, 190.9859° (L. I. Baldt, Clothing for Women, 1916, Fig. 56; derived)', async () => {
     const { named } = await piecesOf({
       ...tube,
-      flounces: [
-        {
-          name: 'flounce',
-          layer: 'shell',
-          cloth: 'calico',
-          kind: 'circular',
-          depth: 12,
-          fullness: 112 / 72,
-          hem: 'faced',
-        },
-      ],
+      flounces: [circularFlounce(112 / 72)],
     });
     const flounce = named('flounce');
     expect(copies(flounce)).toBe(1);
@@ -72,17 +71,7 @@ describe('flounces', () => {
   it('circular in as many pieces as lie flat: 4 × round takes three quarters of a turn more than one piece holds', async () => {
     const { named } = await piecesOf({
       ...tube,
-      flounces: [
-        {
-          name: 'flounce',
-          layer: 'shell',
-          cloth: 'calico',
-          kind: 'circular',
-          depth: 12,
-          fullness: 4,
-          hem: 'faced',
-        },
-      ],
+      flounces: [circularFlounce(4)],
     });
     const flounce = named('flounce');
     // The whole turn is (4 − 1) × 72 / 12 = 18 rad, and a piece of a full turn would lie on itself.
