@@ -11,7 +11,8 @@ import { longChecks } from '../sheets/long-checks.ts';
 import type { Sheet, SheetPlan } from '../sheets/sheet-plan.ts';
 import { settingsText } from '../sheets/sheet-settings.ts';
 import { ENGLISH_PATTERN } from '../words/english-pattern.ts';
-import { chosenPieces, type PatternOptions, paperOf, sheetPlan } from './pattern-sheets.ts';
+import { chosenPieces, type PatternOptions, paperOf, sheetPlan, stripsBeside } from './pattern-sheets.ts';
+import { withStrips } from './whole-pattern.ts';
 
 /** `pattern` in `report.json`. */
 export interface PatternReport {
@@ -41,7 +42,8 @@ export function patternAtFirst(
   options: Pick<PatternOptions, 'kept'>,
 ): Pick<PatternFiles, 'files' | 'report'> {
   const plan = sheetPlan(gown, paperOf(gown), options);
-  const { whole } = patternDrawing(plan, labelsOf(gown));
+  const labels = labelsOf(gown);
+  const whole = withStrips(patternDrawing(plan, labels).whole, stripsBeside(gown, {}), labels);
   return { files: new Map([['pattern.svg', writeSvg(whole)]]), report: patternReport(plan) };
 }
 
@@ -62,7 +64,7 @@ export async function patternFiles(gown: DraftedGown, options: PatternOptions): 
   const checks = longChecks(plan.pieces);
   const pdf = await write(sheetPages(plan, pattern, labels, checks));
   const files = new Map<string, string | Uint8Array>([
-    ['pattern.svg', writeSvg(pattern.whole)],
+    ['pattern.svg', writeSvg(withStrips(pattern.whole, stripsBeside(gown, options), labels))],
     [`pattern-${paper.name}.pdf`, pdf.bytes],
   ]);
   if (options.again !== undefined) {
