@@ -28,7 +28,8 @@ export const ENGLISH_PATTERN = {
     sew: 'sew here: the seam line',
     fold: 'lay on the fold of the cloth',
     grain: 'lay along the straight thread',
-    notches: 'notches: one at a front edge, two at a back edge; like meets like',
+    notches:
+      'notches: one at a front edge, two at a back edge; at a seam one meets two, as far from the waist',
     pleatFold: 'pleat: fold here, outer and inner fold',
     placement:
       'pleat: bring the outer fold to the dotted line, as the arrow points; a tick ends the stitching',
