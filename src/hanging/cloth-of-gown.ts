@@ -188,6 +188,8 @@ function easedIn(closeness: number, below: number): number {
 
 /** How far a waist leans from front to back or side to side, mm. From memory. */
 const LEVEL_WITHIN = 30;
+/** A station that is lower than the highest by more than this is no floor but a hem set by hand, mm. */
+const SET_BY_HAND = 80;
 
 /** She as she stands, the edge of the bodice on her, and what the skirt hangs over. */
 interface Standing {
@@ -277,8 +279,7 @@ const CHILDS_WAIST = 590;
 function levelled(known: readonly (number | undefined)[], usual: number): number[] {
   const highest = Math.max(...known.map((height) => height ?? 0));
   return known.map((height, i) => {
-    // A station far lower is no floor but a hem set by hand.
-    if (height !== undefined) return Math.max(height, highest - LEVEL_WITHIN);
+    if (height !== undefined) return height < highest - SET_BY_HAND ? highest - LEVEL_WITHIN : height;
     const nearest = known
       .map((other, k) => ({ other, apart: Math.abs(k - i) }))
       .filter(({ other }) => other !== undefined)

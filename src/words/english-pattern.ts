@@ -36,6 +36,7 @@ export const ENGLISH_PATTERN = {
     dart: 'dart: sew its two legs to each other, down to the point; the middle line is its fold',
     tuck: 'growth tuck: fold here, and stitch the dotted lines on either side of it to each other',
     stone: 'stones, a dot each; motifs, a dashed outline each: mark and set them, do not cut',
+    bustle: 'bustle: a ring where a point is anchored, a cross where the cloth is picked up to it',
     mark: 'mark, do not cut; the text on the piece says what it is',
   },
   gap: {
