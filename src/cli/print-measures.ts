@@ -1,6 +1,5 @@
 import { resolve } from 'node:path';
 import { safeText } from '../diagnostics/safe-text.ts';
-import { stationsOnce } from '../gown/lines.ts';
 import { readSpec } from '../gown-file/read-spec.ts';
 import type { Spec } from '../gown-file/spec.ts';
 import { gownAsked } from '../pipeline.ts';
@@ -41,13 +40,14 @@ export async function printMeasures(
     printFindings(diagnostics, machine);
     return ExitStatus.specWrong;
   }
-  const stations = stationsOnce(gown).map(({ name }) => name);
+  // With neither spec nor template nothing is known of the gown.
+  const isOpen = file === undefined && flags.from === undefined;
   const words = english(gown.units);
   if (flags.out === undefined) {
-    machine.out(`${measuresText(gown, stations, words)}\n`);
+    machine.out(`${measuresText(gown, words, isOpen)}\n`);
     return ExitStatus.done;
   }
-  const { pages, bookmarks } = measuresForm(gown, stations, words, deskPaperOf({ gown }, asked?.name));
+  const { pages, bookmarks } = measuresForm(gown, words, deskPaperOf({ gown }, asked?.name), isOpen);
   const pdf = await writePdf(pages, {
     title: `${gown.name}: ${words.measuresForm.title}`,
     bookmarks,

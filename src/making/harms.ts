@@ -9,8 +9,8 @@ import type { StepWork } from './order/step.ts';
 export interface Harm {
   readonly kind: CautionKind;
   readonly isIn: (facts: MakingFacts) => boolean;
-  /** At the first such step of the order, or at every one. */
-  readonly step?: { readonly at: (work: StepWork) => boolean; readonly every?: true };
+  /** Printed once, at the first such step of the order: what stands at every step is read at none. */
+  readonly step?: { readonly at: (work: StepWork) => boolean };
   readonly jobSheet?: true;
   readonly client?: true;
 }
@@ -38,7 +38,7 @@ export const HARMS: readonly Harm[] = [
   {
     kind: 'sequins',
     isIn: ({ bench }) => cutLayers(bench.gown).some(({ cloth }) => isSequinned(cloth)),
-    step: { at: (work) => work.kind === 'cut' && work.beaded, every: true },
+    step: { at: (work) => work.kind === 'cut' && work.beaded },
   },
   {
     kind: 'needle-zip',
@@ -47,22 +47,23 @@ export const HARMS: readonly Harm[] = [
       at: (work) =>
         (work.kind === 'close' && work.closure === 'zip') ||
         (work.kind === 'bodice-close' && work.closing?.kind === 'zip'),
-      every: true,
     },
   },
-  { kind: 'needle-bone', isIn: mayHaveBones, step: { at: of('join-waist', 'upper-edge'), every: true } },
+  // What comes made may be boned; into a bodice that is made here they go once the waist is sewn.
+  { kind: 'needle-bone', isIn: mayComeBoned, step: { at: of('join-waist') } },
+  { kind: 'needle-bone', isIn: isBonedHere, step: { at: of('upper-edge') } },
   {
     kind: 'many-plies',
     isIn: always,
-    step: { at: (work) => work.kind === 'join-waist' && work.crossing >= MANY_PLIES, every: true },
+    step: { at: (work) => work.kind === 'join-waist' && work.crossing >= MANY_PLIES },
   },
-  { kind: 'nickel', isIn: always, step: { at: hasHooks, every: true }, client: true },
-  { kind: 'braid-heat', isIn: always, step: { at: isBraid, every: true } },
+  { kind: 'nickel', isIn: always, step: { at: hasHooks }, client: true },
+  { kind: 'braid-heat', isIn: always, step: { at: isBraid } },
   { kind: 'weight', isIn: always, step: { at: of('waist-stay', 'own-waist') }, client: true },
   {
     kind: 'tight-lacing',
     isIn: isLaced,
-    step: { at: of('toile-bodice', 'fit-bodice', 'fit'), every: true },
+    step: { at: of('toile-bodice', 'fit-bodice', 'fit') },
     client: true,
   },
   {
@@ -85,9 +86,12 @@ function burnsFast(gown: Gown): boolean {
 }
 
 /** A bodice that is not drafted here may hold bones unless nothing is above the waist. */
-function mayHaveBones({ bodice, bench: { gown } }: MakingFacts): boolean {
-  if (gown.waist !== undefined) return false;
-  return bodice === undefined || bodice.asked.draft.bones !== undefined;
+function mayComeBoned({ bodice, bench: { gown } }: MakingFacts): boolean {
+  return bodice === undefined && gown.waist === undefined;
+}
+
+function isBonedHere({ bodice }: MakingFacts): boolean {
+  return bodice?.asked.draft.bones !== undefined;
 }
 
 /** Every hook and bar: closure, bodice, over a zip, bustle, what comes off. */

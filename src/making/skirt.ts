@@ -6,7 +6,9 @@ import { draftGown, type GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import { hemRound } from '../draft/flounces.ts';
 import { hasGodet } from '../draft/godets.ts';
+import type { Piece } from '../draft/piece.ts';
 import { overlapOf, wrapEdgeOf } from '../draft/wrapped.ts';
+import { endOf, startOf } from '../geometry/evaluate.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore, type Layer } from '../gown/layer.ts';
 import { goresAt, halves, stationsOnce } from '../gown/lines.ts';
@@ -25,6 +27,8 @@ export interface Skirt {
   /** From the centre front round; on a ring of different sides each seam once. */
   readonly stations: readonly SkirtStation[];
   readonly layers: readonly SkirtLayer[];
+  /** Gores with a side edge off the straight thread: it drops as it hangs. */
+  readonly offThread: readonly string[];
   /** The front hem off the floor: as the spec says, or by the floor length at the centre front. */
   readonly offFloor: number | undefined;
 }
@@ -90,12 +94,32 @@ export function skirtOf(gown: Gown, { gown: draft, layers }: LayerDrafts): Skirt
   const stations = stationsOf(gown, draft);
   return {
     waist: waistAllRound(draft, every),
-    hem: edgeAllRound(draft, 'hem'),
+    hem: edgeAllRound(draft, 'hem') + addedToHem(gown, layers),
     flare: flareAllRound(draft, every),
     stations,
+    offThread: [...new Set(draft.pieces.filter(isOffThread).map(({ gore }) => gore))],
     offFloor: gown.measuring.offFloor ?? heightOffFloor(stations[0]!),
     layers: layers.map((own) => layerOf(own, gown)),
   };
+}
+
+/** What godets and an overlap add to the hem of the outermost layer: she walks in it, and it is levelled all round. */
+function addedToHem({ godets }: Gown, layers: readonly LayerDraft[]): number {
+  const outermost = layers.at(-1);
+  if (outermost === undefined) return 0;
+  const ofGores = edgeAllRound(outermost.draft, 'hem', (gore) => hasGore(outermost.layer, gore));
+  return hemRound(outermost, godets) - ofGores;
+}
+
+/** More than this off the thread, as a slope: what cutting by the thread's own wobble leaves (common practice: 2°). */
+const OFF_THREAD = Math.tan((2 * Math.PI) / 180);
+
+function isOffThread({ edges }: Piece): boolean {
+  return [edges[1]!, edges[3]!].some(({ name, curves }) => {
+    if (name === 'fold') return false;
+    const [from, to] = [startOf(curves[0]!), endOf(curves[curves.length - 1]!)];
+    return Math.abs(to.x - from.x) > OFF_THREAD * Math.abs(to.y - from.y);
+  });
 }
 
 /** Round the skirt at a level given as a slant distance below the level waist at each station, mm. */

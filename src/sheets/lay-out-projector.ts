@@ -1,5 +1,5 @@
 import type { CutPiece } from '../draft/piece.ts';
-import { layOutRoll } from './lay-out-roll.ts';
+import { layOutRoll, whichFitRoll } from './lay-out-roll.ts';
 import { layOutSheets } from './lay-out-sheets.ts';
 import type { SheetOptions } from './sheet-options.ts';
 import type { SheetPlan } from './sheet-plan.ts';
@@ -7,8 +7,9 @@ import type { SheetPlan } from './sheet-plan.ts';
 /** Lays the whole pattern on one page where it fits one, for a projector over the table: the narrowest that holds it. */
 export function layOutProjector(cutPieces: readonly CutPiece[]): SheetPlan {
   for (const width of WIDTHS) {
+    if (!whichFitRoll(cutPieces, optionsOf(width)).every(Boolean)) continue;
     const plan = layOutRoll(cutPieces, optionsOf(width));
-    if (plan?.sheets.length === 1) return plan;
+    if (plan.sheets.length === 1) return plan;
   }
   return layOutSheets(cutPieces, optionsOf(WIDTHS.at(-1)!));
 }

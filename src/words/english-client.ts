@@ -1,5 +1,8 @@
 import type { Basics } from './english-basics.ts';
 
+/** Column of the form's girths. */
+const OVER_FRONT = 'over the front';
+
 /** What the client reads, and the form for her measures. */
 export function englishClient({ list, station }: Basics) {
   return {
@@ -88,7 +91,7 @@ export function englishClient({ list, station }: Basics) {
       stiffnessText:
         'Cut a strip along the grain, 2.5 cm (1 in) wide and 30 cm (12 in) long. Lay it on a table and push it over the edge until its tip comes down to a line drawn 41.5° below the level (22 down for 25 along). Half of what hangs over is the bending-length. Turn the strip over and end for end, and take the mean of the four.',
       stiffnessFields: Array.from({ length: 4 }, () => 'cloth, bending-length'),
-      overhang: 'what hangs over: twice the bending-length',
+      overhang: ['what hangs over:', 'twice the bending-length'],
       slope: '41.5°',
       intro:
         'Over the petticoat, in the shoes, standing straight; along the cloth’s way, not through the air. Write the unit down.',
@@ -115,14 +118,17 @@ export function englishClient({ list, station }: Basics) {
         'Over what she will wear under the gown, tape level, in ease; how far below the waist along the body, from a tape tied round it.',
       girthsText:
         'Over what she will wear under the gown, tape level, in ease; heights along the body from a tape tied round the natural waist. The front goes from side seam to side seam.',
-      girth: (level: string): string => `${level}, all round`,
-      girthFront: (level: string): string => `${level}, over the front`,
-      girthHeight: (level: string): string => `${level}, from the waist`,
+      girthHeads: ['level', 'all round', OVER_FRONT, 'from the waist'],
+      overFront: OVER_FRONT,
       bustPoints: 'from bust point to bust point',
-      upperEdge: 'Upper edge, above the waist',
+      upperEdge: 'upper edge, above the waist',
       straps: 'over the shoulder, from the upper edge in front to behind',
       arm: 'round both arms and shoulders, where a cape hangs',
       petticoat: 'Petticoat',
+      under: 'What the skirt hangs over',
+      underText:
+        'From the waist down, at each level that it widens or narrows: over what is under the skirt, tape level.',
+      underHeads: ['level', 'down from the waist', 'all round'],
       petticoatFields: [
         'bottom hoop, round',
         'hoop off the floor',
@@ -133,11 +139,13 @@ export function englishClient({ list, station }: Basics) {
       panel: (name: string, half: boolean): string => (half ? `${name}, whole panel` : name),
       waistSeam: 'all round',
       bones: 'bones end above the edge',
-      drop: 'How far the edge lies below the level waist',
-      dropText: 'Tie a tape round the natural waist, level; measure down from it.',
-      lengths: 'Lengths',
+      station: 'station',
+      drop: 'edge, below the level waist',
+      toFloor: 'to the floor',
+      dropText: 'Tie a tape round the natural waist, level; measure up and down from it.',
+      lengths: 'At each station',
       lengthsText: (ownWaist: boolean): string =>
-        `From the ${ownWaist ? 'waist' : 'bodice’s edge'} to the floor at each station; the hem’s height off the floor apart.`,
+        `To the floor from the ${ownWaist ? 'waist' : 'bodice’s edge'}, all the way; the hem’s height off the floor apart.`,
       offFloor: 'hem off the floor in front',
       train: 'train on the floor at the centre back',
       data: 'A code, never a name: measures are personal data. The data-protection authority of your country says how long they may be kept.',

@@ -52,7 +52,7 @@ export const CLOTH_WRITERS: StepWriters<ClothWork> = {
     text(
       'Stay-stitch the waist edge of every layer just inside its allowance, from the sides towards the centre.',
       tapes.map(
-        (tape) => `Sew ${stripWords(tape, basics)} along the ${tape.layer}’s ${basics.edge(tape.along)}.`,
+        (tape) => `Sew ${stripWords(tape, basics)}, along the ${tape.layer}’s ${basics.edge(tape.along)}.`,
       ),
     ),
 };

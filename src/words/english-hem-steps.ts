@@ -1,3 +1,4 @@
+import type { HemFinish } from '../gown/cloth.ts';
 import type { HemWork } from '../making/order/work-on-hems.ts';
 import type { Basics } from './english-basics.ts';
 import { type StepText, type StepWriters, sentenceStart, text } from './step-text.ts';
@@ -42,8 +43,8 @@ export const HEM_WRITERS: StepWriters<HemWork> = {
   'part-hem': ({ name, layers }, { list }) =>
     text(
       layers.length === 1
-        ? `Finish the ${name}’s hem: ${layers[0]!.finish}.`
-        : `Finish the ${name}’s hems: ${list(layers.map((layer) => `${layer.name} ${layer.finish}`))}.`,
+        ? `${FINISH_HEM[layers[0]!.finish]} the ${name}’s hem.`
+        : `Finish the ${name}’s hems: ${list(layers.map((layer) => `${FINISH_HEM[layer.finish].toLowerCase()} that of the ${layer.name}`))}.`,
     ),
   'bag-hem': ({ inner, outer, length: round, allowance }, { length }) =>
     text(`Bag the hems: ${inner} and ${outer} right sides together, seam on seam, ${length(round)} round.`, [
@@ -95,6 +96,15 @@ export const HEM_WRITERS: StepWriters<HemWork> = {
     text(
       'Press from the inside, take out every basting thread, count the pins, and pack with the care card.',
     ),
+};
+
+/** What is done to a hem, by how it is finished. */
+const FINISH_HEM: Readonly<Record<HemFinish, string>> = {
+  turned: 'Turn up and sew',
+  faced: 'Face',
+  bagged: 'Bag',
+  rolled: 'Roll',
+  raw: 'Cut clean',
 };
 
 function hemText(work: WorkOf<'hem'>, { length }: Basics): StepText {

@@ -51,8 +51,10 @@ export function englishJobSheet({ list, unit }: Basics) {
       toEase: (length: string, share: string): string => `${length} to ease when turned up (${share})`,
       baggedTo: (layer: string): string => `bagged to the ${layer}`,
       cutOnBias: 'cut',
+      cutOnTheBias: 'on the bias',
       stripHeads: ['strip', 'where', 'length', 'buy', 'drawn in'],
-      walking: 'Petticoat and walking',
+      walking: 'Walking',
+      overHoop: 'Petticoat and walking',
       bustle: 'Bustle',
       bustleHeads: ['seam', 'points', 'anchor', 'pick-up', 'lift', 'loop ends', 'above the hem'],
       bustleWhere: 'seam or gore',
@@ -159,8 +161,8 @@ export function englishJobSheet({ list, unit }: Basics) {
         `${name}${width === undefined ? '' : ` ${width} wide`}, ${length}: the ${layer}’s ${edge}`,
       bustle: (over: boolean, number: number, tape: string): string =>
         over
-          ? `${number} hooks or buttons and ${tape} of loop for the bustle`
-          : `${number} pairs of ribbon for the bustle`,
+          ? `${number} ${number === 1 ? 'hook or button' : 'hooks or buttons'} and ${tape} of loop for the bustle`
+          : `${number} ${number === 1 ? 'pair' : 'pairs'} of ribbon for the bustle`,
       thread: (cloth: string, length: string): string => `thread for the ${cloth}, about ${length}`,
     },
     milestones: {

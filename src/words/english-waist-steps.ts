@@ -68,8 +68,8 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
     text(
       `Make the ${tiers.name}: join the strips into one run, cut it into tiers of ${list(tiers.tiers.map(length))}, and close each into a ring.`,
       [
+        'First finish the lower edge of the lowest, the longest, while it lies flat.',
         `Gather each tier to the one above, the top one to ${tiers.yokeLayer === undefined ? `the yoke of ${length(tiers.yoke)}` : `the ${tiers.yokeLayer.name}, closed into a ring of ${length(tiers.yoke)}`}; quarter marks on quarter marks.`,
-        'Finish the lowest edge before the tiers are joined: it is the longest.',
       ],
     ),
   'set-stones': ({ name, layer, count, gross, scattered, seat }) =>
@@ -128,16 +128,18 @@ export const WAIST_WRITERS: StepWriters<WaistWork> = {
   close: (work, basics) => closeText(work, basics),
   strip: ({ strip }, basics) => stripStep(strip, basics),
   'join-waist': (
-    { layers, plies, crossing, clearance, secondRow, panelled, gathered, stretched },
+    { layers, plies, crossing, clearance, secondRow, panelled, gathered, pleated, stretched },
     { length, list },
   ) =>
     text(
       `Sew the ${list(layers)} to the bodice’s waist seam${layers.length > 1 ? ' as one' : ''}${panelled ? ', gore seams on panel seams' : ''}.`,
       [
-        gathered.length === 0 && stretched.length === 0
+        gathered.length + pleated.length + stretched.length === 0
           ? `Each gore’s top is as long as ${panelled ? 'its panel' : 'the edge that it is sewn to'}: nothing is eased, nothing stretched.`
           : panelled && 'Gore seams meet panel seams; between them:',
         gathered.length > 0 && `The ${list(gathered)}: spread the fullness evenly, quarter by quarter.`,
+        pleated.length > 0 &&
+          `The pleats of the ${list(pleated)} stay as they are basted: what is over or short is shared among them.`,
         stretched.length > 0 &&
           `The ${list(stretched)} is cut smaller: stretch it to ${panelled ? 'each panel' : 'the edge'} evenly as it is pinned, not as it is sewn.`,
         `${plies} plies under the needle, ${crossing} where pressed-open seams cross: trim the allowances in steps.`,

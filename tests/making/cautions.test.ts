@@ -165,6 +165,23 @@ describe.each(KNOWN)('$harm', ({ says, papers, in: present, not: absent }) => {
 });
 
 describe('every caution', () => {
+  it('stands once in the order of making, where its harm is first met', () => {
+    const everything = of('closure', 'net', 'scallops', 'braid', 'bustle', 'overskirt', 'lining');
+    for (const { facts } of [everything, of('bodice', 'lining'), laced].map((text) => made(text))) {
+      const all = facts.order.flatMap(({ cautions }) => cautions);
+      expect(all.length).toBe(new Set(all).size);
+    }
+    // Three layers go on to the bodice one by one; bar, bustle and a train that comes off have hooks.
+    const { order } = made(everything).facts;
+    const first = (kind: string) => order.find(({ work }) => work.kind === kind)!.cautions;
+    expect(first('join-waist')).toContain('needle-bone');
+    // A drafted bodice is boned only after its waist seam.
+    const boned = made(of('bodice')).facts.order.find(({ cautions }) => cautions.includes('needle-bone'))!;
+    expect(boned.work.kind).toBe('upper-edge');
+    const hooked = order.find(({ work }) => ['close', 'overskirt', 'bustle'].includes(work.kind))!;
+    expect(hooked.cautions).toContain('nickel');
+  });
+
   it('has words for each paper that it stands on, and no others', () => {
     for (const { kind, step, jobSheet: atHead, client } of HARMS) {
       expect(JOB_CAUTIONS[kind] !== undefined, kind).toBe(step !== undefined || atHead === true);

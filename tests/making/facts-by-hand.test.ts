@@ -146,7 +146,7 @@ describe('what a gown’s own figures ask to have at hand', () => {
     expect(notions({}, { waist: { finish: 'stay' } })).toEqual([{ kind: 'petersham', length: 800 }]);
   });
 
-  it('strips that are bought, not those cut of the gown’s cloths; thread by layer', () => {
+  it('strips that are bought, not those cut of the gown’s cloths; thread by cloth', () => {
     const strips = [
       { isCut: true, along: 'a' },
       { isCut: false, along: 'b' },
@@ -160,10 +160,8 @@ describe('what a gown’s own figures ask to have at hand', () => {
     const small = { loops: [{ layer: { name: 'loops' } }], pockets: [{ layer: { name: 'pocket' } }] };
     expect(notions({ strips, thread }, { waist: { finish: 'band' }, ...small })).toEqual([
       { kind: 'strip', strip: strips[1] },
-      // Small pieces are sewn with the first thread of their cloth.
-      { kind: 'thread', layer: 'shell', cloth: 'crepe', length: 76 },
-      { kind: 'thread', layer: 'top', cloth: 'crepe', length: 13 },
-      { kind: 'thread', layer: 'pocket', cloth: 'satin', length: 7 },
+      { kind: 'thread', cloth: 'crepe', length: 89 },
+      { kind: 'thread', cloth: 'satin', length: 7 },
     ]);
   });
 });

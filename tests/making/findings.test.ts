@@ -165,7 +165,7 @@ describe('every finding of the workroom', () => {
   const elsewhere = ['edging-short', 'order-impossible'];
 
   it('has a case here, or with the order of making', () => {
-    expect([...codes].sort()).toEqual([...Object.keys(CASES), ...elsewhere].sort());
+    expect([...new Set(codes)].sort()).toEqual([...Object.keys(CASES), ...elsewhere].sort());
   });
 
   it.each(Object.entries(CASES))('%s', (code, { text, level, line }) => {

@@ -58,6 +58,11 @@ const RULES: readonly Rule[] = [
     order: [/^mark$/, /^pocket:1$/, /^seams:shell$/],
   },
   {
+    why: 'what is felled last of all closes over the bustle’s stitches',
+    of: ['bodice', 'bustle'],
+    order: [/^bustle$/, /^bodice-lining$/, /^finish$/],
+  },
+  {
     why: 'loops are there when she tries it on',
     of: ['loops'],
     order: [/^cut:cupro$/, /^loops:hangers$/, /^fit$/],

@@ -42,8 +42,7 @@ describe.each([
 ])('the papers of %s', (_, one, paper) => {
   const input = inputOf(one, paper);
   const words = english(one.gown.gown.units);
-  const stations = one.gown.drafts.gown.gown.stations.map((station) => station.name);
-  const papers = [jobSheet(input), clientPages(input), measuresForm(one.gown.gown, stations, words, paper)];
+  const papers = [jobSheet(input), clientPages(input), measuresForm(one.gown.gown, words, paper)];
 
   it('keep every text within the margins of its page', () => {
     for (const page of papers.flatMap((own) => own.pages)) {
@@ -139,14 +138,36 @@ describe('the form of measures', () => {
   it('asks for every station and panel, and prints none of the spec’s measures', () => {
     const words = english('cm');
     const stations = lantern.gown.drafts.gown.gown.stations.map((station) => station.name);
-    const form = told(measuresForm(lantern.gown.gown, stations, words, A4));
-    const lines = measuresText(lantern.gown.gown, stations, words);
+    const form = told(measuresForm(lantern.gown.gown, words, A4));
+    const lines = measuresText(lantern.gown.gown, words);
     for (const own of [form, lines]) {
       for (const station of stations) expect(own).toContain(words.station(station));
       for (const gore of lantern.gown.gown.gores) expect(own).toContain(gore.name);
       for (const asked of ['hip', 'shoulders', 'hoop', 'heel', 'bones']) expect(own).toContain(asked);
       expect(own).not.toMatch(/101\.5|111\.5|\b74\b/);
     }
+  });
+});
+
+describe('the form of measures, of what the spec needs', () => {
+  const words = english('cm');
+  it.each([
+    ['a gown over a hoop', lantern, true, true],
+    ['a costume over a net petticoat that is sewn here', puffin, false, true],
+    ['the plainest skirt', plain, false, false],
+  ])('%s', (_, { gown: { gown } }, hoop, train) => {
+    const form = measuresForm(gown, words, A4);
+    expect(form.pages.length).toBeLessThanOrEqual(2);
+    for (const own of [told(form), measuresText(gown, words)]) {
+      expect(/hoop|[Pp]etticoat/.test(own)).toBe(hoop);
+      expect(/train on the floor/.test(own)).toBe(train);
+    }
+  });
+
+  it('of a gown that nobody has drawn yet: whatever one may need', () => {
+    const form = told(measuresForm(plain.gown.gown, words, A4, true));
+    for (const asked of ['hip depth', 'high hip', 'knee', 'heel', 'bottom hoop', 'bending-length', 'train'])
+      expect(form).toContain(asked);
   });
 });
 

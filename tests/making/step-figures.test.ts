@@ -248,11 +248,13 @@ const STEPS: readonly [Work, readonly string[]][] = [
       secondRow: 4,
       panelled: true,
       gathered: ['net'],
+      pleated: ['shell'],
       stretched: ['lining'],
     },
     [
       'Sew the shell and net to the bodice’s waist seam as one, gore seams on panel seams.',
       'The net: spread',
+      'The pleats of the shell stay as they are basted',
       'The lining is cut smaller: stretch it to each panel',
       '3 plies under the needle, 6 where',
       'A second row 0.4 cm above the first leaves 1.1 cm to the bones.',
@@ -408,7 +410,7 @@ const STEPS: readonly [Work, readonly string[]][] = [
         { name: 'silk', finish: 'rolled' },
       ],
     },
-    ['Finish the tail’s hems: velvet faced and silk rolled.'],
+    ['Finish the tail’s hems: face that of the velvet and roll that of the silk.'],
   ],
   [
     {

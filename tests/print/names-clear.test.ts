@@ -7,9 +7,11 @@ import { draft } from '../../src/pipeline.ts';
 import type { GroupMark, PathMark, TextMark } from '../../src/print/drawing.ts';
 import { lineNames } from '../../src/print/pattern/line-names.ts';
 import { patternDrawing } from '../../src/print/pattern/pattern-drawing.ts';
+import { projectorPages } from '../../src/print/pattern/projector-pages.ts';
 import { textWidth } from '../../src/print/text/text-width.ts';
 import { labelsOf } from '../../src/publish/pattern-files.ts';
-import { paperOf, sheetPlan } from '../../src/publish/pattern-sheets.ts';
+import { chosenPieces, paperOf, sheetPlan } from '../../src/publish/pattern-sheets.ts';
+import { layOutProjector } from '../../src/sheets/lay-out-projector.ts';
 import { skirt } from '../making/made.ts';
 import { lanternGores } from '../sheets/sector-piece.ts';
 
@@ -33,10 +35,10 @@ interface Pile {
 }
 
 /** Pieces that lie on one another as one, the rest alone. */
-function piles(text: string): Pile[] {
+function piles(text: string, paper = 'a4'): Pile[] {
   const { gown } = draft({ name: 'trial.yaml', text });
   if (gown === undefined) throw new Error('cannot be drafted');
-  const plan = sheetPlan(gown, paperOf(gown, 'a4'));
+  const plan = sheetPlan(gown, paperOf(gown, paper));
   const groups = patternDrawing(plan, labelsOf(gown)).whole.marks as readonly GroupMark[];
   return plan.pieces.flatMap(({ liesOn }, index) => {
     if (liesOn !== undefined) return [];
@@ -134,6 +136,37 @@ describe('text on the pattern', () => {
       }
     expect(all.flatMap(readAsAnother)).toEqual([]);
   });
+
+  it.each(['examples/lantern', 'templates/godets'])('%s on a roll: the same', (file) => {
+    const all = piles(readFileSync(join(ROOT, `${file}.yaml`), 'utf8'), 'roll:914');
+    expect(all.flatMap(struckThrough)).toEqual([]);
+    expect(all.flatMap(readAsAnother)).toEqual([]);
+  });
+
+  // One piece of the costume is larger than the narrowest page both ways.
+  it.each(['examples/puffin', 'templates/day-skirt'])(
+    '%s for a projector: the same, in every cloth',
+    (file) => {
+      const { gown } = draft({ name: 'trial.yaml', text: readFileSync(join(ROOT, `${file}.yaml`), 'utf8') });
+      const plan = layOutProjector(chosenPieces(gown!, {}));
+      const [page, ...more] = projectorPages(plan, labelsOf(gown!), (layer) => layer);
+      expect(more).toEqual([]);
+      const groups = page!.marks.flatMap((mark) =>
+        mark.kind !== 'group'
+          ? []
+          : mark.marks.flatMap((use) =>
+              use.kind === 'use' ? (use.drawing.marks as readonly GroupMark[]) : [],
+            ),
+      );
+      expect(groups).toHaveLength(plan.pieces.length);
+      // Each is a layer of the page by itself, to be switched on alone.
+      for (const group of groups) {
+        const alone = { pieces: [], groups: [group] };
+        expect(struckThrough(alone)).toEqual([]);
+        expect(texts(alone).length).toBeGreaterThan(2);
+      }
+    },
+  );
 
   // From where a whole label has room to where a line and its letters have none: 16 mm between the seam lines.
   it.each([16, 20, 30, 60])(

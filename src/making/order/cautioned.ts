@@ -18,7 +18,7 @@ export function cautioned(order: readonly UnplacedStep[], facts: MakingFacts): S
     ...step,
     number: place + 1,
     cautions: present
-      .filter((harm) => standsAt(harm, step) && (harm.step?.every === true || isFirst(harm, order, place)))
+      .filter((harm) => standsAt(harm, step) && isFirst(harm, order, place))
       .map(({ kind }) => kind),
   }));
 }

@@ -88,7 +88,7 @@ function stepsOf(bodice: DraftedBodice, facts: MakingFacts): UnplacedStep[] {
     ...(lining === undefined
       ? []
       : [
-          step('bodice-lining', ['upper-edge', 'fit', 'fell-lining'], {
+          step('bodice-lining', ['upper-edge', 'fit', 'bustle', 'fell-lining'], {
             kind: 'bodice-lining',
             layer: lining.name,
           }),

@@ -1,5 +1,4 @@
 import { allowanceAt } from '../../gown/layer.ts';
-import { goresOnce } from '../../gown/lines.ts';
 import { type BaggedPair, baggedPairs } from '../hem/bagged-pairs.ts';
 import type { MakingFacts } from '../making-facts.ts';
 import { step, type UnplacedStep } from './step.ts';
@@ -25,13 +24,12 @@ export function hemSteps(facts: MakingFacts): UnplacedStep[] {
 function hangStep(facts: MakingFacts): UnplacedStep {
   const { gown } = facts.bench;
   const roughCut = [...new Set(facts.hems.flatMap((hem) => hem.roughCut.map((cut) => cut.gore)))];
-  const offFold = goresOnce(gown).filter(({ fold }) => fold === undefined);
   return step(
     'hang',
     ['waist-stay'],
     {
       kind: 'hang',
-      bias: roughCut.length > 0 ? roughCut : offFold.map(({ name }) => name),
+      bias: roughCut.length > 0 ? roughCut : facts.bench.skirt.offThread,
       onBias: facts.bench.skirt.layers.flatMap(({ layer, bias }) =>
         bias === undefined ? [] : [{ layer: layer.name, drop: bias.drop }],
       ),

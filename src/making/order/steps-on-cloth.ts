@@ -1,6 +1,6 @@
 import type { Cloth } from '../../gown/cloth.ts';
 import type { Layer } from '../../gown/layer.ts';
-import { isSequinned, isSheer } from '../cloth-kinds.ts';
+import { isSequinned, isSheer, isSlippery } from '../cloth-kinds.ts';
 import { cutLayers } from '../cut-layers.ts';
 import type { MakingFacts } from '../making-facts.ts';
 import type { StripFacts } from '../supplies/strip-facts.ts';
@@ -61,7 +61,7 @@ function cutSteps(facts: MakingFacts, layers: readonly Layer[]): UnplacedStep[] 
         oneWay: cloth.oneWay,
         bias: own.flatMap(({ name, grain }) => (grain === 'bias' ? name : [])),
         stretch: (cloth.stretch ?? false) || own.some(isCutSmaller),
-        slippery: isSheer(cloth),
+        slippery: isSlippery(cloth),
         beaded: isSequinned(cloth),
         roughCut: roughCuts(facts, own),
       },

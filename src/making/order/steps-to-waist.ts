@@ -1,9 +1,10 @@
+import type { Fullness } from '../../gown/cloth.ts';
 import type { MakingFacts } from '../making-facts.ts';
 import type { WaistGroup } from '../waist/waist-facts.ts';
 import { step, type UnplacedStep } from './step.ts';
 import { cutId, type StepId, togetherId } from './step-id.ts';
 import { BODICE_READY } from './steps-of-bodice.ts';
-import { gatherId, isGathered } from './steps-of-seams.ts';
+import { gatherId } from './steps-of-seams.ts';
 
 /** From the opening to the waist stay. */
 export function waistSteps(facts: MakingFacts): UnplacedStep[] {
@@ -92,8 +93,11 @@ function closeStep({ waist, closure }: MakingFacts): UnplacedStep[] {
 function joinSteps({ waist, bench: { gown } }: MakingFacts): UnplacedStep[] {
   if (gown.waist !== undefined) return [];
   const layerNamed = (name: string) => gown.layers.find((layer) => layer.name === name)!;
-  const isFull = (name: string): boolean =>
-    layerNamed(name).fullness !== undefined || gown.gores.some(isGathered);
+  const isFullBy = (name: string, by: Fullness['by']): boolean => {
+    const own = layerNamed(name);
+    if (own.fullness !== undefined) return own.fullness.by === by;
+    return gown.gores.some((gore) => own.gores.includes(gore.name) && gore.fullness?.by === by);
+  };
   const isCutSmaller = (name: string): boolean => layerNamed(name).shape.smallerAcross > 0;
   return waist.groups.map((group, index) => {
     const before = waist.groups[index - 1];
@@ -115,7 +119,8 @@ function joinSteps({ waist, bench: { gown } }: MakingFacts): UnplacedStep[] {
         clearance: waist.clearance,
         secondRow: waist.secondRow,
         panelled: gown.bodice.panelled,
-        gathered: group.layers.filter((name) => isFull(name)),
+        gathered: group.layers.filter((name) => isFullBy(name, 'gathers')),
+        pleated: group.layers.filter((name) => isFullBy(name, 'pleats')),
         stretched: group.layers.filter((name) => isCutSmaller(name)),
       },
     );

@@ -91,8 +91,9 @@ export type WaistWork =
       readonly secondRow: number;
       /** The edge above has panels, whose seams the gores' seams meet. */
       readonly panelled: boolean;
-      /** Layers whose edge is gathered or pleated, and layers cut smaller that are stretched to fit. */
+      /** Layers whose edge is gathered, that are pleated all along, and that are cut smaller and stretched to fit. */
       readonly gathered: readonly string[];
+      readonly pleated: readonly string[];
       readonly stretched: readonly string[];
     }
   | {

@@ -1,5 +1,4 @@
 import type { DraftedBodice } from '../../bodice/draft-asked.ts';
-import { finishingLayers } from '../../gown/finishing.ts';
 import type * as sections from '../../gown/sections.ts';
 import type { BustleFacts } from '../bustle/bustle-facts.ts';
 import type { ClosureFacts } from '../closure/closure-facts.ts';
@@ -19,7 +18,7 @@ export type Notion =
   | { readonly kind: 'petersham'; readonly length: number }
   | { readonly kind: 'strip'; readonly strip: StripFacts }
   | { readonly kind: 'bustle-points'; readonly over: boolean; readonly number: number; readonly tape: number }
-  | { readonly kind: 'thread'; readonly layer: string; readonly cloth: string; readonly length: number };
+  | { readonly kind: 'thread'; readonly cloth: string; readonly length: number };
 
 /** What a petersham waist stay needs beyond the waist, to turn its ends and to fasten, mm. From memory. */
 const STAY_ENDS = 60;
@@ -61,7 +60,7 @@ export function notionsFor(
     const tape = bustle.points.reduce((sum, point) => sum + 2 * bustle.loop * point.copies, 0);
     derived.push({ kind: 'bustle-points', over: bustle.kind === 'over', number: bustle.number, tape });
   }
-  derived.push(...threadNotions(gown, parts.thread));
+  derived.push(...threadNotions(parts.thread));
   return [...given.map((notion): Notion => ({ kind: 'given', notion })), ...derived];
 }
 
@@ -77,15 +76,9 @@ function closesWithHooks(given: readonly sections.Notion[]): boolean {
   return given.some(({ name }) => /\bhook|\bsnap|\bpress-stud/i.test(name) && !/bustle/i.test(name));
 }
 
-/** Thread by layer; small pieces that finish the gown are sewn with that of their cloth. */
-function threadNotions(gown: Bench['gown'], thread: readonly LayerThread[]): Notion[] {
-  const small = new Set(finishingLayers(gown).map(({ name }) => name));
-  const lines: Extract<Notion, { kind: 'thread' }>[] = [];
-  for (const { layer, cloth, need } of thread) {
-    const at = small.has(layer) ? lines.findIndex((line) => line.cloth === cloth) : -1;
-    const own = lines[at];
-    if (own === undefined) lines.push({ kind: 'thread', layer, cloth, length: need.toBuy });
-    else lines[at] = { ...own, length: own.length + need.toBuy };
-  }
-  return lines;
+/** Thread by cloth: whatever is cut from it is sewn with one. */
+function threadNotions(thread: readonly LayerThread[]): Notion[] {
+  const lines = new Map<string, number>();
+  for (const { cloth, need } of thread) lines.set(cloth, (lines.get(cloth) ?? 0) + need.toBuy);
+  return [...lines].map(([cloth, length]): Notion => ({ kind: 'thread', cloth, length }));
 }

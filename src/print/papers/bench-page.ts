@@ -26,7 +26,8 @@ function benchBlocks(input: PaperInput, height: number): Block[] {
   return [
     ...notesOf(gown.notes).map((line): Block => ({ kind: 'paragraph', text: line })),
     ...(settle === 0 ? [] : [{ kind: 'paragraph', bold: true, text: text.settle(settle) } as const]),
-    ...viewsBlock(input, { width: paper.width - 30, height }),
+    // With its train drawn up it stands overleaf, so that here it has room.
+    ...viewsBlock(input, { width: paper.width - 30, height }, 'first'),
     { kind: 'columns', columns: [[stationTable(input)], [goreTable(input)]] },
     {
       kind: 'paragraph',

@@ -12,14 +12,14 @@ const DOWN = (41.5 * Math.PI) / 180;
 const TIP = (53.865 * Math.PI) / 180;
 
 /** On paper, mm: the table's edge, how far away the tip lies, and how long the line is. */
-const EDGE: Point = { x: 42, y: 8 };
+const EDGE: Point = { x: 20, y: 8 };
 const CHORD = 24;
 const LINE = 34;
 const HEIGHT = 34;
 
 /** A strip of cloth pushed over the table's edge until its tip hangs 41.5° down. */
 export function bendingFigure(
-  names: { readonly overhang: string; readonly slope: string },
+  names: { readonly overhang: readonly string[]; readonly slope: string },
   width: number,
 ): Drawing {
   const along = (length: number, angle: number): Point => ({
@@ -35,7 +35,7 @@ export function bendingFigure(
     width,
     height: HEIGHT,
     marks: [
-      lineMark({ x: 4, y: EDGE.y + 0.6 }, { x: EDGE.x, y: EDGE.y + 0.6 }, TABLE),
+      lineMark({ x: 0, y: EDGE.y + 0.6 }, { x: EDGE.x, y: EDGE.y + 0.6 }, TABLE),
       lineMark({ x: EDGE.x, y: EDGE.y + 0.6 }, { x: EDGE.x, y: HEIGHT - 2 }, TABLE),
       lineMark(EDGE, end, SLOPE),
       {
@@ -44,7 +44,7 @@ export function bendingFigure(
         line: STRIP,
         runs: [
           [
-            { kind: 'line', from: { x: 12, y: EDGE.y }, to: EDGE },
+            { kind: 'line', from: { x: 8, y: EDGE.y }, to: EDGE },
             {
               kind: 'cubic',
               from: EDGE,
@@ -55,7 +55,9 @@ export function bendingFigure(
           ],
         ],
       },
-      textMark(names.overhang, { x: EDGE.x + CHORD * 0.7, y: EDGE.y + 2 }, TEXT),
+      ...names.overhang.map((line, i) =>
+        textMark(line, { x: EDGE.x + CHORD * 0.6, y: EDGE.y - 2 + 1.3 * i * TEXT }, TEXT),
+      ),
       textMark(names.slope, { x: end.x + 1.5, y: end.y + 1 }, TEXT),
     ],
   };

@@ -54,7 +54,8 @@ function pieceBlocks({ table, others }: SharedChalk, words: Words): Block[] {
           cornerTable(table.corners, words),
           { kind: 'paragraph', text: diagonalsText(table, words) },
         ],
-        [levelTable(table, table.levels, words)],
+        // A piece shallower than the first level has corners alone.
+        table.levels.length === 0 ? [] : [levelTable(table, table.levels, words)],
       ],
     },
     ...inPairs(table.stretches.map((stretch) => curveTables(stretch, words))),

@@ -42,7 +42,8 @@ function cuttingRow(cut: CutPiece, words: PaperInput['words']): string[] {
 
 /** `waist 1.5, sides 1.5, hem 1.5 + 2.0 rough`. */
 function allowanceText(cut: CutPiece, words: PaperInput['words']): string {
-  const { jobSheet: text, number } = words;
+  const { jobSheet: text } = words;
+  const number = (width: number) => (width === 0 ? '0' : words.number(width));
   const { frontEdge, backEdge } = cut.piece;
   const sides = [frontEdge, backEdge].filter((edge) => edge !== 'fold');
   const widths = sides.map((edge) => cut.allowances[edge] ?? 0);

@@ -67,14 +67,9 @@ function openingBlocks(input: PaperInput): Block[] {
         text: words.caution(kind, workroom.weight.inAll),
       }),
     ),
-    ...largerViews(input),
+    // What the bench page has no room for.
+    ...viewsBlock(input, { width: input.paper.width - 30, height: 110 }, 'others'),
     { kind: 'heading', level: 3, text: text.notes },
     { kind: 'lines', count: 3 },
   ];
-}
-
-/** Two rows of views stand small on the bench page. */
-function largerViews(input: PaperInput): Block[] {
-  const rows = input.views?.rows.filter((row) => row.length > 0) ?? [];
-  return rows.length < 2 ? [] : viewsBlock(input, { width: input.paper.width - 30, height: 130 });
 }

@@ -18,7 +18,12 @@ export function joinBlocks(input: PaperInput): Block[] {
   ];
 }
 
-export function joinRow({ words, workroom }: PaperInput, layer: string): string[] {
+/** The flounce that is a layer's hem: it has no other. */
+export function flounceAtHem({ flounces }: PaperInput['gown'], layer: string): string | undefined {
+  return flounces.find(({ sewnTo, aboveHem }) => sewnTo.name === layer && aboveHem === 0)?.name;
+}
+
+export function joinRow({ words, workroom, gown }: PaperInput, layer: string): string[] {
   const { jobSheet: text } = words;
   const group = workroom.waist.groups.find((own) => own.layers.includes(layer))?.layers ?? [layer];
   const others = (layers: readonly string[]): string[] => layers.filter((name) => name !== layer);
@@ -37,7 +42,7 @@ export function joinRow({ words, workroom }: PaperInput, layer: string): string[
     hem === undefined
       ? ''
       : hem.partner === undefined
-        ? words.finishes[hem.finish]
+        ? (flounceAtHem(gown, layer) ?? words.finishes[hem.finish])
         : text.baggedTo(hem.partner),
   ];
 }

@@ -81,9 +81,14 @@ export function goreTable({ words, measures, cutPieces, gown }: PaperInput): Tab
 /** Column of the bodice's edge in the gores' table. */
 const PANEL = 2;
 
-/** How many and how: on the fold, as a mirrored pair, single. */
+/** How many and how: on the fold, as a mirrored pair, single; on the bias. */
 export function howCut(piece: PaperInput['cutPieces'][number]['piece'], words: PaperInput['words']): string {
   const { jobSheet: text } = words;
-  if (piece.cut === 'on-fold') return text.cutOnFold;
-  return piece.cut === 'pair' ? text.cutPair : text.cutSingle(piece.side, piece.copies ?? 1);
+  const count =
+    piece.cut === 'on-fold'
+      ? text.cutOnFold
+      : piece.cut === 'pair'
+        ? text.cutPair
+        : text.cutSingle(piece.side, piece.copies ?? 1);
+  return piece.bias ? `${count}, ${text.cutOnTheBias}` : count;
 }

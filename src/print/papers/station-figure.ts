@@ -88,7 +88,9 @@ function bodyMarks(levels: LevelNames): Mark[] {
     path([bow(at(-5.6, 26), at(0, 29.5), at(5.6, 26))], OUTLINE),
     path([bow(at(-17, 57), at(0, 58.2), at(17, 57))], OUTLINE),
     path([bow(at(-6.8, LEVELS.hip), at(0, LEVELS.hip + 2.4), at(6.8, LEVELS.hip))], DASHED),
-    path([bow(at(-15.5, LEVELS.hoop), at(0, LEVELS.hoop + 2), at(15.5, LEVELS.hoop))], DASHED),
+    ...(levels.hoop === undefined
+      ? []
+      : [path([bow(at(-15.5, LEVELS.hoop), at(0, LEVELS.hoop + 2), at(15.5, LEVELS.hoop))], DASHED)]),
     lineMark(at(-20, LEVELS.floor), at(20, LEVELS.floor), DASHED),
     ...heel,
     ...girths,

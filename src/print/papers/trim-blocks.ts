@@ -1,5 +1,6 @@
 import type { EdgingOfGore } from '../../making/edging/edging-facts.ts';
 import type { Block } from '../page/page-blocks.ts';
+import { flounceAtHem } from './join-blocks.ts';
 import type { PaperInput } from './paper-input.ts';
 
 /** Hems, strips, edging, petticoat and bustle. */
@@ -16,7 +17,10 @@ export function trimBlocks(input: PaperInput): Block[] {
   ];
 }
 
-function hemTable({ words, workroom }: PaperInput): Block {
+/** Nobody sees less on a hem, mm. */
+const LEAST_EASE = 1;
+
+function hemTable({ words, workroom, gown }: PaperInput): Block {
   const { jobSheet: text, length, number } = words;
   return {
     kind: 'table',
@@ -24,12 +28,12 @@ function hemTable({ words, workroom }: PaperInput): Block {
     align: ['start', 'start', 'end', 'end', 'start'],
     rows: workroom.hems.map((hem) => [
       hem.layer,
-      words.finishes[hem.finish],
+      flounceAtHem(gown, hem.layer) ?? words.finishes[hem.finish],
       number(hem.length),
       number(hem.allowance),
       [
         hem.shorter > 0 ? text.shorter(length(hem.shorter)) : '',
-        hem.surplus === undefined
+        hem.surplus === undefined || hem.surplus.toEase < LEAST_EASE
           ? ''
           : text.toEase(length(hem.surplus.toEase), words.percent(hem.surplus.share)),
         hem.partner === undefined ? '' : text.baggedTo(hem.partner),
@@ -133,7 +137,11 @@ function walkingBlocks({ words, workroom }: PaperInput): Block[] {
   }
   if (rows.length === 0) return [];
   return [
-    { kind: 'heading', level: 2, text: words.jobSheet.walking },
+    {
+      kind: 'heading',
+      level: 2,
+      text: hoop === undefined ? words.jobSheet.walking : words.jobSheet.overHoop,
+    },
     { kind: 'table', heads: ['', ''], rows, shares: [2, 5] },
   ];
 }

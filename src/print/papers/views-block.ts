@@ -2,14 +2,22 @@ import type { Block } from '../page/page-blocks.ts';
 import type { PaperInput } from './paper-input.ts';
 import { type DrawnViews, viewsDrawing } from './views-drawing.ts';
 
+/** Which rows: as she walks in it, the others (its train drawn up), or all. */
+export type ViewsShown = 'first' | 'others' | 'all';
+
 /** The gown from all sides as it hangs. */
 export function viewsBlock(
   { words, views }: PaperInput,
   room: { readonly width: number; readonly height: number },
+  shown: ViewsShown = 'all',
 ): Block[] {
-  return views === undefined
+  if (views === undefined) return [];
+  const all = views.rows.filter((row) => row.length > 0);
+  const rows = shown === 'all' ? all : shown === 'first' ? all.slice(0, 1) : all.slice(1);
+  const drawn = { ...views, rows };
+  return rows.length === 0
     ? []
-    : [{ kind: 'figure', drawing: viewsDrawing(views, room), caption: viewsCaption(views, words) }];
+    : [{ kind: 'figure', drawing: viewsDrawing(drawn, room), caption: viewsCaption(drawn, words) }];
 }
 
 /** What is drawn, how its lines are to be read, and what is left out. */

@@ -40,7 +40,7 @@ const OPENING: LineStyle = { width: 0.9 };
 
 /** Type, and room between views, mm on paper. */
 const TEXT = 2.8;
-const GAP = 8;
+const GAP = 5;
 /** Cloth never nearer to a name than this. */
 const NAME = 2 * TEXT;
 /** Room for the train's length beside the view from above. */
