@@ -35,20 +35,8 @@ import type { CutPiece } from './draft/piece.ts';
 import { tierParts } from './draft/tiers.ts';
 import { wrapFindings } from './draft/wrap-findings.ts';
 import type { CutSet, DraftedGown } from './drafted-gown.ts';
-import { bindingParts } from './finishing/binding-parts.ts';
-import { edgeFacingParts } from './finishing/edge-facing-parts.ts';
-import { facingParts } from './finishing/facing-parts.ts';
-import {
-  edgeFacingTooDeep,
-  facingTooDeep,
-  kicksInFacing,
-  upperFacingTooDeep,
-  waistFacingTooDeep,
-} from './finishing/finishing-problems.ts';
-import { openingParts } from './finishing/opening-parts.ts';
-import { openingProblems } from './finishing/opening-problems.ts';
-import { upperFacings } from './finishing/upper-facings.ts';
-import { waistParts } from './finishing/waist-parts.ts';
+import { finishingParts } from './finishing/finishing-parts.ts';
+import { kicksInFacing } from './finishing/finishing-problems.ts';
 import { fitGown } from './fittings/fit-gown.ts';
 import { askedBodice, sewnToEdge, withHipOfBody } from './gown/above-waist-of-spec.ts';
 import type { Gown } from './gown/gown.ts';
@@ -146,23 +134,12 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...godetParts(gown, drafts),
     ...strapParts(gown.straps),
   ];
-  const facings = facingParts(drafts, capes, sewnOn, gown);
-  const upper = upperFacings(bodice);
-  const ofWaist = waistParts(gown, drafts.layers);
-  const ofEdges = edgeFacingParts(gown, drafts.layers);
-  const finishing = [
-    ...facings.parts,
-    ...('gore' in ofEdges ? [] : ofEdges),
-    ...('gore' in upper ? [] : upper),
-    ...('gore' in ofWaist ? [] : ofWaist),
-    ...openingParts(gown, drafts),
-    ...bindingParts(gown, drafts),
-  ];
+  const finishing = finishingParts(gown, drafts, { bodice, capes, sewnOn });
   const parts = [
     ...sewnOn,
     ...(bodice === undefined ? [] : bodiceParts(bodice)),
     ...capeParts(capes),
-    ...finishing,
+    ...finishing.parts,
   ];
   const layerMeasures = measureLayers(drafts, measures);
   const partMeasures = sewnOn.map((part) => ({ part, measures: measurePart(drafts, part) }));
@@ -178,11 +155,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
     ...trueOverPetticoat(gown, drafts.gown),
     ...trueOverBody(gown, drafts.gown),
     ...partFindings(gown, drafts, parts),
-    ...facings.tooDeep.map((found) => facingTooDeep(found, gown.units)),
-    ...('gore' in ofWaist ? [waistFacingTooDeep(gown.waist!, ofWaist, gown.units)] : []),
-    ...('gore' in ofEdges ? [edgeFacingTooDeep(ofEdges.facing, ofEdges, gown.units)] : []),
-    ...openingProblems(gown, drafts),
-    ...('gore' in upper ? [upperFacingTooDeep(gown.askedBodice!.facing!, upper.gore, gown.units)] : []),
+    ...finishing.diagnostics,
     ...foldedEdges(drafts.layers, parts).map((folded) => tooDeepForCurve(folded, gown.units)),
     ...kicksInFacing(gown),
     ...pleatFindings(gown, drafts.layers),
@@ -224,7 +197,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
       ...(bodice === undefined ? {} : { bodice: bodiceReport(bodice) }),
       ...(capes.length === 0 ? {} : { capes: capes.map(capeReport) }),
       parts: partMeasures.map(partReport),
-      finishing: finishing.map(finishingReport),
+      finishing: finishing.parts.map(finishingReport),
       ...(gown.pleats.length === 0 ? {} : { pleats: pleatReport(gown, drafts.layers) }),
       overskirts: overskirts.map((overskirt) => overskirt.report),
       fittings: fitted.traces.map(fittingReport),

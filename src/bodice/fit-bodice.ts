@@ -1,11 +1,12 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { isSameOutline } from '../draft/same-outline.ts';
 import * as problems from '../fittings/fitting-problems.ts';
+import { isForBoth } from '../fittings/resolve-fitting.ts';
 import type { AskedBodice, BodiceFitting } from '../gown/above-waist.ts';
 import { type BodiceDraft, piecesOf } from './draft-bodice.ts';
 import { fitHalf, type HalfFitted } from './fit-half.ts';
 import { measureBodice } from './measure-bodice.ts';
-import { type HalfTakes, halfTakes, isForBoth, nothingPinned, pinnedFaults } from './pinned-bodice.ts';
+import { type HalfTakes, halfTakes, nothingPinned, pinnedFaults } from './pinned-bodice.ts';
 
 /** What one fitting did to the panels; mm, before and after, all round. */
 export interface BodiceTrace {

@@ -117,8 +117,3 @@ export function pinnedFaults(fitting: BodiceFitting): Diagnostic[] {
     ),
   ];
 }
-
-/** Whether nothing of a fitting was pinned on one side only. */
-export function isForBoth({ side, seams = [] }: BodiceFitting): boolean {
-  return side === undefined && seams.every((seam) => (seam.side ?? 'both') === 'both');
-}

@@ -3,7 +3,7 @@ import type { Edge } from '../geometry/edge.ts';
 import { pointOnRun, positionWhere, type RunPosition } from '../geometry/run-position.ts';
 import { CHALK_AGREES } from '../geometry/tolerances.ts';
 import type { ChalkCorner, ChalkPoint, ChalkStretch } from './chalk.ts';
-import { chalkSpans, isSide, type Span } from './chalk-spans.ts';
+import { type ChalkSpan, chalkSpans, isSide } from './chalk-spans.ts';
 
 /** Where the figures are measured from: the grain line's x and the top's y in the piece's own coordinates. mm. */
 export interface ChalkAxes {
@@ -53,7 +53,7 @@ interface Marked {
 }
 
 /** Points where a side crosses the levels; between two of them more levels while the side bends too much. */
-function levelPoints(span: Span, from: ChalkCorner, to: ChalkCorner, axes: ChalkAxes): ChalkPoint[] {
+function levelPoints(span: ChalkSpan, from: ChalkCorner, to: ChalkCorner, axes: ChalkAxes): ChalkPoint[] {
   const downOf = (point: Point): number => point.y - axes.y;
   const ends = [downOf(pointOnRun(span.curves, 0)), downOf(pointOnRun(span.curves, span.curves.length))];
   const [top, bottom] = [Math.min(...ends), Math.max(...ends)];
@@ -78,7 +78,7 @@ function levelPoints(span: Span, from: ChalkCorner, to: ChalkCorner, axes: Chalk
 }
 
 /** Ordinates from the chord, every level's distance along it and at its deepest place; more while it bends too much. */
-function ordinates(span: Span, from: ChalkCorner, to: ChalkCorner, axes: ChalkAxes): ChalkPoint[] {
+function ordinates(span: ChalkSpan, from: ChalkCorner, to: ChalkCorner, axes: ChalkAxes): ChalkPoint[] {
   const { origin, direction, outward, length } = chordOf(from, to);
   const measured = (point: Point, axis: Point): number =>
     (point.x - axes.x - origin.x) * axis.x + (point.y - axes.y - origin.y) * axis.y;

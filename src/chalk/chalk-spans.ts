@@ -7,7 +7,7 @@ import { pointOnRun, tangentOnRun } from '../geometry/run-position.ts';
 import { partOf } from '../geometry/split.ts';
 
 /** A smooth stretch of one edge, to be chalked between its two ends. */
-export interface Span {
+export interface ChalkSpan {
   readonly edge: string;
   readonly curves: readonly Curve[];
 }
@@ -25,7 +25,7 @@ const SHORTEST = 0.25;
 const MOST_SLANT = (55 * Math.PI) / 180;
 
 /** Cuts an outline's edges at their corners, and long bends in halves. */
-export function chalkSpans(edges: readonly Edge[], sides: readonly string[]): Span[] {
+export function chalkSpans(edges: readonly Edge[], sides: readonly string[]): ChalkSpan[] {
   return edges.flatMap((edge) =>
     smoothParts(edge.curves)
       .filter((curves) => lengthOfRun(curves) >= SHORTEST)
@@ -37,7 +37,7 @@ export function chalkSpans(edges: readonly Edge[], sides: readonly string[]): Sp
 }
 
 /** Whether a span runs down or up the cloth all the way, so that each level crosses it once and at a clear angle. */
-export function isSide(span: Span): boolean {
+export function isSide(span: ChalkSpan): boolean {
   const directions = samples(span).map((at) => tangentOnRun(span.curves, at).y);
   const least = Math.cos(MOST_SLANT);
   return directions.every((down) => down >= least) || directions.every((down) => down <= -least);
@@ -60,7 +60,7 @@ function turnBetween(before: Curve, after: Curve): number {
 }
 
 /** Halves a span until it keeps within `MOST_TURN` of its chord's direction all along. */
-function unbent(span: Span): Span[] {
+function unbent(span: ChalkSpan): ChalkSpan[] {
   const start = pointOnRun(span.curves, 0);
   const chord = subtract(pointOnRun(span.curves, span.curves.length), start);
   const straightEnough = samples(span).every(
@@ -69,7 +69,7 @@ function unbent(span: Span): Span[] {
   return straightEnough ? [span] : halves(span).flatMap(unbent);
 }
 
-function halves(span: Span): [Span, Span] {
+function halves(span: ChalkSpan): [ChalkSpan, ChalkSpan] {
   if (span.curves.length > 1) {
     const middle = Math.floor(span.curves.length / 2);
     return [
@@ -86,7 +86,7 @@ function halves(span: Span): [Span, Span] {
 
 const SAMPLES_PER_CURVE = 12;
 
-function samples(span: Span): number[] {
+function samples(span: ChalkSpan): number[] {
   const count = span.curves.length * SAMPLES_PER_CURVE;
   // Just inside each curve's ends, where a join of two curves has one direction.
   return Array.from({ length: count + 1 }, (_, i) => {

@@ -25,7 +25,15 @@ export function acrossFrame(frame: GoreFrame, profile: Profile, from: number, to
     integrateAlong(profile, (at) => 1 / frame.widthAt(profile.valueAt(at)), from, way);
   // One where the widths have settled on the way; over a shaped gore the edge's own length decides, not its widths.
   const whole = passed(to);
-  const fractionAt = (way: number): number => passed(way) / whole;
+  // A fit asks for the same places again: for the point and for the slope there, and for both halves of a stretch.
+  const fractions = new Map<number, number>();
+  const fractionAt = (way: number): number => {
+    const known = fractions.get(way);
+    if (known !== undefined) return known;
+    const fraction = passed(way) / whole;
+    fractions.set(way, fraction);
+    return fraction;
+  };
   const between = (start: number, end: number): FittedLine => ({
     pointAt: (way: number): Point => frame.pointAt(profile.valueAt(way), way === to ? 1 : fractionAt(way)),
     derivativeAt: (way: number): Point => {

@@ -5,18 +5,18 @@ import { integrate } from '../geometry/integrate.ts';
  * A level line: leaves the axis squarely at (0, `from`), and its direction turns by `turn`·τ + `bulge`·τ(1 − τ) over
  * its length. A circle where `bulge` is 0.
  */
-export interface Level {
+export interface GoreLevel {
   readonly from: number;
   readonly length: number;
   readonly turn: number;
   readonly bulge: number;
 }
 
-export function levelAngle(level: Pick<Level, 'turn' | 'bulge'>, part: number): number {
+export function levelAngle(level: Pick<GoreLevel, 'turn' | 'bulge'>, part: number): number {
   return level.turn * part + level.bulge * part * (1 - part);
 }
 
-export function levelPoint(level: Level, part: number): Point {
+export function levelPoint(level: GoreLevel, part: number): Point {
   const x = integrate((at) => Math.cos(levelAngle(level, at)), 0, part, 1);
   const rise = integrate((at) => Math.sin(levelAngle(level, at)), 0, part, 1);
   return { x: level.length * x, y: level.from - level.length * rise };
@@ -26,7 +26,7 @@ export function levelPoint(level: Level, part: number): Point {
  * The level that meets the seam squarely at `end`, where the seam runs at angle `turn`: from a place on the axis, or
  * from wherever the circle begins.
  */
-export function levelTo(from: number | undefined, end: Point, turn: number): Level {
+export function levelTo(from: number | undefined, end: Point, turn: number): GoreLevel {
   const bulge = from === undefined ? 0 : bulgeFor(turn, (from - end.y) / end.x, 0);
   const { across, rise } = levelReach({ turn, bulge });
   const length = end.x / across;
@@ -54,7 +54,7 @@ const WEIGHTS = [0.362683783378362, 0.3137066458778873, 0.2223810344533745, 0.10
 );
 
 /** How far a level of length 1 reaches across and rises, and how they change with its bulge and its turn. */
-export function levelReach(level: Pick<Level, 'turn' | 'bulge'>): {
+export function levelReach(level: Pick<GoreLevel, 'turn' | 'bulge'>): {
   readonly across: number;
   readonly rise: number;
   readonly acrossBy: number;

@@ -2,7 +2,7 @@ import type { Cubic, Curve, Point } from '../geometry/curve.ts';
 import { pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { fitCubics } from '../geometry/fit-cubics.ts';
 import { FIT, SEAM_FIT } from '../geometry/tolerances.ts';
-import { type Level, levelAngle, levelPoint, levelTo } from './gore-level.ts';
+import { type GoreLevel, levelAngle, levelPoint, levelTo } from './gore-level.ts';
 import { type Axis, type SeamPlace, seamPlaces } from './seam-places.ts';
 import type { WidthDown } from './width-down.ts';
 
@@ -29,8 +29,8 @@ export function halfGore(width: WidthDown, length: number, axis: Axis): HalfGore
   const pieces = smoothSeam(seam);
   const place = placesOn(seam, pieces);
   // One place is asked for its point, its direction and its movement in turn.
-  let last: (Level & { readonly s: number }) | undefined;
-  const levelOf = (s: number): Level => {
+  let last: (GoreLevel & { readonly s: number }) | undefined;
+  const levelOf = (s: number): GoreLevel => {
     if (last?.s === s) return last;
     const { piece, t } = place(s);
     const end = pointAt(piece, t);

@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { BodiceFitting } from '../gown/above-waist.ts';
 import { runsRound } from '../gown/lines.ts';
 import type { Fitting } from '../gown/sections.ts';
 import type { Side } from '../gown/station.ts';
@@ -32,7 +33,7 @@ function isSame(a: Diagnostic, b: Diagnostic): boolean {
 }
 
 /** Whether nothing of a fitting was pinned on one side only. */
-export function isForBoth({ side, seams = [] }: Fitting): boolean {
+export function isForBoth({ side, seams = [] }: Fitting | BodiceFitting): boolean {
   return side === undefined && seams.every((seam) => (seam.side ?? 'both') === 'both');
 }
 

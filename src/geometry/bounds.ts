@@ -26,6 +26,27 @@ export function boundsOfCurves(curves: readonly Curve[]): Box {
   return { left, top, right, bottom };
 }
 
+/** A box that a curve does not leave, mm, found without looking for its extremes: that of its control points, or of its whole circle. */
+export function roughBoundsOf(curve: Curve): Box {
+  if (curve.kind === 'arc') {
+    const { centre, radius } = curve;
+    return {
+      left: centre.x - radius,
+      top: centre.y - radius,
+      right: centre.x + radius,
+      bottom: centre.y + radius,
+    };
+  }
+  const { from, to } = curve;
+  const [a, b] = curve.kind === 'line' ? [from, to] : [curve.control1, curve.control2];
+  return {
+    left: Math.min(from.x, a.x, b.x, to.x),
+    top: Math.min(from.y, a.y, b.y, to.y),
+    right: Math.max(from.x, a.x, b.x, to.x),
+    bottom: Math.max(from.y, a.y, b.y, to.y),
+  };
+}
+
 /** Ends, and every point where a curve runs along an axis. */
 export function extremesOf(curve: Curve): Point[] {
   const points = [startOf(curve), endOf(curve)];

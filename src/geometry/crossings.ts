@@ -1,3 +1,4 @@
+import { roughBoundsOf } from './bounds.ts';
 import type { Curve, Point } from './curve.ts';
 import { derivativeAt, pointAt } from './evaluate.ts';
 import { flattened } from './flatten.ts';
@@ -20,14 +21,15 @@ const SEARCH = 0.05;
  * beyond the end of a curve is no crossing of it, and is found on the curve that follows.
  */
 export function crossingsOf(a: Curve, b: Curve): Crossing[] {
+  if (areApart(a, b)) return [];
   const left = flattened(a, SEARCH);
   const right = flattened(b, SEARCH);
+  const slacks = right.slice(1).map((end, j) => BEYOND / distance(right[j]!, end));
   const found: Crossing[] = [];
   for (let i = 1; i < left.length; i++) {
     const slackOfA = BEYOND / distance(left[i - 1]!, left[i]!);
     for (let j = 1; j < right.length; j++) {
-      const slackOfB = BEYOND / distance(right[j - 1]!, right[j]!);
-      const hit = chordsCross(left[i - 1]!, left[i]!, right[j - 1]!, right[j]!, slackOfA, slackOfB);
+      const hit = chordsCross(left[i - 1]!, left[i]!, right[j - 1]!, right[j]!, slackOfA, slacks[j - 1]!);
       if (hit === undefined) continue;
       const t = (i - 1 + hit[0]) / (left.length - 1);
       const u = (j - 1 + hit[1]) / (right.length - 1);
@@ -36,6 +38,18 @@ export function crossingsOf(a: Curve, b: Curve): Crossing[] {
     }
   }
   return found;
+}
+
+/** Whether no point of one curve can be a point of the other: what encloses them does not meet. */
+function areApart(a: Curve, b: Curve): boolean {
+  const one = roughBoundsOf(a);
+  const other = roughBoundsOf(b);
+  return (
+    one.right + JOIN < other.left ||
+    other.right + JOIN < one.left ||
+    one.bottom + JOIN < other.top ||
+    other.bottom + JOIN < one.top
+  );
 }
 
 /** How far beyond its ends a chord still counts, mm: a chord height, drawn out by curves that cross at a slant. */
@@ -56,15 +70,19 @@ export function chordsCross(
   slackOfFirst = 0,
   slackOfSecond = 0,
 ): [number, number] | undefined {
-  const ab = subtract(b, a);
-  const cd = subtract(d, c);
-  const area = cross(ab, cd);
+  // Written out, as outlines ask it for every two of their chords.
+  const abX = b.x - a.x;
+  const abY = b.y - a.y;
+  const cdX = d.x - c.x;
+  const cdY = d.y - c.y;
+  const area = abX * cdY - abY * cdX;
   if (area === 0) return undefined;
-  const ac = subtract(c, a);
-  const t = cross(ac, cd) / area;
-  const u = cross(ac, ab) / area;
-  const isWithin = (at: number, slack: number): boolean => at >= -slack && at <= 1 + slack;
-  return isWithin(t, slackOfFirst) && isWithin(u, slackOfSecond) ? [t, u] : undefined;
+  const acX = c.x - a.x;
+  const acY = c.y - a.y;
+  const t = (acX * cdY - acY * cdX) / area;
+  if (!(t >= -slackOfFirst && t <= 1 + slackOfFirst)) return undefined;
+  const u = (acX * abY - acY * abX) / area;
+  return u >= -slackOfSecond && u <= 1 + slackOfSecond ? [t, u] : undefined;
 }
 
 /** Undefined where it settles nowhere, or beyond the end of a curve. */

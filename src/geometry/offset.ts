@@ -1,7 +1,7 @@
-import type { Curve } from './curve.ts';
-import { curvatureAt, derivativeAt, pointAt, tangentAt } from './evaluate.ts';
+import type { Cubic, Curve } from './curve.ts';
+import { curvatureAt, derivativeAt, pointAt, secondDerivativeAt, tangentAt } from './evaluate.ts';
 import { fitCubics } from './fit-cubics.ts';
-import { along, leftOf, scaled } from './point.ts';
+import { along, dot, leftOf, scaled, subtract } from './point.ts';
 import { partOf } from './split.ts';
 
 /**
@@ -40,7 +40,29 @@ export function offsetCurve(curve: Curve, distance: number, tolerance: number): 
 /** True where a curve moved to its left by `distance` would run backwards somewhere: 1 + κd comes to nothing. */
 export function bendsTighterThan(curve: Curve, distance: number): boolean {
   if (curve.kind === 'line' || distance === 0) return false;
+  if (curve.kind === 'cubic' && mostBend(curve) * Math.abs(distance) < SURELY) return false;
   return placesOn(curve).some((t) => foldsAt(curve, distance, t));
+}
+
+/** A bend, as a share of the one that folds, up to which no look at a cubic finds a fold, rounding included. */
+const SURELY = 0.9;
+
+/**
+ * What no bend of a cubic exceeds, 1/mm: the most of its second derivative, which lies at an end, by the square of the
+ * least of its first, which is no less than the least step of its control points along the chord.
+ */
+function mostBend(cubic: Cubic): number {
+  const { from, control1, control2, to } = cubic;
+  const chord = subtract(to, from);
+  const least = Math.min(
+    dot(subtract(control1, from), chord),
+    dot(subtract(control2, control1), chord),
+    dot(subtract(to, control2), chord),
+  );
+  if (least <= 0) return Infinity;
+  const [atStart, atEnd] = [secondDerivativeAt(cubic, 0), secondDerivativeAt(cubic, 1)];
+  const bend = Math.max(dot(atStart, atStart), dot(atEnd, atEnd));
+  return (Math.sqrt(bend) * dot(chord, chord)) / (9 * least * least);
 }
 
 /** The stretches of a curve that can be moved to its left by `distance` without running backwards, in order. */

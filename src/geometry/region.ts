@@ -11,7 +11,12 @@ export interface Region {
   readonly corners: Float64Array;
   /** Index of the edge that the chord from corner i to corner i + 1 belongs to. */
   readonly edgeOf: readonly number[];
+  /** The least and the greatest y of every `STRETCH` chords, by turns. */
+  readonly reaches: Float64Array;
 }
+
+/** Chords whose reach is known together: about the root of how many an outline has. */
+const STRETCH = 16;
 
 /** Where a point lies in a region. */
 export interface Depth {
@@ -36,7 +41,20 @@ export function regionOf(
     }
   }
   corners.push(corners[0]!, corners[1]!);
-  return { corners: Float64Array.from(corners), edgeOf };
+  return { corners: Float64Array.from(corners), edgeOf, reaches: reachesOf(corners) };
+}
+
+function reachesOf(corners: readonly number[]): Float64Array {
+  const reaches: number[] = [];
+  for (let from = 1; from + 2 < corners.length; from += 2 * STRETCH) {
+    let [least, most] = [Infinity, -Infinity];
+    for (let i = from; i <= from + 2 * STRETCH && i < corners.length; i += 2) {
+      least = Math.min(least, corners[i]!);
+      most = Math.max(most, corners[i]!);
+    }
+    reaches.push(least, most);
+  }
+  return Float64Array.from(reaches);
 }
 
 /** How deep a point lies inside. On the outline itself the direction points inwards of a clockwise outline. */
@@ -79,15 +97,19 @@ export function depthIn(region: Region, x: number, y: number): Depth {
   };
 }
 
-/** Whether a point lies inside: what `depthIn` finds too, at a quarter of the work. */
-export function isInside({ corners }: Region, x: number, y: number): boolean {
+/** Whether a point lies inside: what `depthIn` finds too, at a fraction of the work. */
+export function isInside({ corners, reaches }: Region, x: number, y: number): boolean {
   let inside = false;
-  for (let i = 0; i + 3 < corners.length; i += 2) {
-    const ay = corners[i + 1]!;
-    const by = corners[i + 3]!;
-    if (ay > y === by > y) continue;
-    const ax = corners[i]!;
-    if (x < ax + ((y - ay) / (by - ay)) * (corners[i + 2]! - ax)) inside = !inside;
+  for (let stretch = 0; stretch < reaches.length; stretch += 2) {
+    if (reaches[stretch]! > y || reaches[stretch + 1]! <= y) continue;
+    const from = stretch * STRETCH;
+    for (let i = from; i < from + 2 * STRETCH && i + 3 < corners.length; i += 2) {
+      const ay = corners[i + 1]!;
+      const by = corners[i + 3]!;
+      if (ay > y === by > y) continue;
+      const ax = corners[i]!;
+      if (x < ax + ((y - ay) / (by - ay)) * (corners[i + 2]! - ax)) inside = !inside;
+    }
   }
   return inside;
 }

@@ -91,7 +91,7 @@ export interface LayerSeam {
 
 export function skirtOf(gown: Gown, { gown: draft, layers }: LayerDrafts): Skirt {
   const every = (): boolean => true;
-  const stations = stationsOf(gown, draft);
+  const stations = skirtStations(gown, draft);
   return {
     waist: waistAllRound(draft, every),
     hem: edgeAllRound(draft, 'hem') + addedToHem(gown, layers),
@@ -130,7 +130,7 @@ export function sweepAt(draft: GownDraft, depths: readonly number[]): number {
   );
 }
 
-function stationsOf({ measuring }: Gown, draft: GownDraft): SkirtStation[] {
+function skirtStations({ measuring }: Gown, draft: GownDraft): SkirtStation[] {
   const floors = floorLengths(measuring.offFloor, draft, () => withoutTrain(draft));
   return stationsOnce(draft.gown).map((station, i) => ({
     station,

@@ -57,13 +57,22 @@ function hasWords(text: string): boolean {
   return /(^|[^\w.-])[a-z]{2,}[,;:]? [a-z]{2,}\b/.test(plain);
 }
 
+/** Whether any quotation mark is followed by words: only such files are read whole, which takes long. */
+function mayHaveWords(code: string): boolean {
+  const plain = code.replace(/\/\*[\s\S]*?\*\//g, '').replace(/^\s*\/\/.*$/gm, '');
+  return /['"`][^'"`]*[a-z]{2,}[,;:]? [a-z]{2,}/.test(plain.replace(/^import .*$/gm, ''));
+}
+
 describe('only rooms of words have words', () => {
   it('in every other file there are none', () => {
-    const found = files.flatMap((path) =>
-      textsIn(readFileSync(join(SOURCE, path), 'utf8'))
-        .filter(hasWords)
-        .map((text) => `${path}: ${text}`),
-    );
+    const found = files
+      .map((path) => ({ path, code: readFileSync(join(SOURCE, path), 'utf8') }))
+      .filter(({ code }) => mayHaveWords(code))
+      .flatMap(({ path, code }) =>
+        textsIn(code)
+          .filter(hasWords)
+          .map((text) => `${path}: ${text}`),
+      );
     expect(found).toEqual([]);
     expect(files.length).toBeGreaterThan(300);
   });
