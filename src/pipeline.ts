@@ -44,6 +44,7 @@ import { gownOfSpec } from './gown/gown-of-spec.ts';
 import type { ReadBase } from './gown-file/based-on.ts';
 import { readSpec } from './gown-file/read-spec.ts';
 import type { Spec } from './gown-file/spec.ts';
+import { bustleMarked } from './making/bustle/bustle-marks.ts';
 import { bodiceReport, capeReport } from './report/bodice-report.ts';
 import { finishingReport } from './report/finishing-report.ts';
 import { fittingReport } from './report/fitting-report.ts';
@@ -173,7 +174,9 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
   let facts: DraftFacts | undefined;
   // Of a gown with errors nothing is cut, and its lines may be past drawing.
   const isWrong = diagnostics.some(({ level }) => level === 'error');
-  const own = isWrong ? undefined : cutPieces(gown, drafts.layers, parts, stonesMarked(gown, drafts));
+  const own = isWrong
+    ? undefined
+    : cutPieces(gown, drafts.layers, parts, stonesMarked(gown, drafts), bustleMarked(gown, drafts));
   diagnostics.push(...crossedOutlines(gown, own ?? []).map(outlineCrosses));
   let pieces: readonly CutPiece[] | undefined;
   const cut: CutSet = {

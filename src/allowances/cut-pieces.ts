@@ -4,7 +4,7 @@ import { NOTCH_AT as GODET_NOTCH } from '../draft/godets.ts';
 import { withKicks } from '../draft/kick-extension.ts';
 import { onBias } from '../draft/on-bias.ts';
 import type { Part } from '../draft/part.ts';
-import { type CutPiece, linesOf, type Piece, type StonesMarked } from '../draft/piece.ts';
+import { type BustleMarked, type CutPiece, linesOf, type Piece, type StonesMarked } from '../draft/piece.ts';
 import type { PieceRemark } from '../draft/piece-remark.ts';
 import { beyondWrap, runOn } from '../draft/wrapped.ts';
 import type { Point } from '../geometry/curve.ts';
@@ -17,6 +17,7 @@ import { hasGore, type Layer } from '../gown/layer.ts';
 import type { GownLines } from '../gown/lines.ts';
 import { goresOnce } from '../gown/lines.ts';
 import { type AllowancePlan, allowancePlan, partPlan } from './allowance-plan.ts';
+import { bustleMarks, bustleRemarks } from './bustle-points.ts';
 import { cutOutline } from './cut-outline.ts';
 import { facingMarks } from './facing-marks.ts';
 import { fullnessRemarks, quarterNotches } from './fullness-marks.ts';
@@ -40,13 +41,14 @@ export function cutPieces(
   layers: readonly LayerDraft[],
   parts: readonly Part[] = [],
   stonesOn: StonesOn = () => [],
+  bustleOn: BustleOn = () => [],
 ): CutPiece[] {
   const alike = new Map<string, Blank[]>();
   const drafts = [...new Set(layers.map(({ draft }) => draft))];
   const notches = new Map(drafts.map((draft) => [draft, distancesBySeam(gown, draft)]));
   const marked = ({ draft }: LayerDraft) => notches.get(draft)!;
   const own = parts.map((part) => partBlank({ ...part, notches: facingMarks(part, layers, marked) }));
-  for (const blank of [...goreBlanks(gown, layers, notches, stonesOn), ...own]) {
+  for (const blank of [...goreBlanks(gown, layers, notches, stonesOn, bustleOn), ...own]) {
     const same = alike.get(blank.key);
     if (same === undefined) alike.set(blank.key, [blank]);
     else same.push(blank);
@@ -56,6 +58,7 @@ export function cutPieces(
 
 /** What is set on a piece of a layer: `gore` is its place among the draft's pieces. */
 export type StonesOn = (layer: Layer, piece: Piece, gore: number) => readonly StonesMarked[];
+export type BustleOn = (layer: Layer, piece: Piece, gore: number) => readonly BustleMarked[];
 
 /** @throws RangeError for a piece at no real place: sheets and lays would be looked for without end */
 function drawable(cut: CutPiece): CutPiece {
@@ -80,6 +83,7 @@ interface Blank {
   readonly remarks: readonly PieceRemark[];
   readonly marks?: CutPiece['marks'];
   readonly stones?: readonly StonesMarked[];
+  readonly bustle?: readonly BustleMarked[];
   readonly folds: readonly PleatFold[];
   /** Pieces of the same key have the same outline. */
   readonly key: string;
@@ -91,6 +95,7 @@ function goreBlanks(
   layers: readonly LayerDraft[],
   notches: ReadonlyMap<GownDraft, ReadonlyMap<string, readonly number[]>>,
   stonesOn: StonesOn,
+  bustleOn: BustleOn,
 ): Blank[] {
   const { pleats } = gown;
   const drafts = [...new Set(layers.map(({ draft }) => draft))];
@@ -122,6 +127,7 @@ function goreBlanks(
             ],
             marks: [...marks, ...tuckLines(piece, layer), ...wrapMarks(gown, beyond)],
             stones: stonesOn(layer, plain, own),
+            bustle: bustleOn(layer, plain, own),
             folds,
             key: JSON.stringify([
               index,
@@ -170,7 +176,8 @@ function cutPiece(same: readonly Blank[]): CutPiece {
   const blank = same[0]!;
   const layers = same.map(({ layer }) => layer.name);
   const stones = same.flatMap((one) => one.stones ?? []);
-  const remarks = [...blank.remarks, ...stoneRemarks(stones)];
+  const bustle = same.flatMap((one) => one.bustle ?? []);
+  const remarks = [...blank.remarks, ...stoneRemarks(stones), ...bustleRemarks(bustle)];
   const { plan, full } = blank;
   const piece: Piece = { ...blank.piece, layers };
   const top = piece.edges[0]!.name;
@@ -189,6 +196,7 @@ function cutPiece(same: readonly Blank[]): CutPiece {
       ...(full?.rule.by === 'pleats' ? pleatMarks(piece, full) : []),
       ...(darted?.marks ?? []),
       ...(blank.marks ?? []),
+      ...bustleMarks(bustle),
     ],
     allowances: plan.widths,
     roughCut: plan.roughCut,

@@ -1,7 +1,7 @@
 import type { PlainKind } from './part-kind.ts';
 
 /** What the maker does with a piece beside its lines. mm; names and figures alone: pieces go to other threads. */
-export type PieceRemark = PlainKind | PartRemark | TopRemark | FoldRemark | StonesRemark;
+export type PieceRemark = PlainKind | PartRemark | TopRemark | FoldRemark | StonesRemark | BustleRemark;
 
 type PartRemark =
   | { readonly kind: 'godet'; readonly seam: string; readonly from: number }
@@ -54,6 +54,15 @@ interface StonesRemark {
   readonly kind: 'stones-marked';
   readonly layer: string;
   readonly names: readonly string[];
+}
+
+/** A point of the bustle: a share of the gore's width, and mm below the waist seam. */
+interface BustleRemark {
+  readonly kind: 'bustle';
+  readonly layer: string;
+  readonly across: number;
+  readonly anchor: number;
+  readonly pickUp: number;
 }
 
 type FoldRemark =

@@ -70,6 +70,17 @@ export interface StonesMarked {
   readonly runs: readonly (readonly Curve[])[];
 }
 
+/** A point of the bustle on the piece that carries it, of one layer. mm below the waist edge. */
+export interface BustleMarked {
+  readonly layer: string;
+  /** Share of the gore's width, 0 … 1. */
+  readonly across: number;
+  readonly anchor: number;
+  readonly pickUp: number;
+  /** Where both lie on the piece. */
+  readonly at: readonly [anchor: Point, pickUp: Point];
+}
+
 /** A seam-line outline with allowances: what is cut. */
 export interface CutPiece {
   readonly piece: Piece;

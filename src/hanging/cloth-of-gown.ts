@@ -83,6 +83,8 @@ export interface HungSeam {
   readonly column: number;
   /** Below the sewn edge, mm: a godet's second seam begins at its point. */
   readonly from?: number;
+  /** The cloth runs on here in one: a station, and no seam. */
+  readonly onFold?: boolean;
 }
 
 /** Height of the level waist above the floor where nobody measured it, in bare feet: 168 tall (from memory). */
@@ -155,8 +157,14 @@ function seamsOf({ draft, godets }: GownToHang, placed: readonly PlacedPanel[]):
       station,
       column,
       ...(i > 0 && point !== undefined && { from: point }),
+      ...(isOnFold(draft.gown, station) && { onFold: true }),
     }));
   });
+}
+
+function isOnFold({ gores, stations }: GownDraft['gown'], station: number): boolean {
+  if (station === 0) return gores[0]?.fold === 'front';
+  return station === stations.length - 1 && gores[gores.length - 1]?.fold === 'back';
 }
 
 /** Part of the cloth's girth that she fills at most: a skirt that is too tight is shown as if it went on. */
@@ -180,6 +188,8 @@ function easedIn(closeness: number, below: number): number {
 
 /** How far a waist leans from front to back or side to side, mm. From memory. */
 const LEVEL_WITHIN = 30;
+/** A station that is lower than the highest by more than this is no floor but a hem set by hand, mm. */
+const SET_BY_HAND = 80;
 
 /** She as she stands, the edge of the bodice on her, and what the skirt hangs over. */
 interface Standing {
@@ -193,8 +203,8 @@ const ROUNDS = 6;
 
 /** She stands so high that at every station a tape from the bodice's edge reaches the floor in what was measured. */
 function standing(gown: GownToHang, partOfStation: readonly number[], length: number): Standing {
-  const { draft, floors, heel } = gown;
-  const usual = USUAL_WAIST_HEIGHT + heel;
+  const { draft, floors, heel, waist } = gown;
+  const usual = usualWaistHeight(waist) + heel;
   let heights = levelled(
     draft.gown.stations.map(({ drop }, i) => (floors[i] === undefined ? undefined : drop + floors[i]!)),
     usual,
@@ -255,12 +265,21 @@ function beyondEdge(worn: Figure): WornBeyond {
     outwards(worn, Math.max(0, height), outX, outY) - Math.sqrt(x * x + y * y);
 }
 
+/**
+ * A waist of a child's size stands as high as a child's: 104 cm tall with 53, 128 with 59 (EN 13402-3, from memory), the
+ * waist at 0.6 of that (from memory).
+ */
+function usualWaistHeight(waist: number): number {
+  return waist < CHILDS_WAIST ? 0.6 * (1040 + 4 * (waist - 530)) : USUAL_WAIST_HEIGHT;
+}
+
+const CHILDS_WAIST = 590;
+
 /** Heights of a waist that leans no more than waists do; where nothing is known, as high as the nearest station or as usual. */
 function levelled(known: readonly (number | undefined)[], usual: number): number[] {
   const highest = Math.max(...known.map((height) => height ?? 0));
   return known.map((height, i) => {
-    // A station far lower is no floor but a hem set by hand.
-    if (height !== undefined) return Math.max(height, highest - LEVEL_WITHIN);
+    if (height !== undefined) return height < highest - SET_BY_HAND ? highest - LEVEL_WITHIN : height;
     const nearest = known
       .map((other, k) => ({ other, apart: Math.abs(k - i) }))
       .filter(({ other }) => other !== undefined)

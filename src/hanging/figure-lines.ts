@@ -47,15 +47,14 @@ const INNER_ARM = [
   [0.18, 0.49],
   [0.205, 0.425],
 ] as const;
-/** Outside and inside of a leg. */
+/** Outside and inside of a leg, to the ankle. */
 const LEG = [
   [0.098, 0.5],
   [0.085, 0.38],
   [0.071, 0.285],
   [0.076, 0.215],
   [0.06, 0.11],
-  [0.053, 0.05],
-  [0.07, 0.004],
+  [0.053, 0.045],
 ] as const;
 const INNER_LEG = [
   [0.004, 0.47],
@@ -63,9 +62,48 @@ const INNER_LEG = [
   [0.017, 0.285],
   [0.012, 0.215],
   [0.026, 0.11],
-  [0.032, 0.05],
-  [0.028, 0.004],
+  [0.032, 0.045],
 ] as const;
+/** Her toes from the front, from outside to inside: above the floor, whatever the heel. */
+const TOES = [
+  [0.064, 0.012],
+  [0.058, 0.001],
+  [0.036, 0.001],
+  [0.03, 0.012],
+] as const;
+/** From the side, forwards positive: shin and calf, to the ankle. */
+const SHIN = [
+  [0.056, 0.48],
+  [0.046, 0.38],
+  [0.032, 0.295],
+  [0.03, 0.26],
+  [0.022, 0.15],
+  [0.012, 0.06],
+] as const;
+const CALF = [
+  [-0.062, 0.48],
+  [-0.04, 0.36],
+  [-0.03, 0.29],
+  [-0.048, 0.21],
+  [-0.036, 0.12],
+  [-0.026, 0.05],
+] as const;
+/** Over the instep to the toes and back under the ball of the foot, above the floor; the seat of the heel stands on the shoe's. */
+const INSTEP = [
+  [0.045, 0.024],
+  [0.09, 0.006],
+  [0.088, 0.001],
+  [0.05, 0.001],
+] as const;
+const SEAT = [
+  [-0.012, 0.004],
+  [-0.036, 0.006],
+  [-0.038, 0.02],
+] as const;
+/** A shoe's heel is drawn from this height on, mm, as wide at the top and at the floor, for one of her height. */
+const LEAST_HEEL = 10;
+const HEEL = { back: -0.036, top: 0.022, end: 0.009 } as const;
+
 /** From the side, forwards positive: throat to bust, and back of the neck to the shoulder-blades. */
 const CHEST = [
   [0.012, 0.868],
@@ -90,6 +128,10 @@ export function figureLines(side: Side, wearer: Wearer): Point[][] {
     x: across * tall,
     y: -heightAt(wearer, height),
   });
+  const onFloor = ([across, height]: readonly [number, number]): Point => ({
+    x: across * tall,
+    y: -height * tall,
+  });
   const mirrored = ({ x, y }: Point): Point => ({ x: -x, y });
   const drawn = (points: readonly Point[]): Point[] => smoothedLine(points, HAND);
   if (side === 'side') {
@@ -97,7 +139,18 @@ export function figureLines(side: Side, wearer: Wearer): Point[][] {
     const forwards = (line: readonly (readonly [number, number])[]): Point[] =>
       drawn(line.map(at).map(mirrored));
     const body = wearer.bare ? [sideOf(wearer, 'front'), sideOf(wearer, 'back')] : [];
-    return [headLine(wearer, 0.012, 0.055), forwards(CHEST), forwards(SPINE), ...body.map(drawn)];
+    const leg = [
+      ...[...SHIN.map(at), ...INSTEP.map(onFloor), ...SEAT.map(at)].map(mirrored),
+      ...[...CALF].reverse().map(at).map(mirrored),
+    ];
+    return [
+      headLine(wearer, 0.012, 0.055),
+      forwards(CHEST),
+      forwards(SPINE),
+      ...body.map(drawn),
+      drawn(leg),
+      ...heelOfShoe(wearer).map((line) => line.map(mirrored)),
+    ];
   }
   const both = (line: readonly Point[]): Point[][] => [drawn(line), drawn(line.map(mirrored))];
   return [
@@ -105,8 +158,23 @@ export function figureLines(side: Side, wearer: Wearer): Point[][] {
     ...both(ARM.map(at)),
     ...both(INNER_ARM.map(at)),
     ...(wearer.bare ? both(flankOf(wearer)) : []),
-    ...both(LEG.map(at)),
-    ...both(INNER_LEG.map(at)),
+    ...both([...LEG.map(at), ...TOES.map(onFloor), ...[...INNER_LEG].reverse().map(at)]),
+  ];
+}
+
+/** From the side, forwards positive: a heel of hers, if it is one. */
+function heelOfShoe(wearer: Wearer): Point[][] {
+  const { heel } = wearer;
+  if (heel < LEAST_HEEL) return [];
+  const tall = heightOf(wearer);
+  const at = (across: number, height: number): Point => ({ x: across * tall, y: -height });
+  return [
+    [
+      at(HEEL.back, heel),
+      at(HEEL.back + 0.003, 0),
+      at(HEEL.back + 0.003 + HEEL.end, 0),
+      at(HEEL.back + HEEL.top, heel),
+    ],
   ];
 }
 

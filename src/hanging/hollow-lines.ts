@@ -12,7 +12,7 @@ const LEAST_ROWS = 8;
 
 /**
  * The bottoms of the hollows between hanging folds, downwards, as places of the surface: where a row comes nearer to
- * the middle of the skirt than on both sides, by as much as a fold is deep.
+ * the middle of the skirt than on both sides, and lies behind the straight line from fold to fold by as much as one is deep.
  */
 export function hollowLines(surface: Surface): number[][] {
   const { rows } = surface;
@@ -71,19 +71,29 @@ function hollowsOf({ columns, rows, place, closed }: Surface, row: number): numb
     const z = place[to + 2]! - place[from + 2]!;
     return Math.sqrt(x * x + y * y + z * z);
   };
-  /** The farthest out that the cloth comes on one side of a column. */
+  /** Where the cloth comes farthest out on one side of a column. */
   const farthest = (column: number, side: number): number => {
-    let [passed, most] = [0, 0];
+    let [passed, most] = [0, column + side];
     for (let k = 1; passed < BESIDE && k < columns; k++) {
       passed += apart(column + side * (k - 1), column + side * k);
-      most = Math.max(most, outAt(column + side * k));
+      if (outAt(column + side * k) > outAt(most)) most = column + side * k;
     }
     return most;
   };
   return out.flatMap((own, column) => {
     if (place[at(column) + 2]! < ABOVE_FLOOR) return [];
     if (!(own < outAt(column - 1) && own <= outAt(column + 1))) return [];
-    const stands = Math.min(farthest(column, -1), farthest(column, 1)) - own;
-    return stands >= STANDS_OUT ? [column] : [];
+    const [from, to] = [at(farthest(column, -1)), at(farthest(column, 1))];
+    return behindLine(place, at(column), from, to) >= STANDS_OUT ? [column] : [];
   });
+}
+
+/** From above: how far nearer the middle than the straight line between two others a place lies; an oval's flat side does not. mm. */
+function behindLine(place: Float64Array, own: number, from: number, to: number): number {
+  const [x, y] = [place[to]! - place[from]!, place[to + 1]! - place[from + 1]!];
+  const length = Math.sqrt(x * x + y * y);
+  const [px, py] = [place[own]! - place[from]!, place[own + 1]! - place[from + 1]!];
+  const [ox, oy] = [-place[from]!, -place[from + 1]!];
+  const side = x * oy - y * ox > 0 ? 1 : -1;
+  return length > 0 ? (side * (x * py - y * px)) / length : 0;
 }

@@ -8,16 +8,20 @@ export interface Hand {
   readonly rounds: number;
   /** Farthest that a place may lie off the line drawn without it. */
   readonly tolerance: number;
+  /** What turns sharply within a few places stays where it is. */
+  readonly keepsCorners?: boolean;
 }
 
 export function smoothedLine(
   line: readonly Point[],
-  { step, rounds, tolerance }: Hand,
+  { step, rounds, tolerance, keepsCorners = false }: Hand,
   closed = false,
 ): Point[] {
-  let points = evenly(line, step, closed);
+  let points = evenlySpaced(closed ? [...line, line[0]!] : line, step);
+  const corners = keepsCorners ? cornersOf(points, closed) : NO_CORNERS;
   for (let round = 0; round < rounds; round++) {
     points = points.map((point, i) => {
+      if (corners.has(i)) return point;
       const before = points[i - 1] ?? (closed ? points[points.length - 2] : undefined);
       const after = points[i + 1] ?? (closed ? points[1] : undefined);
       if (before === undefined || after === undefined) return point;
@@ -31,9 +35,8 @@ export function lengthOfLine(line: readonly Point[]): number {
   return line.slice(1).reduce((sum, point, i) => sum + apart(line[i]!, point), 0);
 }
 
-/** Places at even distances along a line, its ends among them; a closed line ends where it began. */
-function evenly(line: readonly Point[], step: number, closed: boolean): Point[] {
-  const points = closed ? [...line, line[0]!] : line;
+/** Places at even distances along a line, its ends among them. */
+export function evenlySpaced(points: readonly Point[], step: number): Point[] {
   const count = Math.max(2, Math.round(lengthOfLine(points) / step));
   const whole = lengthOfLine(points);
   const out = [points[0]!];
@@ -50,6 +53,26 @@ function evenly(line: readonly Point[], step: number, closed: boolean): Point[] 
     out.push({ x: a.x + (b.x - a.x) * part, y: a.y + (b.y - a.y) * part });
   }
   return [...out, points[points.length - 1]!];
+}
+
+/** Places over which a corner is looked for, and the cosine of the least turn that is one: 50°. */
+const REACH = 4;
+const CORNER = 0.64;
+const NO_CORNERS: ReadonlySet<number> = new Set();
+
+/** Places at which a line turns by more than a corner, each the sharpest of those around it. */
+function cornersOf(points: readonly Point[], closed: boolean): ReadonlySet<number> {
+  const last = points.length - 1;
+  const at = (i: number): Point => points[closed ? (i + last) % last : Math.min(last, Math.max(0, i))]!;
+  const cosine = points.map((_, i) => {
+    const [a, b, c] = [at(i - REACH), at(i), at(i + REACH)];
+    const [ax, ay, bx, by] = [b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y];
+    const lengths = Math.sqrt((ax * ax + ay * ay) * (bx * bx + by * by));
+    return lengths === 0 ? 1 : (ax * bx + ay * by) / lengths;
+  });
+  const sharpest = (i: number): boolean =>
+    cosine[i]! < CORNER && cosine.slice(Math.max(0, i - 2), i + 3).every((other) => other >= cosine[i]!);
+  return new Set(points.flatMap((_, i) => (sharpest(i) ? [i] : [])));
 }
 
 /** Leaves out what a straight line shows as well (Ramer 1972; Douglas, Peucker 1973). */

@@ -4,8 +4,10 @@ import type { DrawnPart, PlaceLine } from './drawn-part.ts';
 import { figureLines, type Wearer } from './figure-lines.ts';
 import type { Hang } from './hang.ts';
 import { hollowLines } from './hollow-lines.ts';
+import { keptApart, keptApartFromAll } from './kept-apart.ts';
 import { type Side, seenFrom } from './seen.ts';
 import { type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
+import { strokesAcross } from './strokes-across.ts';
 import { FINER, type Surface, smoothSurface } from './surface.ts';
 import { tracedOutline } from './traced-outline.ts';
 import { facingOf, type SeenLine, turningLines } from './turning-lines.ts';
@@ -24,6 +26,8 @@ export interface GownView {
   readonly seams: readonly (readonly Point[])[];
   /** The opening, where it is seen. */
   readonly opening: readonly (readonly Point[])[];
+  /** Short strokes across it. */
+  readonly strokes: readonly (readonly Point[])[];
   /** Where the edging's upper edge lies. */
   readonly edging: readonly (readonly Point[])[];
   /** Edges of what is sewn to the skirt, as far as they are not the outline: the bodice's, an overskirt's. */
@@ -51,12 +55,13 @@ export interface ViewExtras {
 }
 
 /** An outline keeps its corners; a fold is one stroke. */
-const OUTLINE: Hand = { step: 5, rounds: 2, tolerance: 0.6 };
+const OUTLINE: Hand = { step: 5, rounds: 10, tolerance: 0.6, keepsCorners: true };
 const FOLD: Hand = { step: 14, rounds: 4, tolerance: 1.2 };
 const SEAM: Hand = { step: 20, rounds: 2, tolerance: 0.8 };
 
-/** A fold shorter than this is not drawn, mm. */
-const LEAST_FOLD = 60;
+/** A fold shorter than this is not drawn, mm, nor an edge. */
+const LEAST_FOLD = 80;
+const LEAST_EDGE = 60;
 const LEAST_LINE = 40;
 
 export function gownViews(
@@ -84,27 +89,27 @@ function viewOf(
   { wearer, opening, edging, pleats = [], edge }: ViewExtras,
 ): GownView {
   const seen = seenFrom(surface, side);
-  const others = parts
+  const beside = parts
     .filter((part) => side !== 'above' || !part.notFromAbove)
     .map((part): SeenPart => ({ part, seen: lifted(seenFrom(part.surface, side), part.lifted) }));
   const map = depthMap([
     { surface: seen, filled: false },
-    ...others.map(({ part, seen: own }): Hiding => ({ surface: own, filled: part.filled })),
+    ...beside.map(({ part, seen: own }): Hiding => ({ surface: own, filled: part.filled })),
   ]);
   const inside = (line: SeenLine): SeenLine[] => insideOf(map, line, SKIRT);
   const outlines = tracedOutline(map).map((loop) => smoothedLine(loop, OUTLINE, true));
   const figure = figureLines(side, wearer).flatMap((line) => unhidden(map, line));
-  const beside = others.map((other, i) => linesOf(map, other, side, i + 1));
-  const all = (of: keyof PartLines): SeenLine[] => beside.flatMap((lines) => lines[of]);
+  const ofParts = beside.map((other, i) => linesOf(map, other, side, i + 1));
+  const all = (of: keyof PartLines): SeenLine[] => ofParts.flatMap((lines) => lines[of]);
   const view = {
     side,
     outlines,
-    edges: drawn([rowLine(seen, 0), rowLine(seen, seen.rows - 1)].flatMap(inside), SEAM, LEAST_LINE),
-    folds: drawn([...foldsOf(map, seen, hollows, side, SKIRT), ...all('folds')], FOLD, LEAST_FOLD),
     seams: drawn(
       [
         ...[
-          ...hang.seams.map(({ column, from = 0 }) => columnLine(hang, seen, column * FINER, from)),
+          ...hang.seams
+            .filter(({ onFold }) => onFold !== true)
+            .map(({ column, from = 0 }) => columnLine(hang, seen, column * FINER, from)),
           ...pleats.map((column) =>
             columnLine(hang, seen, Math.round((column / hang.stride) * FINER) % seen.columns, 0),
           ),
@@ -125,10 +130,21 @@ function viewOf(
       LEAST_LINE,
     ),
     edging: edging === undefined ? [] : drawn(inside(edgingLine(hang, seen, edging)), SEAM, LEAST_LINE),
-    parts: drawn(all('edges'), SEAM, LEAST_LINE),
     figure,
   };
-  return { ...view, box: boxOf([...view.outlines, ...view.figure]) };
+  const ends = [rowLine(seen, 0), rowLine(seen, seen.rows - 1)].flatMap(inside);
+  const edges = keptApart(ends.map(inPlane), outlines, LEAST_EDGE);
+  const partEdges = keptApart(all('edges').map(inPlane), [...outlines, ...edges], LEAST_EDGE);
+  const folds = [...foldsOf(map, seen, hollows, side, SKIRT), ...all('folds')].map(inPlane);
+  const others = [...outlines, ...view.seams, ...view.opening, ...edges, ...partEdges];
+  return {
+    ...view,
+    edges: edges.map((line) => smoothedLine(line, SEAM)),
+    parts: partEdges.map((line) => smoothedLine(line, SEAM)),
+    strokes: view.opening.flatMap(strokesAcross),
+    folds: keptApartFromAll(folds, others, LEAST_FOLD).map((line) => smoothedLine(line, FOLD)),
+    box: boxOf([...view.outlines, ...view.figure]),
+  };
 }
 
 /** Number of the skirt among all that hides. */
@@ -211,13 +227,13 @@ function lifted(seen: Surface, by: number): Surface {
 
 function drawn(lines: readonly SeenLine[], hand: Hand, least: number): Point[][] {
   return lines
-    .map((line) => line.map(flat))
+    .map(inPlane)
     .filter((line) => lengthOfLine(line) >= least)
     .map((line) => smoothedLine(line, hand));
 }
 
-function flat([x, y]: readonly [number, number, number]): Point {
-  return { x, y };
+function inPlane(line: SeenLine): Point[] {
+  return line.map(([x, y]) => ({ x, y }));
 }
 
 function boxOf(lines: readonly (readonly Point[])[]): GownView['box'] {

@@ -8,6 +8,9 @@ const ON_CLOTH = 8;
 /** A line goes on over a stretch like this where it is seen but is none of what is asked for, mm. */
 const GAP = 60;
 
+/** A line runs on at both ends into what is seen but is none of what is asked for, mm: to the outline, that is. */
+const RUNS_ON = 20;
+
 /**
  * The parts of a line that no cloth hides and that are what is asked for, but for short gaps.
  * @param owner the surface that the line lies on
@@ -18,27 +21,39 @@ export function visibleParts(
   owner: number,
   also: Also = () => true,
 ): SeenLine[] {
-  const parts: (readonly [number, number, number])[][] = [];
-  let part: (readonly [number, number, number])[] = [];
-  let waiting: (readonly [number, number, number])[] = [];
-  let gap = 0;
-  for (const [i, place] of line.entries()) {
-    const seen = isSeen(map, place, owner);
-    const before = line[i - 1];
-    if (seen && also(map, place)) {
-      part.push(...waiting, place);
-      [waiting, gap] = [[], 0];
-    } else if (part.length > 0) {
-      if (before !== undefined) gap += flatApart(before, place);
-      waiting.push(place);
-      if (!seen || gap > GAP) {
-        parts.push(part);
-        [part, waiting, gap] = [[], [], 0];
-      }
-    }
+  const seen = line.map((place) => isSeen(map, place, owner));
+  const asked = line.map((place, i) => seen[i]! && also(map, place));
+  const runs: { from: number; to: number }[] = [];
+  for (const [i, is] of asked.entries()) {
+    if (!is) continue;
+    const run = runs[runs.length - 1];
+    if (run !== undefined && isShortGap(line, seen, run.to, i)) run.to = i;
+    else runs.push({ from: i, to: i });
   }
-  if (part.length > 0) parts.push(part);
-  return parts.filter((own) => own.length > 1);
+  return runs
+    .map(({ from, to }) => line.slice(ranOn(line, seen, from, -1), ranOn(line, seen, to, 1) + 1))
+    .filter((own) => own.length > 1);
+}
+
+/** Nothing but seen places between two, and no long way. */
+function isShortGap(line: SeenLine, seen: readonly boolean[], from: number, to: number): boolean {
+  let gap = 0;
+  for (let i = from + 1; i <= to; i++) {
+    if (!seen[i]) return false;
+    if (i < to) gap += flatApart(line[i - 1]!, line[i]!);
+  }
+  return gap <= GAP;
+}
+
+/** The last place that is seen on the way on from an end. */
+function ranOn(line: SeenLine, seen: readonly boolean[], end: number, by: 1 | -1): number {
+  let [at, passed] = [end, 0];
+  while (seen[at + by] === true) {
+    passed += flatApart(line[at]!, line[at + by]!);
+    if (passed > RUNS_ON) break;
+    at += by;
+  }
+  return at;
 }
 
 function flatApart(a: readonly [number, number, number], b: readonly [number, number, number]): number {

@@ -29,6 +29,8 @@ export function englishClient({ list, station }: Basics) {
         `${name} on the ${layer}, ${count}`,
       priceHeads: ['what', 'amount'],
       layers: 'layers, from the inside out',
+      sewnOn: 'sewn on to it',
+      wornWith: 'worn with it',
       approved: ['approved', 'date'],
       price: 'Price',
       covers: (gown: string, fittings: number | undefined): string =>

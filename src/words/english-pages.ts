@@ -29,7 +29,7 @@ export function englishPages(basics: Basics) {
         isBodiceDrafted ? 'The figure is for proportion only.' : 'Bodice and figure are for proportion only.',
       without: (parts: string): string => `Not drawn: ${parts}.`,
     },
-    bold: 'Bold: the opening.',
+    opening: 'Crossed by strokes: the opening.',
     cutShort: 'LAYS CUT SHORT: draft again before you buy',
     ...englishJobSheet(basics),
     ...englishRows(basics),

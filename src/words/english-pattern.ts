@@ -28,13 +28,15 @@ export const ENGLISH_PATTERN = {
     sew: 'sew here: the seam line',
     fold: 'lay on the fold of the cloth',
     grain: 'lay along the straight thread',
-    notches: 'notches: one at a front edge, two at a back edge; like meets like',
+    notches:
+      'notches: one at a front edge, two at a back edge; at a seam one meets two, as far from the waist',
     pleatFold: 'pleat: fold here, outer and inner fold',
     placement:
       'pleat: bring the outer fold to the dotted line, as the arrow points; a tick ends the stitching',
     dart: 'dart: sew its two legs to each other, down to the point; the middle line is its fold',
     tuck: 'growth tuck: fold here, and stitch the dotted lines on either side of it to each other',
     stone: 'stones, a dot each; motifs, a dashed outline each: mark and set them, do not cut',
+    bustle: 'bustle: a ring where a point is anchored, a cross where the cloth is picked up to it',
     mark: 'mark, do not cut; the text on the piece says what it is',
   },
   gap: {

@@ -75,6 +75,9 @@ const REMARKS: { readonly [Kind in PieceRemark['kind']]: (own: Of<Kind>, say: Sa
     `wraps ${say(atWaist)} past ${at} at the waist, ${say(atHem)} at the hem: that line is marked; her ${over} side lies on top`,
   ],
   'stones-marked': ({ layer, names }) => [`marked on it, to set on the ${layer}: ${names.join(', ')}`],
+  bustle: ({ layer, across, anchor, pickUp }, say) => [
+    `bustle on the ${layer}, ${Math.round(100 * across)} % across: anchor, a ring, ${say(anchor)} below the waist seam, pick-up, a cross, ${say(pickUp)}`,
+  ],
   tucks: ({ count, width, longer, folds }, say) => [
     `${count === 1 ? 'a growth tuck' : `${count} growth tucks`} ${say(width)} wide, cut ${say(longer)} longer: fold ${folds.map(say).join(', ')} above the hem line`,
   ],

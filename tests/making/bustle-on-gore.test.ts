@@ -179,3 +179,31 @@ describe('what is no place', () => {
     expect(diagnostics.filter(({ level: own }) => own === 'error').map((one) => one.code)).toEqual([code]);
   });
 });
+
+it('a point on a gore is marked on the piece that carries it, a ring and a cross on one line down it', () => {
+  const layers =
+    'layers: [{name: lining, cloth: crepe, hem: turned, shorter: 3}, {name: shell, cloth: crepe, hem: turned}]';
+  const text = LEVEL.replace(/layers: .*/, layers) + bustle('{gore: back, across: 25%, anchor: 14}');
+  const pieces = draft({ name: 'trial.yaml', text }).gown!.cut.pieces;
+  const marked = pieces.filter(({ marks }) => marks.some(({ name }) => name.startsWith('bustle')));
+  expect(marked.map(({ gore, layers: carry }) => [gore, ...carry])).toEqual([['back', 'shell']]);
+  const [{ marks, piece }] = [marked[0]!];
+  const corners = (wanted: string): Point[] =>
+    marks
+      .filter(({ name }) => name === wanted)
+      .flatMap(({ curves }) => curves.flatMap((curve) => [pointAt(curve, 0), pointAt(curve, 1)]));
+  const middleOf = (points: readonly Point[]): Point => ({
+    x: points.reduce((sum, { x }) => sum + x, 0) / points.length,
+    y: points.reduce((sum, { y }) => sum + y, 0) / points.length,
+  });
+  const [ring, cross] = ['bustle-anchor', 'bustle-pick-up'].map((name) => middleOf(corners(name)));
+  // A quarter across 20° is 5° from the front seam, a straight line; the waist's radius is 12 cm over 20°.
+  const seam = piece.edges.find(({ name }) => name === 'side/back')!.curves;
+  const [a, b] = [pointAt(seam[0]!, 0), pointAt(seam[seam.length - 1]!, 1)];
+  const offSeam = ({ x, y }: Point): number =>
+    Math.abs((b.x - a.x) * (y - a.y) - (b.y - a.y) * (x - a.x)) / Math.hypot(b.x - a.x, b.y - a.y);
+  const radius = 120 / (Math.PI / 9);
+  expect(offSeam(ring!)).toBeCloseTo((radius + 140) * Math.sin(Math.PI / 36), 2);
+  expect(offSeam(cross!)).toBeCloseTo((radius + 360) * Math.sin(Math.PI / 36), 2);
+  expect(Math.hypot(cross!.x - ring!.x, cross!.y - ring!.y)).toBeCloseTo(220, 2);
+});

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { clientPages } from '../../src/print/papers/client-pages.ts';
 import { jobSheet } from '../../src/print/papers/job-sheet.ts';
 import { english } from '../../src/words/english.ts';
-import { printedLines, rowsUnder } from '../print/page-rows.ts';
+import { ENGLISH_PATTERN } from '../../src/words/english-pattern.ts';
+import { beside, printedLines, rowsUnder } from '../print/page-rows.ts';
 import { gownOf } from './constructions.ts';
 import { type Made, made, skirt } from './made.ts';
 import { inputOf } from './paper-input.ts';
@@ -73,6 +75,32 @@ describe('nothing is said that contradicts the construction', () => {
     expect(said(made(gownOf(['net'])), 'cut')).not.toMatch(/Slippery/);
     expect(said(made(gownOf(['scallops'])), 'cut')).toMatch(/Slippery/);
   });
+});
+
+describe('the client approves all of it', () => {
+  const own = made(gownOf(['tiers', 'overskirt', 'frill']));
+  const lines = printedLines(clientPages(inputOf(own)).pages);
+
+  it('what is sewn on and worn with the skirt, too', () => {
+    expect(beside(lines, 'sewn on to it')).toEqual(['frill (cupro)']);
+    expect(beside(lines, 'worn with it')).toEqual(['underskirt (tulle) and court-train (crepe)']);
+  });
+
+  it('and cares for every cloth that goes to the cleaner', () => {
+    const cared = lines.flat().flatMap(({ text }) => /^(\S+): care by/.exec(text)?.[1] ?? []);
+    expect(cared.sort()).toEqual(['crepe', 'cupro', 'tulle']);
+  });
+});
+
+it('the legend says of notches what the seams do: one on a front edge meets two on a back edge', () => {
+  expect(ENGLISH_PATTERN.legend.notches).toMatch(/one at a front edge, two at a back edge.*one meets two/);
+});
+
+it('a costing has no line for what comes to nothing', () => {
+  const more = 'labour: {rate: 20, tasks: {making: 10}}\ncurrency: EUR';
+  const said = told(made(skirt({ more }))).flatMap((line) => line.map(({ text }) => text));
+  expect(said).toContain('price');
+  expect(said.filter((text) => /^(overhead|margin|tax|price before tax)/.test(text))).toEqual([]);
 });
 
 describe('a paper says a thing once', () => {

@@ -4,22 +4,16 @@ import { pathToFileURL } from 'node:url';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { freshFolder, projectFile } from '../cli/gorewright.ts';
-import { drafted } from '../outside/drafted.ts';
 import { browser, noBrowser } from './browser.ts';
+import { wholePage } from './whole-page.ts';
 
 const LANTERN = readFileSync(projectFile('examples/lantern.yaml'), 'utf8');
 const PUFFIN = readFileSync(projectFile('examples/puffin.yaml'), 'utf8');
 
-async function pageOf(spec: string): Promise<string> {
-  const page = (await drafted(spec)).files.get('gown.html');
-  if (typeof page !== 'string') throw new Error('no page');
-  return page;
-}
-
 describe('the page of a gown is one file that needs no other', () => {
   let page: string;
   beforeAll(async () => {
-    page = await pageOf(LANTERN);
+    page = await wholePage(LANTERN);
   });
 
   it('names nothing to be fetched, and forbids it', () => {
@@ -74,7 +68,7 @@ describe.skipIf(noBrowser)('in a real browser, with the network off', () => {
   }
 
   it.each(Object.entries(SIZES))('nothing sticks out on a %s', async (_name, size) => {
-    const { page, faults } = await opened(await pageOf(LANTERN), size);
+    const { page, faults } = await opened(await wholePage(LANTERN), size);
     const width = await page.evaluate('document.documentElement.scrollWidth');
     expect(width).toBeLessThanOrEqual(size[0]);
     expect(faults).toEqual([]);
@@ -83,7 +77,7 @@ describe.skipIf(noBrowser)('in a real browser, with the network off', () => {
 
   it.each(Object.entries(NAMES))('a name %s is shown as it is written', async (_name, name) => {
     const spec = LANTERN.replace(/^gown: .*$/m, `gown: ${JSON.stringify(name)}`);
-    const { page, faults } = await opened(await pageOf(spec), SIZES.phone);
+    const { page, faults } = await opened(await wholePage(spec), SIZES.phone);
     expect(await page.locator('h1').textContent()).toBe(name);
     expect(await page.title()).toBe(name);
     expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(390);
@@ -96,7 +90,7 @@ describe.skipIf(noBrowser)('in a real browser, with the network off', () => {
       [LANTERN, 10, 'cm'],
       [PUFFIN, 25.4, 'in'],
     ] as const) {
-      const { page } = await opened(await pageOf(spec), SIZES.desk);
+      const { page } = await opened(await wholePage(spec), SIZES.desk);
       await page.click('[data-do=measure]');
       await page.locator('.viewer .drawing').scrollIntoViewIfNeeded();
       const box = (await page.locator('.viewer .drawing svg').boundingBox())!;
@@ -119,7 +113,7 @@ describe.skipIf(noBrowser)('in a real browser, with the network off', () => {
   });
 
   it('the ruler works by keys alone: from the middle, a twelfth of the width each step', async () => {
-    const { page } = await opened(await pageOf(LANTERN), SIZES.desk);
+    const { page } = await opened(await wholePage(LANTERN), SIZES.desk);
     const [, , width] = (await page.locator('.viewer svg').getAttribute('viewBox'))!.split(' ').map(Number);
     await page.locator('.viewer .drawing').focus();
     for (const key of ['m', 'Enter', 'ArrowRight', 'ArrowRight', 'ArrowRight', 'Enter'])
@@ -130,7 +124,7 @@ describe.skipIf(noBrowser)('in a real browser, with the network off', () => {
   });
 
   it('zooms in and comes back to the whole', async () => {
-    const { page } = await opened(await pageOf(LANTERN), SIZES.desk);
+    const { page } = await opened(await wholePage(LANTERN), SIZES.desk);
     const box = () => page.locator('.viewer svg').getAttribute('viewBox');
     const whole = await box();
     await page.locator('.viewer .drawing').focus();
@@ -143,7 +137,7 @@ describe.skipIf(noBrowser)('in a real browser, with the network off', () => {
   });
 
   it('a layer that is switched off takes its own pieces with it, and no other', async () => {
-    const { page } = await opened(await pageOf(LANTERN), SIZES.desk);
+    const { page } = await opened(await wholePage(LANTERN), SIZES.desk);
     const shown = () =>
       page.$$eval('.viewer .piece', (pieces) =>
         pieces
@@ -160,9 +154,12 @@ describe.skipIf(noBrowser)('in a real browser, with the network off', () => {
   });
 
   it('every piece of a lay is named under the pointer', async () => {
-    const { page } = await opened(await pageOf(LANTERN), SIZES.desk);
+    const { page } = await opened(await wholePage(LANTERN), SIZES.desk);
     const lay = page.locator('.lay').first();
-    for (const piece of await lay.locator('.placed').all()) {
+    const placed = await lay.locator('.placed').all();
+    // Nine panels of the lining, the front in one.
+    expect(placed.length).toBeGreaterThanOrEqual(9);
+    for (const piece of placed) {
       await piece.dispatchEvent('pointerover');
       const said = await lay.locator('output').textContent();
       const { gore, copy, mirrored } = (await piece.evaluate((node) => ({
@@ -175,9 +172,56 @@ describe.skipIf(noBrowser)('in a real browser, with the network off', () => {
     await page.close();
   });
 
+  it.each(['light', 'dark'] as const)(
+    'its words stand out in the %s: 4.5 to 1 (WCAG 2.2, 1.4.3)',
+    async (colorScheme) => {
+      const { page } = await opened(await wholePage(LANTERN), SIZES.desk);
+      await page.emulateMedia({ colorScheme });
+      const colours = (of: string) =>
+        page.$eval(
+          'body',
+          (body, name) => {
+            const style = (globalThis as unknown as { getComputedStyle(of: unknown): Record<string, string> })
+              .getComputedStyle;
+            const at =
+              (body as unknown as { querySelector(of: string): unknown }).querySelector(name) ?? body;
+            return [style(at).color!, style(body).backgroundColor!];
+          },
+          of,
+        );
+      for (const of of ['body', 'h2', '.soft', 'th', 'figcaption', 'a', '.finding b', 'footer']) {
+        const [ink, paper] = (await colours(of)).map(luminance) as [number, number];
+        expect((Math.max(ink, paper) + 0.05) / (Math.min(ink, paper) + 0.05), of).toBeGreaterThan(4.5);
+      }
+      await page.close();
+    },
+  );
+
+  it('is told to a screen reader: every section has a heading, every control, picture and region a name', async () => {
+    const { page } = await opened(await wholePage(LANTERN), SIZES.phone);
+    const levels = await page.$$eval('h1, h2, h3', (heads) =>
+      heads.map((head) => Number((head as unknown as { tagName: string }).tagName[1])),
+    );
+    expect(levels.filter((level) => level === 1)).toHaveLength(1);
+    for (const [i, level] of levels.entries()) expect(level - (levels[i - 1] ?? 0)).toBeLessThanOrEqual(1);
+    const sections = await page.locator('main section').count();
+    expect(await page.locator('main section > h2:first-child').count()).toBe(sections);
+    for (const role of ['img', 'button', 'checkbox', 'link', 'navigation', 'application', 'group'] as const) {
+      const all = await page.getByRole(role).count();
+      expect(all, role).toBeGreaterThan(0);
+      // Drawings hold their own letters, so that their frames are what is named.
+      const named =
+        role === 'img'
+          ? page.locator('[role=img]:not([aria-label=""])')
+          : page.getByRole(role, { name: /\S/ });
+      expect(await named.count(), role).toBe(role === 'img' ? await page.locator('[role=img]').count() : all);
+    }
+    await page.close();
+  });
+
   it('can be read without its script', async () => {
     const { page } = await opened(
-      (await pageOf(LANTERN)).replace(/<script>[\s\S]*<\/script>/, ''),
+      (await wholePage(LANTERN)).replace(/<script>[\s\S]*<\/script>/, ''),
       SIZES.phone,
     );
     expect(await page.locator('.viewer svg').isVisible()).toBe(true);
@@ -185,3 +229,12 @@ describe.skipIf(noBrowser)('in a real browser, with the network off', () => {
     await page.close();
   });
 });
+
+/** Of a colour as a browser computes it (WCAG 2.2, relative luminance). */
+function luminance(colour: string): number {
+  const [r, g, b] = colour
+    .match(/\d+/g)!
+    .map((part) => Number(part) / 255)
+    .map((part) => (part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4));
+  return 0.2126 * r! + 0.7152 * g! + 0.0722 * b!;
+}

@@ -51,13 +51,38 @@ function decidingRows({ words, workroom, gown }: PaperInput): string[][] {
       text.stones,
       text.stonesWords(stones.name, stones.layer.name, count),
     ]),
-    [
-      text.layers,
-      words.list(
-        gown.layers.map(({ name, cloth }) => (name === cloth.name ? name : `${name} (${cloth.name})`)),
-      ),
-    ],
+    [text.layers, words.list(gown.layers.map(ofCloth))],
+    ...besides(
+      text.sewnOn,
+      [
+        ...gown.flounces.map(({ layer }) => ofCloth(layer)),
+        ...gown.capes.map(({ name, layers }) => ofCloth({ name, cloth: layers.at(-1)!.cloth })),
+      ],
+      words,
+    ),
+    ...besides(
+      text.wornWith,
+      [
+        ...gown.tiers.map(({ layer }) => ofCloth(layer)),
+        ...gown.overskirts.map(({ name, gown: own }) => ofCloth({ name, cloth: own.layers.at(-1)!.cloth })),
+      ],
+      words,
+    ),
   ];
+}
+
+function ofCloth({
+  name,
+  cloth,
+}: {
+  readonly name: string;
+  readonly cloth: { readonly name: string };
+}): string {
+  return name === cloth.name ? name : `${name} (${cloth.name})`;
+}
+
+function besides(label: string, names: readonly string[], words: PaperInput['words']): string[][] {
+  return names.length === 0 ? [] : [[label, words.list(names)]];
 }
 
 /** What the client pays and when: never what the maker pays, nor what she adds. */
@@ -123,7 +148,8 @@ function hungBy({ wrap, waist }: PaperInput['gown']): 'bodice' | 'skirt' | 'wrap
 function cardBlocks({ words, workroom, gown }: PaperInput): Block[] {
   const { client: text } = words;
   const { bustle } = workroom;
-  const cloths = [...new Set(gown.layers.map(({ cloth }) => cloth.name))];
+  // All that goes to the cleaner with it: net tiers, a train, the bodice.
+  const cloths = [...new Set(workroom.weight.layers.map(({ cloth }) => cloth))];
   return [
     { kind: 'page-break' },
     { kind: 'heading', level: 2, text: text.cardTitle },

@@ -1,3 +1,4 @@
+import type { Amount } from '../../money/money.ts';
 import type { QuoteLine } from '../../money/quote.ts';
 import type { Block } from '../page/page-blocks.ts';
 import type { PaperInput } from './paper-input.ts';
@@ -10,17 +11,18 @@ export function costingBlocks(input: PaperInput): Block[] {
   const { quote } = workroom.pricing;
   if (quote === undefined) return [];
   const { costing: text } = words;
+  // What comes to nothing is no line of the sum.
+  const some = (name: string, amount: Amount): [string, string][] =>
+    amount.minor === 0n ? [] : [[name, words.amount(amount)]];
   const totals: [string, string][] = [
     [text.materials, words.amount(quote.materials)],
     [text.labour, words.amount(quote.labour)],
-    [text.overhead(words.percentExact(quote.overheadShare)), words.amount(quote.overhead)],
+    ...some(text.overhead(words.percentExact(quote.overheadShare)), quote.overhead),
     [text.cost, words.amount(quote.cost)],
-    [text.margin(words.percentExact(quote.marginShare)), words.amount(quote.margin)],
-    ...(quote.rounding.minor === 0n
-      ? []
-      : [[text.rounding, words.amount(quote.rounding)] as [string, string]]),
-    [text.net, words.amount(quote.net)],
-    [text.tax(words.percentExact(quote.taxShare)), words.amount(quote.tax)],
+    ...some(text.margin(words.percentExact(quote.marginShare)), quote.margin),
+    ...some(text.rounding, quote.rounding),
+    ...(quote.tax.minor === 0n ? [] : [[text.net, words.amount(quote.net)] as [string, string]]),
+    ...some(text.tax(words.percentExact(quote.taxShare)), quote.tax),
     [text.total, words.money(quote.total)],
   ];
   const rows = [

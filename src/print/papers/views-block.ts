@@ -29,7 +29,7 @@ export function viewsCaption(
   const shown = rows.flat().map(({ view }) => view);
   return [
     hung.drawn(layer),
-    ...(shown.some((view) => view.opening.length > 0) ? [words.bold] : []),
+    ...(shown.some((view) => view.opening.length > 0) ? [words.opening] : []),
     ...(shown.some((view) => view.edging.length > 0) ? [hung.edging] : []),
     hung.figure(isBodiceDrafted),
     ...(notHung.length === 0 ? [] : [hung.without(words.list(notHung))]),

@@ -36,7 +36,6 @@ const FINE: LineStyle = { width: 0.16 };
 const EDGING: LineStyle = { width: 0.16, dash: [1.4, 0.7] };
 const FIGURE: LineStyle = { width: 0.16, grey: 0.62 };
 const FLOOR: LineStyle = { width: 0.16, grey: 0.45 };
-const OPENING: LineStyle = { width: 0.9 };
 
 /** Type, and room between views, mm on paper. */
 const TEXT = 2.8;
@@ -60,8 +59,9 @@ export function viewsDrawing(views: DrawnViews, room: ViewsRoom): Drawing {
   );
   const marks: Mark[] = [];
   let top = 0;
-  for (const row of rows) {
-    marks.push(...rowMarks(row, views, { scale, top, width: room.width }));
+  for (const [i, row] of rows.entries()) {
+    const isLast = i === rows.length - 1;
+    marks.push(...rowMarks(row, views, { scale, top, width: room.width, isLast }));
     top += NAME + heightOf(row) * scale + BELOW;
   }
   return { x: 0, y: 0, width: room.width, height: top, marks };
@@ -72,7 +72,12 @@ type Row = DrawnViews['rows'][number];
 function rowMarks(
   row: Row,
   views: DrawnViews,
-  { scale, top, width }: { readonly scale: number; readonly top: number; readonly width: number },
+  {
+    scale,
+    top,
+    width,
+    isLast,
+  }: { readonly scale: number; readonly top: number; readonly width: number; readonly isLast: boolean },
 ): Mark[] {
   const beside = views.train !== undefined && row.some(({ view }) => view.side === 'above') ? DIMENSION : 0;
   const spare = width - beside - row.reduce((sum, { view }) => sum + widthOf(view) * scale, 0);
@@ -106,7 +111,10 @@ function rowMarks(
   }
   const first = (spare - gap * (row.length - 1)) / 2;
   marks.push(textMark(views.floor, { x: first - GAP / 3, y: floor + TEXT + 0.4 }, TEXT));
-  return [...marks, ...scaleMarks(views, scale, { x: GAP, y: floor + BELOW - 2 })];
+  // One bar for all: the rows are drawn alike.
+  return isLast
+    ? [...marks, ...scaleMarks(views, scale, { x: first - GAP / 3, y: floor + BELOW - 2 })]
+    : marks;
 }
 
 function widthOf({ box }: GownView): number {
@@ -153,7 +161,8 @@ function viewMarks(view: GownView, place: (point: Point) => Point, weight: numbe
     ...lines(view.parts, OUTLINE, 'part'),
     ...lines(view.edges, OUTLINE, 'edge'),
     ...lines(view.outlines, OUTLINE, 'outline', true),
-    ...lines(view.opening, OPENING, 'opening'),
+    ...lines(view.opening, OUTLINE, 'opening'),
+    ...lines(view.strokes, FINE, 'stroke'),
   ];
 }
 

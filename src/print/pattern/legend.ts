@@ -29,6 +29,7 @@ export function legend({ pieces }: SheetPlan, text: PatternWords['legend'], widt
     ...(marked.has('placement-line') ? [entry(text.placement, width, placement)] : []),
     ...(marked.has('dart-leg-line') ? [entry(text.dart, width, dart)] : []),
     ...(marked.has('tuck-fold-line') ? [entry(text.tuck, width, plain(PATTERN_LINES.pleatFold))] : []),
+    ...(marked.has('bustle-pick-up') ? [entry(text.bustle, width, bustlePoint)] : []),
     ...(hasStones ? [entry(text.stone, width, stones)] : []),
     ...(hasMarks ? [entry(text.mark, width, plain(PATTERN_LINES.mark))] : []),
   ]);
@@ -43,6 +44,8 @@ const PLEATED = [
   'tuck-stitch-line',
   'dart-leg-line',
   'dart-fold-line',
+  'bustle-anchor',
+  'bustle-pick-up',
 ];
 
 type Sample = (from: Point, to: Point) => readonly Mark[];
@@ -87,6 +90,14 @@ function stones(from: Point, to: Point): Mark[] {
   });
   const motif = oval({ x: to.x - 5, y: to.y }, 3, 2);
   return [...dots, { kind: 'path', runs: [motif], closed: true, line: PATTERN_LINES.motif }];
+}
+
+function bustlePoint(from: Point, to: Point): Mark[] {
+  const ring = oval({ x: from.x + 4, y: from.y }, 2, 2);
+  const cross = [1, -1].map((side) =>
+    lineMark({ x: to.x - 8, y: to.y - 2 * side }, { x: to.x - 4, y: to.y + 2 * side }, PATTERN_LINES.notch),
+  );
+  return [{ kind: 'path', runs: [ring], closed: true, line: PATTERN_LINES.notch }, ...cross];
 }
 
 /** A dart on its side, its point to the right. */

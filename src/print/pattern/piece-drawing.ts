@@ -28,6 +28,8 @@ const MARKED: Readonly<Record<string, LineStyle>> = {
   'tuck-fold-line': PATTERN_LINES.pleatFold,
   'pleat-arrow': PATTERN_LINES.arrow,
   'stitched-to': PATTERN_LINES.notch,
+  'bustle-anchor': PATTERN_LINES.notch,
+  'bustle-pick-up': PATTERN_LINES.notch,
 };
 
 /**
