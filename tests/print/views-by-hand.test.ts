@@ -25,6 +25,7 @@ const view = (side: string, left: number, top: number, right: number, bottom: nu
   edges: [],
   figure: [],
   opening: [],
+  strokes: [],
   box: { left, top, right, bottom },
   ...own,
 });
@@ -226,11 +227,17 @@ describe('lines', () => {
         { x: 52, y: -700 },
       ],
     ],
+    strokes: [
+      [
+        { x: 48, y: -800 },
+        { x: 56, y: -800 },
+      ],
+    ],
   };
   const own = view('front', -300, -1500, 300, 0, lines);
   const { paths, outlines } = read(drawn([[{ view: own, name: 'front' }]]), { width: 1000, scale: 0.1 });
 
-  it.each(['fold', 'seam', 'edging', 'part', 'edge', 'figure', 'opening'] as const)(
+  it.each(['fold', 'seam', 'edging', 'part', 'edge', 'figure', 'opening', 'stroke'] as const)(
     '%s lies where it should',
     (name) => {
       const path = paths.find((one) => one.class === name)!;
