@@ -7,7 +7,7 @@ import { lengthOf, lengthOfRun } from '../geometry/length.ts';
 import { nearestOnRun } from '../geometry/nearest.ts';
 import { offsetCurve } from '../geometry/offset.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
-import { cross, distance } from '../geometry/point.ts';
+import { cross, distance, dot } from '../geometry/point.ts';
 import { partOf, reversedRun } from '../geometry/split.ts';
 import { tidied } from '../geometry/tidied.ts';
 import { FIT, JOIN } from '../geometry/tolerances.ts';
@@ -189,7 +189,10 @@ function hemCorner(side: Side, hem: Side, plan: AllowancePlan): HemCornerResult 
 }
 
 function mirroredCorner(side: Side, hem: Side, reach: number): HemCornerResult | undefined {
-  const hemLine = lengthened(firstStretch(hem.seam, reach), reach);
+  const needed = imageSpan(side, hem);
+  // A hem that bends has it farther along than a straight one; one that runs with its side has it nowhere.
+  const span = needed > reach ? Math.min(2 * needed, 20 * reach) : reach;
+  const hemLine = lengthened(firstStretch(hem.seam, span), span);
   const atHem = meeting(side.cut, hemLine, reach, endOf(side.cut[side.cut.length - 1]!));
   // On a very steep hem the side's cut line passes the lengthened hem line by: nothing to mirror it across.
   if (atHem === undefined || !startsOn(hemLine, atHem.after)) return undefined;
@@ -198,6 +201,17 @@ function mirroredCorner(side: Side, hem: Side, reach: number): HemCornerResult |
   const corner = endOf(below[below.length - 1]!);
   const bottom = startingAt(ledUpTo(hem, hemLine[0]!, reach, corner), corner);
   return { side: [...atHem.before, ...endingAt(below, startOf(bottom[0]!))], bottom };
+}
+
+/**
+ * How far from the corner, along the hem, the side's allowance is mirrored across it, mm: on a hem far off square what is
+ * pressed up lies far along it, and a hem line that ended before would turn the image about its end.
+ */
+function imageSpan(side: Side, hem: Side): number {
+  const down = tangentAt(side.seam[side.seam.length - 1]!, 1);
+  const along = tangentAt(hem.seam[0]!, 0);
+  const square = Math.abs(cross(down, along));
+  return (side.width + hem.width * Math.abs(dot(down, along))) / square;
 }
 
 /**

@@ -41,6 +41,8 @@ export interface Piece {
   readonly cut: 'on-fold' | 'pair' | 'single';
   /** A rectangle: told by its size, and not drawn on paper. */
   readonly bySize?: true;
+  /** A strip to be ruled and joined: told by its size, drawn full size, and not printed unless it is asked for. */
+  readonly strip?: true;
   /** Alike copies of a single, for strips and flounces; 1 when absent. */
   readonly copies?: number;
   /** The wearer's side, where the two sides differ; printed on the piece. */

@@ -38,5 +38,6 @@ export function sectorPiece(measures: SectorMeasures): Piece {
     grain: upright(frame.pointAt(depth / 2, 0.5), edges),
     cut: 'single',
     copies: measures.copies,
+    ...(flare === 0 ? { strip: true as const } : {}),
   };
 }

@@ -1,5 +1,6 @@
 import { tapeText } from '../diagnostics/tape-text.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
+import type { Drawing } from '../print/drawing.ts';
 import { patternDrawing } from '../print/pattern/pattern-drawing.ts';
 import type { PieceLabels } from '../print/pattern/piece-text.ts';
 import { projectorPages } from '../print/pattern/projector-pages.ts';
@@ -11,7 +12,8 @@ import { longChecks } from '../sheets/long-checks.ts';
 import type { Sheet, SheetPlan } from '../sheets/sheet-plan.ts';
 import { settingsText } from '../sheets/sheet-settings.ts';
 import { ENGLISH_PATTERN } from '../words/english-pattern.ts';
-import { chosenPieces, type PatternOptions, paperOf, sheetPlan } from './pattern-sheets.ts';
+import { chosenPieces, type PatternOptions, paperOf, sheetPlan, stripsBeside } from './pattern-sheets.ts';
+import { withStrips } from './whole-pattern.ts';
 
 /** `pattern` in `report.json`. */
 export interface PatternReport {
@@ -41,7 +43,8 @@ export function patternAtFirst(
   options: Pick<PatternOptions, 'kept'>,
 ): Pick<PatternFiles, 'files' | 'report'> {
   const plan = sheetPlan(gown, paperOf(gown), options);
-  const { whole } = patternDrawing(plan, labelsOf(gown));
+  const labels = labelsOf(gown);
+  const whole = wholePattern(gown, patternDrawing(plan, labels).whole, {}, labels);
   return { files: new Map([['pattern.svg', writeSvg(whole)]]), report: patternReport(plan) };
 }
 
@@ -62,7 +65,7 @@ export async function patternFiles(gown: DraftedGown, options: PatternOptions): 
   const checks = longChecks(plan.pieces);
   const pdf = await write(sheetPages(plan, pattern, labels, checks));
   const files = new Map<string, string | Uint8Array>([
-    ['pattern.svg', writeSvg(pattern.whole)],
+    ['pattern.svg', writeSvg(wholePattern(gown, pattern.whole, options, labels))],
     [`pattern-${paper.name}.pdf`, pdf.bytes],
   ]);
   if (options.again !== undefined) {
@@ -80,6 +83,23 @@ export async function patternFiles(gown: DraftedGown, options: PatternOptions): 
     report: patternReport(plan),
     missingGlyphs: pdf.missingGlyphs,
   };
+}
+
+/** What is printed and what is not, in the order of the pieces. */
+function wholePattern(
+  gown: DraftedGown,
+  whole: Drawing,
+  options: Pick<PatternOptions, 'gores' | 'layers'>,
+  labels: PieceLabels,
+): Drawing {
+  const strips = stripsBeside(gown, options);
+  const shown = [...chosenPieces(gown, options), ...strips];
+  return withStrips(
+    whole,
+    gown.cut.pieces.filter((piece) => shown.includes(piece)),
+    strips,
+    labels,
+  );
 }
 
 export function labelsOf({ gown }: Pick<DraftedGown, 'gown'>): PieceLabels {

@@ -91,9 +91,22 @@ export function chosenPieces(
   return cut.pieces.filter(
     (piece) =>
       piece.piece.bySize !== true &&
+      (piece.piece.strip !== true || gores !== undefined || layers !== undefined) &&
       (gores === undefined || gores.includes(piece.gore)) &&
       (layers === undefined || piece.layers.some((layer) => layers.includes(layer))),
   );
+}
+
+/**
+ * Strips of net and frills: nobody tapes sheets for what a ruler draws. They stand on the whole drawing alone, and are
+ * printed where their gore or layer is asked for.
+ */
+export function stripsBeside(
+  { cut }: DraftedGown,
+  { gores, layers }: Pick<PatternOptions, 'gores' | 'layers'>,
+): readonly CutPiece[] {
+  if (gores !== undefined || layers !== undefined) return [];
+  return cut.pieces.filter(({ piece }) => piece.strip === true);
 }
 
 /** What printers leave white at most, mm; the contract's own figure. */

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cutOutline } from '../../src/allowances/cut-outline.ts';
 import { lengthened, mirroredBelowHem } from '../../src/allowances/mirror-hem.ts';
 import type { Arc, Line, Point } from '../../src/geometry/curve.ts';
 import { endOf, pointAt, startOf } from '../../src/geometry/evaluate.ts';
@@ -108,4 +109,48 @@ describe('a hem lengthened to mirror across', () => {
       expect(far.y).toBeCloseTo(end.y + 200 * out.y, 6);
     }
   });
+});
+
+describe('a hem far off square', () => {
+  /** Down a side at right angles to the waist, then up along a straight hem: mirrored, a line across a line is a line. */
+  it.each([60, 72, 80, -60, -72, -80])(
+    '%s°: the side beyond it is its own image, one straight line',
+    (degrees) => {
+      const [width, hem] = [15, 30];
+      const rise = 300 * Math.tan((degrees * Math.PI) / 180);
+      const [right, left] = [Math.max(400, 400 - rise), Math.max(400, 400 + rise)];
+      const corners = [
+        { x: 0, y: 0 },
+        { x: 300, y: 0 },
+        { x: 300, y: right },
+        { x: 0, y: left },
+      ];
+      const names = ['waist', 'back-seam', 'hem', 'front-seam'];
+      const piece = {
+        gore: 'steep',
+        layers: [],
+        edges: corners.map((from, i) => ({ name: names[i]!, curves: [line(from, corners[(i + 1) % 4]!)] })),
+        frontEdge: 'front-seam',
+        backEdge: 'back-seam',
+        grain: line(corners[0]!, corners[3]!),
+        cut: 'pair' as const,
+      };
+      const widths = { waist: width, 'back-seam': width, hem, 'front-seam': width };
+      const cut = cutOutline(piece, { widths, roughCut: 0, waistCorner: 'plain', hemCorner: 'mirrored' });
+      const side = cut.find(({ name }) => name === 'back-seam')!.curves;
+      expect(side.length).toBeLessThan(4);
+      // Across the hem through its corner, a point's distance from it to the other side.
+      const unit = {
+        x: Math.cos(Math.atan2(left - right, -300)),
+        y: Math.sin(Math.atan2(left - right, -300)),
+      };
+      const across = ({ x, y }: Point): Point => {
+        const along = (x - 300) * unit.x + (y - right) * unit.y;
+        return { x: 600 + 2 * along * unit.x - x, y: 2 * right + 2 * along * unit.y - y };
+      };
+      const below = sampled(side, 200).filter(({ x }) => Math.abs(x - 300 - width) > NEAR);
+      expect(below.length).toBeGreaterThan(0);
+      for (const point of below) expect(Math.abs(across(point).x - 300 - width)).toBeLessThan(NEAR);
+    },
+  );
 });

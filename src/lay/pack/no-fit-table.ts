@@ -14,9 +14,6 @@ const FLIPS = 4;
  */
 const CELLS = 1024;
 
-/** The search numbers a polygon's sides in 16 bits. A gown's pieces, working outlines of some twenty corners, make a few hundred. */
-const MOST_SIDES = 65535;
-
 /**
  * The no-fit polygons of all pairs of shapes in all attitudes, made when first asked for and memoized; and the compiled
  * search that uses them, which has one layout at a time. A shape in an attitude is called a lie and numbered by `lieOf`.
@@ -81,7 +78,6 @@ export class NoFitTable {
     const halfWidth = Math.max(...corners.map((point) => Math.abs(point.x)));
     const halfHeight = Math.max(...corners.map((point) => Math.abs(point.y)));
     const boundary = boundaryOfUnion(sums, halfWidth + halfHeight);
-    if (boundary.length > MOST_SIDES) throw new RangeError(`a no-fit polygon of ${boundary.length} sides`);
     const polygon = code.newPolygon(halfWidth, halfHeight, Math.max(0, -gap), boundary.length, this.cells);
     boundary.forEach(({ from, direction, length, insideAtStart, insideAtEnd }, side) => {
       const insideAtEnds = (insideAtStart ? 1 : 0) + (insideAtEnd ? 2 : 0);

@@ -30,43 +30,6 @@ const PARALLEL: f64 = 1e-3;
 /** Steps aim this far beyond touching, as a share of the strip's width, so that rounding leaves no overlap. */
 const BEYOND: f64 = 1e-10;
 
-/** The lines near a place, and after them the walls. */
-class NearLines {
-  /** The unit vector outwards across each, and how far away the line is along it. */
-  readonly outX: StaticArray<f64>;
-  readonly outY: StaticArray<f64>;
-  readonly depth: StaticArray<f64>;
-  /** The same in single precision, and the weight of each pair. */
-  readonly outX32: StaticArray<f32>;
-  readonly outY32: StaticArray<f32>;
-  readonly depth32: StaticArray<f32>;
-  readonly weight32: StaticArray<f32>;
-  /** How many lines there are, and how many with the walls. */
-  lines: i32 = 0;
-  walls: i32 = 0;
-
-  constructor(items: i32) {
-    // Four walls, and three lines that fill up the last vector.
-    const most = items + 7;
-    this.outX = new StaticArray<f64>(most);
-    this.outY = new StaticArray<f64>(most);
-    this.depth = new StaticArray<f64>(most);
-    this.outX32 = new StaticArray<f32>(most);
-    this.outY32 = new StaticArray<f32>(most);
-    this.depth32 = new StaticArray<f32>(most);
-    this.weight32 = new StaticArray<f32>(most);
-  }
-
-  set(at: i32, outX: f64, outY: f64, depth: f64): void {
-    this.outX[at] = outX;
-    this.outY[at] = outY;
-    this.depth[at] = depth;
-    this.outX32[at] = outX as f32;
-    this.outY32[at] = outY as f32;
-    this.depth32[at] = depth as f32;
-  }
-}
-
 /**
  * Improves an item's place step by step. Close to a place, the boundary of each no-fit polygon is one straight line, and
  * the weighted overlap is piecewise linear. A piecewise linear function is least at a corner: where two such lines
@@ -74,9 +37,17 @@ class NearLines {
  * the true overlap there, and goes on from it.
  */
 class CornerDescent {
-  /** The lines near the place, and those near the place that is tried: where it is better, the two change roles. */
-  private here: NearLines = new NearLines(0);
-  private there: NearLines = new NearLines(0);
+  /** The lines near the place: the unit vector outwards across each, and how far away the line is along it. */
+  private outX: StaticArray<f64> = new StaticArray<f64>(0);
+  private outY: StaticArray<f64> = new StaticArray<f64>(0);
+  private depth: StaticArray<f64> = new StaticArray<f64>(0);
+  /** The same in single precision, and the weight of each pair. */
+  private outX32: StaticArray<f32> = new StaticArray<f32>(0);
+  private outY32: StaticArray<f32> = new StaticArray<f32>(0);
+  private depth32: StaticArray<f32> = new StaticArray<f32>(0);
+  private weight32: StaticArray<f32> = new StaticArray<f32>(0);
+  private lines: i32 = 0;
+  private walls: i32 = 0;
   /** The best crossing found, as a step from the place, and the overlap that it promises. */
   private stepX: f64 = 0;
   private stepY: f64 = 0;
@@ -86,8 +57,14 @@ class CornerDescent {
   private crossings: v128 = i32x4.splat(0);
 
   begin(): void {
-    this.here = new NearLines(layout.count);
-    this.there = new NearLines(layout.count);
+    const most = layout.count + 4;
+    this.outX = new StaticArray<f64>(most);
+    this.outY = new StaticArray<f64>(most);
+    this.depth = new StaticArray<f64>(most);
+    this.outX32 = new StaticArray<f32>(most + 3);
+    this.outY32 = new StaticArray<f32>(most + 3);
+    this.depth32 = new StaticArray<f32>(most + 3);
+    this.weight32 = new StaticArray<f32>(most + 3);
   }
 
   /** Improves a place of the item that `neighbours` was prepared for. Returns what it cost before. */
@@ -98,10 +75,9 @@ class CornerDescent {
     const homeY = place.y;
     const stray = size * STRAY;
     neighbours.fillNear(lie, homeX, homeY, stray);
-    let reach = size * FIRST_REACH;
-    const before = this.look(item, lie, homeX, homeY, reach, Infinity);
+    const before = this.look(item, lie, homeX, homeY, Infinity);
     place.cost = before;
-    this.turn();
+    let reach = size * FIRST_REACH;
     for (let step = 0; step < STEPS && place.cost > 0 && reach > size * LEAST_REACH; step++) {
       this.addWalls(item, place, reach);
       this.bestCrossing(place.cost, reach);
@@ -109,34 +85,25 @@ class CornerDescent {
       const x = layout.withinX(item, lie, place.x + this.stepX);
       const y = layout.withinY(lie, place.y + this.stepY);
       if (abs(x - homeX) > stray || abs(y - homeY) > stray) break;
-      const cost = this.look(item, lie, x, y, reach, place.cost);
+      const cost = this.look(item, lie, x, y, place.cost);
       if (cost < place.cost) {
         place.x = x;
         place.y = y;
         place.cost = cost;
-        this.turn();
-      } else reach = SHORTER * Math.sqrt(this.stepX * this.stepX + this.stepY * this.stepY);
+      } else {
+        reach = SHORTER * Math.sqrt(this.stepX * this.stepX + this.stepY * this.stepY);
+        this.look(item, lie, place.x, place.y, Infinity);
+      }
     }
     return before;
   }
 
-  /** The place that was tried is the one to go on from. */
-  private turn(): void {
-    const here = this.here;
-    this.here = this.there;
-    this.there = here;
-  }
-
-  /**
-   * The weighted overlap at a place; leaves in `there` the lines within reach of it, no further away than which the next
-   * step goes. Gives up, lines unfinished, once past `limit`.
-   */
-  private look(item: i32, lie: i32, x: f64, y: f64, reach: f64, limit: f64): f64 {
+  /** The weighted overlap at a place; leaves the lines near it. Gives up, lines unfinished, once past `limit`. */
+  private look(item: i32, lie: i32, x: f64, y: f64, limit: f64): f64 {
     const halfWidth = layout.halfWidthOf(lie) + layout.gap;
     const halfHeight = layout.halfHeightOf(lie) + layout.gap;
     const row = item * layout.count;
     const beyond = layout.width * BEYOND;
-    const there = this.there;
     const near = neighbours.near;
     const count = neighbours.nearCount;
     let sum: f64 = 0;
@@ -151,20 +118,20 @@ class CornerDescent {
       if (dx >= reachX || dx <= -reachX) continue;
       const pair = pairs.known(layout.lie[other], lie);
       const polygon = pair.polygon;
-      const shiftX = dx * pair.signX;
-      const shiftY = dy * pair.signY;
-      if (polygon.deepestAbout(shiftX, shiftY) < -reach) continue;
-      const depth = polygon.depthAndWayOut(shiftX, shiftY);
+      const depth = polygon.depthAndWayOut(dx * pair.signX, dy * pair.signY);
       const weight = layout.weights[row + other];
       if (depth > 0) {
         sum += depth * weight;
         if (sum >= limit) break;
       }
-      there.set(lines, polygon.outX * pair.signX, polygon.outY * pair.signY, depth + beyond);
-      there.weight32[lines] = weight as f32;
+      this.outX[lines] = polygon.outX * pair.signX;
+      this.outY[lines] = polygon.outY * pair.signY;
+      this.depth[lines] = depth + beyond;
+      this.set32(lines, this.outX[lines], this.outY[lines], this.depth[lines]);
+      this.weight32[lines] = weight as f32;
       lines++;
     }
-    there.lines = lines;
+    this.lines = lines;
     layout.work += (1 + lines) as f64;
     return sum;
   }
@@ -175,7 +142,7 @@ class CornerDescent {
     const y = place.y;
     const halfWidth = layout.halfWidthOf(place.lie);
     const halfHeight = layout.halfHeightOf(place.lie);
-    this.here.walls = this.here.lines;
+    this.walls = this.lines;
     if (layout.isHeld(item)) this.addWall(1, 0, 0);
     else {
       if (x - halfWidth < reach) this.addWall(1, 0, halfWidth - x);
@@ -186,17 +153,20 @@ class CornerDescent {
   }
 
   private addWall(outX: f64, outY: f64, depth: f64): void {
-    this.here.set(this.here.walls++, outX, outY, depth);
+    const at = this.walls++;
+    this.outX[at] = outX;
+    this.outY[at] = outY;
+    this.depth[at] = depth;
+    this.set32(at, outX, outY, depth);
   }
 
   /** Finds the crossing within reach that promises the least overlap: in single precision, four at a time. */
   private bestCrossing(current: f64, reach: f64): void {
-    const here = this.here;
-    const outX = changetype<usize>(here.outX32);
-    const outY = changetype<usize>(here.outY32);
-    const depth = changetype<usize>(here.depth32);
-    const walls = here.walls;
-    for (let pad = 0; pad < 3; pad++) here.set(walls + pad, 0, 0, 0);
+    const outX = changetype<usize>(this.outX32);
+    const outY = changetype<usize>(this.outY32);
+    const depth = changetype<usize>(this.depth32);
+    const walls = this.walls;
+    for (let pad = 0; pad < 3; pad++) this.set32(walls + pad, 0, 0, 0);
     const square = f32x4.splat((reach * reach) as f32);
     this.least = f32x4.splat(current as f32);
     this.crossings = i32x4.splat(-1);
@@ -243,12 +213,11 @@ class CornerDescent {
 
   /** The weighted overlap that the lines promise after each of four steps. */
   private promisedBy(dx: v128, dy: v128): v128 {
-    const here = this.here;
-    const outX = changetype<usize>(here.outX32);
-    const outY = changetype<usize>(here.outY32);
-    const depth = changetype<usize>(here.depth32);
-    const weight = changetype<usize>(here.weight32);
-    const end = (here.lines << 2) as usize;
+    const outX = changetype<usize>(this.outX32);
+    const outY = changetype<usize>(this.outY32);
+    const depth = changetype<usize>(this.depth32);
+    const weight = changetype<usize>(this.weight32);
+    const end = (this.lines << 2) as usize;
     let sum = f32x4.splat(0);
     for (let at: usize = 0; at < end; at += 4) {
       const out = f32x4.add(
@@ -263,21 +232,26 @@ class CornerDescent {
 
   /** Works out, in double precision, the step to where two lines cross; or straight out across one. */
   private stepTo(i: i32, j: i32): void {
-    const here = this.here;
-    const mx = here.outX[j];
-    const my = here.outY[j];
-    const e = here.depth[j];
+    const mx = this.outX[j];
+    const my = this.outY[j];
+    const e = this.depth[j];
     if (i === STRAIGHT) {
       this.stepX = mx * e;
       this.stepY = my * e;
       return;
     }
-    const nx = here.outX[i];
-    const ny = here.outY[i];
-    const d = here.depth[i];
+    const nx = this.outX[i];
+    const ny = this.outY[i];
+    const d = this.depth[i];
     const turn = nx * my - ny * mx;
     this.stepX = (d * my - ny * e) / turn;
     this.stepY = (nx * e - d * mx) / turn;
+  }
+
+  private set32(at: i32, outX: f64, outY: f64, depth: f64): void {
+    this.outX32[at] = outX as f32;
+    this.outY32[at] = outY as f32;
+    this.depth32[at] = depth as f32;
   }
 }
 

@@ -58,14 +58,11 @@ export class NoFitPolygon {
   private readonly rows: i32;
   private readonly columnsPerUnit: f64;
   private readonly rowsPerUnit: f64;
-  /**
-   * Two numbers for each cell: where its list begins in `nearest`, and, as the bits of a number in single precision, a depth
-   * that no shift in it exceeds, below zero where it lies entirely outside the polygon. They stand side by side, and the
-   * lists are of small numbers, as most of the time of a look-up is spent on waiting for memory.
-   */
-  private readonly cells: StaticArray<i32>;
-  /** For each cell how many segments can be nearest to a point in it, and which. */
-  private nearest: StaticArray<u16> = new StaticArray<u16>(0);
+  /** Where each cell's list begins and ends in `nearest`: two numbers for each cell. */
+  private readonly spans: StaticArray<i32>;
+  private nearest: StaticArray<i32> = new StaticArray<i32>(0);
+  /** 1 for a cell that lies entirely outside the polygon. */
+  private readonly outside: StaticArray<u8>;
 
   constructor(halfWidth: f64, halfHeight: f64, slack: f64, sides: i32, cells: i32) {
     const size = Math.sqrt((halfWidth * halfHeight * 4) / (cells as f64));
@@ -82,7 +79,8 @@ export class NoFitPolygon {
     this.segments = new StaticArray<f64>(sides * STRIDE);
     this.rough = new StaticArray<f32>(PLANE * ROUGH_CELLS * ROUGH_CELLS);
     this.sides32 = new StaticArray<f32>(SIDE_32 * sides);
-    this.cells = new StaticArray<i32>(2 * columns * rows);
+    this.spans = new StaticArray<i32>(2 * columns * rows);
+    this.outside = new StaticArray<u8>(columns * rows);
   }
 
   setSide(side: i32, x: f64, y: f64, directionX: f64, directionY: f64, length: f64, insideAtEnds: i32): void {
@@ -106,20 +104,15 @@ export class NoFitPolygon {
     const cellHeight = 1 / this.rowsPerUnit;
     const reach = Math.sqrt(cellWidth * cellWidth + cellHeight * cellHeight) / 2;
     this.listNearest(cellWidth, cellHeight, reach);
-    this.findDeepest(cellWidth, cellHeight, reach);
+    this.markOutside(cellWidth, cellHeight, reach);
     this.fillRough();
   }
 
   /** The depth of a shift, 0 outside. The shift must lie within the bounds. */
   depth(x: f64, y: f64): f64 {
-    if (this.deepestAbout(x, y) < 0) return 0;
+    if (this.outside[this.cellOf(x, y)] === 1) return 0;
     const signed = this.signedDepth(x, y);
     return signed > 0 ? signed : 0;
-  }
-
-  /** A depth that neither this shift nor its cell's others exceed. */
-  deepestAbout(x: f64, y: f64): f64 {
-    return reinterpret<f32>(this.cells[2 * this.cellOf(x, y) + 1]) as f64;
   }
 
   /**
@@ -164,13 +157,13 @@ export class NoFitPolygon {
   private findNearest(x: f64, y: f64): void {
     const segments = this.segments;
     const nearest = this.nearest;
-    const start = this.cells[2 * this.cellOf(x, y)];
-    const end = start + (nearest[start] as i32);
+    const cell = this.cellOf(x, y);
+    const end = this.spans[2 * cell + 1];
     let least: f64 = Infinity;
     let inside = false;
     let nearestAt = 0;
-    for (let k = start + 1; k <= end; k++) {
-      const at = (nearest[k] as i32) * STRIDE;
+    for (let k = this.spans[2 * cell]; k < end; k++) {
+      const at = nearest[k];
       const px = x - segments[at];
       const py = y - segments[at + 1];
       const tx = segments[at + 2];
@@ -203,10 +196,10 @@ export class NoFitPolygon {
     this.nearestAt = nearestAt;
   }
 
-  /** Lists for each cell the segments that can be nearest to a point in it. */
+  /** Lists for each cell the segments, as offsets into `segments`, that can be nearest to a point in it. */
   private listNearest(cellWidth: f64, cellHeight: f64, reach: f64): void {
     const all = new StaticArray<i32>(this.sides);
-    for (let i = 0; i < this.sides; i++) all[i] = i;
+    for (let i = 0; i < this.sides; i++) all[i] = i * STRIDE;
     if (distances.length < this.sides) {
       distances = new StaticArray<f64>(this.sides);
       candidates = new StaticArray<i32>(this.sides);
@@ -219,31 +212,26 @@ export class NoFitPolygon {
         const count = this.within(all, this.sides, x, y, reach * (BLOCK as f64), candidates, 0);
         for (let row = top; row < min(top + BLOCK, this.rows); row++) {
           for (let column = left; column < min(left + BLOCK, this.columns); column++) {
-            if (length + count >= lists.length) lists = longer(lists, length + count + 1);
+            if (length + count > lists.length) lists = longer(lists, length + count);
             const cell = row * this.columns + column;
             const middleX = (column + 0.5) * cellWidth - this.halfWidth;
             const middleY = (row + 0.5) * cellHeight - this.halfHeight;
-            const listed = this.within(candidates, count, middleX, middleY, reach, lists, length + 1);
-            this.cells[2 * cell] = length;
-            lists[length] = listed;
-            length += 1 + listed;
+            this.spans[2 * cell] = length;
+            length += this.within(candidates, count, middleX, middleY, reach, lists, length);
+            this.spans[2 * cell + 1] = length;
           }
         }
       }
     }
-    this.nearest = new StaticArray<u16>(length);
-    for (let i = 0; i < length; i++) this.nearest[i] = lists[i] as u16;
+    this.nearest = lists.slice<StaticArray<i32>>(0, length);
   }
 
-  private findDeepest(cellWidth: f64, cellHeight: f64, reach: f64): void {
-    // Single precision rounds by less than this.
-    const most = reach * (1 + 1e-5);
+  private markOutside(cellWidth: f64, cellHeight: f64, reach: f64): void {
     for (let row = 0; row < this.rows; row++) {
       for (let column = 0; column < this.columns; column++) {
         const x = (column + 0.5) * cellWidth - this.halfWidth;
         const y = (row + 0.5) * cellHeight - this.halfHeight;
-        const deepest = (this.signedDepth(x, y) + most) as f32;
-        this.cells[2 * (row * this.columns + column) + 1] = reinterpret<i32>(deepest);
+        this.outside[row * this.columns + column] = this.signedDepth(x, y) < -reach - this.slack ? 1 : 0;
       }
     }
   }
@@ -287,9 +275,8 @@ export class NoFitPolygon {
     return to - start;
   }
 
-  private distanceTo(side: i32, x: f64, y: f64): f64 {
+  private distanceTo(at: i32, x: f64, y: f64): f64 {
     const segments = this.segments;
-    const at = side * STRIDE;
     const px = x - segments[at];
     const py = y - segments[at + 1];
     const tx = segments[at + 2];

@@ -8,7 +8,8 @@ import { isWinAnsi, winAnsiCode } from './win-ansi.ts';
  * tables count as the sign for a missing one, which is wider than nearly all of them.
  */
 export function textWidth(text: string, size: number, bold = false): number {
-  if (ASCII.test(text)) return asciiWidth(text, bold) * (size / 1000);
+  const plain = asciiWidth(text, bold);
+  if (plain !== undefined) return plain * (size / 1000);
   const shown = plainText(text);
   const widthOf = isWinAnsi(shown) ? helveticaWidth : dejaVuWidth;
   let thousandths = 0;
@@ -16,13 +17,18 @@ export function textWidth(text: string, size: number, bold = false): number {
   return thousandths * (size / 1000);
 }
 
-/** By far the most text, and pages are wrapped by trying many widths: these need neither cleaning nor a choice. */
-const ASCII = /^[\x20-\x7e]*$/;
-
-function asciiWidth(text: string, bold: boolean): number {
+/**
+ * Of a text in ASCII, undefined of any other: by far the most text is, and pages are wrapped by trying many widths; it
+ * needs neither cleaning nor a choice.
+ */
+function asciiWidth(text: string, bold: boolean): number | undefined {
   const widths = bold ? HELVETICA_WIDTHS.bold : HELVETICA_WIDTHS.plain;
   let thousandths = 0;
-  for (let index = 0; index < text.length; index++) thousandths += widths[text.charCodeAt(index) - 0x20]!;
+  for (let index = 0; index < text.length; index++) {
+    const code = text.charCodeAt(index);
+    if (code < 0x20 || code > 0x7e) return undefined;
+    thousandths += widths[code - 0x20]!;
+  }
   return thousandths;
 }
 

@@ -1,5 +1,6 @@
 import { NO_BREAK, plainText } from './plain-text.ts';
 import { textWidth } from './text-width.ts';
+import { isWinAnsi } from './win-ansi.ts';
 
 /**
  * A text in lines no wider than `width` (same unit as `size`), broken at spaces and after hyphens and slashes; a word
@@ -56,6 +57,11 @@ function wrapParagraph(
   lines: string[],
   widthOf: (lineIndex: number) => number,
 ): void {
+  // Most text in a table fits one line, and is not taken apart; in one font no beginning of it is wider.
+  if (textWidth(text, size, bold) <= widthOf(lines.length) && isWinAnsi(text)) {
+    lines.push(text.trimEnd().replaceAll(NO_BREAK, ' '));
+    return;
+  }
   let line = '';
   for (const part of text.match(BREAKABLE) ?? ['']) {
     if (textWidth((line + part).trimEnd(), size, bold) > widthOf(lines.length) && line !== '') {
