@@ -112,10 +112,10 @@ describe('a chalk table of straight sides', () => {
         piece: { ...own.piece, edges: as(own.piece.edges) },
       });
     };
-    const front = renamed('front/side');
+    const [front, back] = [renamed('front/side'), renamed('side/back')];
     expect(front.columns).toEqual([2, 3]);
+    expect([front.levels.length, back.levels.length]).toEqual([9, 9]);
     for (const { cells } of front.levels) expect(cells.map(({ length }) => length)).toEqual([0, 0, 1, 1]);
-    const back = renamed('side/back');
     expect(back.columns).toEqual([1, 0]);
     for (const { cells } of back.levels) expect(cells.map(({ length }) => length)).toEqual([1, 1, 0, 0]);
   });

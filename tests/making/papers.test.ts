@@ -134,6 +134,22 @@ describe('a spec with half of its sections', () => {
   });
 });
 
+describe('what is to be settled before cutting', () => {
+  const finding = (level: string) => ({ level, message: `A ${level} of it.`, hint: `Mend the ${level}.` });
+  const sheet = (...levels: string[]) =>
+    told(jobSheet({ ...inputOf(plain), diagnostics: levels.map(finding) as never }));
+
+  it('has a heading where there is something, its hint with it, and counts it on the bench page; notes are none of it', () => {
+    expect(sheet('note')).not.toMatch(/To settle|to settle/);
+    const text = sheet('note', 'warning', 'error');
+    expect(text).toMatch(/2 things to settle before cutting: see the next page/);
+    expect(text).toMatch(
+      /To settle before cutting[\s\S]*A warning of it[\s\S]*Mend the warning[\s\S]*A error of it/,
+    );
+    expect(text).not.toContain('A note of it');
+  });
+});
+
 describe('the form of measures', () => {
   it('asks for every station and panel, and prints none of the spec’s measures', () => {
     const words = english('cm');

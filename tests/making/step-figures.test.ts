@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { english } from '../../src/words/english.ts';
+import { ENGLISH_PATTERN } from '../../src/words/english-pattern.ts';
 import { layRemarks } from '../../src/words/lay-remarks.ts';
 
 /** Figures and names within the sentences of each step and remark: works made by hand, no two figures alike, in cm. mm. */
@@ -167,6 +168,20 @@ const STEPS: readonly [Work, readonly string[]][] = [
       'gather it 1.5 to 1',
       'It hangs 30.4 cm deep',
     ],
+  ],
+  [
+    {
+      kind: 'flounce',
+      flounce: {
+        name: 'frill',
+        sewnTo: { name: 'shell' },
+        aboveHem: 0,
+        depth: 304,
+        kind: 'circular',
+        fullness: 1,
+      },
+    },
+    ['Sew the frill to the shell’s hem line.', 'It is the shell’s hem'],
   ],
   [
     {
@@ -653,6 +668,29 @@ describe('a step’s sentences', () => {
     ]);
     const hem = { kind: 'hem', layer: 'shell', finish: 'turned', length: 4012, allowance: 31, toEase: 0 };
     expect(lines(hem)).toHaveLength(1);
+  });
+});
+
+describe('short sentences of the papers', () => {
+  const { bench, client } = say;
+
+  it('each name and figure in its place', () => {
+    expect(bench.opens('a zip', 'the back')).toBe('Opens by a zip at the back.');
+    expect(bench.opensTo('a zip', 'the back', '2 cm', '25 cm')).toBe(
+      'Opens by a zip at the back, from 2 cm to 25 cm below the waist seam.',
+    );
+    expect(bench.fastened('hooks', 'a', 'b')).toBe('hooks, a to b');
+    expect(client.openingWords('zip', 'side/back', 'left')).toBe('zip at side/back, on your left');
+    expect(ENGLISH_PATTERN.firstPage.corrected('101 %', '98 %')).toContain(
+      'drawn at 101 % across and 98 % down',
+    );
+    expect(ENGLISH_PATTERN.firstPage.pages(2, 13)).toBe('pages 2 to 13');
+    expect(ENGLISH_PATTERN.pageOf(3, 14)).toBe('page 3 of 14');
+    expect(ENGLISH_PATTERN.gap.cut('61 cm', 'C4', '60 cm')).toEqual([
+      'straight on 61 cm',
+      'to C4; along the',
+      'grain 60 cm',
+    ]);
   });
 });
 

@@ -213,7 +213,7 @@ describe('stations and gores', () => {
     const skirt = { stations: stations.slice(0, 3), waist: 741, hem: 4012, offFloor: 21 };
     const stones = [{ stones: { name: 'beads', layer: { name: 'shell' } }, count: 357 }];
     const closure = { kind: 'lacing', at: 'front/side', side: 'right' };
-    const about = { pricing: {}, weight: {}, cautions: { client: [] } };
+    const about = { pricing: {}, weight: { layers: [] }, cautions: { client: [] } };
     const layers = [layer('lining', 'cupro'), layer('crepe', 'crepe')];
     const printed = (gown: object, own: object = {}) =>
       printedLines(

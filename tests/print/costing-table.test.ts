@@ -65,7 +65,7 @@ const input = (own: object = {}, rest: Record<string, unknown> = {}) =>
   handMade('cm', {
     workroom: {
       pricing: pricing(own),
-      weight: {},
+      weight: { layers: [] },
       skirt: { stations: [], waist: 740, hem: 4010 },
       cautions: { client: [] },
     },

@@ -22,7 +22,19 @@ export function handMade(
     measures: { gores: [] },
     ...rest,
     workroom: { stones: [], strips: [], hems: [], notions: [], ...workroom },
-    gown: { units, gores: [], layers: [], cloths: [], ...gown },
+    gown: {
+      units,
+      gores: [],
+      layers: [],
+      cloths: [],
+      flounces: [],
+      tiers: [],
+      overskirts: [],
+      straps: [],
+      capes: [],
+      trims: [],
+      ...gown,
+    },
   } as unknown as PaperInput;
 }
 

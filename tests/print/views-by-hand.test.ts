@@ -25,6 +25,7 @@ const view = (side: string, left: number, top: number, right: number, bottom: nu
   edges: [],
   figure: [],
   opening: [],
+  strokes: [],
   box: { left, top, right, bottom },
   ...own,
 });
@@ -76,9 +77,10 @@ function read(views: DrawnViews, room: Parameters<typeof viewsDrawing>[1]) {
 }
 
 describe('views in a row', () => {
-  // 600 + 900 + 900 across, four gaps of 8 and 10 for the train's length: 322 less 42 are 280.
+  // 600 + 900 + 900 across, four gaps, and 10 for the train's length.
   const { drawing, outlines, straight, said } = read(drawn([ROW], { train: TRAIN }), { width: 322 });
-  const scale = 280 / 2400;
+  const scale = (outlines[0]!.right - outlines[0]!.left) / 600;
+  const gap = (322 - 10 - 2400 * scale) / 4;
 
   it('all at one scale, as large as the width allows, side by side and apart', () => {
     expect(outlines).toHaveLength(3);
@@ -88,9 +90,10 @@ describe('views in a row', () => {
       expect(right - left).toBeCloseTo((wanted.right - wanted.left) * scale, 9);
       expect(bottom - top).toBeCloseTo((wanted.bottom - wanted.top) * scale, 9);
     }
-    expect(outlines[1]!.left - outlines[0]!.right).toBeCloseTo(8, 9);
-    expect(outlines[2]!.left - outlines[1]!.right).toBeCloseTo(8, 9);
-    expect(outlines[0]!.left).toBeGreaterThanOrEqual(8 - 1e-9);
+    expect(gap).toBeGreaterThan(3);
+    expect(outlines[1]!.left - outlines[0]!.right).toBeCloseTo(gap, 9);
+    expect(outlines[2]!.left - outlines[1]!.right).toBeCloseTo(gap, 9);
+    expect(outlines[0]!.left).toBeGreaterThanOrEqual(gap - 1e-9);
     expect(outlines[2]!.right).toBeLessThanOrEqual(322 - 10);
   });
 
@@ -144,7 +147,7 @@ describe('views in a row', () => {
     );
     const plain = read(drawn([ROW]), { width: 322 });
     // Without it there is more room.
-    expect(plain.outlines[0]!.right - plain.outlines[0]!.left).toBeCloseTo((600 * 290) / 2400, 9);
+    expect(plain.outlines[0]!.right - plain.outlines[0]!.left).toBeCloseTo(600 * (scale + 10 / 2400), 9);
     expect(plain.said('800 said')).toBeUndefined();
   });
 
@@ -224,11 +227,17 @@ describe('lines', () => {
         { x: 52, y: -700 },
       ],
     ],
+    strokes: [
+      [
+        { x: 48, y: -800 },
+        { x: 56, y: -800 },
+      ],
+    ],
   };
   const own = view('front', -300, -1500, 300, 0, lines);
   const { paths, outlines } = read(drawn([[{ view: own, name: 'front' }]]), { width: 1000, scale: 0.1 });
 
-  it.each(['fold', 'seam', 'edging', 'part', 'edge', 'figure', 'opening'] as const)(
+  it.each(['fold', 'seam', 'edging', 'part', 'edge', 'figure', 'opening', 'stroke'] as const)(
     '%s lies where it should',
     (name) => {
       const path = paths.find((one) => one.class === name)!;

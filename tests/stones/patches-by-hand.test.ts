@@ -1,0 +1,80 @@
+import { describe, expect, it } from 'vitest';
+import type { Line } from '../../src/geometry/curve.ts';
+import { patchesOfLayer } from '../../src/stones/patches-of-layer.ts';
+
+/** Where how many stones are wanted on two rectangles, 300 and 200 wide and 1000 long, the left half of her. mm. */
+
+const line = (x: number, y: number, toX: number, toY: number): Line => ({
+  kind: 'line',
+  from: { x, y },
+  to: { x: toX, y: toY },
+});
+const piece = (gore: string, width: number, front: string, back: string) => ({
+  gore,
+  edges: [
+    { name: 'waist', curves: [line(0, 0, width, 0)] },
+    { name: back, curves: [line(width, 0, width, 1000)] },
+    { name: 'hem', curves: [line(width, 1000, 0, 1000)] },
+    { name: front, curves: [line(0, 1000, 0, 0)] },
+  ],
+  frontEdge: front,
+  backEdge: back,
+});
+const PIECES = [piece('front', 300, 'fold', 'front/back'), piece('back', 200, 'front/back', 'centre-back')];
+const draft = {
+  pieces: PIECES,
+  gown: { round: 'mirrored', gores: [{}, {}], stations: [{}, {}, {}] },
+};
+const patches = (own: object, lying: object[] = []) =>
+  patchesOfLayer(
+    { clear: 10, size: 6, perDm2: [8, 2], ...own } as never,
+    { draft, layer: { name: 'shell', gores: ['front', 'back'] } } as never,
+    [],
+    lying as never,
+  );
+const at = (x: number, y: number, own: object = {}, lying: object[] = [], which = 0) =>
+  patches(own, lying)[which]!.densityAt({ x, y });
+
+describe('how many stones where', () => {
+  it('none nearer to a seam or an edge than is to be clear and half of one: 10 and 3; across a fold they lie', () => {
+    expect([at(150, 12.9), at(150, 13.1)]).toEqual([0, 8]);
+    expect([at(287.1, 500), at(286.9, 500)]).toEqual([0, 8]);
+    expect([at(150, 987.1), at(150, 986.9)]).toEqual([0, 8]);
+    expect(at(1, 500)).toBe(8);
+    // Behind, its centre is a seam.
+    expect([at(199, 500, {}, [], 1), at(100, 500, {}, [], 1)]).toEqual([0, 8]);
+  });
+
+  it('from the first figure to the second over the span, and none beyond it', () => {
+    const over = { over: [200, 600] };
+    expect([199, 200, 300, 600, 601].map((y) => at(150, y, over))).toEqual([0, 8, 6.5, 2, 0]);
+    // Counted up from the hem.
+    expect([800, 700, 400].map((y) => at(150, y, { ...over, from: 'hem' }))).toEqual([8, 6.5, 2]);
+  });
+
+  it('none where she sits, in the back half of her: from 250 of 500 on', () => {
+    const own = { offSeat: [100, 300] };
+    expect([at(240, 200, own), at(260, 200, own), at(260, 301, own), at(100, 200, own, [], 1)]).toEqual([
+      8, 0, 8, 0,
+    ]);
+  });
+
+  it('none under what lies there: half of both away from its middle', () => {
+    const motif = [{ index: 0, at: { x: 150, y: 500 }, size: 40 }];
+    expect([at(150, 522.9, {}, motif), at(150, 523.1, {}, motif), at(100, 500, {}, motif, 1)]).toEqual([
+      0, 8, 8,
+    ]);
+  });
+
+  it('beyond a seam lies the next piece, beyond a centre its own mirror image', () => {
+    const [front, back] = patches({});
+    expect(front!.sides.map(({ beyond }) => [beyond?.patch, beyond?.mirrored])).toEqual([
+      [0, true],
+      [1, false],
+    ]);
+    expect(back!.sides.map(({ beyond }) => [beyond?.patch, beyond?.mirrored])).toEqual([
+      [0, false],
+      [1, true],
+    ]);
+  });
+});
