@@ -1,6 +1,7 @@
 import type { Piece } from '../draft/piece.ts';
 import { backCorners, frontCorners, type SideCorners } from '../draft/side-corners.ts';
 import { lengthOfRun } from '../geometry/length.ts';
+import type { Side } from '../gown/station.ts';
 import type { BodiceDraft } from './draft-bodice.ts';
 import type { HalfBodice } from './draft-half.ts';
 import { gapRound } from './sewn-levels.ts';
@@ -74,8 +75,6 @@ function widthRound({ frames, levels, upper, lower }: HalfBodice, l: number): nu
   return frames.reduce((sum, frame) => sum + lengthOfRun(frame.levelAt(-above)), 0);
 }
 
-type Side = 'left' | 'right' | undefined;
-
 function sides({ left, right }: BodiceDraft): { readonly half: HalfBodice; readonly side?: Side }[] {
   return [
     { half: left, side: 'left' },
@@ -90,7 +89,7 @@ function edgeLength(piece: Piece, edge: number): number {
   return lengthOfRun(piece.edges[edge]!.curves);
 }
 
-function panelFigures(half: HalfBodice, p: number, side: Side): PanelFigures {
+function panelFigures(half: HalfBodice, p: number, side: Side | undefined): PanelFigures {
   const piece = half.pieces[p]!;
   return {
     name: piece.gore,
@@ -102,7 +101,7 @@ function panelFigures(half: HalfBodice, p: number, side: Side): PanelFigures {
 }
 
 /** Every seam of a half, its centres with the mirror image where nothing lies on the fold. */
-function seamsOf({ stations, pieces }: HalfBodice, side: Side): BodiceSeam[] {
+function seamsOf({ stations, pieces }: HalfBodice, side: Side | undefined): BodiceSeam[] {
   return stations.flatMap((name, i): BodiceSeam[] => {
     const before = pieces[i - 1];
     const after = pieces[i];

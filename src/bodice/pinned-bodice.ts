@@ -9,10 +9,9 @@ import { READ_OFF } from '../fittings/pinned-hem.ts';
 import { letOutTooFar, REACHES } from '../fittings/pinned-seam.ts';
 import { unsmooth } from '../fittings/unsmooth.ts';
 import type { AskedBodice, BodiceFitting } from '../gown/above-waist.ts';
+import type { Side } from '../gown/station.ts';
 import { CENTRE_BACK, CENTRE_FRONT } from './bodice-measures.ts';
 import type { HalfBodice } from './draft-half.ts';
-
-type Side = 'left' | 'right';
 
 /** What was pinned on one side of her, by all fittings so far. */
 export interface HalfTakes {

@@ -91,13 +91,13 @@ function straightFrom(from: Point, to: Point): Curve {
   return { kind: 'line', from: { x: from.x, y: from.y }, to: { x: to.x, y: to.y } };
 }
 
-interface Place {
+interface PlaceOnCurve {
   readonly piece: Curve;
   readonly t: number;
 }
 
 /** The place on the seam at a slant distance; above the level waist and below the last place the seam runs on straight. */
-function placesOn(places: readonly SeamPlace[], pieces: readonly Curve[]): (s: number) => Place {
+function placesOn(places: readonly SeamPlace[], pieces: readonly Curve[]): (s: number) => PlaceOnCurve {
   const last = places.length - 1;
   return (s) => {
     if (s <= 0) return { piece: pieces[0]!, t: 1 + s };
@@ -113,7 +113,7 @@ function placesOn(places: readonly SeamPlace[], pieces: readonly Curve[]): (s: n
 }
 
 /** The seam in as few cubics as hold the line. */
-function partOfSeam(place: (s: number) => Place, from: number, to: number): Curve[] {
+function partOfSeam(place: (s: number) => PlaceOnCurve, from: number, to: number): Curve[] {
   const curve = {
     pointAt: (s: number): Point => {
       const { piece, t } = place(s);

@@ -11,6 +11,7 @@ import { heightOf, type Wearer } from './figure-lines.ts';
 import type { OverskirtOnEdge } from './overskirt-to-hang.ts';
 import type { ClothOver } from './part-to-hang.ts';
 import { columnsOf } from './sewn-cloth.ts';
+import type { SpacePoint } from './space-point.ts';
 import { strapToDraw } from './strap-to-draw.ts';
 import { type KnownGirth, upperBody } from './upper-body.ts';
 
@@ -73,7 +74,7 @@ export function sewnHalves({ cloth, stations }: GownHung): {
   readonly right: HalfEdge;
 } {
   const rows = cloth.down + 1;
-  const at = (column: number): readonly [number, number, number] => {
+  const at = (column: number): SpacePoint => {
     const a = 3 * column * rows;
     return [cloth.start[a]!, cloth.start[a + 1]!, cloth.start[a + 2]!];
   };
@@ -101,7 +102,7 @@ export function edgeBetween(
 ): Pick<OverskirtOnEdge, 'edge' | 'meets' | 'image'> | undefined {
   const { cloth, stations } = sewn;
   const rows = cloth.down + 1;
-  const at = (column: number): readonly [number, number, number] => {
+  const at = (column: number): SpacePoint => {
     const a = 3 * (column % columnsOf(cloth)) * rows;
     return [cloth.start[a]!, cloth.start[a + 1]!, cloth.start[a + 2]!];
   };

@@ -1,11 +1,13 @@
+import type { Side } from '../gown/station.ts';
 import type { BodiceHalf, BodiceShape, BodiceSlice } from './bodice-shape.ts';
 import { columnOf, type DrawnPart, type PlaceLine, rowOf } from './drawn-part.ts';
 import { halfWidthOf } from './figure.ts';
+import type { SpacePoint } from './space-point.ts';
 import { CIRCLE, CIRCLE_POINTS } from './unit-circle.ts';
 import type { UpperBody } from './upper-body.ts';
 
 /** Places of a half bodice's lower edge in the air, from the centre front to the centre back, both as if on her left. */
-export type HalfEdge = readonly (readonly [number, number, number])[];
+export type HalfEdge = readonly SpacePoint[];
 
 export interface BodiceToDraw {
   readonly shape: BodiceShape;
@@ -25,16 +27,10 @@ export interface BodiceToDraw {
 export interface BodiceDrawn {
   readonly part: DrawnPart;
   /** By side and station, from the centre front; at a part of the way to the next one. */
-  readonly upperAt: (side: Side, station: string) => readonly [number, number, number] | undefined;
+  readonly upperAt: (side: Side, station: string) => SpacePoint | undefined;
   /** The upper edge of a side between two stations. */
-  readonly upperBetween: (
-    side: Side,
-    from: string,
-    to: string,
-  ) => readonly (readonly [number, number, number])[];
+  readonly upperBetween: (side: Side, from: string, to: string) => readonly SpacePoint[];
 }
-
-type Side = 'left' | 'right';
 
 /** Columns in a panel and rows from the upper to the lower edge. */
 const ACROSS = 8;
@@ -66,7 +62,7 @@ export function bodiceToDraw(bodice: BodiceToDraw): BodiceDrawn {
     ...closingLines(bodice, columnAt),
     folds: false,
   };
-  const top = (column: number): readonly [number, number, number] => {
+  const top = (column: number): SpacePoint => {
     const a = 3 * (((column + columns) % columns) * ROWS);
     return [place[a]!, place[a + 1]!, place[a + 2]!];
   };
@@ -175,12 +171,7 @@ function widthsAt({ slices }: BodiceHalf, above: number): number[] {
 }
 
 /** Where a panel meets the skirt: the two are as long as each other, and what is laced open ends there. */
-function lowerPlace(
-  edge: HalfEdge,
-  { slices }: BodiceHalf,
-  slice: number,
-  part: number,
-): readonly [number, number, number] {
+function lowerPlace(edge: HalfEdge, { slices }: BodiceHalf, slice: number, part: number): SpacePoint {
   const width = ({ isGap, widthAt }: BodiceSlice): number => (isGap ? 0 : widthAt(0));
   const whole = slices.reduce((sum, own) => sum + width(own), 0);
   const before = slices.slice(0, slice).reduce((sum, own) => sum + width(own), 0);

@@ -5,15 +5,14 @@ import { FINEST, FOURS, steady } from './gown-panels.ts';
 import { alongLine, apart } from './hung-parts.ts';
 import type { ClothOver } from './part-to-hang.ts';
 import { type Body, columnsOf, newCloth, placeIndex, type Strip } from './sewn-cloth.ts';
+import type { SpacePoint } from './space-point.ts';
 import { gatherColumns } from './start-of-cloth.ts';
 import type { UpperBody } from './upper-body.ts';
 
-type Place = readonly [number, number, number];
-
 /** The upper edge that a cape is sewn to, on her left, from the front: up to the arm, and behind it. */
 export interface InnerEdge {
-  readonly before: readonly Place[];
-  readonly behind: readonly Place[];
+  readonly before: readonly SpacePoint[];
+  readonly behind: readonly SpacePoint[];
 }
 
 interface CapeOver {
@@ -65,7 +64,7 @@ export function capeToHang(cape: Cape, { before, behind }: InnerEdge, over: Cape
 const LEANS = 0.4;
 
 /** From the upper edge at her side round the outside of the arm and back: what hangs free, as long as it is. */
-function armRound([x, y, z]: Place, length: number): Place[] {
+function armRound([x, y, z]: SpacePoint, length: number): SpacePoint[] {
   // A loop of five chords: out in front, round, and back behind.
   const [out, deep] = [length * 0.34, length * 0.2];
   return [
@@ -78,7 +77,7 @@ function armRound([x, y, z]: Place, length: number): Place[] {
 }
 
 /** By place along the inner edge where it differs: at its front end, over the arm, at its back end. */
-function lengthsOf({ length, from, to }: Cape): readonly [number, number, number] {
+function lengthsOf({ length, from, to }: Cape): SpacePoint {
   if (typeof length === 'number') return [length, length, length];
   const own = length as Readonly<Record<string, number>>;
   const all = Object.values(own);

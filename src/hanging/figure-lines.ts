@@ -1,6 +1,6 @@
 import type { Point } from '../geometry/curve.ts';
 import { halfWidthOf } from './figure.ts';
-import type { Side } from './seen.ts';
+import type { ViewFrom } from './seen.ts';
 import { smoothedLine } from './smoothed-line.ts';
 import { upperBody } from './upper-body.ts';
 
@@ -121,7 +121,7 @@ const SPINE = [
 const HAND = { step: 12, rounds: 5, tolerance: 0.7 };
 
 /** Light lines for proportion. mm of the view, the floor at 0, y down. */
-export function figureLines(side: Side, wearer: Wearer): Point[][] {
+export function figureLines(side: ViewFrom, wearer: Wearer): Point[][] {
   if (side === 'above') return [];
   const tall = heightOf(wearer);
   const at = ([across, height]: readonly [number, number]): Point => ({

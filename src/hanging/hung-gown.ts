@@ -5,7 +5,7 @@ import { hangCloth, type Settling } from './hang-cloth.ts';
 import { type HangFigures, hangFigures } from './hang-figures.ts';
 import { hungParts } from './hung-parts.ts';
 import type { PartToHang } from './part-to-hang.ts';
-import type { Side } from './seen.ts';
+import type { ViewFrom } from './seen.ts';
 import type { Tie } from './sewn-cloth.ts';
 import { type GownView, gownViews, type ViewExtras } from './views.ts';
 
@@ -92,7 +92,7 @@ export function hungGown(task: HangTask): HungGown {
 /** What it measures, and how it looks with all that is sewn to it. */
 function looked(
   hang: Hang,
-  sides: readonly Side[],
+  sides: readonly ViewFrom[],
   { parts, above, extras }: HangTask,
 ): { readonly figures: HangFigures; readonly views: readonly GownView[] } {
   const hung = hungParts(parts, hang, AROUND).flatMap(({ drawn }) => drawn);

@@ -6,6 +6,7 @@ import { hangCloth, type Settling } from './hang-cloth.ts';
 import { outlineBody } from './outline-body.ts';
 import type { ClothOver, FlounceOver, PartToHang } from './part-to-hang.ts';
 import { columnsOf, newCloth, placeIndex } from './sewn-cloth.ts';
+import type { SpacePoint } from './space-point.ts';
 import { gatherStrip } from './start-of-cloth.ts';
 import { FINER, type Surface, smoothSurface } from './surface.ts';
 
@@ -143,10 +144,8 @@ function flounceCloth(flounce: FlounceOver, hang: Hang): ClothOver {
   return { is: 'cloth', name: flounce.name, cloth, image: false, seams: [] };
 }
 
-type Place = readonly [number, number, number];
-
 /** Places of a hung skirt so far above its hem, column by column. */
-function lineAbove({ columns, rows, place, depth, joins }: Hang, above: number): Place[] {
+function lineAbove({ columns, rows, place, depth, joins }: Hang, above: number): SpacePoint[] {
   // The sewn hem is where a flounce of its own begins.
   const hem = joins[0] ?? rows - 1;
   return Array.from({ length: columns }, (_, column) => {
@@ -165,7 +164,11 @@ function lineAbove({ columns, rows, place, depth, joins }: Hang, above: number):
 }
 
 /** At a distance along a line of places. */
-export function alongLine(line: readonly Place[], passed: readonly number[], wanted: number): Place {
+export function alongLine(
+  line: readonly SpacePoint[],
+  passed: readonly number[],
+  wanted: number,
+): SpacePoint {
   const found = passed.findIndex((own) => own >= wanted);
   const next = found < 0 ? line.length - 1 : Math.max(1, found);
   const span = passed[next]! - passed[next - 1]!;
@@ -174,7 +177,7 @@ export function alongLine(line: readonly Place[], passed: readonly number[], wan
   return [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share, a[2] + (b[2] - a[2]) * share];
 }
 
-export function apart(a: Place, b: Place): number {
+export function apart(a: SpacePoint, b: SpacePoint): number {
   const [x, y, z] = [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
   return Math.sqrt(x * x + y * y + z * z);
 }

@@ -8,7 +8,7 @@ const ALIKE = 0.87;
 /** Distance between the places at which they are compared, mm. */
 const STEP = 6;
 
-interface Place extends Point {
+interface LinePlace extends Point {
   /** The way that the line runs there, of length 1. */
   readonly dx: number;
   readonly dy: number;
@@ -47,13 +47,13 @@ export function keptApartFromAll(
   });
 }
 
-function freeOf(drawn: Near, line: readonly Point[], least: number): Place[][] {
+function freeOf(drawn: Near, line: readonly Point[], least: number): LinePlace[][] {
   return stretches(placesOf(line), (place) => !drawn.hasAlong(place)).filter(
     (stretch) => lengthOfLine(stretch) >= least,
   );
 }
 
-function placesOf(line: readonly Point[]): Place[] {
+function placesOf(line: readonly Point[]): LinePlace[] {
   if (line.length < 2) return [];
   const points = evenlySpaced(line, STEP);
   return points.map((point, i) => {
@@ -64,8 +64,8 @@ function placesOf(line: readonly Point[]): Place[] {
   });
 }
 
-function stretches(places: readonly Place[], isFree: (place: Place) => boolean): Place[][] {
-  const found: Place[][] = [[]];
+function stretches(places: readonly LinePlace[], isFree: (place: LinePlace) => boolean): LinePlace[][] {
+  const found: LinePlace[][] = [[]];
   for (const place of places) {
     if (isFree(place)) found[found.length - 1]!.push(place);
     else if (found[found.length - 1]!.length > 0) found.push([]);
@@ -75,9 +75,9 @@ function stretches(places: readonly Place[], isFree: (place: Place) => boolean):
 
 /** Places of lines by the square that they lie in. */
 class Near {
-  private readonly squares = new Map<string, Place[]>();
+  private readonly squares = new Map<string, LinePlace[]>();
 
-  add(places: readonly Place[]): void {
+  add(places: readonly LinePlace[]): void {
     for (const place of places) {
       const key = `${Math.floor(place.x / NEAR)} ${Math.floor(place.y / NEAR)}`;
       const own = this.squares.get(key);
@@ -86,7 +86,7 @@ class Near {
     }
   }
 
-  hasAlong({ x, y, dx, dy }: Place): boolean {
+  hasAlong({ x, y, dx, dy }: LinePlace): boolean {
     const [column, row] = [Math.floor(x / NEAR), Math.floor(y / NEAR)];
     for (let r = row - 1; r <= row + 1; r++) {
       for (let c = column - 1; c <= column + 1; c++) {

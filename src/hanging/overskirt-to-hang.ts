@@ -3,15 +3,14 @@ import { FINEST, FOURS, panelOf, topsOf, widthsOf } from './gown-panels.ts';
 import { alongLine, apart } from './hung-parts.ts';
 import type { ClothOver } from './part-to-hang.ts';
 import { columnsOf, flatApart, newCloth, type Panel, placeIndex, type SewnCloth } from './sewn-cloth.ts';
+import type { SpacePoint } from './space-point.ts';
 import { gatherColumns } from './start-of-cloth.ts';
-
-type Place = readonly [number, number, number];
 
 /** An overskirt, and the part of the gown's edge that it is sewn or fastened to. */
 export interface OverskirtOnEdge {
   readonly name: string;
   readonly draft: GownDraft;
-  readonly edge: readonly Place[];
+  readonly edge: readonly SpacePoint[];
   /** Its ends lie at the gown's centres: they meet there with those of her other side. */
   readonly meets: { readonly front: boolean; readonly back: boolean };
   /** Her other side has one too. */
@@ -65,7 +64,7 @@ const WAVE = 8;
 function wavesOf(
   panels: readonly Panel[],
   down: number,
-  line: readonly Place[],
+  line: readonly SpacePoint[],
   length: number,
 ): (row: number, column: number, out: number) => number {
   const columns = panels.reduce((sum, { across }) => sum + across, 0);
@@ -104,8 +103,8 @@ function turned(panel: Panel): Panel {
   return { ...panel, strips };
 }
 
-function imageOf(edge: readonly Place[]): Place[] {
-  return [...edge].reverse().map(([x, y, z]): Place => [-x, y, z]);
+function imageOf(edge: readonly SpacePoint[]): SpacePoint[] {
+  return [...edge].reverse().map(([x, y, z]): SpacePoint => [-x, y, z]);
 }
 
 /** Lying where it begins on the floor, mm. */
@@ -116,7 +115,7 @@ function startColumn(
   panel: Panel,
   column: number,
   round: number,
-  held: Place,
+  held: SpacePoint,
   waves: ReturnType<typeof wavesOf>,
 ): void {
   const [x, y] = held;

@@ -1,10 +1,10 @@
 import type { Surface } from './surface.ts';
 
 /** From where it is seen, by what the wearer calls it; from above her front is up. */
-export type Side = 'front' | 'side' | 'back' | 'above';
+export type ViewFrom = 'front' | 'side' | 'back' | 'above';
 
 /** To the right and down on the paper and towards the eye, as sums of x, y, z. */
-const AXES: Readonly<Record<Side, readonly (readonly [number, number, number])[]>> = {
+const AXES: Readonly<Record<ViewFrom, readonly (readonly [number, number, number])[]>> = {
   front: [
     [1, 0, 0],
     [0, 0, -1],
@@ -28,7 +28,7 @@ const AXES: Readonly<Record<Side, readonly (readonly [number, number, number])[]
 };
 
 /** A surface as the eye sees it: to the right, down, and towards the eye; three numbers a place, mm. */
-export function seenFrom(surface: Surface, side: Side): Surface {
+export function seenFrom(surface: Surface, side: ViewFrom): Surface {
   const place = new Float64Array(surface.place.length);
   for (const [axis, [x, y, z]] of AXES[side].entries()) {
     for (let i = 0; i < place.length; i += 3)

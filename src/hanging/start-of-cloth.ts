@@ -14,7 +14,7 @@ import {
 import type { EdgePlace, SewnEdge } from './sewn-edge.ts';
 
 /** How the cloth is, beside its lines. */
-export interface ClothFacts {
+export interface Drape {
   readonly bendingLength: number;
   readonly shearLength: number;
   /** By gore: pleated rather than gathered. */
@@ -35,7 +35,7 @@ export function clothToHang(
   edge: SewnEdge,
   partOfStation: readonly number[],
   wornBeyond: WornBeyond,
-  { bendingLength, shearLength, pleated }: ClothFacts,
+  { bendingLength, shearLength, pleated }: Drape,
 ): SewnCloth {
   const panels = placed.map(({ panel }) => panel);
   const closing = runsRound(draft.gown) ? 'ring' : 'mirrored';

@@ -1,8 +1,7 @@
 import { columnOf, type DrawnPart, rowOf } from './drawn-part.ts';
 import { heightAt, heightOf, type Wearer } from './figure-lines.ts';
+import type { SpacePoint } from './space-point.ts';
 import { smoothSurface } from './surface.ts';
-
-type Place = readonly [number, number, number];
 
 /** Where a strap goes over the shoulder: across and height, for one of her height (from memory: drawing manuals). */
 const SHOULDER = { across: 0.07, height: 0.838 };
@@ -18,13 +17,18 @@ export function strapToDraw(
     back,
     width,
     side,
-  }: { readonly front: Place; readonly back: Place; readonly width: number; readonly side: 'left' | 'right' },
+  }: {
+    readonly front: SpacePoint;
+    readonly back: SpacePoint;
+    readonly width: number;
+    readonly side: 'left' | 'right';
+  },
   wearer: Wearer,
 ): DrawnPart {
   const tall = heightOf(wearer);
   const sign = side === 'left' ? 1 : -1;
-  const top: Place = [sign * SHOULDER.across * tall, 0, heightAt(wearer, SHOULDER.height)];
-  const middle = Array.from({ length: PLACES }, (_, k): Place => {
+  const top: SpacePoint = [sign * SHOULDER.across * tall, 0, heightAt(wearer, SHOULDER.height)];
+  const middle = Array.from({ length: PLACES }, (_, k): SpacePoint => {
     const part = (2 * k) / (PLACES - 1);
     return part <= 1
       ? over(front, top, part, -PUSHED.front * tall)
@@ -49,7 +53,7 @@ export function strapToDraw(
 }
 
 /** A parabola between two places that stands out from the line between them. */
-function over(from: Place, to: Place, part: number, out: number): Place {
+function over(from: SpacePoint, to: SpacePoint, part: number, out: number): SpacePoint {
   const at = (axis: 0 | 1 | 2): number => from[axis] + (to[axis] - from[axis]) * part;
   return [at(0), at(1) + out * 4 * part * (1 - part), at(2)];
 }

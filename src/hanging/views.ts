@@ -5,7 +5,7 @@ import { figureLines, type Wearer } from './figure-lines.ts';
 import type { Hang } from './hang.ts';
 import { hollowLines } from './hollow-lines.ts';
 import { keptApart, keptApartFromAll } from './kept-apart.ts';
-import { type Side, seenFrom } from './seen.ts';
+import { seenFrom, type ViewFrom } from './seen.ts';
 import { type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
 import { strokesAcross } from './strokes-across.ts';
 import { FINER, type Surface, smoothSurface } from './surface.ts';
@@ -16,7 +16,7 @@ import type { SlantedLine } from './wrap-line.ts';
 
 /** The gown from one side, hidden lines taken out. mm of the gown: x to the right, y down, the floor at 0. */
 export interface GownView {
-  readonly side: Side;
+  readonly side: ViewFrom;
   /** Closed. */
   readonly outlines: readonly (readonly Point[])[];
   /** The hem and the sewn edge where they are not the outline. */
@@ -66,7 +66,7 @@ const LEAST_LINE = 40;
 
 export function gownViews(
   hang: Hang,
-  sides: readonly Side[],
+  sides: readonly ViewFrom[],
   extras: ViewExtras,
   parts: readonly DrawnPart[] = [],
 ): GownView[] {
@@ -85,7 +85,7 @@ interface DrawnCloth {
 function viewOf(
   hang: Hang,
   { surface, hollows, parts }: DrawnCloth,
-  side: Side,
+  side: ViewFrom,
   { wearer, opening, edging, pleats = [], edge }: ViewExtras,
 ): GownView {
   const seen = seenFrom(surface, side);
@@ -158,7 +158,7 @@ interface SeenPart {
 type PartLines = Readonly<Record<'edges' | 'seams' | 'opening' | 'folds', readonly SeenLine[]>>;
 
 /** A part's own lines, as far as nothing hides them. */
-function linesOf(map: DepthMap, { part, seen }: SeenPart, side: Side, owner: number): PartLines {
+function linesOf(map: DepthMap, { part, seen }: SeenPart, side: ViewFrom, owner: number): PartLines {
   const facing = part.filled ? facingOf(seen) : undefined;
   const shown = (lines: readonly PlaceLine[], also?: typeof notOutline): SeenLine[] =>
     lines
@@ -193,7 +193,7 @@ function foldsOf(
   map: DepthMap,
   seen: Surface,
   hollows: readonly PlaceLine[],
-  side: Side,
+  side: ViewFrom,
   owner: number,
 ): SeenLine[] {
   return [

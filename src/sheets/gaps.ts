@@ -6,7 +6,7 @@ import type { LaidPiece } from './laid-piece.ts';
 import type { Cell } from './touched-sheets.ts';
 
 /** A straight stretch that no sheet shows, to be bridged with tape and ruler. */
-export interface Gap {
+export interface LineGap {
   /** Index of the piece. */
   readonly piece: number;
   readonly line: 'cut' | 'grain';
@@ -27,7 +27,7 @@ export function gapsOf(
   piece: number,
   cell: Cell,
   shown: (row: number, column: number) => boolean,
-): Gap[] {
+): LineGap[] {
   const sides = [cutPiece.piece.frontEdge, cutPiece.piece.backEdge];
   const straight = cutPiece.cutEdges
     .filter((edge) => sides.includes(edge.name))
@@ -48,7 +48,7 @@ function gapsAlong(
   line: Line,
   cell: Cell,
   shown: (row: number, column: number) => boolean,
-): Pick<Gap, 'from' | 'to' | 'fromCell' | 'toCell'>[] {
+): Pick<LineGap, 'from' | 'to' | 'fromCell' | 'toCell'>[] {
   const stretches = shownStretches(line, cell, shown);
   return stretches.slice(1).map((next, index) => {
     const { end, lastCell } = stretches[index]!;

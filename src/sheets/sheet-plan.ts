@@ -1,4 +1,4 @@
-import type { Gap } from './gaps.ts';
+import type { LineGap } from './gaps.ts';
 import type { LaidPiece } from './laid-piece.ts';
 import type { Paper } from './paper.ts';
 import type { Margins, SheetFrame } from './sheet-frame.ts';
@@ -19,7 +19,7 @@ export interface SheetPlan {
   readonly rows: number;
   readonly columns: number;
   /** Straight stretches that are left out, where that was asked for. */
-  readonly gaps: readonly Gap[];
+  readonly gaps: readonly LineGap[];
   /** Sheets if every piece lay on a grid of its own. */
   readonly gridPerPiece: number;
   /** Sheets that the pieces' area fills; blank sheets left out inside wide pieces may beat it. */

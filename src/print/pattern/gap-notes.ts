@@ -1,5 +1,5 @@
 import type { Point } from '../../geometry/curve.ts';
-import type { Gap } from '../../sheets/gaps.ts';
+import type { LineGap } from '../../sheets/gaps.ts';
 import type { Sheet, SheetPlan } from '../../sheets/sheet-plan.ts';
 import type { Mark } from '../drawing.ts';
 import { lineMark, textMark } from '../page/ruled-marks.ts';
@@ -18,10 +18,10 @@ interface Rectangle {
  * far the line runs on, and to which sheet. `frame` on the page, mm.
  */
 export function gapNotes(sheet: Sheet, plan: SheetPlan, labels: PieceLabels, frame: Rectangle): Mark[] {
-  const isHere = ([row, column]: Gap['fromCell']) => row === sheet.row && column === sheet.column;
+  const isHere = ([row, column]: LineGap['fromCell']) => row === sheet.row && column === sheet.column;
   return plan.gaps.flatMap((gap) => {
     const outside = sideAwayFromGrain(gap, plan);
-    const note = (point: Point, other: Gap['fromCell']) =>
+    const note = (point: Point, other: LineGap['fromCell']) =>
       noteMarks(
         onPage(point, sheet, plan, frame),
         noteLines(gap, labelOf(other, plan), labels),
@@ -35,7 +35,7 @@ export function gapNotes(sheet: Sheet, plan: SheetPlan, labels: PieceLabels, fra
   });
 }
 
-function labelOf([row, column]: Gap['fromCell'], plan: SheetPlan): string {
+function labelOf([row, column]: LineGap['fromCell'], plan: SheetPlan): string {
   return plan.sheets.find((sheet) => sheet.row === row && sheet.column === column)!.label;
 }
 
@@ -43,14 +43,14 @@ function onPage(point: Point, sheet: Sheet, { scale }: SheetPlan, frame: Rectang
   return { x: frame.x + (point.x - sheet.x) * scale.across, y: frame.y + (point.y - sheet.y) * scale.down };
 }
 
-function noteLines(gap: Gap, other: string, { length, words }: PieceLabels): string[] {
+function noteLines(gap: LineGap, other: string, { length, words }: PieceLabels): string[] {
   return gap.line === 'grain'
     ? words.gap.grain(length(gap.length), other)
     : words.gap.cut(length(gap.length), other, length(gap.alongGrain));
 }
 
 /** -1 where the white outside the piece lies to the left of the line, 1 to the right. */
-function sideAwayFromGrain(gap: Gap, plan: SheetPlan): -1 | 1 {
+function sideAwayFromGrain(gap: LineGap, plan: SheetPlan): -1 | 1 {
   const { grain } = plan.pieces[gap.piece]!;
   return gap.line === 'cut' && gap.from.x + gap.to.x < grain.from.x + grain.to.x ? -1 : 1;
 }

@@ -64,7 +64,7 @@ export function lineNames(
 }
 
 /** A place on a line, and the way to its inner side. */
-interface Place {
+interface NamePlace {
   readonly at: Point;
   readonly inward: Point;
 }
@@ -87,7 +87,7 @@ const PLACES = 60;
 /** Lines nearer than this are read as one, mm. */
 const ONE_LINE = 0.5;
 
-function placesAlong(curves: readonly Curve[]): Place[] {
+function placesAlong(curves: readonly Curve[]): NamePlace[] {
   return curves.flatMap((curve) =>
     Array.from({ length: PLACES }, (_, index) => {
       const t = (index + 0.5) / PLACES;
@@ -101,14 +101,18 @@ function edgesNamed({ cutEdges }: CutPiece, name: string): Curve[] {
 }
 
 /** Places where a piece's line at the waist lies apart from another's. */
-function apartFromOthers(places: readonly Place[], piece: CutPiece, pieces: readonly CutPiece[]): Place[] {
+function apartFromOthers(
+  places: readonly NamePlace[],
+  piece: CutPiece,
+  pieces: readonly CutPiece[],
+): NamePlace[] {
   const others = pieces.filter((other) => other !== piece).map(outlineOf);
   return places.filter(({ at }) =>
     others.some((other) => other.every(([from, to]) => awayFrom(at, from, to) > ONE_LINE)),
   );
 }
 
-function inOrder(places: readonly Place[], share: number): Place[] {
+function inOrder(places: readonly NamePlace[], share: number): NamePlace[] {
   const middle = share * places.length;
   return places
     .map((place, index) => ({ place, away: Math.abs(index - middle) }))
@@ -118,7 +122,7 @@ function inOrder(places: readonly Place[], share: number): Place[] {
 
 function clearName(
   text: string,
-  places: readonly Place[],
+  places: readonly NamePlace[],
   { window, lines }: Sheet,
   taken: readonly LabelBox[],
 ): LineName | undefined {
@@ -136,7 +140,7 @@ function clearName(
 }
 
 /** Whether no other line lies between a name and its own line: else it would be read as the other's. */
-function isNext({ at, inward }: Place, box: LabelBox, lines: readonly Segment[]): boolean {
+function isNext({ at, inward }: NamePlace, box: LabelBox, lines: readonly Segment[]): boolean {
   const start = along(at, inward, ONE_LINE / 2);
   const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
   return !lines.some(
@@ -152,7 +156,7 @@ const ASCENT = 0.75;
 const HEIGHT = 1;
 
 /** Far enough in for the whole box to clear a line that slopes. */
-function boxBeside({ at, inward }: Place, width: number, size: number, gap: number): LabelBox {
+function boxBeside({ at, inward }: NamePlace, width: number, size: number, gap: number): LabelBox {
   const height = HEIGHT * size;
   const reach = (Math.abs(inward.x) * width + Math.abs(inward.y) * height) / 2 + 2 * CLEAR + gap;
   const middle = along(at, inward, reach);
