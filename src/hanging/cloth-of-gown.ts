@@ -3,6 +3,7 @@ import { halves, runsRound } from '../gown/lines.ts';
 import { petticoatProfile } from '../gown/petticoat-profile.ts';
 import type { Petticoat } from '../gown/sections.ts';
 import type { Station } from '../gown/station.ts';
+import { betweenLevels } from './between-levels.ts';
 import {
   bodyOf,
   type Figure,
@@ -252,10 +253,10 @@ function standingAt(
     length,
     !runsRound(draft.gown),
   );
+  const roomAt = betweenLevels((below) => girthAt(draft, profile.slantAt(below)) * ROOM);
   const closenessAt = (height: number): number => {
     const below = waistHeight - height;
-    const room = girthAt(draft, profile.slantAt(Math.max(0, below))) * ROOM;
-    return Math.min(easedIn(edge.closeness, below), room / figure.girthAt(height));
+    return Math.min(easedIn(edge.closeness, below), roomAt(Math.max(0, below)) / figure.girthAt(height));
   };
   return { waistHeight, worn: scaledFigure(figure, closenessAt), edge };
 }

@@ -1,6 +1,7 @@
 import type { PetticoatProfile } from '../gown/petticoat-profile.ts';
 import type { Petticoat } from '../gown/sections.ts';
 import { girthThrough, levelsAlong } from '../gown/slant-levels.ts';
+import { betweenLevels } from './between-levels.ts';
 import type { Body } from './sewn-cloth.ts';
 
 /** What the skirt hangs over: a girth and how round it is at any height above the floor. mm. */
@@ -71,10 +72,10 @@ export function figureInPetticoat(
   const end = along?.at(-1)?.down;
   const lowest = end === undefined ? (petticoat.hoopOffFloor ?? 0) : waistHeight - profile.heightAt(end);
   const ends = Math.max(0, lowest - PETTICOAT_HEM);
-  const ownAt = (below: number): number => {
-    if (girth !== undefined) return girth.valueAt(profile.slantAt(below));
-    return waist + (((petticoat.hoop ?? waist) - waist) * below) / (waistHeight - lowest);
-  };
+  const ownAt =
+    girth === undefined
+      ? (below: number) => waist + (((petticoat.hoop ?? waist) - waist) * below) / (waistHeight - lowest)
+      : betweenLevels((below) => girth.valueAt(profile.slantAt(below)));
   return {
     girthAt: (height) => {
       const bare = own.girthAt(height);

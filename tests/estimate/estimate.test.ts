@@ -111,15 +111,15 @@ describe('figures', () => {
   });
 
   it('there is no price where one is missing', async () => {
-    expect((await estimated({ from: 'six-gores', width: ['150'], rate: '23' })).price).toBeNull();
+    expect((await estimated({ from: 'pencil', width: ['150'], rate: '23' })).price).toBeNull();
     expect(
-      (await estimated({ from: 'six-gores', width: ['150'], price: ['shell=1', 'lining=1'] })).price,
+      (await estimated({ from: 'pencil', width: ['150'], price: ['shell=1', 'lining=1'] })).price,
     ).toBeNull();
   });
 
   it('a bigger size takes more cloth, and never less', async () => {
     const bought = async (size: string) =>
-      (await estimated({ from: 'floor-length', width: ['150'], size })).cloth.reduce(
+      (await estimated({ from: 'pencil', width: ['150'], size })).cloth.reduce(
         (sum, row) => sum + row.widths[0]!.buy!,
         0,
       );

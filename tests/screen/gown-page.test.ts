@@ -8,6 +8,8 @@ import { browser, noBrowser } from './browser.ts';
 import { wholePage } from './whole-page.ts';
 
 const LANTERN = readFileSync(projectFile('examples/lantern.yaml'), 'utf8');
+/** Little to lay and to hang, where it is the name that is tried. */
+const PENCIL = readFileSync(projectFile('templates/pencil.yaml'), 'utf8');
 const PUFFIN = readFileSync(projectFile('examples/puffin.yaml'), 'utf8');
 
 describe('the page of a gown is one file that needs no other', () => {
@@ -76,7 +78,7 @@ describe.skipIf(noBrowser)('in a real browser, with the network off', () => {
   });
 
   it.each(Object.entries(NAMES))('a name %s is shown as it is written', async (_name, name) => {
-    const spec = LANTERN.replace(/^gown: .*$/m, `gown: ${JSON.stringify(name)}`);
+    const spec = PENCIL.replace(/^gown: .*$/m, `gown: ${JSON.stringify(name)}`);
     const { page, faults } = await opened(await wholePage(spec), SIZES.phone);
     expect(await page.locator('h1').textContent()).toBe(name);
     expect(await page.title()).toBe(name);

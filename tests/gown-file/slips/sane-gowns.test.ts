@@ -8,7 +8,11 @@ import { gowns, specText } from '../../properties/gowns.ts';
 import { SEED } from '../../seed.ts';
 
 const ROOT = join(import.meta.dirname, '../../..');
-const PROBLEMS = readFileSync(join(ROOT, 'src/diagnostics/slip-problems.ts'), 'utf8');
+const FINDINGS = join(ROOT, 'src/diagnostics');
+const PROBLEMS = readdirSync(FINDINGS)
+  .filter((file) => file.endsWith('slip-problems.ts'))
+  .map((file) => readFileSync(join(FINDINGS, file), 'utf8'))
+  .join('');
 const CODES = new Set([...PROBLEMS.matchAll(/'((?:[a-z]+-)+[a-z]+)'/g)].map(([, code]) => code!));
 
 function slipsIn(text: string): string[] {
