@@ -19,6 +19,8 @@ export function smoothedLine(
 ): Point[] {
   let points = evenlySpaced(closed ? [...line, line[0]!] : line, step);
   const corners = keepsCorners ? cornersOf(points, closed) : NO_CORNERS;
+  if (keepsCorners)
+    points = points.map((point, i) => (corners.has(i) ? tipOf(line, points, i, closed) : point));
   for (let round = 0; round < rounds; round++) {
     points = points.map((point, i) => {
       if (corners.has(i)) return point;
@@ -62,8 +64,7 @@ const NO_CORNERS: ReadonlySet<number> = new Set();
 
 /** Places at which a line turns by more than a corner, each the sharpest of those around it. */
 function cornersOf(points: readonly Point[], closed: boolean): ReadonlySet<number> {
-  const last = points.length - 1;
-  const at = (i: number): Point => points[closed ? (i + last) % last : Math.min(last, Math.max(0, i))]!;
+  const at = (i: number): Point => placeOn(points, i, closed);
   const cosine = points.map((_, i) => {
     const [a, b, c] = [at(i - REACH), at(i), at(i + REACH)];
     const [ax, ay, bx, by] = [b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y];
@@ -73,6 +74,22 @@ function cornersOf(points: readonly Point[], closed: boolean): ReadonlySet<numbe
   const sharpest = (i: number): boolean =>
     cosine[i]! < CORNER && cosine.slice(Math.max(0, i - 2), i + 3).every((other) => other >= cosine[i]!);
   return new Set(points.flatMap((_, i) => (sharpest(i) ? [i] : [])));
+}
+
+/** The tip of a corner near an even place: where the line itself lies farthest from the chord past it. */
+function tipOf(line: readonly Point[], points: readonly Point[], i: number, closed: boolean): Point {
+  const [from, to] = [placeOn(points, i - REACH, closed), placeOn(points, i + REACH, closed)];
+  const reach =
+    apart(points[i]!, placeOn(points, i - 1, closed)) || apart(points[i]!, placeOn(points, i + 1, closed));
+  let tip = points[i]!;
+  for (const point of line)
+    if (apart(point, points[i]!) <= reach && offChord(from, to, point) > offChord(from, to, tip)) tip = point;
+  return tip;
+}
+
+function placeOn(points: readonly Point[], i: number, closed: boolean): Point {
+  const last = points.length - 1;
+  return points[closed ? (i + last) % last : Math.min(last, Math.max(0, i))]!;
 }
 
 /** Leaves out what a straight line shows as well (Ramer 1972; Douglas, Peucker 1973). */
