@@ -5,7 +5,7 @@ import { lengthOfRun } from '../geometry/length.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore } from '../gown/layer.ts';
 import type { LayerDraft } from './draft-layers.ts';
-import { bendOf } from './piece-sides.ts';
+import { bendOf, isFrontLeft } from './piece-sides.ts';
 import { type Beyond, beyondWrap } from './wrapped.ts';
 
 /** A line that bends by less than this is straight to the scissors, mm. */
@@ -57,7 +57,7 @@ function dartsNear(
 ): string | undefined {
   const taken = darts.reduce((sum, { takesIn }) => sum + takesIn, 0);
   const whole = lengthOfRun(over.edges[0]!.curves) - taken;
-  const isFront = (overSide === 'left') === (over.side !== 'right');
+  const isFront = (overSide === 'left') === isFrontLeft(over);
   return darts.find(
     ({ at, takesIn }) => Math.abs((isFront ? at : 1 - at) * whole - sewn) < takesIn / 2 + OFF_DART,
   )?.name;

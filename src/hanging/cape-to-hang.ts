@@ -77,7 +77,7 @@ function armRound([x, y, z]: SpacePoint, length: number): SpacePoint[] {
 }
 
 /** By place along the inner edge where it differs: at its front end, over the arm, at its back end. */
-function lengthsOf({ length, from, to }: Cape): SpacePoint {
+function lengthsOf({ length, from, to }: Cape): readonly [number, number, number] {
   if (typeof length === 'number') return [length, length, length];
   const own = length as Readonly<Record<string, number>>;
   const all = Object.values(own);

@@ -24,8 +24,7 @@ export function keptApart(
   others: readonly (readonly Point[])[],
   least: number,
 ): Point[][] {
-  const drawn = new Near();
-  for (const line of others) drawn.add(placesOf(line));
+  const drawn = drawnAlready(others);
   return lines.flatMap((line) => freeOf(drawn, line, least));
 }
 
@@ -35,8 +34,7 @@ export function keptApartFromAll(
   others: readonly (readonly Point[])[],
   least: number,
 ): Point[][] {
-  const drawn = new Near();
-  for (const line of others) drawn.add(placesOf(line));
+  const drawn = drawnAlready(others);
   const longestFirst = lines
     .map((line) => ({ line, long: lengthOfLine(line) }))
     .sort((a, b) => b.long - a.long);
@@ -45,6 +43,12 @@ export function keptApartFromAll(
     for (const stretch of free) drawn.add(stretch);
     return free;
   });
+}
+
+function drawnAlready(lines: readonly (readonly Point[])[]): Near {
+  const drawn = new Near();
+  for (const line of lines) drawn.add(placesOf(line));
+  return drawn;
 }
 
 function freeOf(drawn: Near, line: readonly Point[], least: number): LinePlace[][] {

@@ -3,6 +3,9 @@ import type { Surface } from './surface.ts';
 /** From where it is seen, by what the wearer calls it; from above her front is up. */
 export type ViewFrom = 'front' | 'side' | 'back' | 'above';
 
+/** A place as the eye sees it: to the right, down and towards the eye, mm. */
+export type SeenPoint = readonly [number, number, number];
+
 /** To the right and down on the paper and towards the eye, as sums of x, y, z. */
 const AXES: Readonly<Record<ViewFrom, readonly (readonly [number, number, number])[]>> = {
   front: [

@@ -1,7 +1,8 @@
+import type { SeenPoint } from './seen.ts';
 import type { Surface } from './surface.ts';
 
 /** A line on a surface as it is seen: to the right, down, towards the eye. mm. */
-export type SeenLine = readonly (readonly [number, number, number])[];
+export type SeenLine = readonly SeenPoint[];
 
 /**
  * Where a surface turns from the eye: the lines on which its face towards the eye changes sign, found cell by cell on the
@@ -94,11 +95,7 @@ function linksOf(
   return { crossed, links };
 }
 
-function crossing(
-  { columns, rows, place }: Surface,
-  facing: Float64Array,
-  side: number,
-): [number, number, number] {
+function crossing({ columns, rows, place }: Surface, facing: Float64Array, side: number): SeenPoint {
   const own = side >> 1;
   const other = (side & 1) === 1 ? own + 1 : (own + rows) % (columns * rows);
   const f = facing[own]!;

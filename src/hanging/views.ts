@@ -5,7 +5,7 @@ import { figureLines, type Wearer } from './figure-lines.ts';
 import type { Hang } from './hang.ts';
 import { hollowLines } from './hollow-lines.ts';
 import { keptApart, keptApartFromAll } from './kept-apart.ts';
-import { seenFrom, type ViewFrom } from './seen.ts';
+import { type SeenPoint, seenFrom, type ViewFrom } from './seen.ts';
 import { type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
 import { strokesAcross } from './strokes-across.ts';
 import { FINER, type Surface, smoothSurface } from './surface.ts';
@@ -311,7 +311,7 @@ function depthOf({ depth, rows, columns }: Hang, column: number, row: number): n
   return a + (b - a) * part;
 }
 
-function atDepth(hang: Hang, seen: Surface, column: number, depth: number): [number, number, number] {
+function atDepth(hang: Hang, seen: Surface, column: number, depth: number): SeenPoint {
   let row = 1;
   while (row + 1 < hang.rows && depthOf(hang, column, row) < depth) row++;
   const [above, below] = [depthOf(hang, column, row - 1), depthOf(hang, column, row)];
@@ -326,7 +326,7 @@ function atDepth(hang: Hang, seen: Surface, column: number, depth: number): [num
   return [p[0] + (q[0] - p[0]) * share, p[1] + (q[1] - p[1]) * share, p[2] + (q[2] - p[2]) * share];
 }
 
-function seenPlace(place: Float64Array, i: number): [number, number, number] {
+function seenPlace(place: Float64Array, i: number): SeenPoint {
   return [place[3 * i]!, place[3 * i + 1]!, place[3 * i + 2]!];
 }
 

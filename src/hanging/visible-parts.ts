@@ -1,6 +1,6 @@
 import type { Point } from '../geometry/curve.ts';
 import type { DepthMap } from './depth-map.ts';
-import type { SpacePoint } from './space-point.ts';
+import type { SeenPoint } from './seen.ts';
 import type { SeenLine } from './turning-lines.ts';
 
 /** Cloth in front of a line by less than this does not hide it, mm: the line lies on cloth itself. */
@@ -57,15 +57,15 @@ function ranOn(line: SeenLine, seen: readonly boolean[], end: number, by: 1 | -1
   return at;
 }
 
-function flatApart(a: SpacePoint, b: SpacePoint): number {
+function flatApart(a: SeenPoint, b: SeenPoint): number {
   const [x, y] = [b[0] - a[0], b[1] - a[1]];
   return Math.sqrt(x * x + y * y);
 }
 
-type Also = (map: DepthMap, place: SpacePoint) => boolean;
+type Also = (map: DepthMap, place: SeenPoint) => boolean;
 
 /** Seen where any of the cells around shows nothing nearer; cloth of another surface hides however near it lies. */
-function isSeen(map: DepthMap, place: SpacePoint, owner: number): boolean {
+function isSeen(map: DepthMap, place: SeenPoint, owner: number): boolean {
   return someAround(map, place, 1, (depth, own) => depth <= place[2] + (own === owner ? ON_CLOTH : 0));
 }
 
@@ -73,7 +73,7 @@ function isSeen(map: DepthMap, place: SpacePoint, owner: number): boolean {
 const DEEPER = 12;
 
 /** A fold that hides something, and not the outline, which is drawn apart. */
-export function isFold(map: DepthMap, place: SpacePoint): boolean {
+export function isFold(map: DepthMap, place: SeenPoint): boolean {
   return someAround(map, place, 2, (depth) => depth < place[2] - DEEPER) && !isOutline(map, place);
 }
 
@@ -88,13 +88,13 @@ export function isEmpty(map: DepthMap, { x, y }: Point): boolean {
   return depthAt(map, x, y) === Number.NEGATIVE_INFINITY;
 }
 
-export function isOutline(map: DepthMap, place: SpacePoint): boolean {
+export function isOutline(map: DepthMap, place: SeenPoint): boolean {
   return someAround(map, place, 3, (depth) => depth === Number.NEGATIVE_INFINITY);
 }
 
 function someAround(
   { left, top, cell, width, height, depth, owner }: DepthMap,
-  [x, y]: SpacePoint,
+  [x, y]: SeenPoint,
   reach: number,
   is: (depth: number, owner: number) => boolean,
 ): boolean {
