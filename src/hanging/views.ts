@@ -107,6 +107,7 @@ function viewOf(
   const map = depthMap([
     { surface: seen, filled: false },
     ...beside.map(({ part, seen: own }): Hiding => ({ surface: own, filled: part.filled })),
+    ...(side === 'above' ? [{ surface: insideOfEdge(seen), filled: false }] : []),
   ]);
   const inside = (line: SeenLine): SeenLine[] => insideOf(map, line, SKIRT);
   const outlines = tracedOutline(map).map((loop) => smoothedLine(loop, OUTLINE, true));
@@ -165,6 +166,19 @@ function seamLines(
 function met(lines: readonly Point[][], targets: readonly (readonly Point[])[]): Point[][] {
   return lines.map((line) => [...metLine(line, targets, REACH).line]);
 }
+
+/** What fills the edge that a skirt is sewn to, seen from above: she. One does not look down past her to the floor. */
+function insideOfEdge({ columns, rows, place }: Surface): Surface {
+  const edge = Array.from({ length: columns }, (_, column) => seenPlace(place, column * rows));
+  const middle = [0, 1, 2].map((axis) => edge.reduce((sum, own) => sum + own[axis]!, 0) / columns);
+  const own = new Float64Array(6 * columns);
+  for (const [column, [x, y, z]] of edge.entries())
+    own.set([x, y, z - BELOW_EDGE, middle[0]!, middle[1]!, middle[2]! - BELOW_EDGE], 6 * column);
+  return { columns, rows: 2, place: own, closed: true };
+}
+
+/** So far below the edge, which it does not hide, mm. */
+const BELOW_EDGE = 20;
 
 /** Number of the skirt among all that hides. */
 const SKIRT = 0;
