@@ -16,8 +16,8 @@ const RUNS_ON = 0.94;
 const REACH = 70;
 
 /**
- * Folds as a hand draws them, of the lines along which the cloth turns from the eye: each in one stroke, without the hook
- * in which such a line ends, from the hem, the waist or the outline; what is short and hangs in the air is left out.
+ * Folds as a hand draws them, of the lines along which the cloth turns from the eye: each in one stroke, without the hooks
+ * in which such lines end, from the hem, the waist or the outline; what is short and hangs in the air is left out.
  *
  * @param beside what is drawn already, along which no fold is drawn again
  * @param ends what a fold begins or ends at
@@ -27,7 +27,7 @@ export function foldStrokes(
   beside: readonly (readonly Point[])[],
   ends: readonly (readonly Point[])[],
 ): Point[][] {
-  const strokes = joined(lines.map(unhooked).filter((line) => line.length > 1));
+  const strokes = joined(lines.flatMap(unhooked));
   return keptApartFromAll(strokes, beside, LEAST_AT_LINE / 2)
     .map((line) => metLine(smoothedLine(line, FOLD), ends, REACH))
     .filter(({ line, startMeets, endMeets }) => {
@@ -36,21 +36,20 @@ export function foldStrokes(
     .map(({ line }) => [...line]);
 }
 
-/** Distance between places at which a hook is looked for, and how far from an end, mm. */
+/** Distance between places at which a sharp turn is looked for, mm, and the cosine of the least turn over four that is one: 45°. */
 const STEP = 8;
-const HOOK = 72;
-/** Cosine of the least turn over three places that is a hook: 45°. */
 const TURNS = 0.7;
 
-/** Without what lies beyond a sharp turn near an end: there the line has gone over the crest of the fold. */
-function unhooked(line: readonly Point[]): Point[] {
+/** A line in parts between its sharp turns: where it hooks round, it has gone over the crest of its fold. */
+function unhooked(line: readonly Point[]): Point[][] {
   if (line.length < 2) return [];
   const points = evenlySpaced(line, STEP);
-  const near = Math.min(Math.floor(points.length / 2), Math.round(HOOK / STEP));
-  let [from, to] = [0, points.length - 1];
-  for (let i = 2; i <= near; i++) if (turnAt(points, i) < TURNS) from = i;
-  for (let i = points.length - 3; i >= points.length - 1 - near; i--) if (turnAt(points, i) < TURNS) to = i;
-  return points.slice(from, to + 1);
+  const parts: Point[][] = [[]];
+  for (const [i, point] of points.entries()) {
+    parts[parts.length - 1]!.push(point);
+    if (turnAt(points, i) < TURNS) parts.push([]);
+  }
+  return parts.filter((part) => part.length > 2);
 }
 
 function turnAt(points: readonly Point[], i: number): number {
