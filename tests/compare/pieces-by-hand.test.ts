@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { comparePiece } from '../../src/compare/compare-piece.ts';
-import { at, line, quad, upright } from './quads.ts';
+import { at, line, quad, upright } from '../quads.ts';
 
 /** Quadrilaterals laid on quadrilaterals: what comes off, what is left, where, by subtraction. mm. */
 

@@ -8,7 +8,7 @@ import { sameCloth } from '../../src/compare/same-cloth.ts';
 import { specChanges } from '../../src/compare/spec-changes.ts';
 import { specLines } from '../../src/compare/spec-lines.ts';
 import { specValues } from '../../src/compare/spec-values.ts';
-import { at, EDGES, line, quad, upright } from './quads.ts';
+import { at, EDGES, line, quad, upright } from '../quads.ts';
 
 /** Two versions made by hand: which piece is compared with which, and what a script reads of it. mm. */
 

@@ -1,5 +1,5 @@
-import type { CutPiece } from '../../src/draft/piece.ts';
-import type { Line, Point } from '../../src/geometry/curve.ts';
+import type { CutPiece } from '../src/draft/piece.ts';
+import type { Line, Point } from '../src/geometry/curve.ts';
 
 /** Pieces of four straight edges, made by hand: what comes off and what is missing is told by subtraction. mm. */
 
