@@ -309,7 +309,7 @@ describe('stretches between corners', () => {
     for (const [i, down] of downs.slice(1).entries()) expect(down - downs[i]!).toBeLessThan(70);
     expect(levels.length).toBeLessThan(30);
     // The same side upwards has the same levels from below.
-    const up = edge('side', arc(at(reach, 300), at(reach, -300), 400, 0, 0));
+    const up = edge('side', arc(at(reach, 300), at(reach, -300), 400, 0, 0, false));
     const [back] = chainOf([up], { x: -10, y: -300, every: 100, step: 1 }, { line: 'seam', sides: ['side'] });
     expect(back!.points).toHaveLength(points.length);
   });
