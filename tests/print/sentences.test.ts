@@ -420,8 +420,15 @@ describe('what is done with a piece, as it says on it', () => {
     ],
     [{ kind: 'stones-marked', layer: 'A', names: ['B', 'C'] }, 'marked on it, to set on the A: B, C'],
     [
-      { kind: 'bustle', layer: 'A', across: 0.5, anchor: 1, pickUp: 2 },
-      'bustle on the A, 50 % across: anchor, a ring, 1 below the waist seam, pick-up, a cross, 2',
+      {
+        kind: 'bustle',
+        layer: 'A',
+        points: [
+          { place: { gore: 'B', across: 0.25 }, anchor: 1, pickUp: 2 },
+          { place: { seam: 'C' }, anchor: 3, pickUp: 4 },
+        ],
+      },
+      'bustle on the A, down from the waist seam: 25 % across ring 1, cross 2; C ring 3, cross 4',
     ],
     [
       { kind: 'tucks', count: 1, width: 1, longer: 2, folds: [3] },
