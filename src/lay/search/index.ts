@@ -12,7 +12,7 @@ import { pairs } from './no-fit-pairs';
 import { NoFitPolygon } from './no-fit-polygon';
 import { search } from './place-search';
 import { random } from './random';
-import { settle } from './settle';
+import { nearPairs, settle } from './settle';
 
 // No-fit polygons stay while one layout after another is begun.
 
@@ -74,6 +74,7 @@ export function beginSearch(seed: i32, anywhere: i32, touching: i32, nearby: i32
   neighbours.begin();
   search.begin(anywhere, touching, nearby, improved);
   movingApart.begin();
+  nearPairs.begin();
 }
 
 // The search.
