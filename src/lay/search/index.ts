@@ -7,12 +7,13 @@
 import { drawnPlaces } from './drawn-places';
 import { layout } from './layout';
 import { movingApart } from './moving-apart';
+import { nearPairs } from './near-pairs';
 import { beside, neighbours } from './neighbours';
 import { pairs } from './no-fit-pairs';
 import { NoFitPolygon } from './no-fit-polygon';
 import { search } from './place-search';
 import { random } from './random';
-import { nearPairs, settle } from './settle';
+import { settle } from './settle';
 
 // No-fit polygons stay while one layout after another is begun.
 

@@ -1,4 +1,5 @@
 import { layout } from './layout';
+import { ROUNDING } from './neighbours';
 import { search } from './place-search';
 import { random } from './random';
 import { settle } from './settle';
@@ -17,8 +18,6 @@ const GROWTH_MOST: f64 = 2.5;
 const DECAY: f64 = 0.9;
 /** Overlap small enough for settling to be tried, as a share of the sum of the items' sizes (roots of their areas). */
 const SETTLES: f64 = 0.003;
-/** Single precision rounds a place by less than this share of the strip. */
-const ROUNDING: f64 = 1e-6;
 /** An overlap is clearly lower than another if it is below this share of it. */
 const CLEARLY: f64 = 0.98;
 
