@@ -278,17 +278,55 @@ describe('marks by hand', () => {
     expect(cross.map(({ curves }) => curves)).toEqual([[line(56, 696, 64, 704)], [line(56, 704, 64, 696)]]);
   });
 
-  it('bustle points are told once each, by gore and by anchor', () => {
-    const point = (across: number, anchor: number) =>
-      ({ layer: 'shell', across, anchor, pickUp: 700 }) as unknown as BustleMarked;
-    const told = bustleRemarks([point(0.2, 30), point(0.2, 30), point(0.2, 40), point(0.7, 30)]);
-    expect(told).toEqual(
-      [
-        [0.2, 30],
-        [0.2, 40],
-        [0.7, 30],
-      ].map(([across, anchor]) => ({ kind: 'bustle', layer: 'shell', across, anchor, pickUp: 700 })),
-    );
+  it('on a fold half of either lies on the piece', () => {
+    const point = {
+      at: [
+        { x: 0, y: 30 },
+        { x: 0, y: 700 },
+      ],
+    } as unknown as BustleMarked;
+    for (const side of [1, 3]) {
+      const edges = gore().edges.map((edge, i) =>
+        i === side ? { name: 'fold', curves: [line(0, 0, 0, 1000)] } : edge,
+      );
+      const own = bustleMarks([point], gore({ edges: edges as never })).flatMap(({ curves }) => curves);
+      const ends = own.flatMap((curve) => [startOf(curve), endOf(curve)]).map(({ x }) => x);
+      expect([Math.min(...ends), Math.max(...ends)]).toEqual(side === 1 ? [-4, 0] : [0, 4]);
+      expect(own).toHaveLength(4);
+    }
+  });
+
+  it('bustle points are told once each: by seam, by place across a gore, by anchor', () => {
+    const point = (across: number, anchor: number, seam?: string) =>
+      ({
+        layer: 'shell',
+        gore: 'side',
+        across,
+        anchor,
+        pickUp: 700,
+        ...(seam === undefined ? {} : { seam }),
+      }) as unknown as BustleMarked;
+    const told = bustleRemarks([
+      point(0.2, 30),
+      point(0.2, 30),
+      point(0.2, 40),
+      point(0.7, 30),
+      point(1, 30, 'side/back'),
+      point(1, 30, 'side/back'),
+    ]);
+    const inGore = (across: number, anchor: number) => ({
+      place: { gore: 'side', across },
+      anchor,
+      pickUp: 700,
+    });
+    const points = [
+      inGore(0.2, 30),
+      inGore(0.2, 40),
+      inGore(0.7, 30),
+      { place: { seam: 'side/back' }, anchor: 30, pickUp: 700 },
+    ];
+    expect(told).toEqual([{ kind: 'bustle', layer: 'shell', points }]);
+    expect(bustleRemarks([])).toEqual([]);
   });
 
   it('growth tucks lie above the hem, each higher by what those below it take', () => {
