@@ -70,7 +70,7 @@ describe('the facing of a hem', () => {
     expect(facingsOfHem({ ...draft, pieces: short } as never, DEPTH)).toEqual({ gore: 'side' });
   });
 
-  it('of a fold has no mark there', () => {
+  it('of a fold has no mark there, and its thread runs near it', () => {
     const [front] = pieces.map((piece) => ({
       ...piece,
       edges: piece.edges.map((edge) => ({
@@ -78,6 +78,12 @@ describe('the facing of a hem', () => {
         name: edge.name === 'centre-front' ? 'fold' : edge.name,
       })),
     }));
+    // The fold lies at the left: 0.15 of the hem in from it, told as angles of the ring.
+    const folded = { ...draft, pieces: [{ ...front!, frontEdge: 'fold' }, ...pieces.slice(1)] };
+    const { grain } = (facingsOfHem(folded as never, DEPTH) as Piece[])[0]!;
+    const { hem } = radii[0]!;
+    const angle = -0.1 + 0.15 * 0.2;
+    expect(grain.from.x).toBeCloseTo((hem - DEPTH / 2) * Math.sin(angle), 0);
     expect([...notchesOfFacing(front!).keys()]).toEqual(['front/side']);
   });
 });
