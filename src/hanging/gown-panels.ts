@@ -1,6 +1,8 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { integrateAlong } from '../draft/edge-profiles.ts';
 import { runsRound } from '../gown/lines.ts';
+import type { GorePleating } from './gore-folds.ts';
+import { pleatedPanel } from './pleated-panel.ts';
 import { flatApart, type Panel, type Strip, stripOf } from './sewn-cloth.ts';
 
 /** Width of cloth between two columns at the hem, and length between two rows, about, mm. Smaller shows finer folds. */
@@ -31,6 +33,7 @@ export function placedPanels(
   godets: readonly GodetToHang[],
   down: number,
   columnEvery: number,
+  pleating: readonly (GorePleating | undefined)[],
 ): PlacedPanel[] {
   const last = draft.gown.gores.length;
   const round = runsRound(draft.gown);
@@ -45,13 +48,19 @@ export function placedPanels(
       const half = round || (station > 0 && station < last) ? undefined : station === 0 ? 'after' : 'before';
       place(godetPanel(draft, godet, { down, columnEvery }, half), station, station);
     }
-    if (station < last) place(panelOf(draft, station, { down, columnEvery }), station, station + 1);
+    if (station === last) break;
+    const pleated = pleating[station];
+    const panel =
+      pleated === undefined
+        ? panelOf(draft, station, { down, columnEvery })
+        : pleatedPanel(draft, station, pleated, down);
+    place(panel, station, station + 1);
   }
   return placed;
 }
 
 /** Rows below the top one, and cloth between two columns at the skirt's hem, about, mm. */
-interface Fineness {
+export interface Fineness {
   readonly down: number;
   readonly columnEvery: number;
 }
@@ -91,8 +100,9 @@ export function panelOf(draft: GownDraft, gore: number, { down, columnEvery }: F
   const [hemFrom, hemTo] = [hem.ways[gore]!, hem.ways[gore + 1]!];
   const across = FOURS * Math.max(1, Math.round((hemTo - hemFrom) / columnEvery / FOURS));
   const flat = new Float64Array(2 * (across + 1) * (down + 1));
-  const topAt = depthAcross(draft, gore, waist, across);
-  const bottomAt = depthAcross(draft, gore, hem, across);
+  const shares = Array.from({ length: across + 1 }, (_, column) => column / across);
+  const topAt = depthsAcross(draft, gore, waist, shares);
+  const bottomAt = depthsAcross(draft, gore, hem, shares);
   for (let column = 0; column <= across; column++) {
     for (let row = 0; row <= down; row++) {
       const slant = topAt[column]! + ((bottomAt[column]! - topAt[column]!) * row) / down;
@@ -110,33 +120,44 @@ export function steady(mm: number): number {
   return Math.round(mm * 4096) / 4096;
 }
 
-/** An edge's depth below the level waist at each column, which stands at an even part of the gore's width. */
-function depthAcross(draft: GownDraft, gore: number, profile: GownDraft['hem'], across: number): number[] {
+/** An edge's depth below the level waist at shares of the gore's width, in their order from its first side edge. */
+export function depthsAcross(
+  draft: GownDraft,
+  gore: number,
+  profile: GownDraft['hem'],
+  shares: readonly number[],
+): number[] {
   const frame = draft.frames[gore]!;
   const [from, to] = [profile.ways[gore]!, profile.ways[gore + 1]!];
-  const SAMPLES = 4 * across;
+  const samples = 4 * (shares.length - 1);
   const passed = [0];
-  for (let i = 1; i <= SAMPLES; i++) {
-    const [a, b] = [from + ((to - from) * (i - 1)) / SAMPLES, from + ((to - from) * i) / SAMPLES];
+  for (let i = 1; i <= samples; i++) {
+    const [a, b] = [from + ((to - from) * (i - 1)) / samples, from + ((to - from) * i) / samples];
     passed.push(
       passed[i - 1]! + integrateAlong(profile, (way) => 1 / frame.widthAt(profile.valueAt(way)), a, b),
     );
   }
-  const whole = passed[SAMPLES]!;
-  return Array.from({ length: across + 1 }, (_, column) => {
-    const wanted = (whole * column) / across;
+  const whole = passed[samples]!;
+  return shares.map((own) => {
+    const wanted = whole * own;
     const next = Math.max(
       1,
-      passed.findIndex((own) => own >= wanted - 1e-12),
+      passed.findIndex((past) => past >= wanted - 1e-12),
     );
     const share = (wanted - passed[next - 1]!) / (passed[next]! - passed[next - 1]!);
-    return profile.valueAt(from + ((to - from) * (next - 1 + share)) / SAMPLES);
+    return profile.valueAt(from + ((to - from) * (next - 1 + share)) / samples);
   });
 }
 
 /** Width of cloth between a panel's columns along one row, mm; of the lower one's cloth along a seam where asked. */
 export function widthsOf(panel: Panel, row: number, strip = stripOf(panel, row)): number[] {
   return Array.from({ length: panel.across }, (_, column) => flatApart(strip, column, row, column + 1, row));
+}
+
+/** The same without what lies in the folds of pleats. */
+export function shownWidths(panel: Panel, row: number): number[] {
+  const { shows } = panel.folded ?? {};
+  return widthsOf(panel, row).map((width, column) => (shows?.[column] === false ? 0 : width));
 }
 
 /** Along a panel's top from its first side edge to each column, mm. */

@@ -1,3 +1,4 @@
+import { topFullness } from '../allowances/top-fullness.ts';
 import type { DraftedBodice } from '../bodice/draft-asked.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import { tuckedLayer } from '../draft/tucked-up.ts';
@@ -15,6 +16,7 @@ import { bendingLengthOf } from './bending-lengths.ts';
 import { clothOfGown, type GownHung, type GownToHang } from './cloth-of-gown.ts';
 import type { TiersUnder } from './figure.ts';
 import type { Wearer } from './figure-lines.ts';
+import { pleatingOf } from './gore-folds.ts';
 import type { GodetToHang } from './gown-panels.ts';
 import type { HangTask } from './hung-gown.ts';
 import { overskirtToHang } from './overskirt-to-hang.ts';
@@ -55,6 +57,7 @@ function gownToHang(gown: Gown, drafts: LayerDrafts, skirt: Skirt): GownToHang {
     godets: godetsOf(gown, outer),
     ...(flounce === undefined ? {} : { flounce }),
     pleated: draft.gown.gores.map((gore) => (gore.fullness ?? layer.fullness)?.by === 'pleats'),
+    pleating: pleatingOf(draft.gown, gown.pleats, layer, (gore) => topFullness(layer, draft, gore)),
   };
 }
 

@@ -13,6 +13,7 @@ export interface SettlingCode {
   alongAt(): number;
   acrossAt(): number;
   gatheredAt(): number;
+  liftedAt(): number;
   cellAt(): number;
   skewAt(): number;
   bendBeforeAt(): number;

@@ -48,10 +48,15 @@ export interface ViewExtras {
   readonly opening?: { readonly column: number; readonly from: number; readonly to: number };
   /** How deep the edging along the hem is, mm. */
   readonly edging?: number;
-  /** Columns down which the folds of pleats show, with parts of columns. */
-  readonly pleats?: readonly number[];
+  readonly pleats?: readonly PleatLine[];
   /** The upper edge of a wrap. */
   readonly edge?: SlantedLine;
+}
+
+/** A column, with parts of one, down which the fold of a pleat shows, and the row of the whole cloth in which it begins. */
+export interface PleatLine {
+  readonly column: number;
+  readonly from: number;
 }
 
 /** An outline keeps its corners; a fold is one stroke. */
@@ -110,9 +115,10 @@ function viewOf(
           ...hang.seams
             .filter(({ station, onFold }) => station !== edge?.station && onFold !== true)
             .map(({ column, from = 0 }) => columnLine(hang, seen, column * FINER, from)),
-          ...pleats.map((column) =>
-            columnLine(hang, seen, Math.round((column / hang.stride) * FINER) % seen.columns, 0),
-          ),
+          ...pleats.map(({ column, from }) => {
+            const line = columnLine(hang, seen, Math.round((column / hang.stride) * FINER) % seen.columns, 0);
+            return line.slice((from / hang.stride) * FINER);
+          }),
           ...(edge === undefined ? [] : [slantedLine(hang, seen, edge)]),
           ...hang.joins.map((row) => rowLine(seen, row * FINER)),
         ].flatMap(inside),

@@ -53,6 +53,11 @@ export function gatheredAt(): usize {
   return changetype<usize>(cloth.gathered);
 }
 
+/** How far off the body a place lies. */
+export function liftedAt(): usize {
+  return changetype<usize>(cloth.lifted);
+}
+
 export function cellAt(): usize {
   return changetype<usize>(cloth.cell);
 }
