@@ -34,6 +34,8 @@ export interface ClothMesh {
   readonly gathered: Float64Array;
   /** How far off what is worn under it it lies, mm. */
   readonly lifted: Float64Array;
+  /** 1 where a fold is pressed. */
+  readonly pressed: Uint8Array;
   /** Two places sewn together, the second under the first, and how far. */
   readonly stitched: Stitch[];
   readonly bends: Bends;
@@ -79,6 +81,7 @@ export function meshOf(cloth: SewnCloth, stride: number): ClothMesh {
     skew: numbers(),
     gathered: numbers(),
     lifted: numbers(),
+    pressed: new Uint8Array(count),
     stitched: [],
     bends: { before: numbers(), after: numbers(), lean: numbers(), reach: numbers() },
   };
@@ -132,8 +135,8 @@ function measureStrip(mesh: ClothMesh, strip: Strip, { first, across, folds }: P
       // Along a seam between two strips the upper one's width holds, and nothing bends across.
       const isSeam = row === top && row > 0;
       if (row < bottom) mesh.along[own] = apart(column, row, column, row + 1);
-      if (!isSeam && !folds.has(column) && (row < bottom || row + 1 === rows))
-        leanOf(mesh, own, column, row, across, x, y);
+      if (!isSeam && (row < bottom || row + 1 === rows)) leanOf(mesh, own, column, row, across, x, y);
+      if (folds.has(column)) mesh.pressed[own] = 1;
       if (column === across) continue;
       if (!isSeam) mesh.across[own] = apart(column, row, column + 1, row);
       if (row === bottom) continue;

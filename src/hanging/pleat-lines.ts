@@ -38,6 +38,22 @@ export function pleatLines(
   ];
 }
 
+/** Columns that lie inside the folds of pleats, all the way round. */
+export function columnsInFolds(cloth: SewnCloth): number[] {
+  let first = 0;
+  const own = cloth.panels.flatMap(({ across, folded }) => {
+    const begins = first;
+    first += across;
+    const { shows = [] } = folded ?? {};
+    return shows.flatMap((is, column) =>
+      !is && column > 0 && column < across && shows[column - 1] === false ? [begins + column] : [],
+    );
+  });
+  if (cloth.closing !== 'mirrored') return own;
+  const all = 2 * (columnsOf(cloth) - 1);
+  return [...own, ...own.map((column) => all - column)];
+}
+
 function fineFolds(panel: Panel, gore: Gown['gores'][number], layer: Pick<Layer, 'fullness'>): number[] {
   const rule = gore.fullness ?? layer.fullness;
   if (rule?.by !== 'pleats') return [];

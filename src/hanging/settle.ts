@@ -52,7 +52,7 @@ export function settle(mesh: ClothMesh, around: Surroundings, settles: Settles):
   for (const [tie, { anchor, pickUp, outside }] of ends.entries())
     code.setTie(tie, anchor.above, anchor.part, pickUp, outside);
   for (const [i, { on, under, off }] of mesh.stitched.entries())
-    code.setTie(ends.length + i, on, 0, under, off);
+    code.setStitch(ends.length + i, on, under, off);
   // Once all arrays are there: where the memory grows, what was seen of it is gone.
   write(code.placesAt(), mesh.place);
   write(code.motionAt(), mesh.motion);

@@ -174,11 +174,14 @@ function startColumn(
 
 /** Room that a ply of cloth takes, with the air in it, mm. */
 const PLY = 3;
+/** Sewn flat into the edge they take no room there, and all of it so many rows below it. */
+const FLAT_ROWS = 4;
 
 /** How far beside its line, and how far off what is under it, cloth of a pleat lies. */
 function foldedAt({ folded }: Panel, column: number, row: number): { aside: number; lifted: number } {
   if (folded === undefined || row < folded.from[column]!) return { aside: 0, lifted: 0 };
-  return { aside: folded.aside[column]!, lifted: PLY * folded.plies[column]! };
+  const thick = Math.min(1, row / FLAT_ROWS);
+  return { aside: folded.aside[column]!, lifted: PLY * folded.plies[column]! * thick };
 }
 
 /** How high above the floor cloth is laid at first, mm. */

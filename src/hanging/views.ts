@@ -8,7 +8,7 @@ import { keptApart, keptApartFromAll } from './kept-apart.ts';
 import { type SeenPoint, seenFrom, type ViewFrom } from './seen.ts';
 import { type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
 import { strokesAcross } from './strokes-across.ts';
-import { FINER, type Surface, smoothSurface } from './surface.ts';
+import { FINER, type Surface, smoothSurface, withoutColumns } from './surface.ts';
 import { tracedOutline } from './traced-outline.ts';
 import { facingOf, type SeenLine, turningLines } from './turning-lines.ts';
 import { isEmpty, isFold, isOutline, visibleParts } from './visible-parts.ts';
@@ -45,10 +45,14 @@ export interface GownView {
 /** What is drawn beside the cloth itself. */
 export interface ViewExtras {
   readonly wearer: Wearer;
+  /** Columns that are open from a depth of cloth down to the hem. */
+  readonly slits?: readonly { readonly column: number; readonly from: number }[];
   readonly opening?: { readonly column: number; readonly from: number; readonly to: number };
   /** How deep the edging along the hem is, mm. */
   readonly edging?: number;
   readonly pleats?: readonly PleatLine[];
+  /** Columns inside the folds of pleats: of them nothing is drawn. */
+  readonly inFolds?: readonly number[];
   /** The upper edge of a wrap. */
   readonly edge?: SlantedLine;
 }
@@ -76,29 +80,47 @@ export function gownViews(
   parts: readonly DrawnPart[] = [],
 ): GownView[] {
   const surface = smoothSurface({ ...hang, closed: true });
-  const hollows = hollowLines(surface);
-  return sides.map((side) => viewOf(hang, { surface, hollows, parts }, side, extras));
+  const outside = withoutColumns(surface, finerColumns(hang, extras.inFolds ?? []));
+  const hollows = hollowLines(outside);
+  return sides.map((side) => viewOf(hang, { surface, outside, hollows, parts }, side, extras));
+}
+
+/** Columns of the surface that is drawn, from those inside a fold on to the next on both sides. */
+function finerColumns({ stride, columns }: Hang, inFolds: readonly number[]): number[] {
+  return inFolds
+    .filter((column) => column % stride === 0)
+    .flatMap((column) => {
+      const own = (column / stride) * FINER;
+      return Array.from(
+        { length: 2 * FINER - 1 },
+        (_, k) => (own + k + 1 - FINER + columns * FINER) % (columns * FINER),
+      );
+    });
 }
 
 /** The cloth as it is drawn, and its hollows as places of it. */
 interface DrawnCloth {
   readonly surface: Surface;
+  /** The same without what lies inside of pleats. */
+  readonly outside: Surface;
   readonly hollows: readonly PlaceLine[];
   readonly parts: readonly DrawnPart[];
 }
 
 function viewOf(
   hang: Hang,
-  { surface, hollows, parts }: DrawnCloth,
+  { surface, outside, hollows, parts }: DrawnCloth,
   side: ViewFrom,
-  { wearer, opening, edging, pleats = [], edge }: ViewExtras,
+  { wearer, opening, edging, pleats = [], slits = [], edge }: ViewExtras,
 ): GownView {
   const seen = seenFrom(surface, side);
+  const shown = seenFrom(outside, side);
   const beside = parts
     .filter((part) => side !== 'above' || !part.notFromAbove)
     .map((part): SeenPart => ({ part, seen: lifted(seenFrom(part.surface, side), part.lifted) }));
   const map = depthMap([
-    { surface: seen, filled: false },
+    // From above one sees into the hem's pleats; from the sides the plies of one that is closed lie as one.
+    { surface: side === 'above' ? seen : shown, filled: false },
     ...beside.map(({ part, seen: own }): Hiding => ({ surface: own, filled: part.filled })),
   ]);
   const inside = (line: SeenLine): SeenLine[] => insideOf(map, line, SKIRT);
@@ -138,10 +160,14 @@ function viewOf(
     edging: edging === undefined ? [] : drawn(inside(edgingLine(hang, seen, edging)), SEAM, LEAST_LINE),
     figure,
   };
-  const ends = [rowLine(seen, 0), rowLine(seen, seen.rows - 1)].flatMap(inside);
+  const ends = [
+    rowLine(shown, 0),
+    rowLine(seen, seen.rows - 1),
+    ...slits.map(({ column, from }) => columnLine(hang, seen, (column / hang.stride) * FINER, from)),
+  ].flatMap(inside);
   const edges = keptApart(ends.map(inPlane), outlines, LEAST_EDGE);
   const partEdges = keptApart(all('edges').map(inPlane), [...outlines, ...edges], LEAST_EDGE);
-  const folds = [...foldsOf(map, seen, hollows, side, SKIRT), ...all('folds')].map(inPlane);
+  const folds = [...foldsOf(map, shown, hollows, side, SKIRT), ...all('folds')].map(inPlane);
   const others = [...outlines, ...view.seams, ...view.opening, ...edges, ...partEdges];
   return {
     ...view,
