@@ -1,14 +1,17 @@
 import type { ClothMesh } from './cloth-mesh.ts';
-import type { Tie } from './sewn-cloth.ts';
+import type { Body, Tie } from './sewn-cloth.ts';
 
-/** Lays hung cloth as hands do that hook up a bustle, for it to settle from there: the cloth between two loops is
- * picked up with them, what is below comes up as it is, and what is between button and loop hangs as a fold.
+/**
+ * Lays hung cloth as hands do that hook up a bustle, for it to settle from there: the cloth between two loops is picked
+ * up with them, what is between button and loop hangs as a fold, and what is below the loop is let down over what she
+ * wears. Let go as it lay, spread out behind her, it would come to rest as a fin on end: cloth can, but no hand leaves
+ * it so.
  */
-export function drawUp(mesh: ClothMesh, ties: readonly Tie[]): void {
+export function drawUp(mesh: ClothMesh, ties: readonly Tie[], body: Body | undefined): void {
   const before = mesh.place.slice();
   for (let column = 0; column < mesh.columns; column++) {
     const tie = tieAt(mesh, ties, column * mesh.stride);
-    if (tie !== undefined && tie.pickUp > tie.anchor) drawColumn(mesh, before, column, tie);
+    if (tie !== undefined && tie.pickUp > tie.anchor) drawColumn(mesh, before, column, tie, body);
   }
 }
 
@@ -17,6 +20,7 @@ function drawColumn(
   before: Float64Array,
   column: number,
   tie: Tie,
+  body: Body | undefined,
 ): void {
   const first = column * rows;
   const at = (depth: number): number[] => {
@@ -28,25 +32,43 @@ function drawColumn(
       return before[a]! + (before[a + 3]! - before[a]!) * part;
     });
   };
-  const [anchor, picked] = [at(tie.anchor), at(tie.pickUp)];
-  const out = Math.sqrt(anchor[0]! * anchor[0]! + anchor[1]! * anchor[1]!);
-  const outward = out > 0 ? [anchor[0]! / out, anchor[1]! / out, 0] : [0, 1, 0];
-  let depth = 0;
+  const [x, y, z] = at(tie.anchor) as [number, number, number];
+  const out = Math.sqrt(x * x + y * y);
+  const [outX, outY] = out > 0 ? [x / out, y / out] : [0, 1];
+  let [depth, reach, height] = [0, tie.outside, z];
   for (let row = 0; row < rows; row++) {
     if (row > 0) depth += along[first + row - 1]!;
     const own = first + row;
     if (held[own] === 1 || depth <= tie.anchor) continue;
     const fold = Math.min(depth - tie.anchor, tie.pickUp - depth);
-    const part = Math.min(1, (depth - tie.anchor) / (tie.pickUp - tie.anchor));
-    for (let axis = 0; axis < 3; axis++) {
-      const off = tie.outside * part * outward[axis]!;
-      place[3 * own + axis] =
-        fold > 0
-          ? anchor[axis]! + off - (axis === 2 ? fold : 0) + FOLD_LEANS * fold * outward[axis]!
-          : before[3 * own + axis]! + anchor[axis]! - picked[axis]! + off;
+    if (fold > 0) {
+      const part = (depth - tie.anchor) / (tie.pickUp - tie.anchor);
+      const off = tie.outside * part + FOLD_LEANS * fold;
+      place.set([x + off * outX, y + off * outY, z - fold], 3 * own);
+      continue;
     }
+    const length = Math.min(along[own - 1]!, depth - tie.pickUp);
+    const beyond = outOf(body, height - length, outX, outY) + LIES_OFF - out - reach;
+    const further = Math.min(STEEPEST * length, Math.max(LEANS * length, beyond));
+    reach += further;
+    height = Math.max(LIES_OFF, height - Math.sqrt(length * length - further * further));
+    place.set([x + reach * outX, y + reach * outY, height], 3 * own);
   }
 }
+
+/** How far out what she wears comes at a height, in a direction; nothing above its highest level. mm. */
+function outOf(body: Body | undefined, height: number, x: number, y: number): number {
+  if (body === undefined) return 0;
+  const level = Math.round((Math.max(0, height) - body.lowest) / body.step);
+  const [width, depth] = [body.halfWidth[level], body.halfDepth[level]];
+  if (width === undefined || depth === undefined) return 0;
+  return 1 / Math.sqrt((x * x) / (width * width) + (y * y) / (depth * depth));
+}
+
+/** What is let down starts so far off what she wears, mm, leans out by so much for each mm, and goes out no more steeply. */
+const LIES_OFF = 4;
+const LEANS = 0.05;
+const STEEPEST = 0.95;
 
 /** How far a fold leans out from her for each mm that it hangs, as it starts. */
 const FOLD_LEANS = 0.35;

@@ -30,7 +30,7 @@ export function hangCloth(
   for (const settling of settlings) {
     const next = meshOf(cloth, settling.stride);
     if (mesh !== undefined) refined(mesh, next);
-    if (mesh === from) drawUp(next, ties);
+    if (mesh === from) drawUp(next, ties, around.body);
     settled(next, cloth, around, settling, new Ties(next, ties));
     mesh = next;
   }
@@ -49,8 +49,16 @@ function settled(
   const falls = weigh(mesh, fall);
   const stiffness = bendStiffness(mesh, cloth, fall);
   ties.hold();
-  settle(mesh, around, { steps, falls, stiffness, shearing: cloth.shearLength * fall, keeps, ties });
+  const shearLength = ties.ends.length > 0 ? Math.min(FOLDS_ANY_WAY, cloth.shearLength) : cloth.shearLength;
+  settle(mesh, around, { steps, falls, stiffness, shearing: shearLength * fall, keeps, ties });
 }
+
+/**
+ * Shear length of cloth that is drawn up, mm. Its folds run from loop to loop, slanting over rows and columns, and a grid
+ * that resists shear cannot fold so: at 5 m Lantern's bustled hem came to rest 18 cm off the floor on the mean and 46 at
+ * most, held out by its own folds, at 0.35 m 5 and 13; its points ask for 3.
+ */
+const FOLDS_ANY_WAY = 350;
 
 /** Inertia added for what hangs below, so that no place is thrown past its rest by what it carries. */
 const STEADIED = 2;

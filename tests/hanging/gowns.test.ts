@@ -86,6 +86,10 @@ it.each(['examples/lantern.yaml', 'templates/square-train.yaml'])(
       expect(Math.hypot(...button!.map((own, axis) => own - loop![axis]!))).toBeLessThan(45);
     }
     expect(hangFigures(hang).touches.length).toBeGreaterThan(0);
+    // Its points ask for 3 cm off the floor; between them it hangs lower or higher, and stands out nowhere.
+    const { hem } = hangFigures(up);
+    expect(hem.reduce((sum, { height }) => sum + height, 0) / hem.length).toBeLessThan(80);
+    for (const { height } of hem) expect(height).toBeLessThan(180);
   },
 );
 
