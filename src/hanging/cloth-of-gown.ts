@@ -15,16 +15,8 @@ import {
   type TiersUnder,
 } from './figure.ts';
 import type { GorePleating } from './gore-folds.ts';
-import {
-  FINEST,
-  type FlounceToHang,
-  FOURS,
-  flounceRows,
-  type GodetToHang,
-  type PlacedPanel,
-  placedPanels,
-  withFlounce,
-} from './gown-panels.ts';
+import { FINEST, type FlounceToHang, FOURS, flounceRows, withFlounce } from './gown-panels.ts';
+import { type GodetToHang, type PlacedPanel, placedPanels } from './placed-panels.ts';
 import type { Body, Closing, SewnCloth } from './sewn-cloth.ts';
 import { type SewnEdge, sewnEdge } from './sewn-edge.ts';
 import type { SpacePoint } from './space-point.ts';

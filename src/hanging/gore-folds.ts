@@ -24,7 +24,7 @@ export type GorePleating =
   /** Folds that have their place: the gore is cut wider by what they take, alike all the way down. */
   | { readonly is: 'placed'; readonly folds: readonly GoreFold[] }
   /** Its whole top, from its first side edge on: the folds' share of the gore is the same all the way down. */
-  | { readonly is: 'all along'; readonly full: TopFullness; readonly frontFirst: boolean };
+  | { readonly is: 'filled'; readonly full: TopFullness; readonly frontFirst: boolean };
 
 /** Pleats less deep than this are finer than the grid, mm: they stay closed as gathers do. */
 const LEAST_DEPTH = 18;
@@ -42,7 +42,7 @@ export function pleatingOf(
     const full = fullAt(i);
     if (full?.rule.by === 'pleats') {
       const isFine = pleatsOf(full).depth < LEAST_DEPTH || full.rule.where === 'waist';
-      return isFine ? undefined : { is: 'all along', full, frontFirst };
+      return isFine ? undefined : { is: 'filled', full, frontFirst };
     }
     const folds = own.flatMap((pleat) => foldsOnGore(pleat, lines, i));
     return folds.length === 0 ? undefined : { is: 'placed', folds };

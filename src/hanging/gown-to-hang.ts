@@ -18,10 +18,10 @@ import { clothOfGown, type GownHung, type GownToHang } from './cloth-of-gown.ts'
 import type { TiersUnder } from './figure.ts';
 import type { Wearer } from './figure-lines.ts';
 import { pleatingOf } from './gore-folds.ts';
-import type { GodetToHang } from './gown-panels.ts';
 import type { HangTask } from './hung-gown.ts';
 import { overskirtToHang } from './overskirt-to-hang.ts';
 import type { ClothOver, FlounceOver } from './part-to-hang.ts';
+import type { GodetToHang } from './placed-panels.ts';
 import { columnsInFolds, pleatLines } from './pleat-lines.ts';
 import { columnsOf, type Tie } from './sewn-cloth.ts';
 import type { ViewExtras } from './views.ts';

@@ -25,7 +25,7 @@ export function pleatedPanel(draft: GownDraft, gore: number, pleating: GorePleat
     name: draft.gown.gores[gore]!.name,
     across,
     strips: [{ first: 0, down, flat }],
-    folded: { ...foldedOf(columns, draft.gown.gores[gore]!.top), widens: pleating.is === 'all along' },
+    folded: { ...foldedOf(columns, draft.gown.gores[gore]!.top), widens: pleating.is === 'filled' },
   };
 }
 
@@ -141,7 +141,7 @@ function rowFrom(length: number, above: number, down: number): number {
 function allAlong(
   draft: GownDraft,
   gore: number,
-  { full, frontFirst }: Extract<GorePleating, { is: 'all along' }>,
+  { full, frontFirst }: Extract<GorePleating, { is: 'filled' }>,
 ): Column[] {
   const frame = draft.frames[gore]!;
   const hem = frame.widthAt(draft.hem.valueAt(draft.hem.ways[gore]!));

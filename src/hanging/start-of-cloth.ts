@@ -1,6 +1,7 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { halves, runsRound } from '../gown/lines.ts';
-import { type PlacedPanel, shownWidths, topsOf, widthsOf } from './gown-panels.ts';
+import { shownWidths, topsOf, widthsOf } from './gown-panels.ts';
+import type { PlacedPanel } from './placed-panels.ts';
 import {
   columnsOf,
   flatApart,
