@@ -2,6 +2,7 @@ import type { Point } from '../geometry/curve.ts';
 import { halfWidthOf } from './figure.ts';
 import type { ViewFrom } from './seen.ts';
 import { smoothedLine } from './smoothed-line.ts';
+import { CIRCLE, CIRCLE_POINTS } from './unit-circle.ts';
 import { upperBody } from './upper-body.ts';
 
 /** What is known of her for the lines above and below the gown. mm. */
@@ -24,10 +25,11 @@ export function heightOf({ waistHeight, heel, height }: Wearer): number {
   return height ?? (waistHeight - heel) / WAIST;
 }
 
-/** Across, height: from the neck over the shoulder and down the outside of the arm. */
+/** Across, height: from under the jaw over the shoulder, down the outside of the arm, round the hand and up inside to the armpit. */
 const ARM = [
-  [0.03, 0.872],
-  [0.034, 0.848],
+  [0.027, 0.884],
+  [0.029, 0.86],
+  [0.034, 0.846],
   [0.06, 0.833],
   [0.1, 0.816],
   [0.118, 0.79],
@@ -36,16 +38,19 @@ const ARM = [
   [0.155, 0.625],
   [0.185, 0.545],
   [0.206, 0.49],
-  [0.222, 0.45],
-  [0.22, 0.425],
-] as const;
-const INNER_ARM = [
-  [0.093, 0.752],
-  [0.104, 0.7],
-  [0.117, 0.635],
-  [0.15, 0.56],
+  [0.22, 0.45],
+  [0.229, 0.42],
+  [0.234, 0.395],
+  [0.231, 0.37],
+  [0.224, 0.362],
+  [0.218, 0.372],
+  [0.212, 0.4],
+  [0.205, 0.43],
   [0.18, 0.49],
-  [0.205, 0.425],
+  [0.15, 0.56],
+  [0.117, 0.635],
+  [0.104, 0.7],
+  [0.093, 0.752],
 ] as const;
 /** Outside and inside of a leg, to the ankle. */
 const LEG = [
@@ -104,21 +109,45 @@ const SEAT = [
 const LEAST_HEEL = 10;
 const HEEL = { back: -0.036, top: 0.022, end: 0.009 } as const;
 
-/** From the side, forwards positive: throat to bust, and back of the neck to the shoulder-blades. */
+/** From the side, forwards positive: from her chest up the throat, over face and head, and down the back of her neck. */
 const CHEST = [
-  [0.012, 0.868],
-  [0.018, 0.845],
-  [0.04, 0.815],
-  [0.06, 0.775],
+  [0.066, 0.765],
+  [0.055, 0.785],
+  [0.034, 0.815],
+  [0.018, 0.834],
+  [0.012, 0.85],
+  [0.017, 0.865],
+] as const;
+const HEAD = [
+  [0.036, 0.867],
+  [0.05, 0.872],
+  [0.054, 0.882],
+  [0.051, 0.893],
+  [0.055, 0.903],
+  [0.055, 0.913],
+  [0.062, 0.922],
+  [0.055, 0.936],
+  [0.052, 0.952],
+  [0.046, 0.975],
+  [0.026, 0.993],
+  [0, 0.999],
+  [-0.03, 0.993],
+  [-0.053, 0.972],
+  [-0.06, 0.945],
+  [-0.053, 0.917],
 ] as const;
 const SPINE = [
-  [-0.036, 0.885],
-  [-0.036, 0.85],
-  [-0.055, 0.815],
-  [-0.064, 0.77],
+  [-0.041, 0.893],
+  [-0.036, 0.87],
+  [-0.042, 0.846],
+  [-0.057, 0.818],
+  [-0.065, 0.79],
+  [-0.066, 0.765],
 ] as const;
 
 const HAND = { step: 12, rounds: 5, tolerance: 0.7 };
+/** Her face is smaller than the rest of her. */
+const FACE = { step: 6, rounds: 5, tolerance: 0.4 };
 
 /** Light lines for proportion. mm of the view, the floor at 0, y down. */
 export function figureLines(side: ViewFrom, wearer: Wearer): Point[][] {
@@ -136,27 +165,24 @@ export function figureLines(side: ViewFrom, wearer: Wearer): Point[][] {
   const drawn = (points: readonly Point[]): Point[] => smoothedLine(points, HAND);
   if (side === 'side') {
     // From her left she faces left.
-    const forwards = (line: readonly (readonly [number, number])[]): Point[] =>
-      drawn(line.map(at).map(mirrored));
-    const body = wearer.bare ? [sideOf(wearer, 'front'), sideOf(wearer, 'back')] : [];
+    const [front, back] = (['front', 'back'] as const).map((half) =>
+      wearer.bare ? sideOf(wearer, half) : [],
+    ) as [Point[], Point[]];
+    const upper = [...CHEST, ...HEAD, ...SPINE].map(at).map(mirrored);
     const leg = [
       ...[...SHIN.map(at), ...INSTEP.map(onFloor), ...SEAT.map(at)].map(mirrored),
       ...[...CALF].reverse().map(at).map(mirrored),
     ];
     return [
-      headLine(wearer, 0.012, 0.055),
-      forwards(CHEST),
-      forwards(SPINE),
-      ...body.map(drawn),
+      smoothedLine([...front, ...upper, ...[...back].reverse()], FACE),
       drawn(leg),
       ...heelOfShoe(wearer).map((line) => line.map(mirrored)),
     ];
   }
   const both = (line: readonly Point[]): Point[][] => [drawn(line), drawn(line.map(mirrored))];
   return [
-    headLine(wearer, 0, 0.046),
+    headLine(wearer),
     ...both(ARM.map(at)),
-    ...both(INNER_ARM.map(at)),
     ...(wearer.bare ? both(flankOf(wearer)) : []),
     ...both([...LEG.map(at), ...TOES.map(onFloor), ...[...INNER_LEG].reverse().map(at)]),
   ];
@@ -210,25 +236,19 @@ export function heightAt(wearer: Wearer, part: number): number {
   return waistHeight + ((heightOf(wearer) + heel - waistHeight) * (part - WAIST)) / (1 - WAIST);
 }
 
-/** An oval: eight points through which the hand draws. */
-function headLine(wearer: Wearer, forward: number, halfWidth: number): Point[] {
+/** Her head from the front, for one of her height: its middle, half its height and width, and by how much the chin is narrower. */
+const OVAL = { middle: 0.934, half: 0.065, halfWidth: 0.045, chin: 0.16 } as const;
+/** Of the points of the circle these are drawn through. */
+const EVERY = CIRCLE_POINTS / 32;
+
+function headLine(wearer: Wearer): Point[] {
   const tall = heightOf(wearer);
-  const [height, half] = [0.934, 0.064];
-  const diagonal = Math.sqrt(0.5);
-  const round = [
-    [0, -1],
-    [diagonal, -diagonal],
-    [1, 0],
-    [diagonal, diagonal],
-    [0, 1],
-    [-diagonal, diagonal],
-    [-1, 0],
-    [-diagonal, -diagonal],
-  ] as const;
-  const points = round.map(([x, y]) => ({
-    // Narrower at the chin.
-    x: (-forward + x * halfWidth * (y > 0.5 ? 0.8 : 1)) * tall,
-    y: -heightAt(wearer, height - y * half),
-  }));
-  return smoothedLine(points, { step: 8, rounds: 14, tolerance: 0.4 }, true);
+  return Array.from({ length: CIRCLE_POINTS / EVERY + 1 }, (_, k) => {
+    const i = 2 * ((k * EVERY) % CIRCLE_POINTS);
+    const [x, up] = [CIRCLE[i]!, CIRCLE[i + 1]!];
+    return {
+      x: x * OVAL.halfWidth * (1 + OVAL.chin * up) * tall,
+      y: -heightAt(wearer, OVAL.middle + up * OVAL.half),
+    };
+  });
 }

@@ -1,5 +1,6 @@
 import type { ClothMesh } from './cloth-mesh.ts';
 import { columnOf, type DrawnPart, type PlaceLine, rowOf } from './drawn-part.ts';
+import { fairedSurface } from './faired-surface.ts';
 import { FINEST, FOURS, flounceRows, flounceStrip } from './gown-panels.ts';
 import type { Hang } from './hang.ts';
 import { hangCloth, type Settling } from './hang-cloth.ts';
@@ -72,7 +73,7 @@ function drawnOf(part: Pick<ClothOver, 'seams' | 'image'>, mesh: ClothMesh, lift
     seams: seamsOf(part.seams, mesh, surface),
   });
   const drawn = (given: Surface): DrawnPart => {
-    const surface = smoothSurface(given);
+    const surface = smoothSurface(fairedSurface(given));
     return {
       surface,
       filled: false,

@@ -4,11 +4,18 @@ import type { SpacePoint } from './space-point.ts';
 import { smoothSurface } from './surface.ts';
 
 /** Where a strap goes over the shoulder: across and height, for one of her height (from memory: drawing manuals). */
-const SHOULDER = { across: 0.07, height: 0.838 };
-/** How far before and behind a strap's straight way her chest and her back push it out, for one of her height. */
-const PUSHED = { front: 0.012, back: 0.016 };
+const SHOULDER = { across: 0.07, height: 0.832 };
+/** How far up and how far in a strap bends over from its straight way, as parts of the way from its end to the shoulder. */
+const BENDS = { up: 0.95, in: 0.45 };
 /** Places of a strap, from the front up and down behind. */
-const PLACES = 13;
+const PLACES = 17;
+
+/** How a strap lies on her: outwards across it, on her left; on the chest, on the shoulder and behind (from memory). */
+const LIES: readonly [SpacePoint, SpacePoint, SpacePoint] = [
+  [0.87, 0.5, 0],
+  [0.92, 0, -0.4],
+  [0.87, -0.5, 0],
+];
 
 /** A strap from the upper edge in front over the shoulder to behind. */
 export function strapToDraw(
@@ -28,21 +35,21 @@ export function strapToDraw(
   const tall = heightOf(wearer);
   const sign = side === 'left' ? 1 : -1;
   const top: SpacePoint = [sign * SHOULDER.across * tall, 0, heightAt(wearer, SHOULDER.height)];
-  const middle = Array.from({ length: PLACES }, (_, k): SpacePoint => {
-    const part = (2 * k) / (PLACES - 1);
-    return part <= 1
-      ? over(front, top, part, -PUSHED.front * tall)
-      : over(top, back, part - 1, PUSHED.back * tall);
-  });
   const place = new Float64Array(6 * PLACES);
-  for (const [k, [x, y, z]] of middle.entries()) {
-    place.set([x - width / 2, y, z], 3 * k);
-    place.set([x + width / 2, y, z], 3 * (PLACES + k));
+  for (let k = 0; k < PLACES; k++) {
+    const part = (2 * k) / (PLACES - 1);
+    const [x, y, z] = part <= 1 ? bent(front, top, part) : bent(back, top, 2 - part);
+    const [outX, outY, outZ] = part <= 1 ? lies(LIES[0], part) : lies(LIES[2], 2 - part);
+    // Its face is outwards: in front, where it runs up, its columns run to her right.
+    for (const column of [0, 1]) {
+      const half = ((column === 0) === (side === 'left') ? width : -width) / 2;
+      place.set([x + sign * half * outX, y + half * outY, z + half * outZ], 3 * (column * PLACES + k));
+    }
   }
   const surface = smoothSurface({ columns: 2, rows: PLACES, place, closed: false });
   return {
     surface,
-    filled: false,
+    filled: true,
     notFromAbove: true,
     lifted: 0,
     edges: [columnOf(surface, 0), columnOf(surface, surface.columns - 1), rowOf(surface, 0)],
@@ -52,8 +59,16 @@ export function strapToDraw(
   };
 }
 
-/** A parabola between two places that stands out from the line between them. */
-function over(from: SpacePoint, to: SpacePoint, part: number, out: number): SpacePoint {
-  const at = (axis: 0 | 1 | 2): number => from[axis] + (to[axis] - from[axis]) * part;
-  return [at(0), at(1) + out * 4 * part * (1 - part), at(2)];
+/** From an end up and over to the shoulder: a parabola (Bézier). */
+function bent(end: SpacePoint, top: SpacePoint, part: number): SpacePoint {
+  const bend = (axis: 0 | 1 | 2): number =>
+    end[axis] + (top[axis] - end[axis]) * (axis === 2 ? BENDS.up : BENDS.in);
+  const at = (axis: 0 | 1 | 2): number =>
+    end[axis] * (1 - part) * (1 - part) + 2 * bend(axis) * part * (1 - part) + top[axis] * part * part;
+  return [at(0), at(1), at(2)];
+}
+
+function lies(from: SpacePoint, part: number): SpacePoint {
+  const at = (axis: 0 | 1 | 2): number => from[axis] + (LIES[1][axis] - from[axis]) * part;
+  return [at(0), at(1), at(2)];
 }

@@ -1,11 +1,23 @@
 import type { Point } from '../geometry/curve.ts';
 import { type DepthMap, depthMap, type Hiding } from './depth-map.ts';
 import type { DrawnPart, PlaceLine } from './drawn-part.ts';
+import { fairedSurface } from './faired-surface.ts';
 import { figureLines, type Wearer } from './figure-lines.ts';
+import { foldStrokes } from './fold-strokes.ts';
 import type { Hang } from './hang.ts';
 import { hollowLines } from './hollow-lines.ts';
-import { keptApart, keptApartFromAll } from './kept-apart.ts';
-import { type SeenPoint, seenFrom, type ViewFrom } from './seen.ts';
+import { keptApart } from './kept-apart.ts';
+import {
+  columnLine,
+  edgingLine,
+  type Opening,
+  openingLine,
+  rowLine,
+  seenPlace,
+  slantedLine,
+} from './lines-on-skirt.ts';
+import { metLine } from './met-lines.ts';
+import { seenFrom, type ViewFrom } from './seen.ts';
 import { type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
 import { strokesAcross } from './strokes-across.ts';
 import { FINER, type Surface, smoothSurface, withoutColumns } from './surface.ts';
@@ -45,9 +57,9 @@ export interface GownView {
 /** What is drawn beside the cloth itself. */
 export interface ViewExtras {
   readonly wearer: Wearer;
-  /** Columns that are open from a depth of cloth down to the hem. */
-  readonly slits?: readonly { readonly column: number; readonly from: number }[];
-  readonly opening?: { readonly column: number; readonly from: number; readonly to: number };
+  readonly opening?: Opening;
+  /** Seams that are open from a depth of cloth down to the hem. */
+  readonly slits?: readonly Omit<Opening, 'to'>[];
   /** How deep the edging along the hem is, mm. */
   readonly edging?: number;
   readonly pleats?: readonly PleatLine[];
@@ -63,15 +75,15 @@ export interface PleatLine {
   readonly from: number;
 }
 
-/** An outline keeps its corners; a fold is one stroke. */
+/** An outline keeps its corners. */
 const OUTLINE: Hand = { step: 5, rounds: 10, tolerance: 0.6, keepsCorners: true };
-const FOLD: Hand = { step: 14, rounds: 4, tolerance: 1.2 };
 const SEAM: Hand = { step: 20, rounds: 2, tolerance: 0.8 };
 
-/** A fold shorter than this is not drawn, mm, nor an edge. */
-const LEAST_FOLD = 80;
+/** An edge shorter than this is not drawn, mm, nor another line. */
 const LEAST_EDGE = 60;
 const LEAST_LINE = 40;
+/** A seam or an edge is drawn on to the line that it points at over this, mm. */
+const REACH = 40;
 
 export function gownViews(
   hang: Hang,
@@ -79,23 +91,23 @@ export function gownViews(
   extras: ViewExtras,
   parts: readonly DrawnPart[] = [],
 ): GownView[] {
-  const surface = smoothSurface({ ...hang, closed: true });
-  const outside = withoutColumns(surface, finerColumns(hang, extras.inFolds ?? []));
+  const folded = (extras.inFolds ?? [])
+    .filter((column) => column % hang.stride === 0)
+    .map((column) => column / hang.stride);
+  const pressed = new Set(
+    folded.flatMap((column) => [-1, 0, 1].map((by) => (column + by + hang.columns) % hang.columns)),
+  );
+  const surface = smoothSurface(fairedSurface({ ...hang, closed: true }, hang.joins, pressed));
+  const outside = withoutColumns(surface, finerColumns(folded, surface.columns));
   const hollows = hollowLines(outside);
   return sides.map((side) => viewOf(hang, { surface, outside, hollows, parts }, side, extras));
 }
 
-/** Columns of the surface that is drawn, from those inside a fold on to the next on both sides. */
-function finerColumns({ stride, columns }: Hang, inFolds: readonly number[]): number[] {
-  return inFolds
-    .filter((column) => column % stride === 0)
-    .flatMap((column) => {
-      const own = (column / stride) * FINER;
-      return Array.from(
-        { length: 2 * FINER - 1 },
-        (_, k) => (own + k + 1 - FINER + columns * FINER) % (columns * FINER),
-      );
-    });
+/** Of the surface that is drawn: from one inside a fold on to the next on both sides. */
+function finerColumns(columns: readonly number[], all: number): number[] {
+  return columns.flatMap((column) =>
+    Array.from({ length: 2 * FINER - 1 }, (_, k) => (column * FINER + k + 1 - FINER + all) % all),
+  );
 }
 
 /** The cloth as it is drawn, and its hollows as places of it. */
@@ -122,62 +134,85 @@ function viewOf(
     // From above one sees into the hem's pleats; from the sides the plies of one that is closed lie as one.
     { surface: side === 'above' ? seen : shown, filled: false },
     ...beside.map(({ part, seen: own }): Hiding => ({ surface: own, filled: part.filled })),
+    ...(side === 'above' ? [{ surface: insideOfEdge(seen), filled: false }] : []),
   ]);
   const inside = (line: SeenLine): SeenLine[] => insideOf(map, line, SKIRT);
   const outlines = tracedOutline(map).map((loop) => smoothedLine(loop, OUTLINE, true));
   const figure = figureLines(side, wearer).flatMap((line) => unhidden(map, line));
   const ofParts = beside.map((other, i) => linesOf(map, other, side, i + 1));
   const all = (of: keyof PartLines): SeenLine[] => ofParts.flatMap((lines) => lines[of]);
-  const view = {
-    side,
-    outlines,
-    seams: drawn(
-      [
-        ...[
-          ...hang.seams
-            .filter(({ station, onFold }) => station !== edge?.station && onFold !== true)
-            .map(({ column, from = 0 }) => columnLine(hang, seen, column * FINER, from)),
-          ...pleats.map(({ column, from }) => {
-            const line = columnLine(hang, seen, Math.round((column / hang.stride) * FINER) % seen.columns, 0);
-            return line.slice((from / hang.stride) * FINER);
-          }),
-          ...(edge === undefined ? [] : [slantedLine(hang, seen, edge)]),
-          ...hang.joins.map((row) => rowLine(seen, row * FINER)),
-        ].flatMap(inside),
-        ...all('seams'),
-      ],
-      SEAM,
-      LEAST_LINE,
-    ),
-    opening: drawn(
-      [
-        ...(opening === undefined ? [] : visibleParts(map, openingLine(hang, seen, opening), SKIRT)),
-        ...all('opening'),
-      ],
-      SEAM,
-      LEAST_LINE,
-    ),
-    edging: edging === undefined ? [] : drawn(inside(edgingLine(hang, seen, edging)), SEAM, LEAST_LINE),
-    figure,
-  };
+  const smooth = (lines: readonly Point[][]): Point[][] => lines.map((line) => smoothedLine(line, SEAM));
   const ends = [
     rowLine(shown, 0),
     rowLine(seen, seen.rows - 1),
     ...slits.map(({ column, from }) => columnLine(hang, seen, (column / hang.stride) * FINER, from)),
-  ].flatMap(inside);
-  const edges = keptApart(ends.map(inPlane), outlines, LEAST_EDGE);
-  const partEdges = keptApart(all('edges').map(inPlane), [...outlines, ...edges], LEAST_EDGE);
+  ]
+    .flatMap(inside)
+    .map(inPlane);
+  const edges = met(smooth(keptApart(ends, outlines, LEAST_EDGE)), outlines);
+  const apartFrom = [...outlines, ...edges];
+  const partEdges = met(smooth(keptApart(all('edges').map(inPlane), apartFrom, LEAST_EDGE)), apartFrom);
+  const strong = [...apartFrom, ...partEdges];
+  const joins = met(drawn(hang.joins.map((row) => rowLine(seen, row * FINER)).flatMap(inside)), strong);
+  const seams = met(drawn([...seamLines(hang, seen, { pleats, edge }).flatMap(inside), ...all('seams')]), [
+    ...strong,
+    ...joins,
+  ]);
+  const openings = [
+    ...(opening === undefined ? [] : visibleParts(map, openingLine(hang, seen, opening), SKIRT)),
+    ...all('opening'),
+  ];
+  const open = keptApart(drawn(openings), outlines, LEAST_LINE);
   const folds = [...foldsOf(map, shown, hollows, side, SKIRT), ...all('folds')].map(inPlane);
-  const others = [...outlines, ...view.seams, ...view.opening, ...edges, ...partEdges];
   return {
-    ...view,
-    edges: edges.map((line) => smoothedLine(line, SEAM)),
-    parts: partEdges.map((line) => smoothedLine(line, SEAM)),
-    strokes: view.opening.flatMap(strokesAcross),
-    folds: keptApartFromAll(folds, others, LEAST_FOLD).map((line) => smoothedLine(line, FOLD)),
-    box: boxOf([...view.outlines, ...view.figure]),
+    side,
+    outlines,
+    edges,
+    parts: partEdges,
+    seams: [...seams, ...joins],
+    opening: open,
+    strokes: open.flatMap(strokesAcross),
+    edging: edging === undefined ? [] : drawn(inside(edgingLine(hang, seen, edging))),
+    folds: foldStrokes(folds, [...strong, ...seams, ...joins, ...open], [...strong, ...joins]),
+    figure,
+    box: boxOf([...outlines, ...figure]),
   };
 }
+
+/** Seams down the skirt, the folds of pleats and the edge of a wrap. */
+function seamLines(
+  hang: Hang,
+  seen: Surface,
+  { pleats, edge }: { readonly pleats: readonly PleatLine[]; readonly edge: SlantedLine | undefined },
+): SeenLine[] {
+  return [
+    ...hang.seams
+      .filter(({ station, onFold }) => station !== edge?.station && onFold !== true)
+      .map(({ column, from = 0 }) => columnLine(hang, seen, column * FINER, from)),
+    ...pleats.map(({ column, from }) => {
+      const line = columnLine(hang, seen, Math.round((column / hang.stride) * FINER) % seen.columns, 0);
+      return line.slice((from / hang.stride) * FINER);
+    }),
+    ...(edge === undefined ? [] : [slantedLine(hang, seen, edge)]),
+  ];
+}
+
+function met(lines: readonly Point[][], targets: readonly (readonly Point[])[]): Point[][] {
+  return lines.map((line) => [...metLine(line, targets, REACH).line]);
+}
+
+/** What fills the edge that a skirt is sewn to, seen from above: she. One does not look down past her to the floor. */
+function insideOfEdge({ columns, rows, place }: Surface): Surface {
+  const edge = Array.from({ length: columns }, (_, column) => seenPlace(place, column * rows));
+  const middle = [0, 1, 2].map((axis) => edge.reduce((sum, own) => sum + own[axis]!, 0) / columns);
+  const own = new Float64Array(6 * columns);
+  for (const [column, [x, y, z]] of edge.entries())
+    own.set([x, y, z - BELOW_EDGE, middle[0]!, middle[1]!, middle[2]! - BELOW_EDGE], 6 * column);
+  return { columns, rows: 2, place: own, closed: true };
+}
+
+/** So far below the edge, which it does not hide, mm. */
+const BELOW_EDGE = 20;
 
 /** Number of the skirt among all that hides. */
 const SKIRT = 0;
@@ -257,11 +292,11 @@ function lifted(seen: Surface, by: number): Surface {
   return { ...seen, place };
 }
 
-function drawn(lines: readonly SeenLine[], hand: Hand, least: number): Point[][] {
+function drawn(lines: readonly SeenLine[]): Point[][] {
   return lines
     .map(inPlane)
-    .filter((line) => lengthOfLine(line) >= least)
-    .map((line) => smoothedLine(line, hand));
+    .filter((line) => lengthOfLine(line) >= LEAST_LINE)
+    .map((line) => smoothedLine(line, SEAM));
 }
 
 function inPlane(line: SeenLine): Point[] {
@@ -277,89 +312,6 @@ function boxOf(lines: readonly (readonly Point[])[]): GownView['box'] {
     box.bottom = Math.max(box.bottom, y);
   }
   return box;
-}
-
-function rowLine({ columns, rows, place }: Surface, row: number): SeenLine {
-  return Array.from({ length: columns + 1 }, (_, column) =>
-    seenPlace(place, (column % columns) * rows + row),
-  );
-}
-
-/** Down a column, from a depth of cloth on; what is sewn to the hem has seams of its own. */
-function columnLine({ depth, rows, joins }: Hang, seen: Surface, column: number, from: number): SeenLine {
-  const on = Math.floor(column / FINER);
-  const own = depth.subarray(on * rows, (on + 1) * rows);
-  const first =
-    FINER *
-    Math.max(
-      0,
-      own.findIndex((below) => below >= from),
-    );
-  const end = (joins[0] ?? rows - 1) * FINER;
-  return Array.from({ length: Math.max(0, end + 1 - first) }, (_, k) =>
-    seenPlace(seen.place, column * seen.rows + first + k),
-  );
-}
-
-/** From a column at the waist to another at the hem, over parts of columns. */
-function slantedLine({ stride, joins, rows }: Hang, seen: Surface, { top, foot }: SlantedLine): SeenLine {
-  const end = (joins[0] ?? rows - 1) * FINER;
-  const around = seen.columns;
-  // The shorter way round, where the line crosses the first column.
-  const fine = (column: number): number => (column / stride) * FINER;
-  const turn = ((fine(foot) - fine(top) + 1.5 * around) % around) - around / 2;
-  return Array.from({ length: end + 1 }, (_, k) => {
-    const column = Math.round(fine(top) + (turn * k) / end + around) % around;
-    return seenPlace(seen.place, column * seen.rows + k);
-  });
-}
-
-/** Down a column between two depths of cloth. */
-function openingLine(
-  hang: Hang,
-  seen: Surface,
-  { column, from, to }: NonNullable<ViewExtras['opening']>,
-): SeenLine {
-  const steps = 24;
-  return Array.from({ length: steps + 1 }, (_, k) =>
-    atDepth(hang, seen, (column / hang.stride) * FINER, from + ((to - from) * k) / steps),
-  );
-}
-
-/** All round, this far above the hem along the cloth. */
-function edgingLine(hang: Hang, seen: Surface, above: number): SeenLine {
-  return Array.from({ length: seen.columns + 1 }, (_, k) => {
-    const column = k % seen.columns;
-    const whole = depthOf(hang, column, hang.rows - 1);
-    return atDepth(hang, seen, column, whole - above);
-  });
-}
-
-/** Cloth above a row, at a column of the finer surface, mm. */
-function depthOf({ depth, rows, columns }: Hang, column: number, row: number): number {
-  const own = Math.floor(column / FINER);
-  const part = (column % FINER) / FINER;
-  const [a, b] = [depth[own * rows + row]!, depth[((own + 1) % columns) * rows + row]!];
-  return a + (b - a) * part;
-}
-
-function atDepth(hang: Hang, seen: Surface, column: number, depth: number): SeenPoint {
-  let row = 1;
-  while (row + 1 < hang.rows && depthOf(hang, column, row) < depth) row++;
-  const [above, below] = [depthOf(hang, column, row - 1), depthOf(hang, column, row)];
-  const at = Math.min(1, Math.max(0, (depth - above) / (below - above)));
-  const fine = (row - 1 + at) * FINER;
-  const first = Math.min(seen.rows - 2, Math.floor(fine));
-  const share = fine - first;
-  const [p, q] = [
-    seenPlace(seen.place, column * seen.rows + first),
-    seenPlace(seen.place, column * seen.rows + first + 1),
-  ];
-  return [p[0] + (q[0] - p[0]) * share, p[1] + (q[1] - p[1]) * share, p[2] + (q[2] - p[2]) * share];
-}
-
-function seenPlace(place: Float64Array, i: number): SeenPoint {
-  return [place[3 * i]!, place[3 * i + 1]!, place[3 * i + 2]!];
 }
 
 /** The parts of a line in the plane of the view that lie where there is no skirt. */

@@ -1,0 +1,105 @@
+import type { Point } from '../geometry/curve.ts';
+import { keptApartFromAll } from './kept-apart.ts';
+import { apart, endWay, metLine } from './met-lines.ts';
+import { evenlySpaced, type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
+
+/** A fold is one stroke. */
+const FOLD: Hand = { step: 14, rounds: 6, tolerance: 1.2 };
+/** A fold that begins at a hem, a seam of a waist or an outline is drawn from this length on, mm; one that does not from the other. */
+const LEAST_AT_LINE = 90;
+const LEAST_ALONE = 260;
+/** Parts of one fold are nearer than this where it is lost to sight for a while, mm. */
+const LOST_FOR = 90;
+/** Within some 20° they run on in one another. */
+const RUNS_ON = 0.94;
+/** A fold is drawn on to the line that it points at over this, mm. */
+const REACH = 70;
+
+/**
+ * Folds as a hand draws them, of the lines along which the cloth turns from the eye: each in one stroke, without the hooks
+ * in which such lines end, from the hem, the waist or the outline; what is short and hangs in the air is left out.
+ *
+ * @param beside what is drawn already, along which no fold is drawn again
+ * @param ends what a fold begins or ends at
+ */
+export function foldStrokes(
+  lines: readonly (readonly Point[])[],
+  beside: readonly (readonly Point[])[],
+  ends: readonly (readonly Point[])[],
+): Point[][] {
+  const strokes = joined(lines.flatMap(unhooked));
+  return keptApartFromAll(strokes, beside, LEAST_AT_LINE / 2)
+    .map((line) => metLine(smoothedLine(line, FOLD), ends, REACH))
+    .filter(({ line, startMeets, endMeets }) => {
+      return lengthOfLine(line) >= (startMeets || endMeets ? LEAST_AT_LINE : LEAST_ALONE);
+    })
+    .map(({ line }) => [...line]);
+}
+
+/** Distance between places at which a sharp turn is looked for, mm, and the cosine of the least turn over four that is one: 45°. */
+const STEP = 8;
+const TURNS = 0.7;
+
+/** A line in parts between its sharp turns: where it hooks round, it has gone over the crest of its fold. */
+function unhooked(line: readonly Point[]): Point[][] {
+  if (line.length < 2) return [];
+  const points = evenlySpaced(line, STEP);
+  const parts: Point[][] = [[]];
+  for (const [i, point] of points.entries()) {
+    parts[parts.length - 1]!.push(point);
+    if (turnAt(points, i) < TURNS) parts.push([]);
+  }
+  return parts.filter((part) => part.length > 2);
+}
+
+function turnAt(points: readonly Point[], i: number): number {
+  const [a, b, c] = [points[i - 2], points[i], points[i + 2]];
+  if (a === undefined || b === undefined || c === undefined) return 1;
+  const [ax, ay, bx, by] = [b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y];
+  const lengths = Math.sqrt((ax * ax + ay * ay) * (bx * bx + by * by));
+  return lengths > 0 ? (ax * bx + ay * by) / lengths : 1;
+}
+
+/** Strokes of which one runs on in the other made one, the nearest ends first. */
+function joined(lines: readonly (readonly Point[])[]): Point[][] {
+  let strokes = lines.map((line) => [...line]);
+  for (;;) {
+    const next = nearestPair(strokes);
+    if (next === undefined) return strokes;
+    const { first, second, line } = next;
+    strokes = [...strokes.filter((stroke) => stroke !== first && stroke !== second), line];
+  }
+}
+
+function nearestPair(
+  strokes: readonly Point[][],
+): { readonly first: Point[]; readonly second: Point[]; readonly line: Point[] } | undefined {
+  let best: ReturnType<typeof nearestPair>;
+  let nearest = LOST_FOR;
+  for (const [i, first] of strokes.entries()) {
+    for (const second of strokes.slice(i + 1)) {
+      for (const a of [first, [...first].reverse()]) {
+        for (const b of [second, [...second].reverse()]) {
+          const gap = apart(a[a.length - 1]!, b[0]!);
+          if (gap < nearest && runsOn(a, b)) {
+            nearest = gap;
+            best = { first, second, line: [...a, ...b] };
+          }
+        }
+      }
+    }
+  }
+  return best;
+}
+
+/** The end of one, the start of the next and the way between them are one way. */
+function runsOn(a: readonly Point[], b: readonly Point[]): boolean {
+  const [out, back] = [endWay(a), endWay([...b].reverse())];
+  if (out === undefined || back === undefined) return false;
+  const into = { x: -back.x, y: -back.y };
+  const [from, to] = [a[a.length - 1]!, b[0]!];
+  const gap = apart(from, to);
+  const between = gap > 0 ? { x: (to.x - from.x) / gap, y: (to.y - from.y) / gap } : out;
+  const along = (p: Point, q: Point): number => p.x * q.x + p.y * q.y;
+  return along(out, into) > RUNS_ON && along(out, between) > RUNS_ON && along(into, between) > RUNS_ON;
+}
