@@ -144,9 +144,17 @@ describe('cut again whatever its shape', () => {
     [{}, { cut: 'pair' }, 're-cut more-of-them'],
     [{ copies: 2 }, { cut: 'pair' }, 'same'],
     [{ cut: 'pair' }, { copies: 3 }, 're-cut more-of-them'],
+    [{ copies: 2 }, { copies: 3 }, 're-cut more-of-them'],
   ])('%j, now %j: %s', (before, after, verdict) =>
     expect(told1(before, after)).toBe(`side shell ${verdict}`),
   );
+
+  it('the whole cloth of one on the fold serves for two, and each side’s for a pair', () => {
+    const fold = version([piece('side', { cut: 'on-fold' })]);
+    expect(told(fold, version([piece('side', { cut: 'pair' })]))[0]).not.toContain('more-of-them');
+    const sides = version([piece('side', { side: 'left' }), piece('side', { side: 'right' })]);
+    expect(told(sides, version([piece('side', { cut: 'pair' })]))[0]).not.toContain('more-of-them');
+  });
 
   it.each([
     [{ weight: 200 }, { weight: 210 }, false],

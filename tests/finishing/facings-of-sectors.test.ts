@@ -150,6 +150,20 @@ describe('facings of a free edge', () => {
     }
   });
 
+  it('of a gore that has both free edges each is called by its own, and lies in the facing’s layer', () => {
+    const single = edgeFacingParts(
+      {
+        edgeFacing: { layer, depth: DEPTH, place: () => ({}) },
+        stations: [{ free: true }, { free: true }],
+      } as never,
+      [{ draft: { pieces: pieces.slice(1, 2) } }] as never,
+    ) as readonly Part[];
+    expect(single.map(({ piece }) => [piece.gore, piece.layers, piece.part])).toEqual([
+      ['side-front-edge', ['tail-facing'], 'facing'],
+      ['side-back-edge', ['tail-facing'], 'facing'],
+    ]);
+  });
+
   it('too deep for its gore, and where none is asked', () => {
     const none = { edgeFacing: undefined, stations: [{ free: true }, { free: true }] };
     expect(edgeFacingParts(none as never, [{ draft: { pieces } }] as never)).toEqual([]);

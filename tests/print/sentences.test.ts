@@ -625,6 +625,10 @@ describe('an estimate, a chalk table, the page for a screen', () => {
       'hem',
       'hem of A',
     ]);
+    expect(ENGLISH_CHECK.seamHeads.slice(0, 4)).toEqual(['seam', 'front side', 'back side', 'differ']);
+    expect(ENGLISH_CHECK.seamHeads.slice(4)).toEqual(['waist angles', 'hem angles', 'hem off square']);
+    expect(ENGLISH_CHECK.goreHeads.join()).toBe('gore,cut,top,hem,flare,tightest radius');
+    expect(measuresForm.straps).toMatch(/^over the shoulder, from the upper edge/);
     expect(ENGLISH_CHECK.cut).toEqual({ onFold: 'half, on fold', single: 'single', pair: 'pair' });
     expect([chalk.corners, chalk.levels, chalk.curves, chalk.swings]).toEqual([
       'Corners',
