@@ -12,7 +12,7 @@ import {
   crosses,
   grown,
   isIn,
-  liesAcross,
+  lieAcross,
   meets,
   outlineOf,
   type Segment,
@@ -145,9 +145,7 @@ function clearName(
 function isNext({ at, inward }: NamePlace, box: LabelBox, lines: readonly Segment[]): boolean {
   const start = along(at, inward, ONE_LINE / 2);
   const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-  return !lines.some(
-    ([from, to]) => liesAcross([start, middle], from, to) && liesAcross([from, to], start, middle),
-  );
+  return !lines.some((line) => lieAcross(line, [start, middle]));
 }
 
 /** How far a name may stand from its line where that lies at the rim of a sheet, mm. */
