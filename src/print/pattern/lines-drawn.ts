@@ -58,12 +58,16 @@ function segments(curves: readonly Curve[]): Segment[] {
   return points.slice(1).map((to, index) => [points[index]!, to]);
 }
 
-export function awayFrom(point: Point, from: Point, to: Point): number {
-  const [dx, dy] = [to.x - from.x, to.y - from.y];
+/** Whether a point lies farther than `reach` from a line. */
+export function liesApart({ x, y }: Point, [from, to]: Segment, reach: number): boolean {
+  if (x + reach < from.x && x + reach < to.x) return true;
+  if (x - reach > from.x && x - reach > to.x) return true;
+  const dx = to.x - from.x;
+  const dy = to.y - from.y;
   const square = dx * dx + dy * dy;
-  const share = square === 0 ? 0 : ((point.x - from.x) * dx + (point.y - from.y) * dy) / square;
+  const share = square === 0 ? 0 : ((x - from.x) * dx + (y - from.y) * dy) / square;
   const held = Math.min(1, Math.max(0, share));
-  return distance(point, { x: from.x + held * dx, y: from.y + held * dy });
+  return distance({ x, y }, { x: from.x + held * dx, y: from.y + held * dy }) > reach;
 }
 
 /**
