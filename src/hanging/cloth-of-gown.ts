@@ -140,7 +140,11 @@ export function clothOfGown(gown: GownToHang): { readonly sewn: GownHung; readon
   const tiers = gown.tiers[gown.tiers.length - 1];
   if (tiers === undefined) return { sewn };
   const facts = { bendingLength: tiers.bendingLength, shearLength: gown.shearLength };
-  return { sewn, under: tiersToHang(tiers, { bare, worn }, sewn, facts) };
+  const net = tiersToHang(tiers, { bare, worn }, waistHeight, facts);
+  return {
+    sewn,
+    under: { ...sewn, ...net, edge: [], closing: 'mirrored', stations: [], gores: [], seams: [] },
+  };
 }
 
 /** Where the gore in front of a station ends and the one behind it begins: two columns where a godet lies between. */

@@ -104,8 +104,9 @@ export function hungGown(task: HangTask): HungGown {
 /** What is hidden lies on the shape that holds the skirt out: it hangs in as little work as a flounce. */
 export const UNDERNEATH: readonly Settling[] = [
   { stride: 2, steps: 100, fall: 0.15, keeps: 0.96 },
-  { stride: 1, steps: 40, fall: 0.03, keeps: 0.95 },
+  { stride: 1, steps: 30, fall: 0.03, keeps: 0.95 },
   { stride: 1, steps: 30, fall: 0.004, keeps: 0.9 },
+  { stride: 1, steps: 40, fall: 0.0004, keeps: 0.85 },
 ];
 
 function underneath({ extras: { wearer }, above }: HangTask, under: GownHung): readonly GownView[] {

@@ -1,9 +1,7 @@
-import type { GownHung } from './cloth-of-gown.ts';
 import { type Figure, halfWidthOf, type TiersUnder, tiersBegin } from './figure.ts';
 import { FINEST, FOURS } from './gown-panels.ts';
 import { newCloth, type Panel, placeIndex, type SewnCloth, type Strip } from './sewn-cloth.ts';
 import type { SpacePoint } from './space-point.ts';
-import { gatherStrip } from './start-of-cloth.ts';
 import { CIRCLE, CIRCLE_POINTS } from './unit-circle.ts';
 
 /** Cloth between two columns of the widest tier, about, mm: net falls in deep folds, and its gathers are finer than any grid. */
@@ -16,10 +14,9 @@ const RIPPLE = 8;
 export function tiersToHang(
   { yoke, tiers }: TiersUnder,
   { bare, worn }: { readonly bare: Figure; readonly worn: Figure },
-  sewn: Pick<GownHung, 'body' | 'waistHeight' | 'assumedFloor'>,
+  waistHeight: number,
   facts: Pick<SewnCloth, 'bendingLength' | 'shearLength'>,
-): GownHung {
-  const { waistHeight } = sewn;
+): { readonly cloth: SewnCloth; readonly joins: readonly number[] } {
   const begins = Math.max(10, tiersBegin(bare, yoke, waistHeight));
   const widest = Math.max(...tiers.map(({ girth }) => girth));
   const across = FOURS * Math.max(4, Math.round(widest / 2 / COLUMN / FOURS));
@@ -47,18 +44,19 @@ export function tiersToHang(
   const cloth = newCloth([panel], down, 'mirrored', facts);
   start(cloth, strips, worn, waistHeight);
   const girths = [yoke, ...tiers.map(({ girth }) => girth)];
-  for (const [i, strip] of strips.entries())
-    if (i > 0) gatherStrip(cloth, { first: 0, across: across + 1 }, strip, girths[i]! / girths[i - 1]!);
-  return {
-    ...sewn,
-    cloth,
-    edge: [],
-    closing: 'mirrored',
-    stations: [],
-    gores: [],
-    seams: [],
-    joins: strips.slice(0, -1).map(endOf),
-  };
+  for (const [i, strip] of strips.entries()) if (i > 0) gatherTier(cloth, strip, girths[i]! / girths[i - 1]!);
+  return { cloth, joins: strips.slice(0, -1).map(endOf) };
+}
+
+/** Part of its fullness that a tier shows in folds at its lower edge; the rest stays in gathers finer than the grid. */
+const OPENS = 0.6;
+
+/** Stiff gathers open slowly: all the way down a tier. */
+function gatherTier(cloth: SewnCloth, { first, down }: Strip, fullness: number): void {
+  const least = 1 / (Math.max(1, fullness) * 1.02);
+  for (let column = 0; column <= cloth.panels[0]!.across; column++)
+    for (let row = 1; row <= down; row++)
+      cloth.gathered[placeIndex(cloth, column, first + row)] = least + ((1 - least) * OPENS * row) / down;
 }
 
 function endOf({ first, down }: Strip): number {
@@ -111,7 +109,10 @@ function start(cloth: SewnCloth, strips: readonly Strip[], worn: Figure, waistHe
         const height = Math.max(1, last[2] - Math.sqrt(length * length - rise * rise));
         last = placeAt(part, height, LIES_OFF);
         const out = 1 + ripple / farOut(last);
-        cloth.start.set([last[0] * out, last[1] * out, height], 3 * placeIndex(cloth, column, first + row));
+        const own = placeIndex(cloth, column, first + row);
+        cloth.start.set([last[0] * out, last[1] * out, height], 3 * own);
+        // The yoke fits her, and is held as it lies.
+        if (first === 0) cloth.held[own] = 1;
       }
     }
   }
