@@ -21,6 +21,7 @@ import { overskirtToHang } from './overskirt-to-hang.ts';
 import type { ClothOver, FlounceOver } from './part-to-hang.ts';
 import { pleatLines } from './pleat-lines.ts';
 import { columnsOf, type Tie } from './sewn-cloth.ts';
+import { slotsToDraw } from './slots-to-draw.ts';
 import type { ViewExtras } from './views.ts';
 import { wrapLine } from './wrap-line.ts';
 
@@ -118,6 +119,7 @@ export function hangTask(drafted: DraftedToHang): HangTask {
     bare: gown.waist !== undefined,
   };
   const pleats = pleatLines(sewn.cloth, outer.draft.gown.gores, outer.layer);
+  const slots = slotsToDraw(gown, outer.draft, sewn);
   const upper = aboveWaist(gown, bodice, { draft: outer.draft, sewn }, wearer, SHEAR_LENGTH);
   return {
     layer: outer.layer.name,
@@ -131,6 +133,7 @@ export function hangTask(drafted: DraftedToHang): HangTask {
       ...(opening === undefined ? {} : { opening }),
       ...(edging === undefined ? {} : { edging }),
       ...(pleats.length === 0 ? {} : { pleats }),
+      ...(slots.length === 0 ? {} : { slots }),
       ...(edge === undefined ? {} : { edge }),
     },
     ties: bustle === undefined ? [] : tiesOf(sewn, bustle),

@@ -17,9 +17,10 @@ import {
   slantedLine,
 } from './lines-on-skirt.ts';
 import { metLine } from './met-lines.ts';
-import { seenFrom, type ViewFrom } from './seen.ts';
+import { type SeenPoint, seenFrom, type ViewFrom } from './seen.ts';
+import type { Slot } from './slots-to-draw.ts';
 import { type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
-import { strokesAcross } from './strokes-across.ts';
+import { strokeAt, strokesAcross } from './strokes-across.ts';
 import { FINER, type Surface, smoothSurface } from './surface.ts';
 import { tracedOutline } from './traced-outline.ts';
 import { facingOf, type SeenLine, turningLines } from './turning-lines.ts';
@@ -62,6 +63,8 @@ export interface ViewExtras {
   readonly edging?: number;
   /** Columns down which the folds of pleats show, with parts of columns. */
   readonly pleats?: readonly number[];
+  /** Pockets and slits. */
+  readonly slots?: readonly Slot[];
   /** The upper edge of a wrap. */
   readonly edge?: SlantedLine;
 }
@@ -98,7 +101,7 @@ function viewOf(
   hang: Hang,
   { surface, hollows, parts }: DrawnCloth,
   side: ViewFrom,
-  { wearer, opening, edging, pleats = [], edge }: ViewExtras,
+  { wearer, opening, edging, pleats = [], slots = [], edge }: ViewExtras,
 ): GownView {
   const seen = seenFrom(surface, side);
   const beside = parts
@@ -130,6 +133,8 @@ function viewOf(
     ...all('opening'),
   ];
   const open = keptApart(drawn(openings), outlines, LEAST_LINE);
+  const slotted = slots.map((slot) => slotSeen(map, hang, seen, slot, outlines));
+  const slotLines = slotted.flatMap(({ lines }) => lines);
   const folds = [...foldsOf(map, seen, hollows, side, SKIRT), ...all('folds')].map(inPlane);
   return {
     side,
@@ -137,10 +142,10 @@ function viewOf(
     edges,
     parts: partEdges,
     seams: [...seams, ...joins],
-    opening: open,
-    strokes: open.flatMap(strokesAcross),
+    opening: [...open, ...slotLines],
+    strokes: [...open.flatMap(strokesAcross), ...slotted.flatMap(({ tacks }) => tacks)],
     edging: edging === undefined ? [] : drawn(inside(edgingLine(hang, seen, edging))),
-    folds: foldStrokes(folds, [...strong, ...seams, ...joins, ...open], [...strong, ...joins]),
+    folds: foldStrokes(folds, [...strong, ...seams, ...joins, ...open, ...slotLines], [...strong, ...joins]),
     figure,
     box: boxOf([...outlines, ...figure]),
   };
@@ -161,6 +166,28 @@ function seamLines(
     ),
     ...(edge === undefined ? [] : [slantedLine(hang, seen, edge)]),
   ];
+}
+
+/** A pocket or a slit as far as it is seen, but for the outline, with a tack across each end that is sewn. */
+function slotSeen(
+  map: DepthMap,
+  hang: Hang,
+  seen: Surface,
+  slot: Slot,
+  outlines: readonly (readonly Point[])[],
+): { readonly lines: Point[][]; readonly tacks: Point[][] } {
+  const whole = openingLine(hang, seen, slot);
+  const lines = keptApart(drawn(visibleParts(map, whole, SKIRT)), outlines, LEAST_LINE);
+  const isEnd = (at: Point | undefined, end: SeenPoint): boolean =>
+    at !== undefined && lengthOfLine([at, { x: end[0], y: end[1] }]) < 1;
+  const [first, last] = [whole[0]!, whole[whole.length - 1]!];
+  return {
+    lines,
+    tacks: lines.flatMap((line) => [
+      ...(isEnd(line[0], first) ? [strokeAt(line[0]!, line[1]!)] : []),
+      ...(!slot.isOpenBelow && isEnd(line.at(-1), last) ? [strokeAt(line.at(-1)!, line.at(-2)!)] : []),
+    ]),
+  };
 }
 
 function met(lines: readonly Point[][], targets: readonly (readonly Point[])[]): Point[][] {

@@ -171,11 +171,28 @@ it('box pleats show an edge every 9 cm where faces 9 cm wide meet, all round a w
   for (const [i, at] of along.entries()) expect(at).toBeCloseTo(90 * i, 0);
 });
 
-it('above a skirt with a band of its own nothing of a gown is drawn, but she is', () => {
-  const task = taskOf(gownOf('templates/day-skirt.yaml'));
+it('above a skirt with a waist of its own nothing of a gown is drawn but its band, and she is', () => {
+  const task = taskOf(gownOf('templates/pencil.yaml'));
   const clothed = taskOf(gownOf('templates/six-gores.yaml'));
+  const banded = taskOf(gownOf('templates/day-skirt.yaml'));
   expect(task.above).toEqual([]);
   expect(clothed.above).toHaveLength(1);
+  expect(banded.above).toHaveLength(1);
+  // The template's band is 3.5 cm wide, upright on the sewn edge of the skirt, 72 cm round.
+  const { surface } = banded.above[0]!;
+  const rim = (row: number): number[][] =>
+    Array.from({ length: surface.columns }, (_, column) => {
+      const i = 3 * (column * surface.rows + row);
+      return [surface.place[i]!, surface.place[i + 1]!, surface.place[i + 2]!];
+    });
+  const [top, foot] = [rim(0), rim(surface.rows - 1)];
+  for (const [i, [, , z]] of top.entries()) expect(z! - foot[i]![2]!).toBeCloseTo(35, 9);
+  const girth = foot.reduce(
+    (sum, own, i) => sum + Math.hypot(...own.map((at, axis) => foot[(i + 1) % foot.length]![axis]! - at)),
+    0,
+  );
+  expect(girth).toBeGreaterThan(0.99 * 720);
+  expect(girth).toBeLessThan(720);
   const { wearer } = task.extras;
   const trunk = (bare: boolean): number => figureLines('front', { ...wearer, bare }).length;
   // Her two sides, between waist and arm.
