@@ -1,5 +1,5 @@
 // Run by `npm run build`: everything that is run from `dist` alone, so that what is installed needs no other package.
-const { cpSync, readdirSync, readFileSync, rmSync, writeFileSync } = require('node:fs');
+const { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } = require('node:fs');
 const { createHash } = require('node:crypto');
 const { execFileSync } = require('node:child_process');
 const { join } = require('node:path');
@@ -54,7 +54,7 @@ async function build() {
  * @returns paths of all that is in it
  */
 async function bundle(name, { from, holds }) {
-  const { metafile } = await require('esbuild').build({
+  const { outputFiles, metafile } = await require('esbuild').build({
     absWorkingDir: ROOT,
     entryPoints: { [name]: `src/cli/${from}.ts` },
     bundle: true,
@@ -70,9 +70,17 @@ async function bundle(name, { from, holds }) {
     banner: { js: "const here=require('node:url').pathToFileURL(__filename).href;" },
     logLevel: 'warning',
     metafile: true,
+    write: false,
     plugins: holds === undefined ? [] : [withoutOthers(holds)],
   });
+  mkdirSync(DIST, { recursive: true });
+  for (const { path, text } of outputFiles) writeFileSync(path, asAscii(text));
   return Object.keys(metafile.inputs);
+}
+
+/** Letters beyond ASCII stand in regular expressions alone by now. Without them a bundle takes half the room, and less time to read. */
+function asAscii(text) {
+  return text.replace(/[^\0-\x7f]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`);
 }
 
 function withoutOthers(holds) {

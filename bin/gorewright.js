@@ -10,7 +10,5 @@ if (program === undefined)
   console.error(
     `gorewright: not built yet, so there is nothing to run. In ${FOLDER}, run: npm ci --include=dev && npm run build`,
   );
-else
-  program.run(argv).then((status) => {
-    process.exitCode = status;
-  });
+// All is written by then. To end by itself the process would first tidy a memory that nobody needs any more.
+else program.run(argv).then((status) => process.exit(status));

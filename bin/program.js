@@ -33,7 +33,7 @@ function bundleFor(argv) {
 /** A built bundle, from the code compiled ahead where this Node takes it; and its code as compiled so far. Undefined where it is not built. */
 function compiledProgram(name) {
   const path = join(DIST, `${name}.cjs`);
-  const source = contentOf(path, 'utf8');
+  const source = contentOf(path, 'latin1');
   if (source === undefined) return undefined;
   const { flag } = STARTS[name];
   if (flag !== undefined && process.versions.v8.startsWith('11.3.')) setFlagsFromString(flag);

@@ -2,7 +2,8 @@ import { createHash } from 'node:crypto';
 import { isDeepStrictEqual } from 'node:util';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { hangTask } from '../hanging/gown-to-hang.ts';
-import type { Hanging, HangTask, HungGown } from '../hanging/hung-gown.ts';
+import type { Hanging, HangTask, HangTold, HungGown } from '../hanging/hung-gown.ts';
+import { whatHangs } from '../hanging/what-hangs.ts';
 import { type Kept, NOTHING_KEPT } from '../kept/kept.ts';
 import { HangThread } from './hang-thread.ts';
 
@@ -12,11 +13,21 @@ export async function hangGown(
   kept: Kept = NOTHING_KEPT,
   thread?: HangThread,
 ): Promise<Hanging> {
+  const key = createHash('sha256').update('hanging').update(whatHangs(gown.asked)).digest('hex');
+  const before = hungBefore(kept.recall(key));
+  const hanging = before ?? (await hangNow(gown, thread));
+  if (before !== undefined || isDeepStrictEqual(JSON.parse(JSON.stringify(hanging)), hanging))
+    kept.keep(key, hanging);
+  return hanging;
+}
+
+async function hangNow(gown: DraftedGown, thread: HangThread | undefined): Promise<Hanging> {
   const task = hangTask(gown);
-  const key = createHash('sha256').update('hanging').update(JSON.stringify(task, listed)).digest('hex');
-  const hung = hungBefore(kept.recall(key)) ?? (await hangIn(thread, task));
-  if (isDeepStrictEqual(JSON.parse(JSON.stringify(hung)), hung)) kept.keep(key, hung);
-  return { task, hung };
+  return { task: toldOf(task), hung: await hangIn(thread, task) };
+}
+
+function toldOf({ layer, notHung, isBodiceDrafted, sewn }: HangTask): HangTold {
+  return { layer, notHung, isBodiceDrafted, sewn: { cloth: { bendingLength: sewn.cloth.bendingLength } } };
 }
 
 /** A first picture of a gown, in a tenth of the work. */
@@ -36,19 +47,18 @@ async function hangIn(thread: HangThread | undefined, task: HangTask): Promise<H
   }
 }
 
-/** What JSON would leave out of a task, or write in another way. */
-function listed(_key: string, value: unknown): unknown {
-  if (value instanceof Map || value instanceof Set || ArrayBuffer.isView(value))
-    return [...(value as Iterable<unknown>)];
-  return Object.is(value, -0) ? '-0' : value;
-}
-
-/** What was kept of a gown that hung, if it is one: views and figures, of numbers that are. */
-function hungBefore(kept: unknown): HungGown | undefined {
+/** What was kept of a gown that hung, if it is one: what was hung, views and figures, of numbers that are. */
+function hungBefore(kept: unknown): Hanging | undefined {
   if (typeof kept !== 'object' || kept === null || !isReal(kept)) return undefined;
-  const hung = kept as Partial<HungGown>;
-  const isHung = typeof hung.figures === 'object' && Array.isArray(hung.views) && hung.views.length === VIEWS;
-  return isHung ? (kept as HungGown) : undefined;
+  const { task, hung } = kept as Partial<Hanging>;
+  const isTold =
+    typeof task?.layer === 'string' &&
+    Array.isArray(task.notHung) &&
+    typeof task.isBodiceDrafted === 'boolean' &&
+    typeof task.sewn?.cloth?.bendingLength === 'number';
+  const isHung =
+    typeof hung?.figures === 'object' && Array.isArray(hung.views) && hung.views.length === VIEWS;
+  return isTold && isHung ? (kept as Hanging) : undefined;
 }
 
 /** Front, from her left, back and from above. */

@@ -28,8 +28,13 @@ export interface HangTask {
 
 /** A gown hung, and what was hung. */
 export interface Hanging {
-  readonly task: HangTask;
+  readonly task: HangTold;
   readonly hung: HungGown;
+}
+
+/** What is told of what was hung. */
+export interface HangTold extends Pick<HangTask, 'layer' | 'notHung' | 'isBodiceDrafted'> {
+  readonly sewn: { readonly cloth: Pick<GownHung['cloth'], 'bendingLength'> };
 }
 
 /** How a gown hangs, and how it looks. */

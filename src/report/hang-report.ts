@@ -1,5 +1,5 @@
 import type { HangFigures } from '../hanging/hang-figures.ts';
-import type { HangTask, HungGown } from '../hanging/hung-gown.ts';
+import type { HangTold, HungGown } from '../hanging/hung-gown.ts';
 
 /** How the gown hangs, as `report.json` holds it: mm, to a tenth. Heights are off the floor, along the sewn hem. */
 export interface HangReport {
@@ -18,7 +18,7 @@ export interface HangReport {
   readonly notHung: readonly string[];
 }
 
-export function hangReport({ layer, sewn, notHung }: HangTask, hung: HungGown): HangReport {
+export function hangReport({ layer, sewn, notHung }: HangTold, hung: HungGown): HangReport {
   const { train, assumedFloor } = hung.figures;
   return {
     layer,

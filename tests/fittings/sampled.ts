@@ -34,12 +34,16 @@ export function along(points: readonly Place[], distance: number): Place {
   return points[points.length - 1]!;
 }
 
-/** Least distance from a point to a line of points. */
+/** Least distance from a point to a line of points; pieces that lie wholly farther to one side are not measured. */
 export function distanceTo(points: readonly Place[], { x, y }: Place): number {
   let least = Infinity;
   for (let i = 1; i < points.length; i++) {
-    const [a, b] = [points[i - 1]!, points[i]!];
-    const [dx, dy] = [b.x - a.x, b.y - a.y];
+    const a = points[i - 1]!;
+    const b = points[i]!;
+    if (Math.min(a.x, b.x) - x > least || x - Math.max(a.x, b.x) > least) continue;
+    if (Math.min(a.y, b.y) - y > least || y - Math.max(a.y, b.y) > least) continue;
+    const dx = b.x - a.x;
+    const dy = b.y - a.y;
     const size = dx * dx + dy * dy;
     const part = size === 0 ? 0 : Math.min(1, Math.max(0, ((x - a.x) * dx + (y - a.y) * dy) / size));
     least = Math.min(least, Math.hypot(a.x + dx * part - x, a.y + dy * part - y));

@@ -38,11 +38,13 @@ export function leaf<T>(
     return 'value' in result ? result.value : fault(context, { diagnostic: result });
   });
   // A transform by itself counts as a key that may be left out.
-  const schema = z.pipe(z.unknown(), reading) as unknown as Leaf<T>;
+  const schema = z.pipe(ANYTHING, reading) as unknown as Leaf<T>;
   z.globalRegistry.add(schema, json);
   KINDS.set(schema, kind);
   return schema;
 }
+
+const ANYTHING = z.unknown();
 
 /** Nothing for what is no single value. */
 export function kindOf(schema: object): ValueKind | undefined {

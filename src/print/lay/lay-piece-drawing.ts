@@ -85,8 +85,10 @@ function linesOf(piece: PlacedPiece, { text }: LayView, said: LayWords, ofSevera
 
 /** Of a piece too small for all of its lines its number and name, or its number alone. */
 function legibleIn(ring: readonly Point[], lines: readonly Words[], least: number): WordsIn {
-  const tried = [lines.length, 2, 1].map((count) => wordsIn(ring, lines.slice(0, count)));
-  return tried.find(({ smallest }) => smallest >= least) ?? tried[2]!;
+  const all = wordsIn(ring, lines);
+  if (all.smallest >= least) return all;
+  const fewer = wordsIn(ring, lines.slice(0, 2));
+  return fewer.smallest >= least ? fewer : wordsIn(ring, lines.slice(0, 1));
 }
 
 interface WordsIn {
@@ -133,23 +135,25 @@ function wordsIn(ring: readonly Point[], lines: readonly Words[]): WordsIn {
 
 /** Of places on a coarse grid over the piece the one where a block of text can stand largest. */
 function roomiest(ring: readonly Point[], width: number, height: number): Point & { readonly scale: number } {
-  const xs = ring.map(({ x }) => x);
-  const ys = ring.map(({ y }) => y);
-  const [left, top] = [Math.min(...xs), Math.min(...ys)];
-  const [across, down] = [Math.max(...xs) - left, Math.max(...ys) - top];
+  const turned = ring.map(({ x, y }) => ({ x: y, y: x }));
+  const [left, across] = extentOf(turned);
+  const [top, down] = extentOf(ring);
+  const xs = GRID.map((i) => left + (i / 16) * across);
+  const ys = GRID.map((j) => top + (j / 16) * down);
+  const rows = ys.map((y) => bandAt(ring, y, height / 3));
+  const columns = xs.map((x) => bandAt(turned, x, width / 3));
   let best = { x: left + across / 2, y: top + down / 2, scale: 0 };
   let bestFromMiddle = Infinity;
-  for (let i = 2; i <= 14; i++) {
-    for (let j = 2; j <= 14; j++) {
-      const at = { x: left + (i / 16) * across, y: top + (j / 16) * down };
+  for (const [i, x] of xs.entries()) {
+    for (const [j, y] of ys.entries()) {
       const room = Math.min(
-        (ROOM_ACROSS * roomAcross(ring, at, height / 3)) / width,
-        (ROOM_DOWN * roomAcross(turnedRing(ring), { x: at.y, y: at.x }, width / 3)) / height,
+        (ROOM_ACROSS * roomIn(rows[j]!, x)) / width,
+        (ROOM_DOWN * roomIn(columns[i]!, y)) / height,
         1,
       );
-      const fromMiddle = Math.abs(i - 8) + Math.abs(j - 8);
+      const fromMiddle = Math.abs(GRID[i]! - 8) + Math.abs(GRID[j]! - 8);
       if (room > best.scale + 1e-9 || (room > best.scale - 1e-9 && fromMiddle < bestFromMiddle)) {
-        best = { ...at, scale: room };
+        best = { x, y, scale: room };
         bestFromMiddle = fromMiddle;
       }
     }
@@ -157,27 +161,45 @@ function roomiest(ring: readonly Point[], width: number, height: number): Point 
   return best.scale > 0 ? best : { ...best, scale: 0.3 };
 }
 
-function turnedRing(ring: readonly Point[]): Point[] {
-  return ring.map(({ x, y }) => ({ x: y, y: x }));
+/** Sixteenths of a piece. */
+const GRID = Array.from({ length: 13 }, (_, i) => i + 2);
+
+/** Where a ring begins down the page, and how far it reaches. */
+function extentOf(ring: readonly Point[]): [number, number] {
+  const ys = ring.map(({ y }) => y);
+  const least = Math.min(...ys);
+  return [least, Math.max(...ys) - least];
 }
 
-/** Room to both sides of a place, the same at both, over a band of `reach` above and below it. */
-function roomAcross(ring: readonly Point[], { x, y }: Point, reach: number): number {
-  return Math.min(...[y - reach, y, y + reach].map((level) => roomAtLevel(ring, x, level)));
+/** Where a ring crosses a level, and one as far as `reach` above and below it. */
+function bandAt(ring: readonly Point[], y: number, reach: number): number[][] {
+  return [y - reach, y, y + reach].map((level) => crossingsAt(ring, level));
 }
 
-function roomAtLevel(ring: readonly Point[], x: number, y: number): number {
+function crossingsAt(ring: readonly Point[], y: number): number[] {
+  const crossings: number[] = [];
+  let a = ring[ring.length - 1]!;
+  for (const b of ring) {
+    if (a.y > y !== b.y > y) crossings.push(a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x));
+    a = b;
+  }
+  return crossings;
+}
+
+/** Room to both sides of a place, the same at both, over a band. */
+function roomIn(band: readonly (readonly number[])[], x: number): number {
+  return Math.min(...band.map((crossings) => roomBetween(crossings, x)));
+}
+
+function roomBetween(crossings: readonly number[], x: number): number {
   let left = -Infinity;
   let right = Infinity;
   let crossedLeft = 0;
-  ring.forEach((a, i) => {
-    const b = ring[(i + 1) % ring.length]!;
-    if (a.y > y === b.y > y) return;
-    const at = a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x);
+  for (const at of crossings) {
     if (at < x) crossedLeft++;
     if (at < x) left = Math.max(left, at);
     else right = Math.min(right, at);
-  });
+  }
   return crossedLeft % 2 === 1 && right < Infinity ? 2 * Math.min(x - left, right - x) : 0;
 }
 
