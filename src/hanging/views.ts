@@ -3,12 +3,13 @@ import { type DepthMap, depthMap, type Hiding } from './depth-map.ts';
 import type { DrawnPart, PlaceLine } from './drawn-part.ts';
 import { fairedSurface } from './faired-surface.ts';
 import { figureLines, type Wearer } from './figure-lines.ts';
-import { foldStrokes } from './fold-strokes.ts';
+import { foldStrokes, leastFold } from './fold-strokes.ts';
 import type { Hang } from './hang.ts';
 import { hollowLines } from './hollow-lines.ts';
-import { keptApart } from './kept-apart.ts';
+import { keptApart, keptApartFromAll } from './kept-apart.ts';
 import {
   columnLine,
+  depthOfCloth,
   edgingLine,
   type Opening,
   openingLine,
@@ -18,13 +19,14 @@ import {
 } from './lines-on-skirt.ts';
 import { metLine } from './met-lines.ts';
 import { type SeenPoint, seenFrom, type ViewFrom } from './seen.ts';
+import { withoutSlivers } from './slivers.ts';
 import type { Slot } from './slots-to-draw.ts';
 import { type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
 import { strokeAt, strokesAcross } from './strokes-across.ts';
 import { FINER, type Surface, smoothSurface } from './surface.ts';
 import { tracedOutline } from './traced-outline.ts';
 import { facingOf, type SeenLine, turningLines } from './turning-lines.ts';
-import { isEmpty, isFold, isOutline, visibleParts } from './visible-parts.ts';
+import { isEmpty, isFold, isOutline, isOverOther, visibleParts } from './visible-parts.ts';
 import type { SlantedLine } from './wrap-line.ts';
 
 /** The gown from one side, hidden lines taken out. mm of the gown: x to the right, y down, the floor at 0. */
@@ -76,6 +78,8 @@ const SEAM: Hand = { step: 20, rounds: 2, tolerance: 0.8 };
 /** An edge shorter than this is not drawn, mm, nor another line. */
 const LEAST_EDGE = 60;
 const LEAST_LINE = 40;
+/** Where a part ends for the eye, and not its cloth. */
+const LEAST_CONTOUR = 150;
 /** A seam or an edge is drawn on to the line that it points at over this, mm. */
 const REACH = 40;
 
@@ -107,23 +111,25 @@ function viewOf(
   const beside = parts
     .filter((part) => side !== 'above' || !part.notFromAbove)
     .map((part): SeenPart => ({ part, seen: lifted(seenFrom(part.surface, side), part.lifted) }));
-  const map = depthMap([
+  const raw = depthMap([
     { surface: seen, filled: false },
     ...beside.map(({ part, seen: own }): Hiding => ({ surface: own, filled: part.filled })),
     ...(side === 'above' ? [{ surface: insideOfEdge(seen), filled: false }] : []),
   ]);
+  const { map, loops } = withoutSlivers(raw, tracedOutline(raw));
   const inside = (line: SeenLine): SeenLine[] => insideOf(map, line, SKIRT);
-  const outlines = tracedOutline(map).map((loop) => smoothedLine(loop, OUTLINE, true));
+  const outlines = loops.map((loop) => smoothedLine(loop, OUTLINE, true));
   const figure = figureLines(side, wearer).flatMap((line) => unhidden(map, line));
   const ofParts = beside.map((other, i) => linesOf(map, other, side, i + 1));
   const all = (of: keyof PartLines): SeenLine[] => ofParts.flatMap((lines) => lines[of]);
   const smooth = (lines: readonly Point[][]): Point[][] => lines.map((line) => smoothedLine(line, SEAM));
   const ends = [rowLine(seen, 0), rowLine(seen, seen.rows - 1)].flatMap(inside).map(inPlane);
-  const edges = met(smooth(keptApart(ends, outlines, LEAST_EDGE)), outlines);
+  const edges = met(smooth(keptApartFromAll(ends, outlines, LEAST_EDGE)), outlines);
   const apartFrom = [...outlines, ...edges];
   const partEdges = met(smooth(keptApart(all('edges').map(inPlane), apartFrom, LEAST_EDGE)), apartFrom);
   const strong = [...apartFrom, ...partEdges];
-  const joins = met(drawn(hang.joins.map((row) => rowLine(seen, row * FINER)).flatMap(inside)), strong);
+  const rows = hang.joins.map((row) => rowLine(seen, row * FINER)).flatMap(inside);
+  const joins = met(keptApart(drawn(rows), partEdges, LEAST_LINE), strong);
   const seams = met(drawn([...seamLines(hang, seen, { pleats, edge }).flatMap(inside), ...all('seams')]), [
     ...strong,
     ...joins,
@@ -135,7 +141,13 @@ function viewOf(
   const open = keptApart(drawn(openings), outlines, LEAST_LINE);
   const slotted = slots.map((slot) => slotSeen(map, hang, seen, slot, outlines));
   const slotLines = slotted.flatMap(({ lines }) => lines);
-  const folds = [...foldsOf(map, seen, hollows, side, SKIRT), ...all('folds')].map(inPlane);
+  const folds = [
+    { lines: foldsOf(map, seen, hollows, side, SKIRT).map(inPlane), least: leastFold(depthOfCloth(surface)) },
+    ...ofParts.map(({ folds: lines }, i) => ({
+      lines: lines.map(inPlane),
+      least: leastFold(depthOfCloth(beside[i]!.part.surface)),
+    })),
+  ];
   return {
     side,
     outlines,
@@ -231,8 +243,14 @@ function linesOf(map: DepthMap, { part, seen }: SeenPart, side: ViewFrom, owner:
           also,
         ),
       );
+  // Where a part turns from the eye before what it hangs over, that is its edge for the eye.
+  const contours = part.folds
+    ? turningLines(seen)
+        .flatMap((line) => visibleParts(map, line, owner, isOverOther(owner)))
+        .filter((line) => lengthOfLine(inPlane(line)) >= LEAST_CONTOUR)
+    : [];
   return {
-    edges: shown(part.edges, notOutline),
+    edges: [...shown(part.edges, notOutline), ...contours],
     seams: shown(part.seams, notOutline),
     opening: shown(part.opening),
     folds: part.folds ? foldsOf(map, seen, hollowLines(part.surface), side, owner) : [],
