@@ -172,11 +172,21 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
   if (overskirts.length < overskirtDrafts.length) return { diagnostics };
 
   let facts: DraftFacts | undefined;
+  const ownFacts = (): DraftFacts => {
+    facts ??= draftFacts(gown, drafts);
+    return facts;
+  };
   // Of a gown with errors nothing is cut, and its lines may be past drawing.
   const isWrong = diagnostics.some(({ level }) => level === 'error');
   const own = isWrong
     ? undefined
-    : cutPieces(gown, drafts.layers, parts, stonesMarked(gown, drafts), bustleMarked(gown, drafts));
+    : cutPieces(
+        gown,
+        drafts.layers,
+        parts,
+        stonesMarked(gown, drafts),
+        bustleMarked(gown, drafts, () => ownFacts().bustle.facts?.points ?? []),
+      );
   diagnostics.push(...crossedOutlines(gown, own ?? []).map(outlineCrosses));
   let pieces: readonly CutPiece[] | undefined;
   const cut: CutSet = {
@@ -213,8 +223,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
       drafts,
       measures,
       get facts() {
-        facts ??= draftFacts(gown, drafts);
-        return facts;
+        return ownFacts();
       },
       ...(bodice === undefined ? {} : { bodice }),
       capeHems: capes.map(({ cape, hem }) => ({ name: cape.name, hem })),

@@ -196,11 +196,12 @@ function cutPiece(same: readonly Blank[]): CutPiece {
       ...(full?.rule.by === 'pleats' ? pleatMarks(piece, full) : []),
       ...(darted?.marks ?? []),
       ...(blank.marks ?? []),
-      ...bustleMarks(bustle),
+      ...bustleMarks(bustle, piece),
     ],
     allowances: plan.widths,
     roughCut: plan.roughCut,
     ...(stones.length === 0 ? {} : { stones }),
+    ...(bustle.length === 0 ? {} : { bustle }),
     labelAt: labelPlace(piece),
     ...(remarks.length === 0 ? {} : { remarks }),
   };

@@ -38,6 +38,14 @@ function opened(cut: CutPiece, fold: PleatFold): CutPiece {
     notches: cut.notches.map((notch) => opening.notch(notch)),
     marks: [...cut.marks.map((mark) => opening.mark(mark)), ...marks],
     ...(cut.stones === undefined ? {} : { stones: cut.stones.map((set) => opening.stones(set)) }),
+    ...(cut.bustle === undefined
+      ? {}
+      : {
+          bustle: cut.bustle.map(({ at: [anchor, pickUp], ...point }) => ({
+            ...point,
+            at: [opening.movedPoint(anchor), opening.movedPoint(pickUp)] as const,
+          })),
+        }),
     labelAt: opening.movedPoint(cut.labelAt),
   };
 }

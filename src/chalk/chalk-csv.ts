@@ -22,6 +22,10 @@ export function chalkCsv(tables: readonly ChalkTable[]): string {
       row(table, { line: name, edge: '', kind: 'from', place: pointOf(from) }),
       row(table, { line: name, edge: '', kind: 'to', place: pointOf(to) }),
     ]),
+    ...table.bustle.flatMap(({ place: { seam = '' }, anchor, pickUp }) => [
+      row(table, { line: 'bustle', edge: seam, kind: 'anchor', place: pointOf(anchor) }),
+      row(table, { line: 'bustle', edge: seam, kind: 'pick-up', place: pointOf(pickUp) }),
+    ]),
     ...table.diagonals.map(({ from, to, length }) =>
       row(table, { line: 'seam', edge: '', kind: 'diagonal', from, to, length }),
     ),

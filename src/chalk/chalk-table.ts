@@ -57,6 +57,7 @@ export function chalkTable(cutPiece: CutPiece, options: ChalkOptions = {}): Chal
     swings: [...swingsOf(cutPiece.cutEdges, axes, 'cut'), ...swingsOf(piece.edges, axes, 'seam')],
     diagonals: diagonalsOf(piece.edges, seam, axes),
     inner: innerLines(cutPiece, axes),
+    bustle: bustlePoints(cutPiece, axes),
   };
 }
 
@@ -80,18 +81,28 @@ function topOf({ cutEdges }: CutPiece): number {
 }
 
 /** Straight lines that are folded or sewn to, from end to end. */
-function innerLines({ marks }: CutPiece, { x, y, step }: ChalkAxes): ChalkTable['inner'] {
-  const place = (point: Point): { down: number; across: number } => ({
-    down: Math.round((point.y - y) / step) * step,
-    across: Math.round((point.x - x) / step) * step,
-  });
+function innerLines({ marks }: CutPiece, axes: ChalkAxes): ChalkTable['inner'] {
   return marks.flatMap(({ name, curves }) => {
     const [line] = curves;
     if (!/-line$/.test(name) || curves.length !== 1 || line?.kind !== 'line') return [];
     const upright = line.from.y <= line.to.y;
     const [from, to] = upright ? [line.from, line.to] : [line.to, line.from];
-    return [{ name, from: place(from), to: place(to) }];
+    return [{ name, from: placed(from, axes), to: placed(to, axes) }];
   });
+}
+
+function bustlePoints({ bustle = [] }: CutPiece, axes: ChalkAxes): ChalkTable['bustle'] {
+  return bustle.map(({ layer, seam, gore, across, at: [anchor, pickUp] }) => ({
+    layer,
+    place: seam === undefined ? { gore, across } : { seam },
+    anchor: placed(anchor, axes),
+    pickUp: placed(pickUp, axes),
+  }));
+}
+
+function placed({ x, y }: Point, axes: ChalkAxes): { down: number; across: number } {
+  const rounded = (value: number): number => Math.round(value / axes.step) * axes.step;
+  return { down: rounded(y - axes.y), across: rounded(x - axes.x) };
 }
 
 /** The two diagonals between the ends of waist and hem, measured between the true corners. */

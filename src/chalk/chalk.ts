@@ -1,5 +1,6 @@
 import type { CutPiece, PartOfGown } from '../draft/piece.ts';
 import type { Point } from '../geometry/curve.ts';
+import type { BustlePlace } from '../gown/bustle-place.ts';
 
 /** A corner to chalk: `down` from the top, `across` from the grain line, to the right positive. mm, rounded. */
 export interface ChalkCorner {
@@ -66,6 +67,14 @@ export interface ChalkInner {
   readonly to: Omit<ChalkCorner, 'letter'>;
 }
 
+/** A point of the bustle to mark on it. mm. */
+export interface ChalkBustle {
+  readonly layer: string;
+  readonly place: BustlePlace;
+  readonly anchor: Omit<ChalkCorner, 'letter'>;
+  readonly pickUp: Omit<ChalkCorner, 'letter'>;
+}
+
 /** One level of a table: distances from the grain line at cut left, seam left, seam right, cut right. mm. */
 export interface ChalkLevel {
   readonly down: number;
@@ -103,4 +112,5 @@ export interface ChalkTable {
   readonly swings: readonly ChalkSwing[];
   readonly diagonals: readonly ChalkDiagonal[];
   readonly inner: readonly ChalkInner[];
+  readonly bustle: readonly ChalkBustle[];
 }

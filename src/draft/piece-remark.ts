@@ -1,3 +1,4 @@
+import type { BustlePlace } from '../gown/bustle-place.ts';
 import type { PlainKind } from './part-kind.ts';
 
 /** What the maker does with a piece beside its lines. mm; names and figures alone: pieces go to other threads. */
@@ -56,13 +57,15 @@ interface StonesRemark {
   readonly names: readonly string[];
 }
 
-/** A point of the bustle: a share of the gore's width, and mm below the waist seam. */
+/** Points of the bustle, mm below the waist seam. */
 interface BustleRemark {
   readonly kind: 'bustle';
   readonly layer: string;
-  readonly across: number;
-  readonly anchor: number;
-  readonly pickUp: number;
+  readonly points: readonly {
+    readonly place: BustlePlace;
+    readonly anchor: number;
+    readonly pickUp: number;
+  }[];
 }
 
 type FoldRemark =

@@ -1,5 +1,6 @@
 import type { Curve, Line, Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
+import type { BustlePlace } from '../gown/bustle-place.ts';
 import type { PieceRemark } from './piece-remark.ts';
 
 /** What a piece belongs to, where it is no part of the skirt. */
@@ -72,16 +73,14 @@ export interface StonesMarked {
   readonly runs: readonly (readonly Curve[])[];
 }
 
-/** A point of the bustle on the piece that carries it, of one layer. mm below the waist edge. */
-export interface BustleMarked {
+/** A point of the bustle on a piece that carries it, of one layer. mm below the waist edge. */
+export type BustleMarked = BustlePlace & {
   readonly layer: string;
-  /** Share of the gore's width, 0 … 1. */
-  readonly across: number;
   readonly anchor: number;
   readonly pickUp: number;
   /** Where both lie on the piece. */
   readonly at: readonly [anchor: Point, pickUp: Point];
-}
+};
 
 /** A seam-line outline with allowances: what is cut. */
 export interface CutPiece {
@@ -96,6 +95,8 @@ export interface CutPiece {
   readonly marks: readonly { readonly name: string; readonly curves: Edge['curves'] }[];
   /** Stones, beads or motifs that are set on it and marked: a dot for each, or its outline. A list for each set. */
   readonly stones?: readonly StonesMarked[];
+  /** Points of the bustle that are marked on it, for its chalk table. */
+  readonly bustle?: readonly BustleMarked[];
   /** Width of the allowance at each edge, mm, for the text on the piece. */
   readonly allowances: Readonly<Record<string, number>>;
   /** Extra below the hem's own allowance, cut off after hanging, mm. */

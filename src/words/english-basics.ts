@@ -1,7 +1,7 @@
 import { inWords } from '../diagnostics/in-words.ts';
 import { tapeNumber, tapeText } from '../diagnostics/tape-text.ts';
 import type { Units } from '../diagnostics/units.ts';
-import type { BustlePlace } from '../making/bustle/bustle.ts';
+import type { BustlePlace } from '../gown/bustle-place.ts';
 import type { StripFacts } from '../making/supplies/strip-facts.ts';
 import { decimalText, type Fraction } from '../money/fraction.ts';
 

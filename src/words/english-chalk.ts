@@ -14,6 +14,10 @@ export function englishChalk() {
           'tuck-stitch-line': 'stitching of a tuck',
         },
       },
+      bustle: {
+        caption: (layer: string): string => `On the ${layer}`,
+        heads: ['bustle: down, across', 'anchor', 'pick-up'],
+      },
       title: 'Chalk tables',
       intro: [
         'Chalk the grain line down the cloth. “Down” is measured along it from the top of the cut line, “across” square from it: + to the right, - to the left.',

@@ -1,4 +1,5 @@
 import type { PieceRemark } from '../draft/piece-remark.ts';
+import type { BustlePlace } from '../gown/bustle-place.ts';
 import type { Basics } from './english-basics.ts';
 
 type Say = Basics['length'];
@@ -75,13 +76,25 @@ const REMARKS: { readonly [Kind in PieceRemark['kind']]: (own: Of<Kind>, say: Sa
     `wraps ${say(atWaist)} past ${at} at the waist, ${say(atHem)} at the hem: that line is marked; her ${over} side lies on top`,
   ],
   'stones-marked': ({ layer, names }) => [`marked on it, to set on the ${layer}: ${names.join(', ')}`],
-  bustle: ({ layer, across, anchor, pickUp }, say) => [
-    `bustle on the ${layer}, ${Math.round(100 * across)} % across: anchor, a ring, ${say(anchor)} below the waist seam, pick-up, a cross, ${say(pickUp)}`,
+  bustle: ({ layer, points }, say) => [
+    `bustle on the ${layer}, down from the waist seam: ${points
+      .map(({ place, anchor, pickUp }) => `${placeOnPiece(place)} ring ${say(anchor)}, cross ${say(pickUp)}`)
+      .join('; ')}`,
   ],
   tucks: ({ count, width, longer, folds }, say) => [
     `${count === 1 ? 'a growth tuck' : `${count} growth tucks`} ${say(width)} wide, cut ${say(longer)} longer: fold ${folds.map(say).join(', ')} above the hem line`,
   ],
 };
+
+/** The same for the cutting list: where each point of the bustle lies stands with the step that marks it. */
+export function listedRemark(remark: PieceRemark, say: Say): string[] {
+  return remark.kind === 'bustle' ? ['bustle marks'] : remarkText(remark, say);
+}
+
+/** Its gore is the piece's own. */
+function placeOnPiece({ seam, across }: BustlePlace): string {
+  return seam ?? `${Math.round(100 * across)} % across`;
+}
 
 function flounceText({ sewnTo, aboveHem, ring, open, gatheredTo }: Of<'flounce'>, say: Say): string {
   const line = aboveHem === 0 ? 'of the hem' : `${say(aboveHem)} above the hem`;

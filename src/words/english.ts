@@ -6,7 +6,7 @@ import { amountText, exactAmountText, moneyText } from '../money/money.ts';
 import { type Basics, englishBasics } from './english-basics.ts';
 import { type CautionText, JOB_CAUTIONS, WEARER_CAUTIONS } from './english-cautions.ts';
 import { englishPages } from './english-pages.ts';
-import { remarkText } from './english-remarks.ts';
+import { listedRemark } from './english-remarks.ts';
 import { englishScreen } from './english-screen.ts';
 import { stepText } from './english-steps.ts';
 
@@ -26,7 +26,7 @@ export function english(units: Units) {
     /** For whoever wears it. */
     wearerCaution: (kind: CautionKind, grams: number | undefined) =>
       cautionText(WEARER_CAUTIONS[kind], basics, grams),
-    remark: (remark: PieceRemark) => remarkText(remark, basics.length),
+    remark: (remark: PieceRemark) => listedRemark(remark, basics.length),
     money: moneyText,
     amount: amountText,
     price: exactAmountText,

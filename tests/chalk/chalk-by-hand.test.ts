@@ -67,6 +67,7 @@ const TABLE = {
     { from: 'a', to: 'c', length: 995 },
     { from: 'b', to: 'd', length: 993 },
   ],
+  bustle: [],
   inner: [
     { name: 'dart-leg-line', from: { down: 21, across: 88 }, to: { down: 131, across: 99 } },
     { name: 'fold-line', from: { down: 22, across: -11 }, to: { down: 932, across: -9 } },

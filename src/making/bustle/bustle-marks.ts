@@ -1,45 +1,94 @@
 import { crossingAt } from '../../draft/depth-across.ts';
+import type { GownDraft } from '../../draft/draft-gown.ts';
 import type { LayerDrafts } from '../../draft/draft-layers.ts';
 import type { BustleMarked, Piece } from '../../draft/piece.ts';
-import type { Point } from '../../geometry/curve.ts';
-import { startOf } from '../../geometry/evaluate.ts';
+import type { Curve, Point } from '../../geometry/curve.ts';
+import type { Edge } from '../../geometry/edge.ts';
+import { pointAt, startOf } from '../../geometry/evaluate.ts';
+import { placeOnRun } from '../../geometry/length.ts';
+import { reversedRun } from '../../geometry/split.ts';
+import type { BustlePlace } from '../../gown/bustle-place.ts';
 import type { Gown } from '../../gown/gown.ts';
 import { hasGore, type Layer } from '../../gown/layer.ts';
-import { benchOf } from '../findings.ts';
-import { skirtOf } from '../skirt.ts';
-import { bustleFacts } from './bustle-facts.ts';
+import type { BustlePoint } from './bustle.ts';
 
 /**
- * The bustle's points that stand on a gore, for the piece that carries them: of the outermost layer that has the gore.
- * Seams have no need of it, a tape down the seam finds them.
+ * The bustle's points for the pieces that carry them: of the outermost layer that has the gore. One at a seam stands on
+ * both pieces of it, as far down the seam line of each.
  */
 export function bustleMarked(
   gown: Gown,
   drafts: LayerDrafts,
+  pointsOf: () => readonly BustlePoint[],
 ): (layer: Layer, piece: Piece, gore: number) => readonly BustleMarked[] {
-  if (gown.bustle?.points.some(({ at }) => 'gore' in at) !== true) return () => [];
-  const { facts } = bustleFacts(benchOf(gown, skirtOf(gown, drafts)), drafts.gown);
-  const points = facts?.points ?? [];
+  if (gown.bustle === undefined) return () => [];
+  const points = pointsOf().filter(({ lift }) => lift > 0);
   return (layer, piece, gore) => {
     const { draft } = drafts.layers.find((own) => own.layer.name === layer.name)!;
     const own = draft.gown.gores[gore]!;
     if (gown.layers.findLast((other) => hasGore(other, own))?.name !== layer.name) return [];
-    return points.flatMap((point): BustleMarked[] => {
-      if (point.gore !== own.name || (point.side !== undefined && point.side !== own.side)) return [];
-      const { across, anchor, pickUp } = point;
-      const share = own.side === 'right' ? 1 - across : across;
-      const frame = draft.frames[gore]!;
-      const top = crossingAt(frame, draft.waist, gore, share).depth;
-      const marked = { layer: layer.name, across, anchor, pickUp };
-      const at = (down: number): Point => frame.pointAt(top + down, share);
-      const here: BustleMarked['at'] = [at(anchor), at(pickUp)];
-      const drafted = draft.pieces[gore]!;
-      return [
-        { ...marked, at: here },
-        ...(isWholeOfHalf(drafted, piece) ? [{ ...marked, at: mirrored(here, foldOf(drafted)) }] : []),
-      ];
-    });
+    return points
+      .filter(({ side }) => side === undefined || side === own.side)
+      .flatMap((point) =>
+        (point.seam === undefined
+          ? onGore(draft, gore, point, piece)
+          : atSeam(draft, gore, point, piece)
+        ).map((at) => ({
+          ...placeOf(point),
+          layer: layer.name,
+          anchor: point.anchor,
+          pickUp: point.pickUp,
+          at,
+        })),
+      );
   };
+}
+
+function placeOf({ seam, gore, across }: BustlePoint): BustlePlace {
+  return seam === undefined ? { gore, across } : { seam };
+}
+
+function onGore(
+  draft: GownDraft,
+  gore: number,
+  point: BustlePoint,
+  piece: Piece,
+): readonly BustleMarked['at'][] {
+  const own = draft.gown.gores[gore]!;
+  if (point.gore !== own.name) return [];
+  const share = own.side === 'right' ? 1 - point.across : point.across;
+  const frame = draft.frames[gore]!;
+  const top = crossingAt(frame, draft.waist, gore, share).depth;
+  const at = (down: number): Point => frame.pointAt(top + down, share);
+  const here: BustleMarked['at'] = [at(point.anchor), at(point.pickUp)];
+  const drafted = draft.pieces[gore]!;
+  return isWholeOfHalf(drafted, piece) ? [here, mirrored(here, foldOf(drafted))] : [here];
+}
+
+/** On the side edges of that name, or down the fold that stands at that station. */
+function atSeam(
+  { gown, pieces }: GownDraft,
+  gore: number,
+  { seam, anchor, pickUp }: BustlePoint,
+  piece: Piece,
+): readonly BustleMarked['at'][] {
+  const downFrom = (edge: Edge, down: boolean): BustleMarked['at'] => {
+    const run = down ? edge.curves : reversedRun(edge.curves);
+    return [pointDown(run, anchor), pointDown(run, pickUp)];
+  };
+  // The edges at its right and at its left; the one runs down and the other up.
+  const sewn = [1, 3].flatMap((i) => {
+    const edge = piece.edges[i]!;
+    return edge.name === seam ? [downFrom(edge, i === 1)] : [];
+  });
+  const { fold } = gown.gores[gore]!;
+  if (sewn.length > 0 || fold === undefined || seam !== `centre-${fold}`) return sewn;
+  return pieces[gore]!.edges.flatMap((edge, i) => (edge.name === 'fold' ? [downFrom(edge, i === 1)] : []));
+}
+
+function pointDown(run: readonly Curve[], down: number): Point {
+  const { curve, t } = placeOnRun(run, down);
+  return pointAt(curve, t);
 }
 
 /** A half that was drafted on the fold is cut whole. */

@@ -1,3 +1,4 @@
+import type { BustlePlace } from '../../gown/bustle-place.ts';
 import type { Side } from '../../gown/station.ts';
 
 /** What a train hangs from: a seam, or a line down a gore. All mm. */
@@ -14,11 +15,6 @@ export interface TrainLine {
   readonly length: number;
   readonly toFloor: number;
 }
-
-/** Where round the skirt a point is. */
-export type BustlePlace =
-  | { readonly seam: string; readonly gore?: undefined; readonly across?: undefined }
-  | { readonly seam?: undefined; readonly gore: string; readonly across: number };
 
 /** One point of a bustle. All mm, down the cloth from the waist seam. */
 export type BustlePoint = BustlePlace & BustleFigures;

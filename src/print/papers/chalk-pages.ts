@@ -55,7 +55,10 @@ function pieceBlocks({ table, others }: SharedChalk, words: Words): Block[] {
           { kind: 'paragraph', text: diagonalsText(table, words) },
         ],
         // A piece shallower than the first level has corners alone.
-        table.levels.length === 0 ? [] : [levelTable(table, table.levels, words)],
+        [
+          ...(table.levels.length === 0 ? [] : [levelTable(table, table.levels, words)]),
+          ...bustleTable(table, words, layers.length > 1),
+        ],
       ],
     },
     ...inPairs(table.stretches.map((stretch) => curveTables(stretch, words))),
@@ -80,6 +83,27 @@ function innerTable({ inner }: ChalkTable, { chalk: text, chalkNumber }: Words):
   };
 }
 
+/** With the one layer that carries it, named where others are chalked by the same table. */
+function bustleTable(
+  { bustle, layers }: ChalkTable,
+  { chalk: text, chalkNumber, bustleAt }: Words,
+  isShared = layers.length > 1,
+): Block[] {
+  if (bustle.length === 0) return [];
+  return [
+    {
+      kind: 'table',
+      ...(isShared ? { caption: text.bustle.caption(bustle[0]!.layer) } : {}),
+      heads: text.bustle.heads,
+      align: ['start', 'end', 'end'],
+      rows: bustle.map(({ place, anchor, pickUp }) => [
+        bustleAt(place),
+        ...[anchor, pickUp].map(({ down, across }) => `${chalkNumber(down)}, ${chalkNumber(across)}`),
+      ]),
+    },
+  ];
+}
+
 /** What of a layer is not as in the table above. */
 function differenceBlocks({ table, levels, curves, corners }: ChalkDifference, words: Words): Block[] {
   const ownSwings = table.swings.filter(({ line, edge }) =>
@@ -93,6 +117,7 @@ function differenceBlocks({ table, levels, curves, corners }: ChalkDifference, w
     ...(levels.length === 0 ? [] : [levelTable(table, levels, words)]),
     ...curves.flatMap((stretch) => curveTables(stretch, words)),
     ...ownSwings.map((swing): Block => ({ kind: 'item', text: swingText(swing, words) })),
+    ...bustleTable(table, words),
   ];
 }
 

@@ -38,6 +38,7 @@ export function pieceText(
     { text: pieceName(cutPiece, labels.words), bold: true },
     plain(cutText(cutPiece, words)),
     ...remarksOf(cutPiece, labels).map(plain),
+    ...sharing.flatMap((piece) => bustleOf(piece, labels)).map(plain),
     plain(words.layers(layers)),
     plain(shortened(gown)),
     plain(cutPiece.piece.bias ? words.bias : words.grain),
@@ -52,6 +53,11 @@ export function remarksOf(
   { length, words }: Pick<PieceLabels, 'length' | 'words'>,
 ): string[] {
   return remarks.flatMap((remark) => words.piece.remark(remark, length));
+}
+
+/** The one remark of a piece that lies on another which that one does not share. */
+function bustleOf({ remarks = [], ...piece }: CutPiece, labels: PieceLabels): string[] {
+  return remarksOf({ ...piece, remarks: remarks.filter(({ kind }) => kind === 'bustle') }, labels);
 }
 
 /** The gore's name, with the wearer's side where the two differ. */
