@@ -3,7 +3,9 @@ import { type DepthMap, depthMap, type Hiding } from './depth-map.ts';
 import type { DrawnPart, PlaceLine } from './drawn-part.ts';
 import { fairedSurface } from './faired-surface.ts';
 import { figureLines, type Wearer } from './figure-lines.ts';
+import { unhidden } from './figure-seen.ts';
 import { foldStrokes, leastFold } from './fold-strokes.ts';
+import { foldsSeen } from './folds-seen.ts';
 import type { Hang } from './hang.ts';
 import { hollowLines } from './hollow-lines.ts';
 import { keptApart, keptApartFromAll } from './kept-apart.ts';
@@ -18,15 +20,16 @@ import {
   slantedLine,
 } from './lines-on-skirt.ts';
 import { metLine } from './met-lines.ts';
-import { type SeenPoint, seenFrom, type ViewFrom } from './seen.ts';
+import { type PartLines, partLines, partsSeen } from './part-seen.ts';
+import { inPlane, type SeenPoint, seenFrom, type ViewFrom } from './seen.ts';
 import { withoutSlivers } from './slivers.ts';
 import type { Slot } from './slots-to-draw.ts';
 import { type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
 import { strokeAt, strokesAcross } from './strokes-across.ts';
 import { FINER, type Surface, smoothSurface } from './surface.ts';
 import { tracedOutline } from './traced-outline.ts';
-import { facingOf, type SeenLine, turningLines } from './turning-lines.ts';
-import { isEmpty, isFold, isOutline, isOverOther, visibleParts } from './visible-parts.ts';
+import type { SeenLine } from './turning-lines.ts';
+import { insideOf, visibleParts } from './visible-parts.ts';
 import type { SlantedLine } from './wrap-line.ts';
 
 /** The gown from one side, hidden lines taken out. mm of the gown: x to the right, y down, the floor at 0. */
@@ -78,8 +81,6 @@ const SEAM: Hand = { step: 20, rounds: 2, tolerance: 0.8 };
 /** An edge shorter than this is not drawn, mm, nor another line. */
 const LEAST_EDGE = 60;
 const LEAST_LINE = 40;
-/** Where a part ends for the eye, and not its cloth. */
-const LEAST_CONTOUR = 150;
 /** A seam or an edge is drawn on to the line that it points at over this, mm. */
 const REACH = 40;
 
@@ -108,9 +109,7 @@ function viewOf(
   { wearer, opening, edging, pleats = [], slots = [], edge }: ViewExtras,
 ): GownView {
   const seen = seenFrom(surface, side);
-  const beside = parts
-    .filter((part) => side !== 'above' || !part.notFromAbove)
-    .map((part): SeenPart => ({ part, seen: lifted(seenFrom(part.surface, side), part.lifted) }));
+  const beside = partsSeen(parts, side);
   const raw = depthMap([
     { surface: seen, filled: false },
     ...beside.map(({ part, seen: own }): Hiding => ({ surface: own, filled: part.filled })),
@@ -120,7 +119,7 @@ function viewOf(
   const inside = (line: SeenLine): SeenLine[] => insideOf(map, line, SKIRT);
   const outlines = loops.map((loop) => smoothedLine(loop, OUTLINE, true));
   const figure = figureLines(side, wearer).flatMap((line) => unhidden(map, line));
-  const ofParts = beside.map((other, i) => linesOf(map, other, side, i + 1));
+  const ofParts = beside.map((other, i) => partLines(map, other, side, i + 1));
   const all = (of: keyof PartLines): SeenLine[] => ofParts.flatMap((lines) => lines[of]);
   const smooth = (lines: readonly Point[][]): Point[][] => lines.map((line) => smoothedLine(line, SEAM));
   const ends = [rowLine(seen, 0), rowLine(seen, seen.rows - 1)].flatMap(inside).map(inPlane);
@@ -142,7 +141,10 @@ function viewOf(
   const slotted = slots.map((slot) => slotSeen(map, hang, seen, slot, outlines));
   const slotLines = slotted.flatMap(({ lines }) => lines);
   const folds = [
-    { lines: foldsOf(map, seen, hollows, side, SKIRT).map(inPlane), least: leastFold(depthOfCloth(surface)) },
+    {
+      lines: foldsSeen(map, seen, hollows, side, SKIRT).map(inPlane),
+      least: leastFold(depthOfCloth(surface)),
+    },
     ...ofParts.map(({ folds: lines }, i) => ({
       lines: lines.map(inPlane),
       least: leastFold(depthOfCloth(beside[i]!.part.surface)),
@@ -222,96 +224,11 @@ const BELOW_EDGE = 20;
 /** Number of the skirt among all that hides. */
 const SKIRT = 0;
 
-interface SeenPart {
-  readonly part: DrawnPart;
-  readonly seen: Surface;
-}
-
-type PartLines = Readonly<Record<'edges' | 'seams' | 'opening' | 'folds', readonly SeenLine[]>>;
-
-/** A part's own lines, as far as nothing hides them. */
-function linesOf(map: DepthMap, { part, seen }: SeenPart, side: ViewFrom, owner: number): PartLines {
-  const facing = part.filled ? facingOf(seen) : undefined;
-  const shown = (lines: readonly PlaceLine[], also?: typeof notOutline): SeenLine[] =>
-    lines
-      .flatMap((line) => (facing === undefined ? [line] : facingParts(line, facing)))
-      .flatMap((line) =>
-        visibleParts(
-          map,
-          line.map((i) => seenPlace(seen.place, i)),
-          owner,
-          also,
-        ),
-      );
-  // Where a part turns from the eye before what it hangs over, that is its edge for the eye.
-  const contours = part.folds
-    ? turningLines(seen)
-        .flatMap((line) => visibleParts(map, line, owner, isOverOther(owner)))
-        .filter((line) => lengthOfLine(inPlane(line)) >= LEAST_CONTOUR)
-    : [];
-  return {
-    edges: [...shown(part.edges, notOutline), ...contours],
-    seams: shown(part.seams, notOutline),
-    opening: shown(part.opening),
-    folds: part.folds ? foldsOf(map, seen, hollowLines(part.surface), side, owner) : [],
-  };
-}
-
-/** The stretches of a line that lie on the side towards the eye. */
-function facingParts(line: PlaceLine, facing: Float64Array): number[][] {
-  const parts: number[][] = [[]];
-  for (const place of line) {
-    if (facing[place]! > 0) parts[parts.length - 1]!.push(place);
-    else if (parts[parts.length - 1]!.length > 0) parts.push([]);
-  }
-  return parts.filter((part) => part.length > 1);
-}
-
-function foldsOf(
-  map: DepthMap,
-  seen: Surface,
-  hollows: readonly PlaceLine[],
-  side: ViewFrom,
-  owner: number,
-): SeenLine[] {
-  return [
-    ...turningLines(seen).flatMap((line) => visibleParts(map, line, owner, isFold)),
-    ...(side === 'above'
-      ? []
-      : hollows.flatMap((line) =>
-          insideOf(
-            map,
-            line.map((i) => seenPlace(seen.place, i)),
-            owner,
-          ),
-        )),
-  ];
-}
-
-function notOutline(map: DepthMap, place: SeenLine[number]): boolean {
-  return !isOutline(map, place);
-}
-
-function insideOf(map: DepthMap, line: SeenLine, owner: number): SeenLine[] {
-  return visibleParts(map, line, owner, notOutline);
-}
-
-function lifted(seen: Surface, by: number): Surface {
-  if (by === 0) return seen;
-  const place = seen.place.slice();
-  for (let i = 2; i < place.length; i += 3) place[i]! += by;
-  return { ...seen, place };
-}
-
 function drawn(lines: readonly SeenLine[]): Point[][] {
   return lines
     .map(inPlane)
     .filter((line) => lengthOfLine(line) >= LEAST_LINE)
     .map((line) => smoothedLine(line, SEAM));
-}
-
-function inPlane(line: SeenLine): Point[] {
-  return line.map(([x, y]) => ({ x, y }));
 }
 
 function boxOf(lines: readonly (readonly Point[])[]): GownView['box'] {
@@ -323,34 +240,4 @@ function boxOf(lines: readonly (readonly Point[])[]): GownView['box'] {
     box.bottom = Math.max(box.bottom, y);
   }
   return box;
-}
-
-/** The parts of a line in the plane of the view that lie where there is no skirt. */
-function unhidden(map: DepthMap, line: readonly Point[]): Point[][] {
-  const parts: Point[][] = [];
-  let part: Point[] = [];
-  for (const point of closely(line)) {
-    if (isEmpty(map, point)) part.push(point);
-    else if (part.length > 0) {
-      parts.push(part);
-      part = [];
-    }
-  }
-  if (part.length > 0) parts.push(part);
-  return parts.filter((own) => lengthOfLine(own) > LEAST_LINE).map((own) => smoothedLine(own, KEPT));
-}
-
-const KEPT: Hand = { step: 4, rounds: 0, tolerance: 0.5 };
-
-/** The same line with places no more than 4 mm apart. */
-function closely(line: readonly Point[]): Point[] {
-  return line.slice(1).flatMap((to, i) => {
-    const from = line[i]!;
-    const count = Math.max(1, Math.ceil(lengthOfLine([from, to]) / 4));
-    const between = Array.from({ length: count }, (_, k) => ({
-      x: from.x + ((to.x - from.x) * k) / count,
-      y: from.y + ((to.y - from.y) * k) / count,
-    }));
-    return i + 2 === line.length ? [...between, to] : between;
-  });
 }

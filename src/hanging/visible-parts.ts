@@ -98,6 +98,15 @@ export function isOutline(map: DepthMap, place: SeenPoint): boolean {
   return someAround(map, place, 3, (depth) => depth === Number.NEGATIVE_INFINITY);
 }
 
+export function notOutline(map: DepthMap, place: SeenPoint): boolean {
+  return !isOutline(map, place);
+}
+
+/** The parts of a line that nothing hides and that are not the outline. */
+export function insideOf(map: DepthMap, line: SeenLine, owner: number): SeenLine[] {
+  return visibleParts(map, line, owner, notOutline);
+}
+
 function someAround(
   { left, top, cell, width, height, depth, owner }: DepthMap,
   [x, y]: SeenPoint,
