@@ -117,17 +117,18 @@ function viewOf(
   ]);
   const { map, loops } = withoutSlivers(raw, tracedOutline(raw));
   const inside = (line: SeenLine): SeenLine[] => insideOf(map, line, SKIRT);
+  const round = (line: SeenLine): readonly SeenLine[] => roundAgain(line, inside(line));
   const outlines = loops.map((loop) => smoothedLine(loop, OUTLINE, true));
   const figure = figureLines(side, wearer).flatMap((line) => unhidden(map, line));
   const ofParts = beside.map((other, i) => partLines(map, other, side, i + 1));
   const all = (of: keyof PartLines): SeenLine[] => ofParts.flatMap((lines) => lines[of]);
   const smooth = (lines: readonly Point[][]): Point[][] => lines.map((line) => smoothedLine(line, SEAM));
-  const ends = [rowLine(seen, 0), rowLine(seen, seen.rows - 1)].flatMap(inside).map(inPlane);
+  const ends = [rowLine(seen, 0), rowLine(seen, seen.rows - 1)].flatMap(round).map(inPlane);
   const edges = met(smooth(keptApartFromAll(ends, outlines, LEAST_EDGE)), outlines);
   const apartFrom = [...outlines, ...edges];
   const partEdges = met(smooth(keptApart(all('edges').map(inPlane), apartFrom, LEAST_EDGE)), apartFrom);
   const strong = [...apartFrom, ...partEdges];
-  const rows = hang.joins.map((row) => rowLine(seen, row * FINER)).flatMap(inside);
+  const rows = hang.joins.map((row) => rowLine(seen, row * FINER)).flatMap(round);
   const joins = met(keptApart(drawn(rows), partEdges, LEAST_LINE), strong);
   const seams = met(drawn([...seamLines(hang, seen, { pleats, edge }).flatMap(inside), ...all('seams')]), [
     ...strong,
@@ -202,6 +203,14 @@ function slotSeen(
       ...(!slot.isOpenBelow && isEnd(line.at(-1), last) ? [strokeAt(line.at(-1)!, line.at(-2)!)] : []),
     ]),
   };
+}
+
+/** Of a line all round, the part that ends where it began runs on in the one that begins there. */
+function roundAgain(line: SeenLine, parts: readonly SeenLine[]): readonly SeenLine[] {
+  const [first, last] = [parts[0], parts[parts.length - 1]];
+  if (first === undefined || last === undefined || first === last) return parts;
+  if (first[0] !== line[0] || last[last.length - 1] !== line[line.length - 1]) return parts;
+  return [[...last, ...first.slice(1)], ...parts.slice(1, -1)];
 }
 
 function met(lines: readonly Point[][], targets: readonly (readonly Point[])[]): Point[][] {
