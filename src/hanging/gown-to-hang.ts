@@ -15,6 +15,7 @@ import { bendingLengthOf } from './bending-lengths.ts';
 import { clothOfGown, type GownHung, type GownToHang } from './cloth-of-gown.ts';
 import type { TiersUnder } from './figure.ts';
 import type { Wearer } from './figure-lines.ts';
+import { gatheredColumns } from './gather-lines.ts';
 import type { GodetToHang } from './gown-panels.ts';
 import type { HangTask } from './hung-gown.ts';
 import { overskirtToHang } from './overskirt-to-hang.ts';
@@ -119,6 +120,7 @@ export function hangTask(drafted: DraftedToHang): HangTask {
     bare: gown.waist !== undefined,
   };
   const pleats = pleatLines(sewn.cloth, outer.draft.gown.gores, outer.layer);
+  const gathered = gatheredColumns(sewn.cloth, panelsPleated(sewn.cloth, outer));
   const slots = slotsToDraw(gown, outer.draft, sewn);
   const upper = aboveWaist(gown, bodice, { draft: outer.draft, sewn }, wearer, SHEAR_LENGTH);
   return {
@@ -133,11 +135,20 @@ export function hangTask(drafted: DraftedToHang): HangTask {
       ...(opening === undefined ? {} : { opening }),
       ...(edging === undefined ? {} : { edging }),
       ...(pleats.length === 0 ? {} : { pleats }),
+      ...(gathered.length === 0 ? {} : { gathered }),
       ...(slots.length === 0 ? {} : { slots }),
       ...(edge === undefined ? {} : { edge }),
     },
     ties: bustle === undefined ? [] : tiesOf(sewn, bustle),
   };
+}
+
+/** By panel of the cloth, godets' among them. */
+function panelsPleated({ panels }: GownHung['cloth'], { layer, draft }: LayerDraft): boolean[] {
+  return panels.map(({ name }) => {
+    const gore = draft.gown.gores.find((own) => own.name === name);
+    return (gore?.fullness ?? layer.fullness)?.by === 'pleats';
+  });
 }
 
 /** Flounces above the hem of the layer that is seen; those of a layer inside are hidden. */

@@ -19,7 +19,9 @@ export interface SeenPart {
 }
 
 /** Its lines that nothing hides. */
-export type PartLines = Readonly<Record<'edges' | 'seams' | 'opening' | 'folds', readonly SeenLine[]>>;
+export type PartLines = Readonly<
+  Record<'edges' | 'seams' | 'opening' | 'gathers' | 'folds', readonly SeenLine[]>
+>;
 
 /** As far as they are drawn from there. */
 export function partsSeen(parts: readonly DrawnPart[], side: ViewFrom): SeenPart[] {
@@ -59,6 +61,7 @@ export function partLines(map: DepthMap, { part, seen }: SeenPart, side: ViewFro
     edges: [...shown(part.edges, notOutline), ...contours],
     seams: shown(part.seams, notOutline),
     opening: shown(part.opening),
+    gathers: shown(part.gathers ?? [], notOutline),
     folds: part.folds ? foldsSeen(map, seen, hollowLines(part.surface), side, owner) : [],
   };
 }

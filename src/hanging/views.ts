@@ -6,6 +6,7 @@ import { figureLines, type Wearer } from './figure-lines.ts';
 import { unhidden } from './figure-seen.ts';
 import { foldStrokes, leastFold } from './fold-strokes.ts';
 import { foldsSeen } from './folds-seen.ts';
+import { type Columns, gatherLines } from './gather-lines.ts';
 import type { Hang } from './hang.ts';
 import { hollowLines } from './hollow-lines.ts';
 import { keptApart, keptApartFromAll } from './kept-apart.ts';
@@ -68,6 +69,8 @@ export interface ViewExtras {
   readonly edging?: number;
   /** Columns down which the folds of pleats show, with parts of columns. */
   readonly pleats?: readonly number[];
+  /** Where it is gathered to what it is sewn to. */
+  readonly gathered?: readonly Columns[];
   /** Pockets and slits. */
   readonly slots?: readonly Slot[];
   /** The upper edge of a wrap. */
@@ -81,6 +84,7 @@ const SEAM: Hand = { step: 20, rounds: 2, tolerance: 0.8 };
 /** An edge shorter than this is not drawn, mm, nor another line. */
 const LEAST_EDGE = 60;
 const LEAST_LINE = 40;
+const LEAST_GATHER = 20;
 /** A seam or an edge is drawn on to the line that it points at over this, mm. */
 const REACH = 40;
 
@@ -92,19 +96,27 @@ export function gownViews(
 ): GownView[] {
   const surface = smoothSurface(fairedSurface({ ...hang, closed: true }, hang.joins));
   const hollows = hollowLines(surface);
-  return sides.map((side) => viewOf(hang, { surface, hollows, parts }, side, extras));
+  const gathers = gatherLines(surface, isIn(extras.gathered ?? [], hang.stride), depthOfCloth(surface));
+  return sides.map((side) => viewOf(hang, { surface, hollows, gathers, parts }, side, extras));
 }
 
 /** The cloth as it is drawn, and its hollows as places of it. */
 interface DrawnCloth {
   readonly surface: Surface;
   readonly hollows: readonly PlaceLine[];
+  readonly gathers: readonly PlaceLine[];
   readonly parts: readonly DrawnPart[];
+}
+
+/** Whether a column of the finer surface lies within some of the cloth's. */
+function isIn(ranges: readonly Columns[], stride: number): (column: number) => boolean {
+  return (column) =>
+    ranges.some(({ from, to }) => column * stride > from * FINER && column * stride < to * FINER);
 }
 
 function viewOf(
   hang: Hang,
-  { surface, hollows, parts }: DrawnCloth,
+  { surface, hollows, gathers, parts }: DrawnCloth,
   side: ViewFrom,
   { wearer, opening, edging, pleats = [], slots = [], edge }: ViewExtras,
 ): GownView {
@@ -141,6 +153,14 @@ function viewOf(
   const open = keptApart(drawn(openings), outlines, LEAST_LINE);
   const slotted = slots.map((slot) => slotSeen(map, hang, seen, slot, outlines));
   const slotLines = slotted.flatMap(({ lines }) => lines);
+  const short = keptApart(
+    [
+      ...gathers.map((line) => line.map((i) => seenPlace(seen.place, i))).flatMap(inside),
+      ...all('gathers'),
+    ].map(inPlane),
+    [...outlines, ...seams, ...open],
+    LEAST_GATHER,
+  );
   const folds = [
     {
       lines: foldsSeen(map, seen, hollows, side, SKIRT).map(inPlane),
@@ -160,7 +180,10 @@ function viewOf(
     opening: [...open, ...slotLines],
     strokes: [...open.flatMap(strokesAcross), ...slotted.flatMap(({ tacks }) => tacks)],
     edging: edging === undefined ? [] : drawn(inside(edgingLine(hang, seen, edging))),
-    folds: foldStrokes(folds, [...strong, ...seams, ...joins, ...open, ...slotLines], [...strong, ...joins]),
+    folds: [
+      ...short.map((line) => smoothedLine(line, SEAM)),
+      ...foldStrokes(folds, [...strong, ...seams, ...joins, ...open, ...slotLines], [...strong, ...joins]),
+    ],
     figure,
     box: boxOf([...outlines, ...figure]),
   };
