@@ -1,7 +1,8 @@
 import type { Point } from '../geometry/curve.ts';
 import { keptApartFromAll } from './kept-apart.ts';
 import { apart, crossing, endWay, metLine } from './met-lines.ts';
-import { evenlySpaced, type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
+import { partedAtTurns } from './parted-at-turns.ts';
+import { type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
 
 /** A fold is one stroke. */
 const FOLD: Hand = { step: 14, rounds: 6, tolerance: 1.2 };
@@ -44,7 +45,7 @@ export function foldStrokes(
 ): Point[][] {
   const drawn: Point[][] = [];
   for (const { lines, least } of found) {
-    const strokes = joined(lines.flatMap(unhooked));
+    const strokes = joined(lines.flatMap(partedAtTurns));
     const apartFrom = keptApartFromAll(strokes, [...beside, ...drawn], least / 2)
       .map((line) => smoothedLine(line, FOLD))
       .sort((a, b) => lengthOfLine(b) - lengthOfLine(a));
@@ -85,30 +86,6 @@ function crossingOf(from: Point, to: Point, a: Point, b: Point): number | undefi
   const way = { x: (to.x - from.x) / whole, y: (to.y - from.y) / whole };
   const on = crossing(from, way, a, b);
   return on !== undefined && on <= whole ? on / whole : undefined;
-}
-
-/** Distance between places at which a sharp turn is looked for, mm, and the cosine of the least turn over four that is one: 45°. */
-const STEP = 8;
-const TURNS = 0.7;
-
-/** A line in parts between its sharp turns: where it hooks round, it has gone over the crest of its fold. */
-function unhooked(line: readonly Point[]): Point[][] {
-  if (line.length < 2) return [];
-  const points = evenlySpaced(line, STEP);
-  const parts: Point[][] = [[]];
-  for (const [i, point] of points.entries()) {
-    parts[parts.length - 1]!.push(point);
-    if (turnAt(points, i) < TURNS) parts.push([]);
-  }
-  return parts.filter((part) => part.length > 2);
-}
-
-function turnAt(points: readonly Point[], i: number): number {
-  const [a, b, c] = [points[i - 2], points[i], points[i + 2]];
-  if (a === undefined || b === undefined || c === undefined) return 1;
-  const [ax, ay, bx, by] = [b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y];
-  const lengths = Math.sqrt((ax * ax + ay * ay) * (bx * bx + by * by));
-  return lengths > 0 ? (ax * bx + ay * by) / lengths : 1;
 }
 
 /** Strokes of which one runs on in the other made one, the nearest ends first. */

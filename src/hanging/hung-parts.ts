@@ -68,9 +68,8 @@ function drawnOf(part: Pick<ClothOver, 'seams' | 'image'>, mesh: ClothMesh, lift
   const lines = (surface: Surface): Pick<DrawnPart, 'edges' | 'seams'> => ({
     edges: [
       rowOf(surface, surface.rows - 1),
-      ...(surface.closed
-        ? [rowOf(surface, 0)]
-        : [columnOf(surface, 0), columnOf(surface, surface.columns - 1)]),
+      rowOf(surface, 0),
+      ...(surface.closed ? [] : [columnOf(surface, 0), columnOf(surface, surface.columns - 1)]),
     ],
     seams: seamsOf(part.seams, mesh, surface),
   });

@@ -22,6 +22,7 @@ import {
 } from './lines-on-skirt.ts';
 import { metLine } from './met-lines.ts';
 import { type PartLines, partLines, partsSeen } from './part-seen.ts';
+import { partedAtTurns } from './parted-at-turns.ts';
 import { inPlane, type SeenPoint, seenFrom, type ViewFrom } from './seen.ts';
 import { withoutSlivers } from './slivers.ts';
 import type { Slot } from './slots-to-draw.ts';
@@ -85,6 +86,8 @@ const SEAM: Hand = { step: 20, rounds: 2, tolerance: 0.8 };
 const LEAST_EDGE = 60;
 const LEAST_LINE = 40;
 const LEAST_GATHER = 20;
+/** The far side of a hem is left out where it runs along the near one for more than this, mm. */
+const LEAST_FAR = 200;
 /** A seam or an edge is drawn on to the line that it points at over this, mm. */
 const REACH = 40;
 
@@ -135,7 +138,10 @@ function viewOf(
   const ofParts = beside.map((other, i) => partLines(map, other, side, i + 1));
   const all = (of: keyof PartLines): SeenLine[] => ofParts.flatMap((lines) => lines[of]);
   const smooth = (lines: readonly Point[][]): Point[][] => lines.map((line) => smoothedLine(line, SEAM));
-  const ends = [rowLine(seen, 0), rowLine(seen, seen.rows - 1)].flatMap(round).map(inPlane);
+  const ends = [rowLine(seen, 0), rowLine(seen, seen.rows - 1)]
+    .flatMap(round)
+    .map(inPlane)
+    .flatMap(nearAndFar);
   const edges = met(smooth(keptApartFromAll(ends, outlines, LEAST_EDGE)), outlines);
   const apartFrom = [...outlines, ...edges];
   const partEdges = met(smooth(keptApart(all('edges').map(inPlane), apartFrom, LEAST_EDGE)), apartFrom);
@@ -228,11 +234,20 @@ function slotSeen(
   };
 }
 
+/** A hem seen from before and behind at once, as two lines; one that curls in folds is one line all the same. */
+function nearAndFar(line: readonly Point[]): (readonly Point[])[] {
+  const parts = partedAtTurns(line);
+  return parts.every((part) => lengthOfLine(part) > LEAST_FAR) ? parts : [line];
+}
+
 /** Of a line all round, the part that ends where it began runs on in the one that begins there. */
 function roundAgain(line: SeenLine, parts: readonly SeenLine[]): readonly SeenLine[] {
   const [first, last] = [parts[0], parts[parts.length - 1]];
-  if (first === undefined || last === undefined || first === last) return parts;
+  if (first === undefined || last === undefined) return parts;
   if (first[0] !== line[0] || last[last.length - 1] !== line[line.length - 1]) return parts;
+  // All of it: from behind on, where it is least looked at.
+  const half = Math.floor(line.length / 2);
+  if (first === last) return [[...line.slice(half), ...line.slice(1, half + 1)]];
   return [[...last, ...first.slice(1)], ...parts.slice(1, -1)];
 }
 
