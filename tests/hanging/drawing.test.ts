@@ -5,6 +5,7 @@ import type { Point } from '../../src/geometry/curve.ts';
 import type { DepthMap } from '../../src/hanging/depth-map.ts';
 import { fairedSurface } from '../../src/hanging/faired-surface.ts';
 import { foldStrokes } from '../../src/hanging/fold-strokes.ts';
+import { gatherLines } from '../../src/hanging/gather-lines.ts';
 import { hangTask } from '../../src/hanging/gown-to-hang.ts';
 import { type Hang, hangOf } from '../../src/hanging/hang.ts';
 import { hangCloth } from '../../src/hanging/hang-cloth.ts';
@@ -52,10 +53,10 @@ function offLine(point: Point, line: readonly Point[]): number {
 const lengthOf = (line: readonly Point[]): number =>
   line.slice(1).reduce((sum, point, i) => sum + apart(line[i]!, point), 0);
 
-// Folds from 9 cm on; of a flounce 8 cm deep from half of its depth.
+// Folds from 9 cm on; where a flounce is gathered strokes from 2 cm.
 describe.each([
   ['templates/godets.yaml', 90],
-  ['templates/circular-flounce.yaml', 40],
+  ['templates/circular-flounce.yaml', 20],
 ])('as a hand draws it: %s', (file, least) => {
   const { hang, cloth, views } = looked(file);
 
@@ -295,4 +296,30 @@ it('a strap is as wide as it is, begins and ends where it is sewn, and is seen f
   for (const [axis, own] of middle(surface.rows - 1).entries()) expect(own).toBeCloseTo(back[axis]!, 6);
   // Over the shoulder, between neck and arm: 0.83 of her height from the floor (from memory: drawing manuals).
   expect(Math.max(...surface.place.filter((_, i) => i % 3 === 2)) / 1680).toBeCloseTo(0.835, 1);
+});
+
+it('gathers are strokes from a gathered edge alone, 17 mm apart round it, no two beside one another alike', () => {
+  // A tube of 1 m round and 40 cm deep, gathered on one half.
+  const [columns, rows, round] = [200, 21, 1000];
+  const place = Float64Array.from(
+    Array.from({ length: columns * rows }, (_, i) => {
+      const turn = (2 * Math.PI * Math.floor(i / rows)) / columns;
+      const radius = round / (2 * Math.PI);
+      return [radius * Math.cos(turn), radius * Math.sin(turn), 900 - 20 * (i % rows)];
+    }).flat(),
+  );
+  const lines = gatherLines({ columns, rows, place, closed: true }, (column) => column < 100, 400);
+  // 5 mm from column to column: a stroke on every fourth.
+  expect(lines).toHaveLength(25);
+  for (const [i, line] of lines.entries()) {
+    const column = Math.floor(line[0]! / rows);
+    expect(line[0]! % rows).toBe(0);
+    expect(column).toBeLessThan(100);
+    expect(line.every((at) => Math.floor(at / rows) === column)).toBe(true);
+    if (i > 0) {
+      expect(column - Math.floor(lines[i - 1]![0]! / rows)).toBe(4);
+      expect(line.length).not.toBe(lines[i - 1]!.length);
+    }
+    expect(20 * (line.length - 1)).toBeLessThanOrEqual(120);
+  }
 });
