@@ -25,10 +25,9 @@ import { type PartLines, partLines, partsSeen } from './part-seen.ts';
 import { partedAtTurns } from './parted-at-turns.ts';
 import { inPlane, type SeenPoint, seenFrom, type ViewFrom } from './seen.ts';
 import { withoutSlivers } from './slivers.ts';
-import type { Slot } from './slots-to-draw.ts';
 import { type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
 import { strokeAt, strokesAcross } from './strokes-across.ts';
-import { FINER, type Surface, smoothSurface } from './surface.ts';
+import { FINER, type Surface, smoothSurface, withoutColumns } from './surface.ts';
 import { tracedOutline } from './traced-outline.ts';
 import type { SeenLine } from './turning-lines.ts';
 import { insideOf, visibleParts } from './visible-parts.ts';
@@ -66,16 +65,24 @@ export interface GownView {
 export interface ViewExtras {
   readonly wearer: Wearer;
   readonly opening?: Opening;
+  /** Seams that are open from a depth of cloth down to the hem. */
+  readonly slits?: readonly Omit<Opening, 'to'>[];
   /** How deep the edging along the hem is, mm. */
   readonly edging?: number;
-  /** Columns down which the folds of pleats show, with parts of columns. */
-  readonly pleats?: readonly number[];
+  readonly pleats?: readonly PleatLine[];
+  /** Columns inside the folds of pleats: of them nothing is drawn. */
+  readonly inFolds?: readonly number[];
   /** Where it is gathered to what it is sewn to. */
   readonly gathered?: readonly Columns[];
-  /** Pockets and slits. */
-  readonly slots?: readonly Slot[];
+  readonly pockets?: readonly Opening[];
   /** The upper edge of a wrap. */
   readonly edge?: SlantedLine;
+}
+
+/** A column, with parts of one, down which the fold of a pleat shows, and the row of the whole cloth in which it begins. */
+export interface PleatLine {
+  readonly column: number;
+  readonly from: number;
 }
 
 /** An outline keeps its corners. */
@@ -97,15 +104,31 @@ export function gownViews(
   extras: ViewExtras,
   parts: readonly DrawnPart[] = [],
 ): GownView[] {
-  const surface = smoothSurface(fairedSurface({ ...hang, closed: true }, hang.joins));
-  const hollows = hollowLines(surface);
+  const folded = (extras.inFolds ?? [])
+    .filter((column) => column % hang.stride === 0)
+    .map((column) => column / hang.stride);
+  const pressed = new Set(
+    folded.flatMap((column) => [-1, 0, 1].map((by) => (column + by + hang.columns) % hang.columns)),
+  );
+  const surface = smoothSurface(fairedSurface({ ...hang, closed: true }, hang.joins, pressed));
+  const outside = withoutColumns(surface, finerColumns(folded, surface.columns));
+  const hollows = hollowLines(outside);
   const gathers = gatherLines(surface, isIn(extras.gathered ?? [], hang.stride), depthOfCloth(surface));
-  return sides.map((side) => viewOf(hang, { surface, hollows, gathers, parts }, side, extras));
+  return sides.map((side) => viewOf(hang, { surface, outside, hollows, gathers, parts }, side, extras));
+}
+
+/** Of the surface that is drawn: from one inside a fold on to the next on both sides. */
+function finerColumns(columns: readonly number[], all: number): number[] {
+  return columns.flatMap((column) =>
+    Array.from({ length: 2 * FINER - 1 }, (_, k) => (column * FINER + k + 1 - FINER + all) % all),
+  );
 }
 
 /** The cloth as it is drawn, and its hollows as places of it. */
 interface DrawnCloth {
   readonly surface: Surface;
+  /** The same without what lies inside of pleats. */
+  readonly outside: Surface;
   readonly hollows: readonly PlaceLine[];
   readonly gathers: readonly PlaceLine[];
   readonly parts: readonly DrawnPart[];
@@ -119,14 +142,16 @@ function isIn(ranges: readonly Columns[], stride: number): (column: number) => b
 
 function viewOf(
   hang: Hang,
-  { surface, hollows, gathers, parts }: DrawnCloth,
+  { surface, outside, hollows, gathers, parts }: DrawnCloth,
   side: ViewFrom,
-  { wearer, opening, edging, pleats = [], slots = [], edge }: ViewExtras,
+  { wearer, opening, edging, pleats = [], slits = [], pockets = [], edge }: ViewExtras,
 ): GownView {
   const seen = seenFrom(surface, side);
+  const shown = seenFrom(outside, side);
   const beside = partsSeen(parts, side);
   const raw = depthMap([
-    { surface: seen, filled: false },
+    // From above one sees into the hem's pleats; from the sides the plies of one that is closed lie as one.
+    { surface: side === 'above' ? seen : shown, filled: false },
     ...beside.map(({ part, seen: own }): Hiding => ({ surface: own, filled: part.filled })),
     ...(side === 'above' ? [{ surface: insideOfEdge(seen), filled: false }] : []),
   ]);
@@ -138,7 +163,7 @@ function viewOf(
   const ofParts = beside.map((other, i) => partLines(map, other, side, i + 1));
   const all = (of: keyof PartLines): SeenLine[] => ofParts.flatMap((lines) => lines[of]);
   const smooth = (lines: readonly Point[][]): Point[][] => lines.map((line) => smoothedLine(line, SEAM));
-  const ends = [rowLine(seen, 0), rowLine(seen, seen.rows - 1)]
+  const ends = [rowLine(shown, 0), rowLine(seen, seen.rows - 1)]
     .flatMap(round)
     .map(inPlane)
     .flatMap(nearAndFar);
@@ -157,19 +182,20 @@ function viewOf(
     ...all('opening'),
   ];
   const open = keptApart(drawn(openings), outlines, LEAST_LINE);
-  const slotted = slots.map((slot) => slotSeen(map, hang, seen, slot, outlines));
-  const slotLines = slotted.flatMap(({ lines }) => lines);
-  const short = keptApart(
-    [
-      ...gathers.map((line) => line.map((i) => seenPlace(seen.place, i))).flatMap(inside),
-      ...all('gathers'),
-    ].map(inPlane),
-    [...outlines, ...seams, ...open],
-    LEAST_GATHER,
+  const slotted = [...pockets, ...slits.map((slit) => ({ ...slit, to: hemDepth(hang, slit.column) }))].map(
+    (slot) => slotSeen(map, hang, seen, slot, outlines),
   );
+  const slotLines = slotted.flatMap(({ lines }) => lines);
+  const strokesDown = [
+    ...gathers.map((line) => line.map((i) => seenPlace(seen.place, i))).flatMap(inside),
+    ...all('gathers'),
+  ].map(inPlane);
+  const short = keptApart(strokesDown, [...outlines, ...seams, ...open], LEAST_GATHER)
+    .map((line) => metLine(line, [...strong, ...joins], LEAST_GATHER))
+    .filter(({ line, startMeets }) => startMeets && lengthOfLine(line) > LEAST_GATHER);
   const folds = [
     {
-      lines: foldsSeen(map, seen, hollows, side, SKIRT).map(inPlane),
+      lines: foldsSeen(map, shown, hollows, side, SKIRT).map(inPlane),
       least: leastFold(depthOfCloth(surface)),
     },
     ...ofParts.map(({ folds: lines }, i) => ({
@@ -187,7 +213,7 @@ function viewOf(
     strokes: [...open.flatMap(strokesAcross), ...slotted.flatMap(({ tacks }) => tacks)],
     edging: edging === undefined ? [] : drawn(inside(edgingLine(hang, seen, edging))),
     folds: [
-      ...short.map((line) => smoothedLine(line, SEAM)),
+      ...short.map(({ line }) => [...line]),
       ...foldStrokes(folds, [...strong, ...seams, ...joins, ...open, ...slotLines], [...strong, ...joins]),
     ],
     figure,
@@ -199,17 +225,23 @@ function viewOf(
 function seamLines(
   hang: Hang,
   seen: Surface,
-  { pleats, edge }: { readonly pleats: readonly number[]; readonly edge: SlantedLine | undefined },
+  { pleats, edge }: { readonly pleats: readonly PleatLine[]; readonly edge: SlantedLine | undefined },
 ): SeenLine[] {
   return [
     ...hang.seams
       .filter(({ station, onFold }) => station !== edge?.station && onFold !== true)
       .map(({ column, from = 0 }) => columnLine(hang, seen, column * FINER, from)),
-    ...pleats.map((column) =>
-      columnLine(hang, seen, Math.round((column / hang.stride) * FINER) % seen.columns, 0),
-    ),
+    ...pleats.map(({ column, from }) => {
+      const line = columnLine(hang, seen, Math.round((column / hang.stride) * FINER) % seen.columns, 0);
+      return line.slice((from / hang.stride) * FINER);
+    }),
     ...(edge === undefined ? [] : [slantedLine(hang, seen, edge)]),
   ];
+}
+
+/** Cloth from the sewn edge to the hem at a column of the whole cloth, mm. */
+function hemDepth({ depth, rows, stride }: Hang, column: number): number {
+  return depth[(Math.round(column / stride) + 1) * rows - 1]!;
 }
 
 /** A pocket or a slit as far as it is seen, but for the outline, with a tack across each end that is sewn. */
@@ -217,7 +249,7 @@ function slotSeen(
   map: DepthMap,
   hang: Hang,
   seen: Surface,
-  slot: Slot,
+  slot: Opening,
   outlines: readonly (readonly Point[])[],
 ): { readonly lines: Point[][]; readonly tacks: Point[][] } {
   const whole = openingLine(hang, seen, slot);
@@ -229,7 +261,9 @@ function slotSeen(
     lines,
     tacks: lines.flatMap((line) => [
       ...(isEnd(line[0], first) ? [strokeAt(line[0]!, line[1]!)] : []),
-      ...(!slot.isOpenBelow && isEnd(line.at(-1), last) ? [strokeAt(line.at(-1)!, line.at(-2)!)] : []),
+      ...(slot.to < hemDepth(hang, slot.column) && isEnd(line.at(-1), last)
+        ? [strokeAt(line.at(-1)!, line.at(-2)!)]
+        : []),
     ]),
   };
 }

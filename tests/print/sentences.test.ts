@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { draftLines } from '../../src/words/draft-lines.ts';
 import { english } from '../../src/words/english.ts';
 import { englishBasics } from '../../src/words/english-basics.ts';
+import { ENGLISH_ESTIMATE } from '../../src/words/english-estimate.ts';
 import { ENGLISH_LAY, englishLay } from '../../src/words/english-lay.ts';
 import { ENGLISH_PATTERN } from '../../src/words/english-pattern.ts';
 import { remarkText } from '../../src/words/english-remarks.ts';
@@ -510,4 +512,85 @@ describe('what must be known at the table before the first cut', () => {
       ],
     ],
   ])('%j', (own, said) => expect(layRemarks(plan(own), 'mm')).toEqual(said));
+});
+
+describe('an estimate, a chalk table, the page for a screen', () => {
+  const { chalk, screen, missing } = mm;
+  const { measures, ...estimate } = ENGLISH_ESTIMATE;
+  it.each([
+    [estimate.title('A'), 'An estimate, from the template A'],
+    [estimate.wide('A'), 'A wide'],
+    [estimate.layer('A', 'A'), 'A'],
+    [estimate.layer('A', 'B'), 'A (B)'],
+    [estimate.together(['A', 'B'], 'C'), 'A + B in one lay (C)'],
+    [estimate.sheets(1, 'A'), 'Paper: about 1 sheet of A.'],
+    [estimate.sheets(9, 'A'), 'Paper: about 9 sheets of A.'],
+    [estimate.hours('A', 'B'), 'Work: A to B hours.'],
+    [estimate.price('A', 'B'), 'Price: A to B.'],
+    [estimate.noPrice(['A', 'B']), 'Price: none without A and B.'],
+    [estimate.size('A', 'B', 'C'), expect.stringContaining('bust A: waist B, hip C')],
+    [measures.waist('A'), 'Waist seam A.'],
+    [measures.hip('A'), 'Hip A.'],
+    [measures.toFloor('A'), 'Bodice edge to the floor at the centre front A.'],
+    [measures.train('A'), 'Train on the floor A.'],
+    [measures.sweep('A'), 'Hem A round.'],
+    [measures.hoop('A'), 'Hoop A round.'],
+    [estimate.prices(['A', 'B']), 'Prices for a metre: A, B.'],
+    [estimate.rate('A'), 'An hour at A.'],
+    [estimate.widest('A'), 'Priced at the cloth that is A wide.'],
+    [chalk.shared('A'), 'Of the A; what differs in the others stands below.'],
+    [chalk.onSide('A', 'right'), 'A, her right'],
+    [chalk.chord('A', 'B', 'C'), 'A–B, C'],
+    [chalk.swing('A', 'B', 'C', 'D', 'E'), 'A line of the B: swing C from a point D, E.'],
+    [chalk.above('A'), 'A above the top'],
+    [chalk.below('A'), 'A down'],
+    [chalk.left('A'), 'A left of it'],
+    [chalk.right('A'), 'A right of it'],
+    [chalk.diagonals(['A', 'B']), 'Diagonals: A; B.'],
+    [chalk.copies.pair(), 'cut 2, the second mirrored'],
+    [chalk.copies['on-fold'](), 'cut 1 on the fold'],
+    [chalk.copies.single(4), 'cut 4'],
+    [chalk.levelHeads.columns.join(), 'cut left,seam left,seam right,cut right'],
+    [screen.sheetsCaption('A', 1), expect.stringMatching(/^1 sheet of A:/)],
+    [screen.sheetsCaption('A', 7), expect.stringMatching(/^7 sheets of A:/)],
+    [screen.page(7), 'page 7'],
+    [inches.screen.patternHelp, expect.stringMatching(/lengths in inches\.$/)],
+    [screen.patternHelp, expect.stringMatching(/lengths in mm\.$/)],
+    [missing.price(['A', 'B']), 'price of A and B: not in the costing.'],
+    [
+      missing['bustle-floor'](['centre-back', 'A']),
+      'lengths.to-floor: without it no pick-up for the bustle at centre back and A.',
+    ],
+    [missing['edging-start'](['centre-back']), 'edging.start: taken as centre back.'],
+  ])('%s', (said, expected) => expect(said).toEqual(expected));
+
+  it('what the draft makes of a spec, to a tenth of a millimetre', () => {
+    const report = {
+      waist: { sewn: 740.04 },
+      hem: { sewn: 4210.06 },
+      layers: [{ name: 'net', sewnHem: 4300 }],
+      stations: [{ name: 'centre-back', length: 1115.25 }],
+      gores: [
+        { name: 'side', side: 'left' as const, top: 86, hem: 465.5, flareDegrees: 16.504 },
+        { name: 'back', top: 67, hem: 470, flareDegrees: 17 },
+      ],
+    };
+    expect(draftLines(report)).toEqual([
+      'drafted waist all round: 740 mm',
+      'drafted hem all round: 4210.1 mm',
+      'drafted hem of net: 4300 mm',
+      'drafted centre-back: 1115.3 mm from waist seam to hem',
+      'drafted gore side left: top 86 mm, hem 465.5 mm, flare 16.5°',
+      'drafted gore back: top 67 mm, hem 470 mm, flare 17°',
+    ]);
+  });
+
+  it('what the skirt weighs, for whoever makes it and whoever wears it; nothing where there is nothing to say', () => {
+    expect(mm.caution('weight', 2350)).toContain('weighs about 2.35 kg');
+    expect(inches.caution('weight', 453.59237 * 3)).toContain('weighs about 3.00 lb');
+    expect(mm.caution('weight', undefined)).toContain('is not known');
+    expect(mm.wearerCaution('weight', 2350)).toContain('about 2.35 kg');
+    expect(mm.wearerCaution('irons', 2350)).toBe('');
+    expect(mm.caution('dancing', undefined)).toBe('');
+  });
 });
