@@ -211,7 +211,7 @@ function viewOf(
     seams: [...seams, ...joins],
     opening: [...open, ...slotLines],
     strokes: [...open.flatMap(strokesAcross), ...slotted.flatMap(({ tacks }) => tacks)],
-    edging: edging === undefined ? [] : drawn(inside(edgingLine(hang, seen, edging))),
+    edging: edging === undefined ? [] : met(drawn(round(edgingLine(hang, seen, edging))), strong),
     folds: [
       ...short.map(({ line }) => [...line]),
       ...foldStrokes(folds, [...strong, ...seams, ...joins, ...open, ...slotLines], [...strong, ...joins]),
