@@ -1,6 +1,7 @@
 import type { DraftedBodice } from '../bodice/draft-asked.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import type { Gown } from '../gown/gown.ts';
+import { bandToDraw } from './band-to-draw.ts';
 import { bendingLengthOf } from './bending-lengths.ts';
 import { draftedShape, plainShape } from './bodice-shape.ts';
 import { type BodiceDrawn, bodiceToDraw, type HalfEdge } from './bodice-to-draw.ts';
@@ -29,7 +30,11 @@ export function aboveWaist(
   wearer: Wearer,
   shearLength: number,
 ): AboveWaist {
-  if (wearer.bare) return { drawn: [], capes: [] };
+  if (wearer.bare) {
+    const { waist } = gown;
+    const band = waist?.finish === 'band' ? [bandToDraw(sewnHalves(skirt.sewn), waist.width)] : [];
+    return { drawn: band, capes: [] };
+  }
   const tall = heightOf(wearer);
   const body = upperBody(wearer.waist, tall, knownGirths(gown, bodice));
   const closing = bodice?.asked.draft.closing;
@@ -69,15 +74,11 @@ function knownGirths({ body }: Gown, bodice: DraftedBodice | undefined): KnownGi
 }
 
 /** The skirt's sewn edge by her sides, both from the centre front. */
-export function sewnHalves({ cloth, stations }: GownHung): {
+export function sewnHalves({ cloth, edge, stations }: GownHung): {
   readonly left: HalfEdge;
   readonly right: HalfEdge;
 } {
-  const rows = cloth.down + 1;
-  const at = (column: number): SpacePoint => {
-    const a = 3 * column * rows;
-    return [cloth.start[a]!, cloth.start[a + 1]!, cloth.start[a + 2]!];
-  };
+  const at = (column: number): SpacePoint => edge[column]!;
   const count = columnsOf(cloth);
   if (cloth.closing === 'mirrored') {
     const left = Array.from({ length: count }, (_, column) => at(column));
@@ -101,11 +102,7 @@ export function edgeBetween(
   to: string,
 ): Pick<OverskirtOnEdge, 'edge' | 'meets' | 'image'> | undefined {
   const { cloth, stations } = sewn;
-  const rows = cloth.down + 1;
-  const at = (column: number): SpacePoint => {
-    const a = 3 * (column % columnsOf(cloth)) * rows;
-    return [cloth.start[a]!, cloth.start[a + 1]!, cloth.start[a + 2]!];
-  };
+  const at = (column: number): SpacePoint => sewn.edge[column % columnsOf(cloth)]!;
   const image = cloth.closing === 'mirrored';
   const start = stations.find(({ name }) => name === from)?.column;
   const ends = stations.filter(({ name }) => name === to).map(({ column }) => column);

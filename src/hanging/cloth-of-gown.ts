@@ -14,20 +14,15 @@ import {
   scaledFigure,
   type TiersUnder,
 } from './figure.ts';
-import {
-  FINEST,
-  type FlounceToHang,
-  FOURS,
-  flounceRows,
-  type GodetToHang,
-  type PlacedPanel,
-  placedPanels,
-  withFlounce,
-} from './gown-panels.ts';
+import type { GorePleating } from './gore-folds.ts';
+import { FINEST, type FlounceToHang, FOURS, flounceRows, withFlounce } from './gown-panels.ts';
+import { type GodetToHang, type PlacedPanel, placedPanels } from './placed-panels.ts';
 import type { Body, Closing, SewnCloth } from './sewn-cloth.ts';
 import { type SewnEdge, sewnEdge } from './sewn-edge.ts';
+import type { SpacePoint } from './space-point.ts';
 import { clothToHang, type WornBeyond } from './start-of-cloth.ts';
 import { outwards, tapeToFloor } from './tape.ts';
+import { tiersToHang } from './tiers-to-hang.ts';
 
 /** What is asked of a drafted gown to hang it. mm. */
 export interface GownToHang {
@@ -38,7 +33,7 @@ export interface GownToHang {
   /** Of her body, below the waist. */
   readonly girths: readonly GirthBelow[];
   /** Worn under it, one over the other. */
-  readonly tiers: readonly TiersUnder[];
+  readonly tiers: readonly (TiersUnder & { readonly bendingLength: number })[];
   /** By station: from the sewn edge to the floor, along the cloth; undefined where nobody knows. */
   readonly floors: readonly (number | undefined)[];
   readonly heel: number;
@@ -49,10 +44,14 @@ export interface GownToHang {
   readonly flounce?: FlounceToHang;
   /** By gore: pleated rather than gathered. */
   readonly pleated: readonly boolean[];
+  /** By gore: pleats that are hung fold by fold. */
+  readonly pleating: readonly (GorePleating | undefined)[];
 }
 
 export interface GownHung {
   readonly cloth: SewnCloth;
+  /** Where each column is sewn on: pleats lie over and under that. */
+  readonly edge: readonly SpacePoint[];
   readonly body: Body;
   readonly closing: Closing;
   /** The last of a ring is the first again. */
@@ -91,25 +90,35 @@ export interface HungSeam {
 /** Height of the level waist above the floor where nobody measured it, in bare feet: 168 tall (from memory). */
 const USUAL_WAIST_HEIGHT = 1040;
 
-export function clothOfGown(gown: GownToHang): GownHung {
+/** The skirt, and the outermost of the tiers that are worn under it. */
+export function clothOfGown(gown: GownToHang): { readonly sewn: GownHung; readonly under?: GownHung } {
   const { draft } = gown;
   const tops = draft.gown.gores.map(({ top }) => top);
   const length = tops.reduce((sum, top) => sum + top, 0);
   const partOfStation = [0];
   for (const top of tops) partOfStation.push(partOfStation[partOfStation.length - 1]! + top / length);
-  const { waistHeight, worn, edge } = standing(gown, partOfStation, length);
+  const { waistHeight, worn, bare, edge } = standing(gown, partOfStation, length);
   const longest = Math.max(...draft.lengths);
   const down = FOURS * Math.max(2, Math.round(longest / FINEST / FOURS));
   const { flounce } = gown;
-  const panels = placedPanels(draft, gown.godets, down, FINEST / (flounce?.fullness ?? 1));
+  const panels = placedPanels(draft, gown.godets, down, FINEST / (flounce?.fullness ?? 1), gown.pleating);
   const placed =
     flounce === undefined
       ? panels
       : panels.map((own) => ({ ...own, panel: withFlounce(own.panel, flounce, down) }));
   const all = down + (flounce === undefined ? 0 : flounceRows(flounce));
-  const cloth = clothToHang(draft, placed, all, edge, partOfStation, beyondEdge(worn), gown);
-  return {
+  const { cloth, edge: sewnOn } = clothToHang(
+    draft,
+    placed,
+    all,
+    edge,
+    partOfStation,
+    beyondEdge(worn),
+    gown,
+  );
+  const sewn: GownHung = {
     cloth,
+    edge: sewnOn,
     body: bodyOf(worn, waistHeight),
     closing: cloth.closing,
     stations: draft.gown.stations.map(({ name, side }, i) => ({
@@ -127,6 +136,14 @@ export function clothOfGown(gown: GownToHang): GownHung {
     joins: flounce === undefined ? [] : [down],
     waistHeight,
     assumedFloor: gown.floors.every((floor) => floor === undefined),
+  };
+  const tiers = gown.tiers[gown.tiers.length - 1];
+  if (tiers === undefined) return { sewn };
+  const facts = { bendingLength: tiers.bendingLength, shearLength: gown.shearLength };
+  const net = tiersToHang(tiers, { bare, worn }, waistHeight, facts);
+  return {
+    sewn,
+    under: { ...sewn, ...net, edge: [], closing: 'mirrored', stations: [], gores: [], seams: [] },
   };
 }
 
@@ -196,6 +213,8 @@ const SET_BY_HAND = 80;
 interface Standing {
   readonly waistHeight: number;
   readonly worn: Figure;
+  /** Without tiers of net. */
+  readonly bare: Figure;
   readonly edge: SewnEdge;
 }
 
@@ -258,7 +277,7 @@ function standingAt(
     const below = waistHeight - height;
     return Math.min(easedIn(edge.closeness, below), roomAt(Math.max(0, below)) / figure.girthAt(height));
   };
-  return { waistHeight, worn: scaledFigure(figure, closenessAt), edge };
+  return { waistHeight, worn: scaledFigure(figure, closenessAt), bare: inPetticoat, edge };
 }
 
 function beyondEdge(worn: Figure): WornBeyond {

@@ -1,11 +1,13 @@
+import { topFullness } from '../allowances/top-fullness.ts';
 import type { DraftedBodice } from '../bodice/draft-asked.ts';
+import type { GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import { tuckedLayer } from '../draft/tucked-up.ts';
 import type { Gown } from '../gown/gown.ts';
 import { hasGore } from '../gown/layer.ts';
 import type { Flounce, Tiers } from '../gown/parts.ts';
 import type { OnGore } from '../gown/sections.ts';
-import { isSame, type Side } from '../gown/station.ts';
+import { isSame, type Side, type Station } from '../gown/station.ts';
 import type { BustleFacts } from '../making/bustle/bustle-facts.ts';
 import type { ClosureFacts } from '../making/closure/closure-facts.ts';
 import type { Found } from '../making/findings.ts';
@@ -13,13 +15,14 @@ import type { Skirt } from '../making/skirt.ts';
 import { aboveWaist, edgeBetween } from './above-waist.ts';
 import { bendingLengthOf } from './bending-lengths.ts';
 import { clothOfGown, type GownHung, type GownToHang } from './cloth-of-gown.ts';
-import type { TiersUnder } from './figure.ts';
 import type { Wearer } from './figure-lines.ts';
-import type { GodetToHang } from './gown-panels.ts';
+import { gatheredColumns } from './gather-lines.ts';
+import { pleatingOf } from './gore-folds.ts';
 import type { HangTask } from './hung-gown.ts';
 import { overskirtToHang } from './overskirt-to-hang.ts';
 import type { ClothOver, FlounceOver } from './part-to-hang.ts';
-import { pleatLines } from './pleat-lines.ts';
+import type { GodetToHang } from './placed-panels.ts';
+import { columnsInFolds, pleatLines } from './pleat-lines.ts';
 import { columnsOf, type Tie } from './sewn-cloth.ts';
 import type { ViewExtras } from './views.ts';
 import { wrapLine } from './wrap-line.ts';
@@ -55,12 +58,17 @@ function gownToHang(gown: Gown, drafts: LayerDrafts, skirt: Skirt): GownToHang {
     godets: godetsOf(gown, outer),
     ...(flounce === undefined ? {} : { flounce }),
     pleated: draft.gown.gores.map((gore) => (gore.fullness ?? layer.fullness)?.by === 'pleats'),
+    pleating: pleatingOf(draft.gown, gown.pleats, layer, (gore) => topFullness(layer, draft, gore)),
   };
 }
 
-function tiersUnder({ yoke, tiers, depths }: Tiers): TiersUnder {
+function tiersUnder({ yoke, tiers, depths, layer }: Tiers): GownToHang['tiers'][number] {
   const last = depths[depths.length - 1] ?? 0;
-  return { yoke, tiers: tiers.map((girth, i) => ({ girth, depth: depths[i] ?? last })) };
+  return {
+    bendingLength: bendingLengthOf(layer.cloth),
+    yoke,
+    tiers: tiers.map((girth, i) => ({ girth, depth: depths[i] ?? last })),
+  };
 }
 
 /** The one flounce that is sewn to the hem itself; those above it hang over the skirt. */
@@ -104,7 +112,7 @@ export function hangTask(drafted: DraftedToHang): HangTask {
   const bustle = facts.bustle.facts;
   const toHang = gownToHang(gown, drafts, skirt);
   const outer = outermostLayer(drafts);
-  const sewn = clothOfGown(toHang);
+  const { sewn, under } = clothOfGown(toHang);
   const edge = wrapLine(gown, outer, sewn);
   const opening = openingOf(sewn, closure);
   const edging = gown.edging?.depth;
@@ -117,24 +125,40 @@ export function hangTask(drafted: DraftedToHang): HangTask {
     ...(height && { height }),
     bare: gown.waist !== undefined,
   };
+  const inFolds = columnsInFolds(sewn.cloth);
   const pleats = pleatLines(sewn.cloth, outer.draft.gown.gores, outer.layer);
+  const gathered = gatheredColumns(sewn.cloth, panelsPleated(sewn.cloth, outer));
+  const pockets = pocketsOf(gown, sewn);
   const upper = aboveWaist(gown, bodice, { draft: outer.draft, sewn }, wearer, SHEAR_LENGTH);
   return {
     layer: outer.layer.name,
     notHung: notHung(drafts),
     sewn,
+    ...(under && { under }),
     parts: [...flouncesOver(gown, outer.layer.name), ...overskirtsOver(drafted, sewn), ...upper.capes],
     above: upper.drawn,
     isBodiceDrafted: bodice !== undefined || gown.waist !== undefined,
     extras: {
       wearer,
       ...(opening === undefined ? {} : { opening }),
+      ...(gown.slits.length === 0 ? {} : { slits: slitsOf(gown, outer.draft, sewn) }),
       ...(edging === undefined ? {} : { edging }),
       ...(pleats.length === 0 ? {} : { pleats }),
+      ...(inFolds.length === 0 ? {} : { inFolds }),
+      ...(gathered.length === 0 ? {} : { gathered }),
+      ...(pockets.length === 0 ? {} : { pockets }),
       ...(edge === undefined ? {} : { edge }),
     },
     ties: bustle === undefined ? [] : tiesOf(sewn, bustle),
   };
+}
+
+/** By panel of the cloth, godets' among them. */
+function panelsPleated({ panels }: GownHung['cloth'], { layer, draft }: LayerDraft): boolean[] {
+  return panels.map(({ name }) => {
+    const gore = draft.gown.gores.find((own) => own.name === name);
+    return (gore?.fullness ?? layer.fullness)?.by === 'pleats';
+  });
 }
 
 /** Flounces above the hem of the layer that is seen; those of a layer inside are hidden. */
@@ -181,6 +205,37 @@ function openingOf(sewn: GownHung, closure: ClosureFacts | undefined): ViewExtra
   // Of two seams of one name the left one comes first.
   const seam = closure.side === 'right' ? columns[columns.length - 1] : columns[0];
   return seam === undefined ? undefined : { column: seam.column, from: closure.starts, to: closure.stops };
+}
+
+/** Seams that are open from a depth on down to the hem. */
+function slitsOf(gown: Gown, { lengths }: GownDraft, sewn: GownHung): NonNullable<ViewExtras['slits']> {
+  return gown.slits.flatMap(({ stations, side, aboveHem = 0, belowWaist }) =>
+    seamsAt(sewn, stations, side).map(({ station, column }) => ({
+      column,
+      from: belowWaist ?? lengths[station]! - aboveHem,
+    })),
+  );
+}
+
+function pocketsOf({ pockets }: Gown, sewn: GownHung): NonNullable<ViewExtras['pockets']> {
+  return pockets.flatMap(({ stations, side, belowWaist, opening }) =>
+    seamsAt(sewn, stations, side).map(({ column }) => ({
+      column,
+      from: belowWaist,
+      to: belowWaist + opening,
+    })),
+  );
+}
+
+/** Where seams of one name lie on the cloth all round: on both sides of a mirrored gown, unless one is asked for. */
+function seamsAt(
+  { seams, stations }: GownHung,
+  of: readonly Station[],
+  side: Side | undefined,
+): GownHung['seams'] {
+  const own = seams.filter(({ station }) => of.some((one) => isSame(stations[station]!, one)));
+  // On a mirrored gown the left one of two comes first.
+  return side === undefined || own.length < 2 ? own : [own[side === 'left' ? 0 : own.length - 1]!];
 }
 
 /** How far a loop on the outside, or a tie on the inside, keeps the cloth off what it is drawn up to, mm. From memory. */
