@@ -42,6 +42,7 @@ export function drawnViews({ gown }: Pick<DraftedGown, 'gown'>, { task, hung }: 
       (hung.bustled?.views ?? []).map((view) => ({ view, name: names.bustled(names[view.side]) })),
       (hung.under ?? []).map((view) => ({ view, name: names.under(names[view.side]) })),
     ],
+    ...(hung.under === undefined ? {} : { under: hung.under }),
     ...(train === undefined ? {} : { train: { ...train, heelBehind: HEEL_BEHIND } }),
     floor: assumedFloor ? names.floorAssumed : names.floor,
     scaleBar: gown.units === 'in' ? 20 * 25.4 : 500,

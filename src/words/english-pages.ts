@@ -25,6 +25,7 @@ export function englishPages(basics: Basics) {
     hung: {
       drawn: (layer: string): string =>
         `The ${layer} as it hangs, worked out from the pattern; folds fall anew each time it is worn.`,
+      tiers: 'Without the skirt: its net tiers as they hang, worked out from the pattern.',
       edging: 'Dashed: the edging.',
       figure: (isBodiceDrafted: boolean): string =>
         isBodiceDrafted ? 'The figure is for proportion only.' : 'Bodice and figure are for proportion only.',

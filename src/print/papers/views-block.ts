@@ -22,13 +22,15 @@ export function viewsBlock(
 
 /** What is drawn, how its lines are to be read, and what is left out. */
 export function viewsCaption(
-  { rows, layer, notHung, isBodiceDrafted }: DrawnViews,
+  { rows, under = [], layer, notHung, isBodiceDrafted }: DrawnViews,
   words: PaperInput['words'],
 ): string {
   const { hung } = words;
   const shown = rows.flat().map(({ view }) => view);
+  const tiers = shown.filter((view) => under.includes(view));
   return [
-    hung.drawn(layer),
+    ...(tiers.length < shown.length ? [hung.drawn(layer)] : []),
+    ...(tiers.length > 0 ? [hung.tiers] : []),
     ...(shown.some((view) => view.opening.length > 0) ? [words.opening] : []),
     ...(shown.some((view) => view.edging.length > 0) ? [hung.edging] : []),
     hung.figure(isBodiceDrafted),

@@ -11,6 +11,8 @@ export interface DrawnViews {
   /** Else it is a plain one. */
   readonly isBodiceDrafted: boolean;
   readonly rows: readonly (readonly { readonly view: GownView; readonly name: string }[])[];
+  /** Of these the net tiers alone are seen, without the layer. */
+  readonly under?: readonly GownView[];
   /** The train as it lies, from her heels: written and dimensioned on the view from above. mm. */
   readonly train?: {
     readonly heelBehind: number;
