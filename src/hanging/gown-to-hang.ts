@@ -7,6 +7,7 @@ import type { Flounce, Tiers } from '../gown/parts.ts';
 import type { OnGore } from '../gown/sections.ts';
 import { isSame, type Side } from '../gown/station.ts';
 import type { BustleFacts } from '../making/bustle/bustle-facts.ts';
+import { bustleOffered } from '../making/bustle/bustle-offered.ts';
 import type { ClosureFacts } from '../making/closure/closure-facts.ts';
 import type { Found } from '../making/findings.ts';
 import type { Skirt } from '../making/skirt.ts';
@@ -133,7 +134,14 @@ export function hangTask(drafted: DraftedToHang): HangTask {
       ...(pleats.length === 0 ? {} : { pleats }),
       ...(edge === undefined ? {} : { edge }),
     },
-    ties: bustle === undefined ? [] : tiesOf(sewn, bustle),
+    ties: bustle === undefined ? [] : tiesOf(sewn, bustle.kind, bustle.points),
+    offered:
+      bustle === undefined
+        ? []
+        : bustleOffered(drafts.gown, skirt, bustle).map((point) => ({
+            point,
+            ties: tiesOf(sewn, bustle.kind, [point]),
+          })),
   };
 }
 
@@ -186,7 +194,7 @@ function openingOf(sewn: GownHung, closure: ClosureFacts | undefined): ViewExtra
 /** How far a loop on the outside, or a tie on the inside, keeps the cloth off what it is drawn up to, mm. From memory. */
 const LOOP_OFF = 12;
 
-function tiesOf(sewn: GownHung, { kind, points }: BustleFacts): Tie[] {
+function tiesOf(sewn: GownHung, kind: BustleFacts['kind'], points: BustleFacts['points']): Tie[] {
   const outside = kind === 'over' ? LOOP_OFF : -LOOP_OFF;
   return points
     .filter(({ lift }) => lift > 0)

@@ -1,3 +1,4 @@
+import { type BustleAdvice, bustleAdvice, type PointOffered } from './bustle-advice.ts';
 import type { GownHung } from './cloth-of-gown.ts';
 import type { DrawnPart } from './drawn-part.ts';
 import { type Hang, hangOf } from './hang.ts';
@@ -24,6 +25,8 @@ export interface HangTask {
   readonly extras: ViewExtras;
   /** The bustle's loops; none where the train stays down. */
   readonly ties: readonly Tie[];
+  /** Where the bustle could have a point more. */
+  readonly offered: readonly PointOffered[];
 }
 
 /** A gown hung, and what was hung. */
@@ -42,7 +45,12 @@ export interface HungGown {
   readonly figures: HangFigures;
   /** Front, from her left, back and from above. */
   readonly views: readonly GownView[];
-  readonly bustled?: { readonly figures: HangFigures; readonly views: readonly GownView[] };
+  readonly bustled?: {
+    readonly figures: HangFigures;
+    readonly views: readonly GownView[];
+    /** Where its hem lies on the floor. */
+    readonly advice?: BustleAdvice;
+  };
 }
 
 /**
@@ -90,8 +98,12 @@ export function hungGown(task: HangTask): HungGown {
   const mesh = hangCloth(sewn.cloth, around, SETTLINGS);
   const down = looked(hangOf(sewn, mesh), ['front', 'side', 'back', 'above'], task);
   if (ties.length === 0) return down;
-  const drawnUp = hangOf(sewn, hangCloth(sewn.cloth, around, DRAWN_UP, { ties, from: mesh }));
-  return { ...down, bustled: looked(drawnUp, ['front', 'side', 'back'], task) };
+  const hangWith = (more: readonly Tie[]): Hang =>
+    hangOf(sewn, hangCloth(sewn.cloth, around, DRAWN_UP, { ties: [...ties, ...more], from: mesh }));
+  const drawnUp = hangWith([]);
+  const advice = bustleAdvice(task, drawnUp, hangWith);
+  const bustled = looked(drawnUp, ['front', 'side', 'back'], task);
+  return { ...down, bustled: { ...bustled, ...(advice && { advice }) } };
 }
 
 /** What it measures, and how it looks with all that is sewn to it. */

@@ -1,3 +1,4 @@
+import type { BustlePoint } from '../making/bustle/bustle.ts';
 import type { Workroom } from '../workroom/workroom.ts';
 
 /** A bustle as `report.json` holds it: mm, down the cloth from the waist seam. */
@@ -33,15 +34,19 @@ export function bustleReport({
     advised,
     number,
     clearance: mm(clearance),
-    points: points.map(({ seam, gore, across, side, copies, anchor, pickUp, lift }) => ({
-      ...(seam === undefined ? { gore, across } : { seam }),
-      ...(side && { side }),
-      copies,
-      anchor: mm(anchor),
-      pickUp: mm(pickUp),
-      lift: mm(lift),
-    })),
+    points: bustlePointsReport(points),
   };
+}
+
+export function bustlePointsReport(points: readonly BustlePoint[]): BustleReport['points'] {
+  return points.map(({ seam, gore, across, side, copies, anchor, pickUp, lift }) => ({
+    ...(seam === undefined ? { gore, across } : { seam }),
+    ...(side && { side }),
+    copies,
+    anchor: mm(anchor),
+    pickUp: mm(pickUp),
+    lift: mm(lift),
+  }));
 }
 
 function mm(length: number): number {
