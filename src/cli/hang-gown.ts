@@ -1,9 +1,9 @@
 import { createHash } from 'node:crypto';
 import { isDeepStrictEqual } from 'node:util';
 import type { DraftedGown } from '../drafted-gown.ts';
+import { shapeText } from '../gown/shape-text.ts';
 import { hangTask } from '../hanging/gown-to-hang.ts';
 import type { Hanging, HangTask, HangTold, HungGown } from '../hanging/hung-gown.ts';
-import { whatHangs } from '../hanging/what-hangs.ts';
 import { type Kept, NOTHING_KEPT } from '../kept/kept.ts';
 import { HangThread } from './hang-thread.ts';
 
@@ -13,7 +13,7 @@ export async function hangGown(
   kept: Kept = NOTHING_KEPT,
   thread?: HangThread,
 ): Promise<Hanging> {
-  const key = createHash('sha256').update('hanging').update(whatHangs(gown.asked)).digest('hex');
+  const key = createHash('sha256').update('hanging').update(shapeText(gown.asked)).digest('hex');
   const before = hungBefore(kept.recall(key));
   const hanging = before ?? (await hangNow(gown, thread));
   if (before !== undefined || isDeepStrictEqual(JSON.parse(JSON.stringify(hanging)), hanging))

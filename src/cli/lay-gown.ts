@@ -52,7 +52,7 @@ export async function layGown(file: string, flags: LayFlags, machine: Machine): 
       if (drafted === undefined) continue;
       const layers = drafted.layers.filter(({ name }) => flags.layer?.includes(name) ?? true);
       const planned = await planGownLays(
-        { gown: drafted.gown, cut: drafted.cut, layers },
+        { asked: drafted.asked, gown: drafted.gown, cut: drafted.cut, layers },
         flags.effort ?? 'quick',
         machine,
       );

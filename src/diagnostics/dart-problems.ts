@@ -24,6 +24,15 @@ export const dartTooWide = error('dart-too-wide', (name: string, gore: string, r
   hint: 'Let it take in less, put it nearer to the middle of the gore, or take two.',
 }));
 
+export const dartsTooNear = error(
+  'darts-too-near',
+  (name: string, other: string, gore: string, room: string) => ({
+    message: `The darts ${quoted(other)} and ${quoted(name)} of gore ${quoted(gore)} have ${room} of the sewn top between them.`,
+    why: 'Between their legs nothing would be left to sew to the waist.',
+    hint: 'Give them places of their own with `at`, or make them one dart.',
+  }),
+);
+
 export const dartWithWaistFacing = error('dart-with-waist-facing', (name: string) => ({
   message: `The dart ${quoted(name)} lies in a waist that is finished with a shaped facing.`,
   why: 'The facing would be cut to the gore with its dart open, and so too long.',

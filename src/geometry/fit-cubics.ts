@@ -23,7 +23,8 @@ export function fitCubics(
   depth = 0,
 ): Cubic[] {
   const cubic = hermite(curve, a, b);
-  if (depth >= 12 || farthest(curve, cubic, a, b) <= tolerance) return [cubic];
+  // What has no number anywhere is as far off in any number of pieces.
+  if (depth >= 12 || !(farthest(curve, cubic, a, b) > tolerance)) return [cubic];
   const mid = (a + b) / 2;
   return [
     ...fitCubics(curve, a, mid, tolerance, depth + 1),

@@ -69,15 +69,11 @@ function knownGirths({ body }: Gown, bodice: DraftedBodice | undefined): KnownGi
 }
 
 /** The skirt's sewn edge by her sides, both from the centre front. */
-export function sewnHalves({ cloth, stations }: GownHung): {
+export function sewnHalves({ cloth, edge, stations }: GownHung): {
   readonly left: HalfEdge;
   readonly right: HalfEdge;
 } {
-  const rows = cloth.down + 1;
-  const at = (column: number): SpacePoint => {
-    const a = 3 * column * rows;
-    return [cloth.start[a]!, cloth.start[a + 1]!, cloth.start[a + 2]!];
-  };
+  const at = (column: number): SpacePoint => edge[column]!;
   const count = columnsOf(cloth);
   if (cloth.closing === 'mirrored') {
     const left = Array.from({ length: count }, (_, column) => at(column));
@@ -101,11 +97,7 @@ export function edgeBetween(
   to: string,
 ): Pick<OverskirtOnEdge, 'edge' | 'meets' | 'image'> | undefined {
   const { cloth, stations } = sewn;
-  const rows = cloth.down + 1;
-  const at = (column: number): SpacePoint => {
-    const a = 3 * (column % columnsOf(cloth)) * rows;
-    return [cloth.start[a]!, cloth.start[a + 1]!, cloth.start[a + 2]!];
-  };
+  const at = (column: number): SpacePoint => sewn.edge[column % columnsOf(cloth)]!;
   const image = cloth.closing === 'mirrored';
   const start = stations.find(({ name }) => name === from)?.column;
   const ends = stations.filter(({ name }) => name === to).map(({ column }) => column);

@@ -1,4 +1,12 @@
-import { type Closing, columnsOf, flatApart, flatIndex, type SewnCloth, type Strip } from './sewn-cloth.ts';
+import {
+  type Closing,
+  columnsOf,
+  type Folded,
+  flatApart,
+  flatIndex,
+  type SewnCloth,
+  type Strip,
+} from './sewn-cloth.ts';
 
 /** The cloth as it is computed: every `stride`-th row and column of what was given. Numbers by place, see `placeIndex`. */
 export interface ClothMesh {
@@ -24,7 +32,20 @@ export interface ClothMesh {
   readonly skew: Float64Array;
   /** Least share of `across`. */
   readonly gathered: Float64Array;
+  /** How far off what is worn under it it lies, mm. */
+  readonly lifted: Float64Array;
+  /** 1 where a fold is pressed. */
+  readonly pressed: Uint8Array;
+  /** Two places sewn together, the second under the first, and how far. */
+  readonly stitched: Stitch[];
   readonly bends: Bends;
+}
+
+/** One place sewn to another: so far outside of it that it lies, mm. */
+export interface Stitch {
+  readonly on: number;
+  readonly under: number;
+  readonly off: number;
 }
 
 /**
@@ -59,18 +80,22 @@ export function meshOf(cloth: SewnCloth, stride: number): ClothMesh {
     cell: numbers(),
     skew: numbers(),
     gathered: numbers(),
+    lifted: numbers(),
+    pressed: new Uint8Array(count),
+    stitched: [],
     bends: { before: numbers(), after: numbers(), lean: numbers(), reach: numbers() },
   };
-  measurePanels(cloth, mesh);
   for (let column = 0; column < columns; column++) {
     for (let row = 0; row < rows; row++) {
       const own = column * rows + row;
       const given = column * stride * (cloth.down + 1) + row * stride;
       mesh.gathered[own] = cloth.gathered[given]!;
+      mesh.lifted[own] = cloth.lifted[given]!;
       mesh.held[own] = cloth.held[given]!;
       for (let axis = 0; axis < 3; axis++) mesh.place[3 * own + axis] = cloth.start[3 * given + axis]!;
     }
   }
+  measurePanels(cloth, mesh);
   return mesh;
 }
 
@@ -78,13 +103,22 @@ function measurePanels(cloth: SewnCloth, mesh: ClothMesh): void {
   let first = 0;
   for (const panel of cloth.panels) {
     const across = panel.across / mesh.stride;
-    for (const strip of panel.strips) measureStrip(mesh, strip, first, across);
+    const folds = new Set(panel.folded?.folds.map((column) => column / mesh.stride));
+    for (const strip of panel.strips) measureStrip(mesh, strip, { first, across, folds });
+    for (const stitched of panel.folded?.stitched ?? []) stitch(mesh, first, stitched);
     first += across;
   }
   finishBends(mesh);
 }
 
-function measureStrip(mesh: ClothMesh, strip: Strip, first: number, across: number): void {
+/** Where a panel lies among the columns of a mesh, and which of its own are pressed into folds. */
+interface PanelColumns {
+  readonly first: number;
+  readonly across: number;
+  readonly folds: ReadonlySet<number>;
+}
+
+function measureStrip(mesh: ClothMesh, strip: Strip, { first, across, folds }: PanelColumns): void {
   const { stride, columns, rows } = mesh;
   const top = strip.first / stride;
   const bottom = top + strip.down / stride;
@@ -102,6 +136,7 @@ function measureStrip(mesh: ClothMesh, strip: Strip, first: number, across: numb
       const isSeam = row === top && row > 0;
       if (row < bottom) mesh.along[own] = apart(column, row, column, row + 1);
       if (!isSeam && (row < bottom || row + 1 === rows)) leanOf(mesh, own, column, row, across, x, y);
+      if (folds.has(column)) mesh.pressed[own] = 1;
       if (column === across) continue;
       if (!isSeam) mesh.across[own] = apart(column, row, column + 1, row);
       if (row === bottom) continue;
@@ -113,6 +148,20 @@ function measureStrip(mesh: ClothMesh, strip: Strip, first: number, across: numb
       for (const corner of [own, own + 1, next, next + 1]) mesh.area[corner]! += mesh.cell[own]! / 4;
     }
   }
+}
+
+function stitch(
+  { columns, rows, stride, along, lifted, stitched }: ClothMesh,
+  first: number,
+  { columns: pair, down }: Folded['stitched'][number],
+): void {
+  const [over, under] = pair.map((column) => ((first + column / stride) % columns) * rows) as [
+    number,
+    number,
+  ];
+  for (let [row, depth] = [0, 0]; row + 1 < rows && depth <= down; depth += along[over + row]!, row++)
+    if (row > 0)
+      stitched.push({ on: over + row, under: under + row, off: lifted[under + row]! - lifted[over + row]! });
 }
 
 type Flat = (column: number, row: number) => number;

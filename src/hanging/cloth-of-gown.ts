@@ -14,18 +14,12 @@ import {
   scaledFigure,
   type TiersUnder,
 } from './figure.ts';
-import {
-  FINEST,
-  type FlounceToHang,
-  FOURS,
-  flounceRows,
-  type GodetToHang,
-  type PlacedPanel,
-  placedPanels,
-  withFlounce,
-} from './gown-panels.ts';
+import type { GorePleating } from './gore-folds.ts';
+import { FINEST, type FlounceToHang, FOURS, flounceRows, withFlounce } from './gown-panels.ts';
+import { type GodetToHang, type PlacedPanel, placedPanels } from './placed-panels.ts';
 import type { Body, Closing, SewnCloth } from './sewn-cloth.ts';
 import { type SewnEdge, sewnEdge } from './sewn-edge.ts';
+import type { SpacePoint } from './space-point.ts';
 import { clothToHang, type WornBeyond } from './start-of-cloth.ts';
 import { outwards, tapeToFloor } from './tape.ts';
 
@@ -49,10 +43,14 @@ export interface GownToHang {
   readonly flounce?: FlounceToHang;
   /** By gore: pleated rather than gathered. */
   readonly pleated: readonly boolean[];
+  /** By gore: pleats that are hung fold by fold. */
+  readonly pleating: readonly (GorePleating | undefined)[];
 }
 
 export interface GownHung {
   readonly cloth: SewnCloth;
+  /** Where each column is sewn on: pleats lie over and under that. */
+  readonly edge: readonly SpacePoint[];
   readonly body: Body;
   readonly closing: Closing;
   /** The last of a ring is the first again. */
@@ -101,15 +99,24 @@ export function clothOfGown(gown: GownToHang): GownHung {
   const longest = Math.max(...draft.lengths);
   const down = FOURS * Math.max(2, Math.round(longest / FINEST / FOURS));
   const { flounce } = gown;
-  const panels = placedPanels(draft, gown.godets, down, FINEST / (flounce?.fullness ?? 1));
+  const panels = placedPanels(draft, gown.godets, down, FINEST / (flounce?.fullness ?? 1), gown.pleating);
   const placed =
     flounce === undefined
       ? panels
       : panels.map((own) => ({ ...own, panel: withFlounce(own.panel, flounce, down) }));
   const all = down + (flounce === undefined ? 0 : flounceRows(flounce));
-  const cloth = clothToHang(draft, placed, all, edge, partOfStation, beyondEdge(worn), gown);
+  const { cloth, edge: sewnOn } = clothToHang(
+    draft,
+    placed,
+    all,
+    edge,
+    partOfStation,
+    beyondEdge(worn),
+    gown,
+  );
   return {
     cloth,
+    edge: sewnOn,
     body: bodyOf(worn, waistHeight),
     closing: cloth.closing,
     stations: draft.gown.stations.map(({ name, side }, i) => ({

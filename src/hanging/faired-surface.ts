@@ -10,18 +10,28 @@ const BACK = -0.36;
  * four 68 %, over two none. Rows that are sewn keep their shape downwards.
  *
  * @param joins rows along which strips are sewn together
+ * @param pressed columns in the folds of pleats, which keep their shape round
  */
-export function fairedSurface(surface: Surface, joins: readonly number[] = []): Surface {
+export function fairedSurface(
+  surface: Surface,
+  joins: readonly number[] = [],
+  pressed: ReadonlySet<number> = new Set(),
+): Surface {
   const place = surface.place.slice();
-  for (const part of [THERE, BACK]) round(surface, place, part);
+  for (const part of [THERE, BACK]) round(surface, place, part, pressed);
   for (const part of [THERE, BACK]) down(surface, place, part, joins);
   return { ...surface, place };
 }
 
-function round({ columns, rows, closed }: Surface, place: Float64Array, part: number): void {
+function round(
+  { columns, rows, closed }: Surface,
+  place: Float64Array,
+  part: number,
+  pressed: ReadonlySet<number>,
+): void {
   const from = place.slice();
   for (let column = 0; column < columns; column++) {
-    if (!closed && (column === 0 || column === columns - 1)) continue;
+    if (pressed.has(column) || (!closed && (column === 0 || column === columns - 1))) continue;
     const [before, after] = [(column + columns - 1) % columns, (column + 1) % columns];
     for (let row = 1; row < rows; row++)
       towards(from, place, before * rows + row, column * rows + row, after * rows + row, part);

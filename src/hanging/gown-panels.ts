@@ -1,6 +1,5 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { integrateAlong } from '../draft/edge-profiles.ts';
-import { runsRound } from '../gown/lines.ts';
 import { flatApart, type Panel, type Strip, stripOf } from './sewn-cloth.ts';
 
 /** Width of cloth between two columns at the hem, and length between two rows, about, mm. Smaller shows finer folds. */
@@ -8,80 +7,10 @@ export const FINEST = 36;
 /** Rows and columns come in fours, so that the start can be twice as coarse, twice. */
 export const FOURS = 4;
 
-/** A wedge let into the seam at a station, as far as hanging asks: from its point `from` down to the hem. mm. */
-export interface GodetToHang {
-  readonly station: number;
-  readonly name: string;
-  readonly from: number;
-  readonly width: number;
-}
-
-/** A panel in its place round the skirt: a gore, or a godet, which takes no part of the sewn edge. */
-export interface PlacedPanel {
-  readonly panel: Panel;
-  readonly first: number;
-  /** The stations at its first and its last side edge: one for a godet. */
-  readonly from: number;
-  readonly to: number;
-}
-
-/** Gores and godets in their order from the centre front. On a mirrored gown a godet at a centre is there by its half. */
-export function placedPanels(
-  draft: GownDraft,
-  godets: readonly GodetToHang[],
-  down: number,
-  columnEvery: number,
-): PlacedPanel[] {
-  const last = draft.gown.gores.length;
-  const round = runsRound(draft.gown);
-  const placed: PlacedPanel[] = [];
-  const place = (panel: Panel, from: number, to: number): void => {
-    const before = placed[placed.length - 1];
-    placed.push({ panel, first: before === undefined ? 0 : before.first + before.panel.across, from, to });
-  };
-  for (let station = 0; station <= last; station++) {
-    const godet = round && station === last ? undefined : godets.find((own) => own.station === station);
-    if (godet !== undefined) {
-      const half = round || (station > 0 && station < last) ? undefined : station === 0 ? 'after' : 'before';
-      place(godetPanel(draft, godet, { down, columnEvery }, half), station, station);
-    }
-    if (station < last) place(panelOf(draft, station, { down, columnEvery }), station, station + 1);
-  }
-  return placed;
-}
-
 /** Rows below the top one, and cloth between two columns at the skirt's hem, about, mm. */
-interface Fineness {
+export interface Fineness {
   readonly down: number;
   readonly columnEvery: number;
-}
-
-/**
- * A godet: a sector from its point down. Above the point it is as long as its seam and has no width, so that rows and
- * columns go on through it.
- */
-function godetPanel(
-  draft: GownDraft,
-  { station, name, from, width }: GodetToHang,
-  { down, columnEvery }: Fineness,
-  half: 'before' | 'after' | undefined,
-): Panel {
-  const length = draft.lengths[station]!;
-  const flare = width / (length - from);
-  const across =
-    FOURS * Math.max(1, Math.round((half === undefined ? width : width / 2) / columnEvery / FOURS));
-  const flat = new Float64Array(2 * (across + 1) * (down + 1));
-  for (let column = 0; column <= across; column++) {
-    const part = column / across;
-    const turn = flare * (half === undefined ? part - 0.5 : half === 'before' ? (part - 1) / 2 : part / 2);
-    for (let row = 0; row <= down; row++) {
-      const below = (length * row) / down - from;
-      const at = 2 * (column * (down + 1) + row);
-      flat[at] = steady(below > 0 ? below * Math.sin(turn) : 0);
-      flat[at + 1] = steady(below > 0 ? below * Math.cos(turn) : below);
-    }
-  }
-  return { name, across, strips: [{ first: 0, down, flat }] };
 }
 
 /** A gore, its columns at even parts of its width and its rows at even parts of its length. */
@@ -91,8 +20,9 @@ export function panelOf(draft: GownDraft, gore: number, { down, columnEvery }: F
   const [hemFrom, hemTo] = [hem.ways[gore]!, hem.ways[gore + 1]!];
   const across = FOURS * Math.max(1, Math.round((hemTo - hemFrom) / columnEvery / FOURS));
   const flat = new Float64Array(2 * (across + 1) * (down + 1));
-  const topAt = depthAcross(draft, gore, waist, across);
-  const bottomAt = depthAcross(draft, gore, hem, across);
+  const shares = Array.from({ length: across + 1 }, (_, column) => column / across);
+  const topAt = depthsAcross(draft, gore, waist, shares);
+  const bottomAt = depthsAcross(draft, gore, hem, shares);
   for (let column = 0; column <= across; column++) {
     for (let row = 0; row <= down; row++) {
       const slant = topAt[column]! + ((bottomAt[column]! - topAt[column]!) * row) / down;
@@ -110,33 +40,44 @@ export function steady(mm: number): number {
   return Math.round(mm * 4096) / 4096;
 }
 
-/** An edge's depth below the level waist at each column, which stands at an even part of the gore's width. */
-function depthAcross(draft: GownDraft, gore: number, profile: GownDraft['hem'], across: number): number[] {
+/** An edge's depth below the level waist at shares of the gore's width, in their order from its first side edge. */
+export function depthsAcross(
+  draft: GownDraft,
+  gore: number,
+  profile: GownDraft['hem'],
+  shares: readonly number[],
+): number[] {
   const frame = draft.frames[gore]!;
   const [from, to] = [profile.ways[gore]!, profile.ways[gore + 1]!];
-  const SAMPLES = 4 * across;
+  const samples = 4 * (shares.length - 1);
   const passed = [0];
-  for (let i = 1; i <= SAMPLES; i++) {
-    const [a, b] = [from + ((to - from) * (i - 1)) / SAMPLES, from + ((to - from) * i) / SAMPLES];
+  for (let i = 1; i <= samples; i++) {
+    const [a, b] = [from + ((to - from) * (i - 1)) / samples, from + ((to - from) * i) / samples];
     passed.push(
       passed[i - 1]! + integrateAlong(profile, (way) => 1 / frame.widthAt(profile.valueAt(way)), a, b),
     );
   }
-  const whole = passed[SAMPLES]!;
-  return Array.from({ length: across + 1 }, (_, column) => {
-    const wanted = (whole * column) / across;
+  const whole = passed[samples]!;
+  return shares.map((own) => {
+    const wanted = whole * own;
     const next = Math.max(
       1,
-      passed.findIndex((own) => own >= wanted - 1e-12),
+      passed.findIndex((past) => past >= wanted - 1e-12),
     );
     const share = (wanted - passed[next - 1]!) / (passed[next]! - passed[next - 1]!);
-    return profile.valueAt(from + ((to - from) * (next - 1 + share)) / SAMPLES);
+    return profile.valueAt(from + ((to - from) * (next - 1 + share)) / samples);
   });
 }
 
 /** Width of cloth between a panel's columns along one row, mm; of the lower one's cloth along a seam where asked. */
 export function widthsOf(panel: Panel, row: number, strip = stripOf(panel, row)): number[] {
   return Array.from({ length: panel.across }, (_, column) => flatApart(strip, column, row, column + 1, row));
+}
+
+/** The same without what lies in the folds of pleats. */
+export function shownWidths(panel: Panel, row: number): number[] {
+  const { shows } = panel.folded ?? {};
+  return widthsOf(panel, row).map((width, column) => (shows?.[column] === false ? 0 : width));
 }
 
 /** Along a panel's top from its first side edge to each column, mm. */

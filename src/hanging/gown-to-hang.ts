@@ -1,4 +1,6 @@
+import { topFullness } from '../allowances/top-fullness.ts';
 import type { DraftedBodice } from '../bodice/draft-asked.ts';
+import type { GownDraft } from '../draft/draft-gown.ts';
 import type { LayerDraft, LayerDrafts } from '../draft/draft-layers.ts';
 import { tuckedLayer } from '../draft/tucked-up.ts';
 import type { Gown } from '../gown/gown.ts';
@@ -16,11 +18,12 @@ import { bendingLengthOf } from './bending-lengths.ts';
 import { clothOfGown, type GownHung, type GownToHang } from './cloth-of-gown.ts';
 import type { TiersUnder } from './figure.ts';
 import type { Wearer } from './figure-lines.ts';
-import type { GodetToHang } from './gown-panels.ts';
+import { pleatingOf } from './gore-folds.ts';
 import type { HangTask } from './hung-gown.ts';
 import { overskirtToHang } from './overskirt-to-hang.ts';
 import type { ClothOver, FlounceOver } from './part-to-hang.ts';
-import { pleatLines } from './pleat-lines.ts';
+import type { GodetToHang } from './placed-panels.ts';
+import { columnsInFolds, pleatLines } from './pleat-lines.ts';
 import { columnsOf, type Tie } from './sewn-cloth.ts';
 import type { ViewExtras } from './views.ts';
 import { wrapLine } from './wrap-line.ts';
@@ -56,6 +59,7 @@ function gownToHang(gown: Gown, drafts: LayerDrafts, skirt: Skirt): GownToHang {
     godets: godetsOf(gown, outer),
     ...(flounce === undefined ? {} : { flounce }),
     pleated: draft.gown.gores.map((gore) => (gore.fullness ?? layer.fullness)?.by === 'pleats'),
+    pleating: pleatingOf(draft.gown, gown.pleats, layer, (gore) => topFullness(layer, draft, gore)),
   };
 }
 
@@ -118,6 +122,7 @@ export function hangTask(drafted: DraftedToHang): HangTask {
     ...(height && { height }),
     bare: gown.waist !== undefined,
   };
+  const inFolds = columnsInFolds(sewn.cloth);
   const pleats = pleatLines(sewn.cloth, outer.draft.gown.gores, outer.layer);
   const upper = aboveWaist(gown, bodice, { draft: outer.draft, sewn }, wearer, SHEAR_LENGTH);
   return {
@@ -130,8 +135,10 @@ export function hangTask(drafted: DraftedToHang): HangTask {
     extras: {
       wearer,
       ...(opening === undefined ? {} : { opening }),
+      ...(gown.slits.length === 0 ? {} : { slits: slitsOf(gown, outer.draft, sewn) }),
       ...(edging === undefined ? {} : { edging }),
       ...(pleats.length === 0 ? {} : { pleats }),
+      ...(inFolds.length === 0 ? {} : { inFolds }),
       ...(edge === undefined ? {} : { edge }),
     },
     ties: bustle === undefined ? [] : tiesOf(sewn, bustle.kind, bustle.points),
@@ -189,6 +196,18 @@ function openingOf(sewn: GownHung, closure: ClosureFacts | undefined): ViewExtra
   // Of two seams of one name the left one comes first.
   const seam = closure.side === 'right' ? columns[columns.length - 1] : columns[0];
   return seam === undefined ? undefined : { column: seam.column, from: closure.starts, to: closure.stops };
+}
+
+/** Seams that are open from a depth on down to the hem. */
+function slitsOf(gown: Gown, { lengths }: GownDraft, sewn: GownHung): NonNullable<ViewExtras['slits']> {
+  return gown.slits.flatMap(({ stations, side, aboveHem = 0, belowWaist }) => {
+    const open = sewn.seams.filter(({ station }) =>
+      stations.some((own) => isSame(sewn.stations[station]!, own)),
+    );
+    // On a mirrored gown the left one of two comes first.
+    const own = side === undefined || open.length < 2 ? open : [open[side === 'left' ? 0 : open.length - 1]!];
+    return own.map(({ station, column }) => ({ column, from: belowWaist ?? lengths[station]! - aboveHem }));
+  });
 }
 
 /** How far a loop on the outside, or a tie on the inside, keeps the cloth off what it is drawn up to, mm. From memory. */

@@ -94,14 +94,22 @@ const SHOWN = 0.5;
  */
 const STIFFEST = 0.5;
 
+/** What is left of its stiffness where a fold is pressed: it springs open a little. From memory. */
+const PRESSED = 0.05;
+
 /** By place: bending length³ · fall, with the hem's own on the last row. */
-function bendStiffness({ bends, along, rows }: ClothMesh, cloth: SewnCloth, fall: number): Float64Array {
-  return bends.reach.map((reach, own) => {
-    const row = own % rows;
-    const down = row === rows - 1 ? along[own - 1]! : along[own]!;
+function bendStiffness(
+  { bends, along, rows, pressed }: ClothMesh,
+  cloth: SewnCloth,
+  fall: number,
+): Float64Array {
+  return bends.reach.map((reach, place) => {
+    const row = place % rows;
+    const down = row === rows - 1 ? along[place - 1]! : along[place]!;
     const apart = reach === 0 ? down : Math.min(reach, down);
     const length = Math.max(cloth.bendingLength, SHOWN * reach);
-    const stiffness = length * length * length * fall * (row === rows - 1 ? cloth.hemStiffness : 1);
+    const own = row === rows - 1 ? cloth.hemStiffness : 1;
+    const stiffness = length * length * length * fall * (pressed[place] === 1 ? PRESSED : own);
     return Math.min(stiffness, STIFFEST * apart * apart * apart * apart);
   });
 }

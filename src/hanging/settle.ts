@@ -48,9 +48,11 @@ export function settle(mesh: ClothMesh, around: Surroundings, settles: Settles):
   code.begin(columns, mesh.rows, Number(closing === 'ring'), onPlane[0]!, onPlane[1]!);
   surround(code, around, write);
   const { ends } = settles.ties;
-  code.beginTies(ends.length);
+  code.beginTies(ends.length + mesh.stitched.length);
   for (const [tie, { anchor, pickUp, outside }] of ends.entries())
     code.setTie(tie, anchor.above, anchor.part, pickUp, outside);
+  for (const [i, { on, under, off }] of mesh.stitched.entries())
+    code.setStitch(ends.length + i, on, under, off);
   // Once all arrays are there: where the memory grows, what was seen of it is gone.
   write(code.placesAt(), mesh.place);
   write(code.motionAt(), mesh.motion);
@@ -60,6 +62,7 @@ export function settle(mesh: ClothMesh, around: Surroundings, settles: Settles):
   write(code.alongAt(), mesh.along);
   write(code.acrossAt(), mesh.across);
   write(code.gatheredAt(), mesh.gathered);
+  write(code.liftedAt(), mesh.lifted);
   write(code.cellAt(), mesh.cell);
   write(code.skewAt(), mesh.skew);
   write(code.bendBeforeAt(), mesh.bends.before);

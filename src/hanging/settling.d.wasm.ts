@@ -13,6 +13,7 @@ export interface SettlingCode {
   alongAt(): number;
   acrossAt(): number;
   gatheredAt(): number;
+  liftedAt(): number;
   cellAt(): number;
   skewAt(): number;
   bendBeforeAt(): number;
@@ -28,5 +29,6 @@ export interface SettlingCode {
   reachAt(): number;
   beginTies(count: number): void;
   setTie(tie: number, anchor: number, part: number, pickUp: number, outside: number): void;
+  setStitch(tie: number, on: number, under: number, outside: number): void;
   settle(steps: number, shearing: number, keeps: number, drawnIn: number): void;
 }

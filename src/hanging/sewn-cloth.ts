@@ -20,6 +20,8 @@ export interface SewnCloth {
    * resisting, where it is gathered or pleated in folds smaller than the grid; 1 where it is smooth.
    */
   readonly gathered: Float64Array;
+  /** By place: how far off what is worn under it it lies, over other plies of itself, mm. */
+  readonly lifted: Float64Array;
   /** Bending length, mm: the third root of bending stiffness over weight (Peirce 1930). */
   readonly bendingLength: number;
   /** How many times stiffer than the cloth the hem is in bending: it is turned, faced or braided. */
@@ -42,6 +44,29 @@ export interface Panel {
   readonly across: number;
   /** From the top down; each begins on the row on which the one before ends. */
   readonly strips: readonly Strip[];
+  /** Where it is pleated. */
+  readonly folded?: Folded;
+}
+
+/** How a pleated panel lies folded; by column. mm. */
+export interface Folded {
+  /** Where it is sewn on: part of the panel's sewn top edge from its first side edge. */
+  readonly along: readonly number[];
+  /** From there to where it lies folded, to the last side edge; alike all the way down unless the folds widen as the skirt does. */
+  readonly aside: readonly number[];
+  readonly widens: boolean;
+  /** Plies of its cloth under it. */
+  readonly plies: readonly number[];
+  /** The row in which its fold begins: above that it lies with its line. */
+  readonly from: readonly number[];
+  /** The cloth from here to the next column adds to the width of the skirt as it is sewn. */
+  readonly shows: readonly boolean[];
+  /** Columns that are pressed into a fold: cloth does not resist there. */
+  readonly folds: readonly number[];
+  /** Folds that are seen from outside, and their first row. */
+  readonly seen: readonly { readonly column: number; readonly from: number }[];
+  /** Columns that are stitched together so far down. */
+  readonly stitched: readonly { readonly columns: readonly [number, number]; readonly down: number }[];
 }
 
 /** One flat piece of cloth. Where two are sewn together the upper one's width holds, and the lower is gathered to it. */
@@ -77,6 +102,7 @@ export function newCloth(
     held: new Uint8Array(count),
     start: new Float64Array(3 * count),
     gathered: new Float64Array(count).fill(RIPPLES),
+    lifted: new Float64Array(count),
     bendingLength,
     hemStiffness: HEM_STIFFNESS,
     shearLength,

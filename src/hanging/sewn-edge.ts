@@ -49,7 +49,10 @@ export function sewnEdge(
   }
   return {
     closeness,
-    placeAt: (part) => {
+    placeAt: (wanted) => {
+      const { part, turned: isBeyond } = half
+        ? mirroredPart(wanted)
+        : { part: wanted - Math.floor(wanted), turned: false };
       const found = parts.findIndex((own) => own >= part);
       const next = found < 0 ? count : Math.max(1, found);
       const share = (part - parts[next - 1]!) / (parts[next]! - parts[next - 1]!);
@@ -60,15 +63,22 @@ export function sewnEdge(
       const around = (axis: number): number =>
         circleAt(onCircle, axis) +
         (circleAt(onCircle + 1, axis) - circleAt(onCircle, axis)) * (turned - onCircle);
+      const side = isBeyond ? -1 : 1;
       return {
-        x: at((i) => points[i]![0]!),
+        x: side * at((i) => points[i]![0]!),
         y: at((i) => points[i]![1]!),
         z: at((i) => points[i]![2]!),
-        outX: around(0),
+        outX: side * around(0),
         outY: around(1),
       };
     },
   };
+}
+
+/** Beyond its ends a half goes on as its image. */
+function mirroredPart(part: number): { part: number; turned: boolean } {
+  if (part < 0) return { part: -part, turned: true };
+  return part > 1 ? { part: 2 - part, turned: true } : { part, turned: false };
 }
 
 function edgePoint(figure: Figure, height: number, closeness: number, i: number): number[] {

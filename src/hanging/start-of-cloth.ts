@@ -1,6 +1,7 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { halves, runsRound } from '../gown/lines.ts';
-import { type PlacedPanel, topsOf, widthsOf } from './gown-panels.ts';
+import { shownWidths, topsOf, widthsOf } from './gown-panels.ts';
+import type { PlacedPanel } from './placed-panels.ts';
 import {
   columnsOf,
   flatApart,
@@ -12,6 +13,7 @@ import {
   stripOf,
 } from './sewn-cloth.ts';
 import type { EdgePlace, SewnEdge } from './sewn-edge.ts';
+import type { SpacePoint } from './space-point.ts';
 
 /** How the cloth is, beside its lines. */
 export interface Drape {
@@ -25,7 +27,7 @@ export interface Drape {
 export type WornBeyond = (top: EdgePlace, height: number) => number;
 
 /**
- * The panels sewn together, held at the edge and laid out to be let go.
+ * The panels sewn together, held at the edge and laid out to be let go; and where each column is sewn on, without folds.
  * @param partOfStation where each station lies along the edge, 0 to 1
  */
 export function clothToHang(
@@ -36,28 +38,38 @@ export function clothToHang(
   partOfStation: readonly number[],
   wornBeyond: WornBeyond,
   { bendingLength, shearLength, pleated }: Drape,
-): SewnCloth {
+): { readonly cloth: SewnCloth; readonly edge: SpacePoint[] } {
   const panels = placed.map(({ panel }) => panel);
   const closing = runsRound(draft.gown) ? 'ring' : 'mirrored';
   const columns = columnsOf({ panels, closing });
   const cloth = newCloth(panels, down, closing, { bendingLength, shearLength });
   const waves = wavesOf(cloth, draft);
+  const held: SpacePoint[] = [];
+  const edgeLength = draft.gown.gores.reduce((sum, gore) => sum + gore.top, 0);
   for (const { panel, first, from, to } of placed) {
     const tops = topsOf(panel);
     const [start, end] = [partOfStation[from]!, partOfStation[to]!];
     for (let column = 0; column <= panel.across; column++) {
       const round = (first + column) % columns;
-      const top = edge.placeAt(
-        from === to ? start : start + ((end - start) * tops[column]!) / tops[panel.across]!,
-      );
-      const started = { panel, column, round, top, wave: waves.at(first + column) };
+      const along = panel.folded?.along ?? tops;
+      const part = from === to ? start : start + ((end - start) * along[column]!) / along[panel.across]!;
+      const started = {
+        panel,
+        column,
+        round,
+        top: edge.placeAt(part),
+        beside: (by: number) => edge.placeAt(part + by / edgeLength),
+        wave: waves.at(first + column),
+      };
+      held[round] = [started.top.x, started.top.y, started.top.z];
       startColumn(cloth, started, { widths: waves.widths, wornBeyond }, draft);
     }
-    if (from !== to) gather(cloth, draft, panel, first, from, pleated[from] ?? false);
+    if (from !== to && panel.folded === undefined)
+      gather(cloth, draft, panel, first, from, pleated[from] ?? false);
     for (const strip of panel.strips.slice(1))
       gatherStrip(cloth, { first, across: panel.across }, strip, fullnessOf(panel, strip));
   }
-  return cloth;
+  return { cloth, edge: held };
 }
 
 /** How cloth that is wider than the cone that it starts on is laid in waves. */
@@ -74,7 +86,7 @@ const WAVE = 4;
 /** Whole waves all round, alike on both halves: it is from these that the cloth finds its own folds. */
 function wavesOf(cloth: SewnCloth, draft: GownDraft): Waves {
   const copies = halves(draft.gown);
-  const hems = cloth.panels.flatMap((panel) => widthsOf(panel, cloth.down));
+  const hems = cloth.panels.flatMap((panel) => shownWidths(panel, cloth.down));
   const passed = [0];
   for (const hem of hems) passed.push(passed[passed.length - 1]! + hem);
   const own = passed[passed.length - 1]!;
@@ -84,7 +96,7 @@ function wavesOf(cloth: SewnCloth, draft: GownDraft): Waves {
   return {
     widths: Array.from({ length: cloth.down + 1 }, (_, row) =>
       cloth.panels.reduce(
-        (sum, panel) => sum + copies * widthsOf(panel, row).reduce((all, width) => all + width, 0),
+        (sum, panel) => sum + copies * shownWidths(panel, row).reduce((all, width) => all + width, 0),
         0,
       ),
     ),
@@ -118,13 +130,15 @@ interface Started {
   /** Among all columns round. */
   readonly round: number;
   readonly top: EdgePlace;
+  /** The edge's place so far beside it, mm. */
+  readonly beside: (by: number) => EdgePlace;
   readonly wave: { readonly rise: number; readonly length: number };
 }
 
 /** One column before it is let go: down the cone that its cloth makes, in waves where that is too narrow, and out along the floor. */
 function startColumn(
   cloth: SewnCloth,
-  { panel, column, round, top, wave }: Started,
+  { panel, column, round, top, beside, wave }: Started,
   { widths, wornBeyond }: { readonly widths: Waves['widths']; readonly wornBeyond: WornBeyond },
   draft: GownDraft,
 ): void {
@@ -148,11 +162,27 @@ function startColumn(
     const circle = waist + 2 * Math.PI * out;
     const excess = Math.sqrt(Math.max(0, widths[row]! / circle - 1));
     const height = row === 0 ? 0 : Math.min(0.3, excess / Math.PI) * wave.length * (wave.rise + 1);
-    const radius = out + height;
-    cloth.start[3 * own] = top.x + top.outX * radius;
-    cloth.start[3 * own + 1] = top.y + top.outY * radius;
+    const { aside, lifted } = foldedAt(panel, column, row);
+    const turned = panel.folded?.widens === true ? aside : (aside * widths[0]!) / widths[row]!;
+    const at = aside === 0 ? top : beside(turned);
+    const radius = out + height + lifted;
+    cloth.lifted[own] = lifted;
+    cloth.start[3 * own] = at.x + at.outX * radius;
+    cloth.start[3 * own + 1] = at.y + at.outY * radius;
     cloth.start[3 * own + 2] = z;
   }
+}
+
+/** Room that a ply of cloth takes, with the air in it, mm. */
+const PLY = 3;
+/** Sewn flat into the edge they take no room there, and all of it so many rows below it. */
+const FLAT_ROWS = 4;
+
+/** How far beside its line, and how far off what is under it, cloth of a pleat lies. */
+function foldedAt({ folded }: Panel, column: number, row: number): { aside: number; lifted: number } {
+  if (folded === undefined || row < folded.from[column]!) return { aside: 0, lifted: 0 };
+  const thick = Math.min(1, row / FLAT_ROWS);
+  return { aside: folded.aside[column]!, lifted: PLY * folded.plies[column]! * thick };
 }
 
 /** How high above the floor cloth is laid at first, mm. */

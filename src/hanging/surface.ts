@@ -27,6 +27,18 @@ export function smoothSurface({ columns, rows, place, closed }: Surface): Surfac
   return { columns: across, rows: down, place: tall, closed };
 }
 
+/** The same surface with the columns beside those left out joined to one another. */
+export function withoutColumns(surface: Surface, left: readonly number[]): Surface {
+  if (left.length === 0) return surface;
+  const out = new Set(left);
+  const { columns, rows, place, closed } = surface;
+  const kept = Array.from({ length: columns }, (_, column) => column).filter((column) => !out.has(column));
+  const own = new Float64Array(3 * kept.length * rows);
+  for (const [to, column] of kept.entries())
+    own.set(place.subarray(3 * column * rows, 3 * (column + 1) * rows), 3 * to * rows);
+  return { columns: kept.length, rows, place: own, closed };
+}
+
 function finerCount(count: number, closed: boolean): number {
   return closed ? count * FINER : (count - 1) * FINER + 1;
 }

@@ -20,7 +20,7 @@ import { metLine } from './met-lines.ts';
 import { seenFrom, type ViewFrom } from './seen.ts';
 import { type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
 import { strokesAcross } from './strokes-across.ts';
-import { FINER, type Surface, smoothSurface } from './surface.ts';
+import { FINER, type Surface, smoothSurface, withoutColumns } from './surface.ts';
 import { tracedOutline } from './traced-outline.ts';
 import { facingOf, type SeenLine, turningLines } from './turning-lines.ts';
 import { isEmpty, isFold, isOutline, visibleParts } from './visible-parts.ts';
@@ -58,12 +58,21 @@ export interface GownView {
 export interface ViewExtras {
   readonly wearer: Wearer;
   readonly opening?: Opening;
+  /** Seams that are open from a depth of cloth down to the hem. */
+  readonly slits?: readonly Omit<Opening, 'to'>[];
   /** How deep the edging along the hem is, mm. */
   readonly edging?: number;
-  /** Columns down which the folds of pleats show, with parts of columns. */
-  readonly pleats?: readonly number[];
+  readonly pleats?: readonly PleatLine[];
+  /** Columns inside the folds of pleats: of them nothing is drawn. */
+  readonly inFolds?: readonly number[];
   /** The upper edge of a wrap. */
   readonly edge?: SlantedLine;
+}
+
+/** A column, with parts of one, down which the fold of a pleat shows, and the row of the whole cloth in which it begins. */
+export interface PleatLine {
+  readonly column: number;
+  readonly from: number;
 }
 
 /** An outline keeps its corners. */
@@ -82,30 +91,48 @@ export function gownViews(
   extras: ViewExtras,
   parts: readonly DrawnPart[] = [],
 ): GownView[] {
-  const surface = smoothSurface(fairedSurface({ ...hang, closed: true }, hang.joins));
-  const hollows = hollowLines(surface);
-  return sides.map((side) => viewOf(hang, { surface, hollows, parts }, side, extras));
+  const folded = (extras.inFolds ?? [])
+    .filter((column) => column % hang.stride === 0)
+    .map((column) => column / hang.stride);
+  const pressed = new Set(
+    folded.flatMap((column) => [-1, 0, 1].map((by) => (column + by + hang.columns) % hang.columns)),
+  );
+  const surface = smoothSurface(fairedSurface({ ...hang, closed: true }, hang.joins, pressed));
+  const outside = withoutColumns(surface, finerColumns(folded, surface.columns));
+  const hollows = hollowLines(outside);
+  return sides.map((side) => viewOf(hang, { surface, outside, hollows, parts }, side, extras));
+}
+
+/** Of the surface that is drawn: from one inside a fold on to the next on both sides. */
+function finerColumns(columns: readonly number[], all: number): number[] {
+  return columns.flatMap((column) =>
+    Array.from({ length: 2 * FINER - 1 }, (_, k) => (column * FINER + k + 1 - FINER + all) % all),
+  );
 }
 
 /** The cloth as it is drawn, and its hollows as places of it. */
 interface DrawnCloth {
   readonly surface: Surface;
+  /** The same without what lies inside of pleats. */
+  readonly outside: Surface;
   readonly hollows: readonly PlaceLine[];
   readonly parts: readonly DrawnPart[];
 }
 
 function viewOf(
   hang: Hang,
-  { surface, hollows, parts }: DrawnCloth,
+  { surface, outside, hollows, parts }: DrawnCloth,
   side: ViewFrom,
-  { wearer, opening, edging, pleats = [], edge }: ViewExtras,
+  { wearer, opening, edging, pleats = [], slits = [], edge }: ViewExtras,
 ): GownView {
   const seen = seenFrom(surface, side);
+  const shown = seenFrom(outside, side);
   const beside = parts
     .filter((part) => side !== 'above' || !part.notFromAbove)
     .map((part): SeenPart => ({ part, seen: lifted(seenFrom(part.surface, side), part.lifted) }));
   const map = depthMap([
-    { surface: seen, filled: false },
+    // From above one sees into the hem's pleats; from the sides the plies of one that is closed lie as one.
+    { surface: side === 'above' ? seen : shown, filled: false },
     ...beside.map(({ part, seen: own }): Hiding => ({ surface: own, filled: part.filled })),
     ...(side === 'above' ? [{ surface: insideOfEdge(seen), filled: false }] : []),
   ]);
@@ -115,7 +142,13 @@ function viewOf(
   const ofParts = beside.map((other, i) => linesOf(map, other, side, i + 1));
   const all = (of: keyof PartLines): SeenLine[] => ofParts.flatMap((lines) => lines[of]);
   const smooth = (lines: readonly Point[][]): Point[][] => lines.map((line) => smoothedLine(line, SEAM));
-  const ends = [rowLine(seen, 0), rowLine(seen, seen.rows - 1)].flatMap(inside).map(inPlane);
+  const ends = [
+    rowLine(shown, 0),
+    rowLine(seen, seen.rows - 1),
+    ...slits.map(({ column, from }) => columnLine(hang, seen, (column / hang.stride) * FINER, from)),
+  ]
+    .flatMap(inside)
+    .map(inPlane);
   const edges = met(smooth(keptApart(ends, outlines, LEAST_EDGE)), outlines);
   const apartFrom = [...outlines, ...edges];
   const partEdges = met(smooth(keptApart(all('edges').map(inPlane), apartFrom, LEAST_EDGE)), apartFrom);
@@ -130,7 +163,7 @@ function viewOf(
     ...all('opening'),
   ];
   const open = keptApart(drawn(openings), outlines, LEAST_LINE);
-  const folds = [...foldsOf(map, seen, hollows, side, SKIRT), ...all('folds')].map(inPlane);
+  const folds = [...foldsOf(map, shown, hollows, side, SKIRT), ...all('folds')].map(inPlane);
   return {
     side,
     outlines,
@@ -150,15 +183,16 @@ function viewOf(
 function seamLines(
   hang: Hang,
   seen: Surface,
-  { pleats, edge }: { readonly pleats: readonly number[]; readonly edge: SlantedLine | undefined },
+  { pleats, edge }: { readonly pleats: readonly PleatLine[]; readonly edge: SlantedLine | undefined },
 ): SeenLine[] {
   return [
     ...hang.seams
       .filter(({ station, onFold }) => station !== edge?.station && onFold !== true)
       .map(({ column, from = 0 }) => columnLine(hang, seen, column * FINER, from)),
-    ...pleats.map((column) =>
-      columnLine(hang, seen, Math.round((column / hang.stride) * FINER) % seen.columns, 0),
-    ),
+    ...pleats.map(({ column, from }) => {
+      const line = columnLine(hang, seen, Math.round((column / hang.stride) * FINER) % seen.columns, 0);
+      return line.slice((from / hang.stride) * FINER);
+    }),
     ...(edge === undefined ? [] : [slantedLine(hang, seen, edge)]),
   ];
 }

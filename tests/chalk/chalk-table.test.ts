@@ -113,18 +113,18 @@ function worst(edges: readonly Edge[], polygon: readonly Point[], from: { x: num
 function toPolygon(point: Point, polygon: readonly Point[]): number {
   let least = Number.POSITIVE_INFINITY;
   for (let i = 0; i < polygon.length; i++) {
-    const [a, b] = [polygon[i]!, polygon[(i + 1) % polygon.length]!];
+    const [a, b] = [polygon[i]!, polygon[i + 1 === polygon.length ? 0 : i + 1]!];
     const [dx, dy] = [b.x - a.x, b.y - a.y];
     const size = dx * dx + dy * dy;
     const t = size === 0 ? 0 : Math.min(1, Math.max(0, ((point.x - a.x) * dx + (point.y - a.y) * dy) / size));
-    least = Math.min(least, Math.hypot(point.x - a.x - t * dx, point.y - a.y - t * dy));
+    least = Math.min(least, (point.x - a.x - t * dx) ** 2 + (point.y - a.y - t * dy) ** 2);
   }
-  return least;
+  return Math.sqrt(least);
 }
 
 function origin(piece: CutPiece): { x: number; y: number } {
   const points = piece.cutEdges.flatMap((edge) =>
-    edge.curves.flatMap((curve) => Array.from({ length: 2001 }, (_, i) => pointAt(curve, i / 2000))),
+    edge.curves.flatMap((curve) => Array.from({ length: 201 }, (_, i) => pointAt(curve, i / 200))),
   );
   const fold = piece.cutEdges.find((edge) => edge.name === 'fold');
   // On the bias it is not the thread that figures are measured from, but the length through the middle of its mark.

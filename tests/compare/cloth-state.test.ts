@@ -41,6 +41,13 @@ describe('the layers’ cloth', () => {
     expect(other.get('shell')).toEqual({ cutFrom: '99aa', found: 'gown.yaml@HEAD~3' });
     expect(other.get('lining')).toBe('not-cut');
     expect(clothStates(version('1', {}), version('2', {}), new Map()).get('net')).toBe('not-recorded');
+    // Where both record a layer the new one's word holds.
+    const both = clothStates(
+      version('1a2b3c4d', { net: 'ffff' }),
+      version('5e6f7a8b', { net: '1a2b' }),
+      new Map(),
+    );
+    expect(both.get('net')).toBe('cut-from-old');
   });
 
   it('is as the new version records it, where both do', () => {

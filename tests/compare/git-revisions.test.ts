@@ -18,7 +18,7 @@ async function gorewright(folder: string, ...argv: string[]) {
 }
 
 async function verdicts(folder: string, old: string, now: string): Promise<string[]> {
-  const { status, stdout, stderr } = await gorewright(folder, 'compare', '--json', old, now);
+  const { status, stdout, stderr } = await gorewright(folder, 'compare', '--no-lays', '--json', old, now);
   expect(stderr).toBe('');
   expect(status).toBe(0);
   return JSON.parse(stdout).pieces.map((piece: { verdict: string }) => piece.verdict);
@@ -67,6 +67,7 @@ describe('a spec at revisions of a real repository', () => {
     const { status, stdout, stderr } = await gorewright(
       repository.folder,
       'compare',
+      '--no-lays',
       '--json',
       '--',
       `${name}@HEAD~1`,
@@ -109,6 +110,7 @@ describe('a spec at revisions of a real repository', () => {
     const { stdout } = await gorewright(
       repository.folder,
       'compare',
+      '--no-lays',
       '--json',
       'kept.yaml@HEAD~1',
       'kept.yaml',
@@ -119,7 +121,7 @@ describe('a spec at revisions of a real repository', () => {
     // 10 mm longer than the version before, and 10 mm shorter than the one that the shell was cut from.
     expect(side('lining')).toMatchObject({ verdict: 'let-out', cloth: 'not-cut' });
     expect(side('shell')).toMatchObject({ verdict: 're-mark', mm: 10 });
-    const text = await gorewright(repository.folder, 'compare', 'kept.yaml@HEAD~1', 'kept.yaml');
+    const text = await gorewright(repository.folder, 'compare', '--no-lays', 'kept.yaml@HEAD~1', 'kept.yaml');
     expect(text.stdout).toContain(`Cloth on the table, cut from kept.yaml@${first.slice(0, 12)}`);
     expect(text.stdout).toContain('Not cut yet: lining');
   });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CutPiece } from '../../src/draft/piece.ts';
 import { growthToHold, polygonOf, spareAround, unfolded } from './cloth-polygons.ts';
-import { changeOf, compared, cone } from './versions.ts';
+import { changeOf, cone, piecesCompared } from './versions.ts';
 
 const level = (length: number) => ({
   measured: 'finished',
@@ -9,7 +9,7 @@ const level = (length: number) => ({
 });
 
 describe('a hem raised by exactly 20 mm', () => {
-  const comparison = compared(cone(), cone({ lengths: level(980) }));
+  const comparison = piecesCompared(cone(), cone({ lengths: level(980) }));
 
   it.each(['front', 'side', 'back'])('%s is marked anew, and 20 mm comes off all along the hem', (gore) => {
     const { verdict, amount, edges, slid } = changeOf(comparison, gore);
@@ -43,13 +43,13 @@ describe('the least that can be sewn', () => {
     });
 
   it('of an allowance that was never 6 mm is three quarters of it: 4.5 of 4.9 mm are sewn', () => {
-    const { verdict, edges } = changeOf(compared(narrow(1000), narrow(1000.4)), 'side');
+    const { verdict, edges } = changeOf(piecesCompared(narrow(1000), narrow(1000.4)), 'side');
     expect(verdict).toBe('let-out');
     expect(edges.find(({ edge }) => edge === 'hem')?.left?.least).toBeCloseTo(4.5, 1);
   });
 
   it('3 mm of 4.9 are not, above and below', () => {
-    const { verdict, amount } = changeOf(compared(narrow(1000), narrow(1003.8)), 'side');
+    const { verdict, amount } = changeOf(piecesCompared(narrow(1000), narrow(1003.8)), 'side');
     expect(verdict).toBe('re-cut');
     // 3.675 mm are needed and 1.1 left.
     expect(amount).toBeCloseTo(3.675 - 1.1, 1);
@@ -58,21 +58,30 @@ describe('the least that can be sewn', () => {
 
 describe('a hem let down', () => {
   it('by 6 of 10 mm leaves 4 mm, less than can be sewn: 2 mm short', () => {
-    const { verdict, amount, edges } = changeOf(compared(cone(), cone({ lengths: level(1006) })), 'side');
+    const { verdict, amount, edges } = changeOf(
+      piecesCompared(cone(), cone({ lengths: level(1006) })),
+      'side',
+    );
     expect(verdict).toBe('let-out'); // slid up by 2 mm into the waist's allowance
     expect(edges.find(({ edge }) => edge === 'hem')?.left?.least).toBeCloseTo(6, 1);
     expect(amount).toBeCloseTo(6, 1);
   });
 
   it('by 3 of 10 mm leaves 7 mm', () => {
-    const { verdict, amount, slid } = changeOf(compared(cone(), cone({ lengths: level(1003) })), 'side');
+    const { verdict, amount, slid } = changeOf(
+      piecesCompared(cone(), cone({ lengths: level(1003) })),
+      'side',
+    );
     expect(verdict).toBe('let-out');
     expect(amount).toBeCloseTo(7, 2);
     expect(slid).toEqual({ x: 0, y: 0 });
   });
 
   it('by 40 of 10 mm runs 30 mm outside the cloth', () => {
-    const { verdict, amount, edges } = changeOf(compared(cone(), cone({ lengths: level(1040) })), 'side');
+    const { verdict, amount, edges } = changeOf(
+      piecesCompared(cone(), cone({ lengths: level(1040) })),
+      'side',
+    );
     expect(verdict).toBe('re-cut');
     expect(amount).toBeCloseTo(30, 2);
     expect(edges.find(({ edge }) => edge === 'hem')?.left).toMatchObject({ wanted: 10 });
@@ -99,7 +108,7 @@ describe('rectangles, where a wider gore moves its seam lines by half of the dif
     });
 
   it('let out by 6 of 15 mm at each seam: 9 mm left', () => {
-    const comparison = compared(straight(150), straight(162));
+    const comparison = piecesCompared(straight(150), straight(162));
     const { verdict, amount, edges } = changeOf(comparison, 'side');
     expect(verdict).toBe('let-out');
     expect(amount).toBeCloseTo(9, 3);
@@ -110,7 +119,10 @@ describe('rectangles, where a wider gore moves its seam lines by half of the dif
   });
 
   it('the seam line lies 9 mm inside the cloth by a polygon library', () => {
-    const { was, piece, shift } = changeOf(compared(straight(150, PLAIN), straight(162, PLAIN)), 'side');
+    const { was, piece, shift } = changeOf(
+      piecesCompared(straight(150, PLAIN), straight(162, PLAIN)),
+      'side',
+    );
     const cloth = [polygonOf(was!.cutEdges.flatMap((edge) => edge.curves))];
     const seam = [
       polygonOf(
@@ -122,14 +134,14 @@ describe('rectangles, where a wider gore moves its seam lines by half of the dif
   });
 
   it('let out by 9 mm leaves just what can be sewn, by 9.2 mm not', () => {
-    expect(changeOf(compared(straight(150), straight(168)), 'side').verdict).toBe('let-out');
-    const { verdict, amount } = changeOf(compared(straight(150), straight(168.4)), 'side');
+    expect(changeOf(piecesCompared(straight(150), straight(168)), 'side').verdict).toBe('let-out');
+    const { verdict, amount } = changeOf(piecesCompared(straight(150), straight(168.4)), 'side');
     expect(verdict).toBe('re-cut');
     expect(amount).toBeCloseTo(0.2, 2);
   });
 
   it('a narrower gore lies inside, and 7 mm comes off each side', () => {
-    const { verdict, edges } = changeOf(compared(straight(150), straight(136)), 'side');
+    const { verdict, edges } = changeOf(piecesCompared(straight(150), straight(136)), 'side');
     expect(verdict).toBe('re-mark');
     for (const edge of ['front/side', 'side/back']) {
       const off = edges.find((one) => one.edge === edge)?.comesOff;
@@ -147,7 +159,7 @@ describe('rectangles, where a wider gore moves its seam lines by half of the dif
         { name: 'back', top: 130, flare: 0 },
       ],
     });
-    const { verdict, amount, edges } = changeOf(compared(straight(150), wide), 'front');
+    const { verdict, amount, edges } = changeOf(piecesCompared(straight(150), wide), 'front');
     expect(verdict).toBe('re-cut');
     expect(edges.find(({ edge }) => edge === 'front/side')?.left?.least).toBeCloseTo(3, 3);
     expect(amount).toBeCloseTo(3, 3);
@@ -161,8 +173,8 @@ describe('rectangles, where a wider gore moves its seam lines by half of the dif
         { name: 'back', top: 130, flare: 0 },
       ],
     });
-    expect(changeOf(compared(straight(150), seamed), 'front').verdict).toBe('let-out');
-    expect(changeOf(compared(seamed, straight(150)), 'front')).toMatchObject({
+    expect(changeOf(piecesCompared(straight(150), seamed), 'front').verdict).toBe('let-out');
+    expect(changeOf(piecesCompared(seamed, straight(150)), 'front')).toMatchObject({
       verdict: 're-cut',
       newCloth: 'now-on-the-fold',
     });
@@ -172,7 +184,7 @@ describe('rectangles, where a wider gore moves its seam lines by half of the dif
 describe('what is no change of shape', () => {
   it('wider allowances on the same seam lines: what there was is left', () => {
     const { verdict, amount, marks } = changeOf(
-      compared(cone(), cone({ allowances: { seam: '20mm', waist: '15mm', hem: '10mm' } })),
+      piecesCompared(cone(), cone({ allowances: { seam: '20mm', waist: '15mm', hem: '10mm' } })),
       'side',
     );
     expect(verdict).toBe('let-out');
@@ -182,7 +194,7 @@ describe('what is no change of shape', () => {
 
   it('narrower allowances: 3 mm comes off', () => {
     const { verdict, amount } = changeOf(
-      compared(cone(), cone({ allowances: { seam: '12mm', waist: '15mm', hem: '10mm' } })),
+      piecesCompared(cone(), cone({ allowances: { seam: '12mm', waist: '15mm', hem: '10mm' } })),
       'side',
     );
     expect(verdict).toBe('re-mark');
@@ -198,7 +210,7 @@ describe('what is no change of shape', () => {
         allowances: { seam, waist: '15mm', hem: '10mm' },
       });
     const { verdict, amount, marks } = changeOf(
-      compared(rectangle(300, '15mm'), rectangle(304, '13mm')),
+      piecesCompared(rectangle(300, '15mm'), rectangle(304, '13mm')),
       'side',
     );
     expect(verdict).toBe('re-mark');
@@ -212,7 +224,7 @@ describe('what is no change of shape', () => {
       { name: 'side', top: 150, flare: '18deg', grain },
       { name: 'back', top: 130, flare: '16deg' },
     ];
-    const comparison = compared(cone({ gores: gores('centre') }), cone({ gores: gores('front-edge') }));
+    const comparison = piecesCompared(cone({ gores: gores('centre') }), cone({ gores: gores('front-edge') }));
     expect(changeOf(comparison, 'side').verdict).toBe('re-cut');
     expect(changeOf(comparison, 'back').verdict).toBe('same');
   });
@@ -223,13 +235,13 @@ describe('what is no change of shape', () => {
       cloths: { [name]: { width: '300cm', colour: 'ivory', weave: 'crepe', ...more } },
     });
     const old = cone(cloths('crepe'));
-    expect(changeOf(compared(old, cone(cloths('crepe', { colour: 'red' }))), 'side')).toMatchObject({
+    expect(changeOf(piecesCompared(old, cone(cloths('crepe', { colour: 'red' }))), 'side')).toMatchObject({
       verdict: 're-cut',
       newCloth: 'cloth-is-other',
     });
-    expect(changeOf(compared(old, cone(cloths('ivory-crepe', { supplier: 'S-4' }))), 'side').verdict).toBe(
-      'same',
-    );
+    expect(
+      changeOf(piecesCompared(old, cone(cloths('ivory-crepe', { supplier: 'S-4' }))), 'side').verdict,
+    ).toBe('same');
   });
 
   it('a gore and a layer that only change their names stay as they are', () => {
@@ -241,7 +253,7 @@ describe('what is no change of shape', () => {
       ],
       layers: [{ name: 'outer', cloth: 'calico', hem: 'faced' }],
     });
-    const { changes, dropped } = compared(cone(), renamed).pieces;
+    const { changes, dropped } = piecesCompared(cone(), renamed).pieces;
     expect(changes.map(({ gore, verdict }) => [gore, verdict])).toEqual([
       ['middle', 'same'],
       ['side', 'same'],
@@ -252,7 +264,10 @@ describe('what is no change of shape', () => {
 });
 
 it('a half on the fold is judged on the unfolded cloth', () => {
-  const { was, piece, shift, verdict } = changeOf(compared(cone(), cone({ lengths: level(980) })), 'front');
+  const { was, piece, shift, verdict } = changeOf(
+    piecesCompared(cone(), cone({ lengths: level(980) })),
+    'front',
+  );
   expect(verdict).toBe('re-mark');
   const fold = (one: CutPiece) => {
     const line = one.cutEdges.find(({ name }) => name === 'fold')!.curves[0]!;

@@ -6,7 +6,7 @@ import type { CutPiece } from '../../src/draft/piece.ts';
 import { pointAt } from '../../src/geometry/evaluate.ts';
 import { CLOTH_HOLDS, LINE_STAYS } from '../../src/geometry/tolerances.ts';
 import { holds, polygonOf, unfolded } from './cloth-polygons.ts';
-import { compared, cone } from './versions.ts';
+import { cone, piecesCompared } from './versions.ts';
 
 const by = (most: number) => fc.integer({ min: -most, max: most });
 
@@ -103,7 +103,7 @@ it('over a hundred pieces after random edits: what is said to fit the old cloth 
   const old = edited(UNCHANGED);
   const given = fc
     .sample(edits, { numRuns: 40, seed: 20_261_125 })
-    .flatMap((edit) => judged(compared(old, edited(edit)).pieces.changes));
+    .flatMap((edit) => judged(piecesCompared(old, edited(edit)).pieces.changes));
   const count = (verdict: Verdict) => given.filter((one) => one === verdict).length;
   expect(given.length).toBe(120);
   // The edits are mild, so every verdict is met often enough to mean something.

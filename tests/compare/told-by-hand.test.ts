@@ -211,6 +211,49 @@ describe('what is said of one piece', () => {
   });
 
   it.each([
+    [{ x: 0, y: 3 }, '3 mm down'],
+    [{ x: 0.2, y: -3 }, '3 mm up'],
+    [{ x: 4, y: 0 }, '4 mm to the right'],
+    [{ x: -4, y: 3 }, '3 mm down and 4 mm to the left'],
+    [{ x: 0.4, y: 0.4 }, '0.6 mm'],
+  ])('slid by %j', (slid, said) =>
+    expect(words('re-mark', { slid, edges: [CUT('hem', 9)] })).toEqual([
+      `slide the new piece ${said} on the old one, from waist on waist`,
+      'hem: 9 mm comes off all along',
+    ]),
+  );
+
+  it('places along waist and hem are told from the front edge, in front of the fold by its name', () => {
+    const edges = (at: number, from: string) => [
+      { edge: 'hem', comesOff: { most: 9, least: 0.2, at }, from },
+    ];
+    expect(words('re-mark', { edges: edges(0.3, 'fold') })).toEqual([
+      'hem: up to 9 mm comes off, most at the fold',
+    ]);
+    expect(words('re-mark', { edges: edges(70, 'fold') })).toEqual([
+      'hem: up to 9 mm comes off, most 70 mm from the fold',
+    ]);
+    expect(words('re-mark', { edges: edges(70, 'front/side') })).toEqual([
+      'hem: up to 9 mm comes off, most 70 mm from front/side',
+    ]);
+  });
+
+  it('what is left: short of a corner, outside the cloth, or so much of so much', () => {
+    const left = (own: object, more: object = {}) =>
+      words('let-out', {
+        edges: [{ edge: 'back', left: { wanted: 15, least: 11, at: 80, ...own }, ...more }],
+      });
+    expect(left({})).toEqual(['back: 11 mm of 15 mm allowance left, least 80 mm down from the waist']);
+    expect(left({}, { corner: true })).toEqual([
+      'back: a corner of the allowance is 4 mm short, 80 mm down from the waist',
+    ]);
+    const outside = { edge: 'back', left: { wanted: 15, least: -6, at: 80 }, tooLittle: true };
+    expect(words('re-cut', { edges: [outside] })).toEqual([
+      'back: the seam line runs 6 mm outside the cloth, most 80 mm down from the waist',
+    ]);
+  });
+
+  it.each([
     ['facing', 'its inner edge'],
     ['bodice', 'the upper edge'],
     ['flounce', 'its top'],

@@ -1,4 +1,5 @@
 import { type Comparison, compare } from '../../src/compare/compare.ts';
+import { comparePieces } from '../../src/compare/compare-pieces.ts';
 import type { PieceChange } from '../../src/compare/piece-change.ts';
 import { type DraftedGown, draft } from '../../src/pipeline.ts';
 import { compareGowns } from '../../src/publish/comparison.ts';
@@ -25,7 +26,17 @@ export function drafted(text: string, name = 'gown.yaml'): DraftedGown {
   return draftedWithSpec(text, name).gown;
 }
 
+/** Many tests hold their change against one and the same gown. */
+const known = new Map<string, ReturnType<typeof freshlyDrafted>>();
+
 export function draftedWithSpec(text: string, name = 'gown.yaml') {
+  const key = `${name}\n${text}`;
+  const found = known.get(key) ?? freshlyDrafted(text, name);
+  known.set(key, found);
+  return found;
+}
+
+function freshlyDrafted(text: string, name: string) {
   const { spec, gown, diagnostics } = draft({ name, text });
   const errors = diagnostics.filter(({ level }) => level === 'error');
   if (spec === undefined || gown === undefined || errors.length > 0)
@@ -38,7 +49,17 @@ export function compared(old: string, now: string): Comparison {
   return compareGowns(named('old.yaml', old), named('new.yaml', now));
 }
 
-export function changeOf({ pieces }: Comparison, gore: string, layer = 'shell'): PieceChange {
+/** What becomes of the pieces alone: nothing is laid on sheets. */
+export function piecesCompared(old: string, now: string): Pick<Comparison, 'pieces'> {
+  const [before, after] = [old, now].map((text) => {
+    const { spec, gown } = draftedWithSpec(text);
+    const layers = gown.layers.map(({ name, cloth }) => ({ name, cloth: cloth.name }));
+    return { spec, pieces: gown.cut.pieces, layers };
+  });
+  return { pieces: comparePieces(before!, after!) };
+}
+
+export function changeOf({ pieces }: Pick<Comparison, 'pieces'>, gore: string, layer = 'shell'): PieceChange {
   const found = pieces.changes.find((change) => change.gore === gore && change.layer === layer);
   if (found === undefined) throw new Error(`no piece ${gore} of ${layer}`);
   return found;

@@ -43,6 +43,8 @@ describe('sizes', () => {
     expect(BUST_GIRTHS.map((bust) => bodySize(bust)!.hip / 10)).toEqual([
       84, 88, 92, 96, 100, 104, 108, 112, 117, 122,
     ]);
+    expect(bodySize(88)).toEqual({ bust: 880, waist: 720, hip: 960 });
+    expect(bodySize(90)).toBeUndefined();
   });
 });
 

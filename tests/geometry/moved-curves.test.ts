@@ -224,6 +224,8 @@ describe('cubics that are fitted', () => {
     // Halved twelve times where it is torn, once a halving elsewhere.
     expect(checked(torn)).toHaveLength(13);
     expect(checked({ pointAt: () => at(3, 4), derivativeAt: () => at(0, 0) })).toHaveLength(1);
+    // What is no number is as far off in any number of pieces.
+    expect(checked({ pointAt: (t) => at(t, t), derivativeAt: () => at(Number.NaN, 1) })).toHaveLength(1);
   });
 });
 

@@ -4,13 +4,14 @@ import { describe, expect, it } from 'vitest';
 import type { DraftedGown } from '../../src/drafted-gown.ts';
 import type { DrawnPart } from '../../src/hanging/drawn-part.ts';
 import { figureLines } from '../../src/hanging/figure-lines.ts';
+import { widthsOf } from '../../src/hanging/gown-panels.ts';
 import { hangTask } from '../../src/hanging/gown-to-hang.ts';
 import { hangOf } from '../../src/hanging/hang.ts';
 import { hangCloth } from '../../src/hanging/hang-cloth.ts';
 import { AROUND, type HangTask } from '../../src/hanging/hung-gown.ts';
 import { hungParts } from '../../src/hanging/hung-parts.ts';
 import { directionOf, outlineBody } from '../../src/hanging/outline-body.ts';
-import { columnsOf, placeIndex } from '../../src/hanging/sewn-cloth.ts';
+import { columnsOf } from '../../src/hanging/sewn-cloth.ts';
 import { gownViews } from '../../src/hanging/views.ts';
 import { draft } from '../../src/pipeline.ts';
 
@@ -156,19 +157,21 @@ it('box pleats show an edge every 9 cm where faces 9 cm wide meet, all round a w
   const { sewn, extras } = taskOf(gownOf('templates/box-pleats.yaml'));
   const half = columnsOf(sewn.cloth) - 1;
   const passed = [0];
-  for (let column = 1; column <= half; column++) {
-    const [a, b] = [column - 1, column].map((own) => 3 * placeIndex(sewn.cloth, own, 0));
-    const apart = [0, 1, 2].map((axis) => sewn.cloth.start[b! + axis]! - sewn.cloth.start[a! + axis]!);
-    passed.push(passed[column - 1]! + Math.hypot(...apart));
+  for (const panel of sewn.cloth.panels) {
+    // On a front on the fold and a back half a face of 9 cm each, on the side two.
+    const top = panel.name === 'side' ? 180 : 90;
+    const before = passed.pop()!;
+    passed.push(...panel.folded!.along.map((part) => before + top * part));
   }
   const along = (extras.pleats ?? [])
-    .filter((column) => column < half + 0.01)
-    .map((column) => {
-      const from = Math.min(half - 1, Math.floor(column));
-      return passed[from]! + (passed[from + 1]! - passed[from]!) * (column - from);
-    });
+    .filter(({ column }) => column <= half)
+    .map(({ column }) => passed[column]!)
+    .filter((at, i, all) => i === 0 || at - all[i - 1]! > 1);
   expect(along.length).toBe(5);
-  for (const [i, at] of along.entries()) expect(at).toBeCloseTo(90 * i, 0);
+  for (const [i, at] of along.entries()) expect(at).toBeCloseTo(90 * i, 1);
+  // Four faces of 9 cm in the half, each with 18 cm folded under it.
+  const widths = sewn.cloth.panels.flatMap((panel) => widthsOf(panel, 0));
+  expect(widths.reduce((sum, width) => sum + width, 0)).toBeCloseTo(4 * 270, 0);
 });
 
 it('above a skirt with a band of its own nothing of a gown is drawn, but she is', () => {

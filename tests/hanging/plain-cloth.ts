@@ -27,6 +27,7 @@ export function plainCloth({ across, down, closing, flat, start, isHeld, bending
     held: Uint8Array.from(all, ([c, r]) => (isHeld(c, r) ? 1 : 0)),
     start: Float64Array.from(all.flatMap(([c, r]) => [...start(c, r)])),
     gathered: new Float64Array(all.length).fill(1),
+    lifted: new Float64Array(all.length),
     bendingLength,
     hemStiffness: 1,
     shearLength: 1500,

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
 import { planLays } from '../../src/lay/plan/plan-lays.ts';
 import { layFigures } from '../../src/publish/lay-files.ts';
+import { pageFile } from '../../src/publish/page-file.ts';
 import { layReport } from '../../src/report/lay-report.ts';
 import { made, skirt } from '../making/made.ts';
 import { ringOf } from './laid.ts';
@@ -75,5 +76,60 @@ describe('what is left of a cloth’s width', () => {
     const own = '\nedging: {name: border, from: own-edges, cloth: crepe, depth: 7}\n';
     const edged = made(SPEC.replace('hem: turned}', 'hem: raw, edging: border}') + own).gown;
     expect(gownToLay(edged).lays[0]!.facts.usable).toBeCloseTo(1400 - 2 * 20 - 2 * 70, 9);
+  });
+});
+
+describe('the page for a screen', () => {
+  const entry = (milestone: string, date: string, weekday: number, daysBefore: number) => ({
+    milestone,
+    date,
+    weekday,
+    daysBefore,
+  });
+  const calendar = [entry('cut', '2027-06-12', 5, 49), entry('deliver', '2027-07-27', 1, 4)];
+  const page = (own: object = {}) =>
+    pageFile({ gown, facts: { calendar }, lays, files: new Map(), findings: [], ...own } as never);
+  /** Cells of every row of the section with this title. */
+  const rowsOf = (text: string, title: string) => {
+    const section = text.split('<section').find((part) => part.includes(`<h2>${title}</h2>`)) ?? '';
+    return [...section.matchAll(/<tr>(.*?)<\/tr>/gs)].map(([, row]) =>
+      [...row!.matchAll(/<t[hd][^>]*>(.*?)<\/t[hd]>/gs)].map(([, cell]) => cell),
+    );
+  };
+
+  it('what to buy: a row a lay, each figure under its head', () => {
+    const length = Math.max(...lay.pieces.flatMap(ringOf).map(({ y }) => y));
+    const cost = ((buyOf(length) / 1000) * 12.4).toFixed(2);
+    expect(rowsOf(page(), 'What to buy')).toEqual([
+      ['layers', 'cloth', 'width', 'lay', 'buy', 'cost'],
+      ['shell', 'crepe', '140 cm', cm(length), cm(buyOf(length)), cost],
+    ]);
+  });
+
+  it('the calendar: what, when, how long before', () => {
+    expect(rowsOf(page(), 'Calendar')).toEqual([
+      ['what', 'date', 'days before'],
+      ['cut the cloth', 'Saturday 12 June 2027', '49'],
+      ['deliver, pins counted', 'Tuesday 27 July 2027', '4'],
+    ]);
+    expect(page({ facts: {} })).not.toContain('<h2>Calendar</h2>');
+  });
+
+  it('sheets as they are taped, each with its page', () => {
+    const sheet = (label: string, number: number) => ({ label, page: number });
+    const sheets = [sheet('A1', 2), sheet('B1', 3), sheet('A2', 4), sheet('B3', 5)];
+    const rows = rowsOf(page({ sheets: { paper: 'a4', sheets } }), 'Sheets');
+    const plain = rows.map((row) =>
+      row.map((cell) =>
+        cell
+          ?.replaceAll(/<[^>]+>/g, ' ')
+          .trim()
+          .replaceAll(/ +/g, ' '),
+      ),
+    );
+    expect(plain).toEqual([
+      ['A1 page 2', 'A2 page 4', ''],
+      ['B1 page 3', '', 'B3 page 5'],
+    ]);
   });
 });

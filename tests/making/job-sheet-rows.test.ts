@@ -140,7 +140,8 @@ describe('cutting', () => {
       return [
         GORES[i]!,
         layer,
-        i === 0 ? '1 on the fold' : '2, a mirrored pair',
+        // The bustle's points lie at seams from the side on, marked on the layer that is hooked.
+        `${i === 0 ? '1 on the fold' : '2, a mirrored pair'}${layer === 'organza' && i > 1 ? '; bustle marks' : ''}`,
         `${cm(size(({ x }) => x))} × ${cm(size(({ y }) => y))}`,
         `waist 1.5, sides 1.5, hem ${hem}${i < 2 ? '' : ' + 2.0 rough'}`,
       ];

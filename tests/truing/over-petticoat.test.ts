@@ -60,6 +60,13 @@ describe('a skirt against its petticoat', () => {
       );
     const all = rows({ petticoat: { girths: longer } });
     expect(Math.max(...all)).toBe(1000);
+    // Of a train the shortest station counts.
+    const trained = {
+      'hem-width-at': 1000,
+      measured: 'finished',
+      at: { 'centre-front': 900, 'centre-back': 1100 },
+    };
+    expect(Math.max(...rows({ petticoat: { girths: longer }, lengths: trained }))).toBe(900);
     const dropped = rows({
       petticoat: { girths: longer },
       bodice: {

@@ -19,6 +19,8 @@ class Cloth {
   along: StaticArray<f64> = new StaticArray<f64>(0);
   across: StaticArray<f64> = new StaticArray<f64>(0);
   gathered: StaticArray<f64> = new StaticArray<f64>(0);
+  /** How far off what is worn under it it lies. */
+  lifted: StaticArray<f64> = new StaticArray<f64>(0);
   cell: StaticArray<f64> = new StaticArray<f64>(0);
   skew: StaticArray<f64> = new StaticArray<f64>(0);
 
@@ -38,6 +40,7 @@ class Cloth {
     this.along = new StaticArray<f64>(count);
     this.across = new StaticArray<f64>(count);
     this.gathered = new StaticArray<f64>(count);
+    this.lifted = new StaticArray<f64>(count);
     this.cell = new StaticArray<f64>(count);
     this.skew = new StaticArray<f64>(count);
   }

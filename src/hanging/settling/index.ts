@@ -53,6 +53,11 @@ export function gatheredAt(): usize {
   return changetype<usize>(cloth.gathered);
 }
 
+/** How far off the body a place lies. */
+export function liftedAt(): usize {
+  return changetype<usize>(cloth.lifted);
+}
+
 export function cellAt(): usize {
   return changetype<usize>(cloth.cell);
 }
@@ -114,7 +119,12 @@ export function beginTies(count: i32): void {
 
 /** Draws a place up to one between two rows, `part` of the way to the lower of them. */
 export function setTie(tie: i32, anchor: i32, part: f64, pickUp: i32, outside: f64): void {
-  ties.set(tie, anchor, part, pickUp, outside);
+  ties.set(tie, anchor, part, pickUp, outside, 3);
+}
+
+/** Stitches two places of one height together, each column carrying its own weight; the one under the other lies so far out. */
+export function setStitch(tie: i32, on: i32, under: i32, outside: f64): void {
+  ties.set(tie, on, 0, under, outside, 2);
 }
 
 /**

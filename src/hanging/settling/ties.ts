@@ -7,19 +7,23 @@ class Ties {
   private part: StaticArray<f64> = new StaticArray<f64>(0);
   private pickUp: StaticArray<i32> = new StaticArray<i32>(0);
   private outside: StaticArray<f64> = new StaticArray<f64>(0);
+  /** Axes in which it is held: all, or seen from above alone. */
+  private axes: StaticArray<i32> = new StaticArray<i32>(0);
 
   begin(count: i32): void {
     this.anchor = new StaticArray<i32>(count);
     this.part = new StaticArray<f64>(count);
     this.pickUp = new StaticArray<i32>(count);
     this.outside = new StaticArray<f64>(count);
+    this.axes = new StaticArray<i32>(count);
   }
 
-  set(tie: i32, anchor: i32, part: f64, pickUp: i32, outside: f64): void {
+  set(tie: i32, anchor: i32, part: f64, pickUp: i32, outside: f64, axes: i32): void {
     this.anchor[tie] = anchor;
     this.part[tie] = part;
     this.pickUp[tie] = pickUp;
     this.outside[tie] = outside;
+    this.axes[tie] = axes;
   }
 
   solve(): void {
@@ -38,7 +42,7 @@ class Ties {
       const off: f64 = out > 0 ? this.outside[tie] / out : 0;
       const sum = ease[above] * upper * upper + ease[above + 1] * lower * lower + ease[picked];
       if (sum === 0) continue;
-      for (let axis = 0; axis < 3; axis++) {
+      for (let axis = 0; axis < this.axes[tie]; axis++) {
         const anchor = place[a + axis] * upper + place[a + 3 + axis] * lower;
         const wanted: f64 = axis === 0 ? x * off : axis === 1 ? y * off : 0;
         const push = (place[p + axis] - anchor - wanted) / sum;

@@ -56,8 +56,9 @@ class Body {
     const part = up - (level as f64);
     const widthBelow = this.halfWidth[level];
     const depthBelow = this.halfDepth[level];
-    const width = widthBelow + (this.halfWidth[level + 1] - widthBelow) * part;
-    const depth = depthBelow + (this.halfDepth[level + 1] - depthBelow) * part;
+    const lifted = cloth.lifted[a / 3];
+    const width = widthBelow + (this.halfWidth[level + 1] - widthBelow) * part + lifted;
+    const depth = depthBelow + (this.halfDepth[level + 1] - depthBelow) * part + lifted;
     const x = place[a] / width;
     const y = place[a + 1] / depth;
     const squared = x * x + y * y;

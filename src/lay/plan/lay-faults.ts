@@ -35,6 +35,8 @@ interface Ring {
   readonly right: number;
   readonly top: number;
   readonly bottom: number;
+  /** A point well inside of it. */
+  readonly inner: Point;
 }
 
 function boundedRing(points: readonly Point[]): Ring {
@@ -42,6 +44,7 @@ function boundedRing(points: readonly Point[]): Ring {
   const ys = points.map(({ y }) => y);
   return {
     points,
+    inner: innerPoint(points, (Math.min(...ys) + Math.max(...ys)) / 2),
     left: Math.min(...xs),
     right: Math.max(...xs),
     top: Math.min(...ys),
@@ -49,10 +52,28 @@ function boundedRing(points: readonly Point[]): Ring {
   };
 }
 
-/** How deep the boundary of either runs inside the other, mm. */
+/** In the middle of the widest stretch of cloth that lies at a height. */
+function innerPoint(points: readonly Point[], y: number): Point {
+  const crossed = points.flatMap((a, i) => {
+    const b = points[(i + 1) % points.length]!;
+    return a.y > y !== b.y > y ? [a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)] : [];
+  });
+  const xs = crossed.sort((a, b) => a - b);
+  const stretches = xs.flatMap((x, i) => (i % 2 === 0 ? [{ x, wide: xs[i + 1]! - x }] : []));
+  const widest = stretches.reduce((best, own) => (own.wide > best.wide ? own : best), { x: NaN, wide: 0 });
+  return { x: widest.x + widest.wide / 2, y };
+}
+
+/** How deep the boundary of either runs inside the other, or both lie over one point, mm. */
 function overlapOf(a: Ring, b: Ring): number {
   if (a.left >= b.right || b.left >= a.right || a.top >= b.bottom || b.top >= a.bottom) return 0;
-  return Math.max(depthInside(a.points, b), depthInside(b.points, a));
+  return Math.max(depthInside(a.points, b), depthInside(b.points, a), depthOfBoth(a, b));
+}
+
+/** One piece laid just as another has no boundary inside that other. */
+function depthOfBoth(a: Ring, b: Ring): number {
+  if (!isInside(a.inner, b)) return 0;
+  return Math.min(distanceToRing(a.inner, a.points), distanceToRing(a.inner, b.points));
 }
 
 /** Deepest of the corners of `ring`, and of the middles of the stretches between its crossings with `other`. */

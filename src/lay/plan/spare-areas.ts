@@ -60,21 +60,14 @@ function isWorthNaming({ columns, rows }: Block): boolean {
 
 /** In each band of squares, all from the outline's leftmost to its rightmost point there. */
 function markTaken(taken: readonly Uint8Array[], ring: readonly Point[], left: number): void {
+  const reach = taken.map(() => ({ from: Infinity, to: -Infinity }));
+  let a = ring[ring.length - 1]!;
+  for (const b of ring) {
+    widenBands(reach, a, b);
+    a = b;
+  }
   taken.forEach((row, index) => {
-    const top = index * SQUARE;
-    let from = Infinity;
-    let to = -Infinity;
-    ring.forEach((a, i) => {
-      const b = ring[(i + 1) % ring.length]!;
-      const low = Math.max(top, Math.min(a.y, b.y));
-      const high = Math.min(top + SQUARE, Math.max(a.y, b.y));
-      if (low > high) return;
-      for (const y of [low, high]) {
-        const share = a.y === b.y ? 0 : (y - a.y) / (b.y - a.y);
-        from = Math.min(from, a.x + share * (b.x - a.x), a.y === b.y ? b.x : Infinity);
-        to = Math.max(to, a.x + share * (b.x - a.x), a.y === b.y ? b.x : -Infinity);
-      }
-    });
+    const { from, to } = reach[index]!;
     if (from > to) return;
     row.fill(
       1,
@@ -82,6 +75,27 @@ function markTaken(taken: readonly Uint8Array[], ring: readonly Point[], left: n
       Math.max(0, Math.ceil((to - left) / SQUARE)),
     );
   });
+}
+
+/** By a line, each band that it touches. */
+function widenBands(reach: readonly { from: number; to: number }[], a: Point, b: Point): void {
+  const [low, high] = [Math.min(a.y, b.y), Math.max(a.y, b.y)];
+  const last = Math.min(reach.length - 1, Math.floor(high / SQUARE));
+  for (let index = Math.max(0, Math.ceil(low / SQUARE) - 1); index <= last; index++) {
+    const top = index * SQUARE;
+    const band = reach[index]!;
+    const widen = (y: number) => {
+      const x = a.y === b.y ? a.x : a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x);
+      band.from = Math.min(band.from, x);
+      band.to = Math.max(band.to, x);
+    };
+    widen(Math.max(top, low));
+    widen(Math.min(top + SQUARE, high));
+    if (a.y === b.y) {
+      band.from = Math.min(band.from, b.x);
+      band.to = Math.max(band.to, b.x);
+    }
+  }
 }
 
 /** Largest rectangle of free squares: for each row the largest under the skyline of free columns above it. */

@@ -30,6 +30,44 @@ const PARALLEL: f64 = 1e-3;
 /** Steps aim this far beyond touching, as a share of the strip's width, so that rounding leaves no overlap. */
 const BEYOND: f64 = 1e-10;
 
+/** The lines near a place, those of the strip's walls last. */
+class Lines {
+  /** The unit vector outwards across each, and how far away the line is along it. */
+  outX: StaticArray<f64>;
+  outY: StaticArray<f64>;
+  depth: StaticArray<f64>;
+  /** The same in single precision, and the weight of each pair. */
+  outX32: StaticArray<f32>;
+  outY32: StaticArray<f32>;
+  depth32: StaticArray<f32>;
+  weight32: StaticArray<f32>;
+  /** Without walls. */
+  count: i32 = 0;
+
+  constructor(most: i32) {
+    this.outX = new StaticArray<f64>(most);
+    this.outY = new StaticArray<f64>(most);
+    this.depth = new StaticArray<f64>(most);
+    this.outX32 = new StaticArray<f32>(most + 3);
+    this.outY32 = new StaticArray<f32>(most + 3);
+    this.depth32 = new StaticArray<f32>(most + 3);
+    this.weight32 = new StaticArray<f32>(most + 3);
+  }
+
+  set(at: i32, outX: f64, outY: f64, depth: f64): void {
+    this.outX[at] = outX;
+    this.outY[at] = outY;
+    this.depth[at] = depth;
+    this.set32(at, outX, outY, depth);
+  }
+
+  set32(at: i32, outX: f64, outY: f64, depth: f64): void {
+    this.outX32[at] = outX as f32;
+    this.outY32[at] = outY as f32;
+    this.depth32[at] = depth as f32;
+  }
+}
+
 /**
  * Improves an item's place step by step. Close to a place, the boundary of each no-fit polygon is one straight line, and
  * the weighted overlap is piecewise linear. A piecewise linear function is least at a corner: where two such lines
@@ -37,16 +75,9 @@ const BEYOND: f64 = 1e-10;
  * the true overlap there, and goes on from it.
  */
 class CornerDescent {
-  /** The lines near the place: the unit vector outwards across each, and how far away the line is along it. */
-  private outX: StaticArray<f64> = new StaticArray<f64>(0);
-  private outY: StaticArray<f64> = new StaticArray<f64>(0);
-  private depth: StaticArray<f64> = new StaticArray<f64>(0);
-  /** The same in single precision, and the weight of each pair. */
-  private outX32: StaticArray<f32> = new StaticArray<f32>(0);
-  private outY32: StaticArray<f32> = new StaticArray<f32>(0);
-  private depth32: StaticArray<f32> = new StaticArray<f32>(0);
-  private weight32: StaticArray<f32> = new StaticArray<f32>(0);
-  private lines: i32 = 0;
+  /** The lines near the place, and those near the place that was looked at last. */
+  private lines: Lines = new Lines(0);
+  private looked: Lines = new Lines(0);
   private walls: i32 = 0;
   /** The best crossing found, as a step from the place, and the overlap that it promises. */
   private stepX: f64 = 0;
@@ -57,14 +88,8 @@ class CornerDescent {
   private crossings: v128 = i32x4.splat(0);
 
   begin(): void {
-    const most = layout.count + 4;
-    this.outX = new StaticArray<f64>(most);
-    this.outY = new StaticArray<f64>(most);
-    this.depth = new StaticArray<f64>(most);
-    this.outX32 = new StaticArray<f32>(most + 3);
-    this.outY32 = new StaticArray<f32>(most + 3);
-    this.depth32 = new StaticArray<f32>(most + 3);
-    this.weight32 = new StaticArray<f32>(most + 3);
+    this.lines = new Lines(layout.count + 4);
+    this.looked = new Lines(layout.count + 4);
   }
 
   /** Improves a place of the item that `neighbours` was prepared for. Returns what it cost before. */
@@ -77,6 +102,7 @@ class CornerDescent {
     neighbours.fillNear(lie, homeX, homeY, stray);
     const before = this.look(item, lie, homeX, homeY, Infinity);
     place.cost = before;
+    this.goOn();
     let reach = size * FIRST_REACH;
     for (let step = 0; step < STEPS && place.cost > 0 && reach > size * LEAST_REACH; step++) {
       this.addWalls(item, place, reach);
@@ -90,15 +116,20 @@ class CornerDescent {
         place.x = x;
         place.y = y;
         place.cost = cost;
-      } else {
-        reach = SHORTER * Math.sqrt(this.stepX * this.stepX + this.stepY * this.stepY);
-        this.look(item, lie, place.x, place.y, Infinity);
-      }
+        this.goOn();
+      } else reach = SHORTER * Math.sqrt(this.stepX * this.stepX + this.stepY * this.stepY);
     }
     return before;
   }
 
-  /** The weighted overlap at a place; leaves the lines near it. Gives up, lines unfinished, once past `limit`. */
+  /** Takes the lines of the place that was looked at last. */
+  private goOn(): void {
+    const lines = this.looked;
+    this.looked = this.lines;
+    this.lines = lines;
+  }
+
+  /** The weighted overlap at a place; leaves the lines near it in `looked`. Gives up, lines unfinished, once past `limit`. */
   private look(item: i32, lie: i32, x: f64, y: f64, limit: f64): f64 {
     const halfWidth = layout.halfWidthOf(lie) + layout.gap;
     const halfHeight = layout.halfHeightOf(lie) + layout.gap;
@@ -106,8 +137,9 @@ class CornerDescent {
     const beyond = layout.width * BEYOND;
     const near = neighbours.near;
     const count = neighbours.nearCount;
+    const lines = this.looked;
     let sum: f64 = 0;
-    let lines = 0;
+    let found = 0;
     for (let k = 0; k < count; k++) {
       const other = near[k];
       const dy = y - layout.y[other];
@@ -124,15 +156,11 @@ class CornerDescent {
         sum += depth * weight;
         if (sum >= limit) break;
       }
-      this.outX[lines] = polygon.outX * pair.signX;
-      this.outY[lines] = polygon.outY * pair.signY;
-      this.depth[lines] = depth + beyond;
-      this.set32(lines, this.outX[lines], this.outY[lines], this.depth[lines]);
-      this.weight32[lines] = weight as f32;
-      lines++;
+      lines.set(found, polygon.outX * pair.signX, polygon.outY * pair.signY, depth + beyond);
+      lines.weight32[found++] = weight as f32;
     }
-    this.lines = lines;
-    layout.work += (1 + lines) as f64;
+    lines.count = found;
+    layout.work += (1 + found) as f64;
     return sum;
   }
 
@@ -142,7 +170,7 @@ class CornerDescent {
     const y = place.y;
     const halfWidth = layout.halfWidthOf(place.lie);
     const halfHeight = layout.halfHeightOf(place.lie);
-    this.walls = this.lines;
+    this.walls = this.lines.count;
     if (layout.isHeld(item)) this.addWall(1, 0, 0);
     else {
       if (x - halfWidth < reach) this.addWall(1, 0, halfWidth - x);
@@ -153,20 +181,16 @@ class CornerDescent {
   }
 
   private addWall(outX: f64, outY: f64, depth: f64): void {
-    const at = this.walls++;
-    this.outX[at] = outX;
-    this.outY[at] = outY;
-    this.depth[at] = depth;
-    this.set32(at, outX, outY, depth);
+    this.lines.set(this.walls++, outX, outY, depth);
   }
 
   /** Finds the crossing within reach that promises the least overlap: in single precision, four at a time. */
   private bestCrossing(current: f64, reach: f64): void {
-    const outX = changetype<usize>(this.outX32);
-    const outY = changetype<usize>(this.outY32);
-    const depth = changetype<usize>(this.depth32);
+    const outX = changetype<usize>(this.lines.outX32);
+    const outY = changetype<usize>(this.lines.outY32);
+    const depth = changetype<usize>(this.lines.depth32);
     const walls = this.walls;
-    for (let pad = 0; pad < 3; pad++) this.set32(walls + pad, 0, 0, 0);
+    for (let pad = 0; pad < 3; pad++) this.lines.set32(walls + pad, 0, 0, 0);
     const square = f32x4.splat((reach * reach) as f32);
     this.least = f32x4.splat(current as f32);
     this.crossings = i32x4.splat(-1);
@@ -213,11 +237,11 @@ class CornerDescent {
 
   /** The weighted overlap that the lines promise after each of four steps. */
   private promisedBy(dx: v128, dy: v128): v128 {
-    const outX = changetype<usize>(this.outX32);
-    const outY = changetype<usize>(this.outY32);
-    const depth = changetype<usize>(this.depth32);
-    const weight = changetype<usize>(this.weight32);
-    const end = (this.lines << 2) as usize;
+    const outX = changetype<usize>(this.lines.outX32);
+    const outY = changetype<usize>(this.lines.outY32);
+    const depth = changetype<usize>(this.lines.depth32);
+    const weight = changetype<usize>(this.lines.weight32);
+    const end = (this.lines.count << 2) as usize;
     let sum = f32x4.splat(0);
     for (let at: usize = 0; at < end; at += 4) {
       const out = f32x4.add(
@@ -232,26 +256,21 @@ class CornerDescent {
 
   /** Works out, in double precision, the step to where two lines cross; or straight out across one. */
   private stepTo(i: i32, j: i32): void {
-    const mx = this.outX[j];
-    const my = this.outY[j];
-    const e = this.depth[j];
+    const lines = this.lines;
+    const mx = lines.outX[j];
+    const my = lines.outY[j];
+    const e = lines.depth[j];
     if (i === STRAIGHT) {
       this.stepX = mx * e;
       this.stepY = my * e;
       return;
     }
-    const nx = this.outX[i];
-    const ny = this.outY[i];
-    const d = this.depth[i];
+    const nx = lines.outX[i];
+    const ny = lines.outY[i];
+    const d = lines.depth[i];
     const turn = nx * my - ny * mx;
     this.stepX = (d * my - ny * e) / turn;
     this.stepY = (nx * e - d * mx) / turn;
-  }
-
-  private set32(at: i32, outX: f64, outY: f64, depth: f64): void {
-    this.outX32[at] = outX as f32;
-    this.outY32[at] = outY as f32;
-    this.depth32[at] = depth as f32;
   }
 }
 

@@ -7,6 +7,7 @@
 import { drawnPlaces } from './drawn-places';
 import { layout } from './layout';
 import { movingApart } from './moving-apart';
+import { nearPairs } from './near-pairs';
 import { beside, neighbours } from './neighbours';
 import { pairs } from './no-fit-pairs';
 import { NoFitPolygon } from './no-fit-polygon';
@@ -74,6 +75,7 @@ export function beginSearch(seed: i32, anywhere: i32, touching: i32, nearby: i32
   neighbours.begin();
   search.begin(anywhere, touching, nearby, improved);
   movingApart.begin();
+  nearPairs.begin();
 }
 
 // The search.

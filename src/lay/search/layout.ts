@@ -58,8 +58,9 @@ class Layout {
     this.lie = new StaticArray<i32>(count);
     this.halfWidth = new StaticArray<f64>(count);
     this.halfHeight = new StaticArray<f64>(count);
-    this.places = new StaticArray<f32>(2 * count);
-    this.halves = new StaticArray<f32>(2 * count);
+    // Room for one item more, as two are read at once.
+    this.places = new StaticArray<f32>(2 * count + 2);
+    this.halves = new StaticArray<f32>(2 * count + 2);
     this.areas = new StaticArray<f64>(count);
     this.weights = new StaticArray<f64>(count * count);
     this.weights.fill(1);

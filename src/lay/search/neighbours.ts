@@ -9,7 +9,7 @@ export const WHOLE: f32 = 12582912;
 export const WHOLE_BITS: i32 = 0x4b400000;
 
 /** Single precision rounds a place by less than this share of the strip: neighbours are looked for so much further away. */
-const ROUNDING: f64 = 1e-6;
+export const ROUNDING: f64 = 1e-6;
 
 /**
  * Which other items one item could touch, by where it lies. Nearly all places that the search draws are thrown away, so

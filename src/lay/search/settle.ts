@@ -1,4 +1,5 @@
 import { layout } from './layout';
+import { nearPairs } from './near-pairs';
 import { pairs } from './no-fit-pairs';
 
 /** The most sweeps over all pairs. */
@@ -15,6 +16,9 @@ const PUSH_AT_LEAST: f64 = 1e-7;
 const CHECK_EVERY = 15;
 const LEAVES: f64 = 0.7;
 
+/** After a sweep, pairs whose bounds are nearer than so many times the overlap met in it are looked at. */
+const NEAR: f64 = 4;
+
 /**
  * Pushes all items that overlap a little out of each other together, each half of the way, until none overlaps. Where a
  * whole row has to give way a little, moving one item at a time cannot do that. This is the relaxation of constraints by
@@ -25,9 +29,11 @@ const LEAVES: f64 = 0.7;
  */
 export function settle(): bool {
   let before: f64 = Infinity;
+  nearPairs.list(Infinity);
   for (let sweep = 0; sweep < SWEEPS; sweep++) {
     const overlap = pushApart();
     if (overlap === 0) return true;
+    if (sweep === 0 || nearPairs.isOld()) nearPairs.list(NEAR * overlap);
     if (sweep % CHECK_EVERY !== 0) continue;
     if (overlap > before * LEAVES) return false;
     before = overlap;
@@ -35,32 +41,31 @@ export function settle(): bool {
   return false;
 }
 
-/** One sweep: each overlapping pair in turn is pushed apart. Returns the overlap met. */
+/** One sweep: each overlapping pair in turn is pushed apart. Returns the overlap met; if none, no item has moved. */
 function pushApart(): f64 {
-  const count = layout.count;
   const x = layout.x;
   const y = layout.y;
   let overlap: f64 = 0;
-  for (let a = 0; a < count; a++) {
-    for (let b = a + 1; b < count; b++) {
-      const dy = y[b] - y[a];
-      const reachY = layout.halfHeight[a] + layout.halfHeight[b] + layout.gap;
-      if (dy >= reachY || dy <= -reachY) continue;
-      const dx = x[b] - x[a];
-      const reachX = layout.halfWidth[a] + layout.halfWidth[b] + layout.gap;
-      if (dx >= reachX || dx <= -reachX) continue;
-      const pair = pairs.get(layout.lie[a], layout.lie[b]);
-      const depth = pair.polygon.depthAndWayOut(dx * pair.signX, dy * pair.signY);
-      layout.work += 1;
-      if (depth <= 0) continue;
-      overlap += depth;
-      const push = (depth * PUSH + layout.width * PUSH_AT_LEAST) / 2;
-      const pushX = pair.polygon.outX * pair.signX * push;
-      const pushY = pair.polygon.outY * pair.signY * push;
-      layout.put(b, layout.choice[b], x[b] + pushX, y[b] + pushY);
-      layout.put(a, layout.choice[a], x[a] - pushX, y[a] - pushY);
-    }
+  for (let k = 0; k < nearPairs.count; k++) {
+    const a = nearPairs.first[k];
+    const b = nearPairs.second[k];
+    const dy = y[b] - y[a];
+    const reachY = layout.halfHeight[a] + layout.halfHeight[b] + layout.gap;
+    if (dy >= reachY || dy <= -reachY) continue;
+    const dx = x[b] - x[a];
+    const reachX = layout.halfWidth[a] + layout.halfWidth[b] + layout.gap;
+    if (dx >= reachX || dx <= -reachX) continue;
+    const pair = pairs.get(layout.lie[a], layout.lie[b]);
+    const depth = pair.polygon.depthAndWayOut(dx * pair.signX, dy * pair.signY);
+    layout.work += 1;
+    if (depth <= 0) continue;
+    overlap += depth;
+    const push = (depth * PUSH + layout.width * PUSH_AT_LEAST) / 2;
+    const pushX = pair.polygon.outX * pair.signX * push;
+    const pushY = pair.polygon.outY * pair.signY * push;
+    layout.put(b, layout.choice[b], x[b] + pushX, y[b] + pushY);
+    layout.put(a, layout.choice[a], x[a] - pushX, y[a] - pushY);
   }
-  layout.work += ((count * count) >> 3) as f64;
+  layout.work += ((layout.count * layout.count) >> 3) as f64;
   return overlap;
 }

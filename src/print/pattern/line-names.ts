@@ -39,10 +39,10 @@ export function lineNames(
   const lines = pieces.flatMap((piece) => segmentsOf(piece));
   lines.push([grain.from, grain.to]);
   const taken: LabelBox[] = [];
-  const sheets = windows.map((window) => ({
-    window,
-    lines: lines.filter((line) => crosses(line, grown(window))),
-  }));
+  const sheets = windows.map((window) => {
+    const whole = grown(window);
+    return { window, lines: lines.filter((line) => crosses(line, whole)) };
+  });
   return pieces.map((piece, index) => {
     const text = nameOf(piece.layers);
     const [waist, , hem] = piece.piece.edges.map(({ name }) => placesAlong(edgesNamed(piece, name)));
@@ -129,13 +129,15 @@ function clearName(
   const isClear = (box: LabelBox): boolean =>
     !taken.some((other) => meets(box, other)) && !lines.some((line) => crosses(line, box));
   for (const gap of GAPS)
-    for (const size of SIZES)
+    for (const size of SIZES) {
+      const width = textWidth(text, size);
       for (const place of places) {
-        const box = boxBeside(place, textWidth(text, size), size, gap);
+        const box = boxBeside(place, width, size, gap);
         if (!within(box, window) || !isClear(box) || !isNext(place, box, lines)) continue;
         const at = { x: box.x, y: box.y + ASCENT * size };
         return { box, mark: textMark(text, at, size, { class: 'label' }) };
       }
+    }
   return undefined;
 }
 

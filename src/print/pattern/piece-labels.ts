@@ -6,7 +6,7 @@ import { flattenedRun } from '../../geometry/flatten.ts';
 import { lengthOfRun, placeOnRun } from '../../geometry/length.ts';
 import type { TextMark } from '../drawing.ts';
 import { textMark } from '../page/ruled-marks.ts';
-import { type FittedText, type LabelBox, LabelRoom, type Window } from '../text/label-place.ts';
+import { type FittedText, type LabelBox, LabelRoom, rowsInside, type Window } from '../text/label-place.ts';
 import { textWidth } from '../text/text-width.ts';
 import { wrapText } from '../text/wrap-text.ts';
 import type { LineName } from './line-names.ts';
@@ -35,14 +35,14 @@ export function pieceTexts(cutPiece: CutPiece, labels: PieceLabels, around: Piec
   const { sharing = [], names = [], otherNames = [] } = around;
   const nameMarks = names.map(({ mark }) => mark);
   if (around.namesOnly === true) return nameMarks;
-  const outline = flattenedRun(seamLine, 0.5);
+  const inside = rowsInside(flattenedRun(seamLine, 0.5));
   const grain = around.grain ?? cutPiece.piece.grain;
   const written = [...names, ...otherNames].map(({ box }) => box);
   const drawn = [cutPiece, ...sharing].flatMap(({ marks }) => marks.flatMap(boxesOfMark));
   const taken = [...written, ...drawn];
-  const fold = foldText(cutPiece, labels.words.piece, new LabelRoom(outline, grain, windows, taken));
+  const fold = foldText(cutPiece, labels.words.piece, new LabelRoom(inside, grain, windows, taken));
   if (fold !== undefined) taken.push(fold.box);
-  const roomWith = (clear: number) => new LabelRoom(outline, grain, windows, taken, clear);
+  const roomWith = (clear: number) => new LabelRoom(inside, grain, windows, taken, clear);
   const main = mainText(pieceText(cutPiece, labels, sharing), cutPiece.labelAt, roomWith);
   return [...main, ...(fold === undefined ? [] : [fold.mark]), ...nameMarks];
 }

@@ -30,6 +30,7 @@ export function sheetMap(plan: SheetPlan, box: Box, words: PatternWords): Mark[]
       0.3 / scale,
     ).map(at),
   );
+  const dots = drawn.map(dotsAlong);
   const cells = plan.sheets.flatMap((sheet): Mark[] => {
     const corner = at(sheet);
     const size = Math.min(
@@ -40,7 +41,7 @@ export function sheetMap(plan: SheetPlan, box: Box, words: PatternWords): Mark[]
     const cell = { ...corner, width: sheet.width * scale, height: sheet.height * scale };
     return [
       boxMark(cell.x, cell.y, cell.width, cell.height, { width: 0.1 }),
-      textMark(sheet.label, clearCorner(cell, sheet.label, size, drawn), size),
+      textMark(sheet.label, clearCorner(cell, sheet.label, size, dots), size),
     ];
   });
   // Labels stand in the corners of their sheets: what is written half-way up a row crosses none.
@@ -68,7 +69,7 @@ function sheetTextSize(label: string, width: number): number {
 }
 
 /** Where a label's baseline begins: the corner of its sheet that keeps farthest from every line of the pieces. */
-function clearCorner(cell: Box, label: string, size: number, drawn: readonly (readonly Point[])[]): Point {
+function clearCorner(cell: Box, label: string, size: number, dots: readonly (readonly Point[])[]): Point {
   const width = textWidth(label, size);
   const [left, right] = [cell.x + 0.4, cell.x + cell.width - width - 0.4];
   const [low, high] = [cell.y + cell.height - 0.6, cell.y + 0.8 * size + 0.3];
@@ -78,27 +79,34 @@ function clearCorner(cell: Box, label: string, size: number, drawn: readonly (re
     { x: left, y: high },
     { x: right, y: high },
   ];
+  const near = dots.flatMap((own) => own.filter((dot) => liesNear(dot, cell)));
   const clear = corners.map(({ x, y }) => {
     const box = { x, y: y - 0.75 * size, width, height: 0.75 * size };
-    return Math.min(ENOUGH, ...drawn.map((outline) => clearance(outline, box)));
+    return near.reduce((least, dot) => Math.min(least, clearance(dot, box)), ENOUGH);
   });
   return corners[clear.indexOf(Math.max(...clear))]!;
 }
 
-/** From a box to the nearest of the points that lie close together along an outline. */
-function clearance(outline: readonly Point[], box: Box): number {
-  const beyond = (value: number, from: number, size: number) =>
-    Math.max(from - value, value - from - size, 0);
-  let least = Number.POSITIVE_INFINITY;
-  for (const [i, from] of outline.entries()) {
+function liesNear({ x, y }: Point, box: Box): boolean {
+  return beyond(x, box.x, box.width) < ENOUGH && beyond(y, box.y, box.height) < ENOUGH;
+}
+
+function clearance({ x, y }: Point, box: Box): number {
+  return Math.hypot(beyond(x, box.x, box.width), beyond(y, box.y, box.height));
+}
+
+/** How far a value lies outside of a stretch. */
+function beyond(value: number, from: number, size: number): number {
+  return Math.max(from - value, value - from - size, 0);
+}
+
+/** Points that lie close together along an outline. */
+function dotsAlong(outline: readonly Point[]): Point[] {
+  return outline.flatMap((from, i) => {
     const to = outline[(i + 1) % outline.length]!;
     const steps = Math.ceil(distance(from, to) / STEP);
-    for (let step = 0; step < steps; step++) {
-      const { x, y } = along(from, subtract(to, from), step / steps);
-      least = Math.min(least, Math.hypot(beyond(x, box.x, box.width), beyond(y, box.y, box.height)));
-    }
-  }
-  return least;
+    return Array.from({ length: steps }, (_, step) => along(from, subtract(to, from), step / steps));
+  });
 }
 
 /** Between two places along an outline where a label's clearance is looked at, mm: less than a letter. */

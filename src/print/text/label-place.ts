@@ -21,16 +21,32 @@ export interface FittedText {
 /** An area that text must stay within, so that no join of sheets runs through a word. */
 export type Window = LabelBox;
 
+/** What is inside an outline, in rows of `ROW` mm from its top down: of each the widest stretch, none where it is out of it. */
+export interface RowsInside {
+  readonly top: number;
+  readonly stretches: readonly (readonly [number, number] | undefined)[];
+}
+
+export function rowsInside(outline: readonly Point[]): RowsInside {
+  const levels = outline.map((point) => point.y);
+  const top = Math.min(...levels);
+  const count = Math.ceil((Math.max(...levels) - top) / ROW);
+  return {
+    top,
+    stretches: Array.from({ length: count }, (_, row) => stretchOfRow(outline, top + row * ROW)),
+  };
+}
+
 /**
- * Where text may stand on a piece: inside the outline given as points, clear of a line (the grain), and within one of
- * the windows. Rows of `ROW` mm, each with the widest stretch that is free.
+ * Where text may stand on a piece: inside its outline, clear of a line (the grain), and within one of
+ * the windows.
  */
 export class LabelRoom {
   private readonly top: number;
-  private readonly rows: readonly (readonly [number, number] | undefined)[];
+  private readonly rows: RowsInside['stretches'];
 
   constructor(
-    outline: readonly Point[],
+    { top, stretches }: RowsInside,
     private readonly grain: Line,
     private readonly windows: readonly Window[],
     /** Boxes taken by other text. */
@@ -38,10 +54,8 @@ export class LabelRoom {
     /** Clear of lines, mm. */
     private readonly clear = 3,
   ) {
-    const levels = outline.map((point) => point.y);
-    this.top = Math.min(...levels);
-    const count = Math.ceil((Math.max(...levels) - this.top) / ROW);
-    this.rows = Array.from({ length: count }, (_, row) => stretchOfRow(outline, this.top + row * ROW));
+    this.top = top;
+    this.rows = stretches;
   }
 
   /** The first box, by distance from `near`, that is large enough for the text. */
@@ -143,9 +157,10 @@ function stretchOfRow(outline: readonly Point[], top: number): readonly [number,
 /** The widest stretch of a level line that lies inside an outline. */
 function widestStretch(outline: readonly Point[], y: number): readonly [number, number] | undefined {
   const crossings: number[] = [];
-  for (const [index, from] of outline.entries()) {
-    const to = outline[(index + 1) % outline.length]!;
+  let from = outline[outline.length - 1]!;
+  for (const to of outline) {
     if (from.y > y !== to.y > y) crossings.push(from.x + ((y - from.y) / (to.y - from.y)) * (to.x - from.x));
+    from = to;
   }
   crossings.sort((a, b) => a - b);
   let widest: readonly [number, number] | undefined;

@@ -1,7 +1,7 @@
 import type { Span } from '../diagnostics/diagnostic.ts';
-import type { Gown } from '../gown/gown.ts';
+import type { Gown } from './gown.ts';
 
-/** What a section says that changes neither a cut nor how cloth falls: changed, the gown hangs as it hung. */
+/** What a section says that changes neither a cut nor how cloth falls. */
 export const TELLS_NO_SHAPE: ReadonlySet<string> = new Set([
   'content',
   'client',
@@ -19,8 +19,8 @@ export const TELLS_NO_SHAPE: ReadonlySet<string> = new Set([
   'dyeLot',
 ]);
 
-/** All that decides how a gown hangs, as text: what was asked for, since all else is worked out from that. */
-export function whatHangs(asked: Gown): string {
+/** All that decides how a gown is cut and hangs, as text: what was asked for, since all else is worked out from that. */
+export function shapeText(asked: Gown): string {
   return JSON.stringify(asked, shapeAlone);
 }
 

@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Source } from '../../src/diagnostics/diagnostic.ts';
 import type { DraftedGown } from '../../src/drafted-gown.ts';
+import { shapeText, TELLS_NO_SHAPE } from '../../src/gown/shape-text.ts';
 import { readSpec } from '../../src/gown-file/read-spec.ts';
 import { hangTask } from '../../src/hanging/gown-to-hang.ts';
-import { TELLS_NO_SHAPE, whatHangs } from '../../src/hanging/what-hangs.ts';
 import { draft, gownAsked } from '../../src/pipeline.ts';
 
 const TEXT = readFileSync('examples/lantern.yaml', 'utf8');
@@ -24,7 +24,7 @@ function drafted(source: Source): DraftedGown {
   return gown;
 }
 
-const hangsAs = (source: Source) => whatHangs(gownAsked(readSpec(source).spec!).gown!);
+const hangsAs = (source: Source) => shapeText(gownAsked(readSpec(source).spec!).gown!);
 
 /** By what is left out of what hangs: a change of it wherever the example has it. */
 const NO_SHAPE: Readonly<Record<string, readonly (readonly [string, string])[]>> = {
@@ -53,13 +53,13 @@ const NO_SHAPE: Readonly<Record<string, readonly (readonly [string, string])[]>>
 
 const hangs = hangsAs(lantern());
 
-describe('what hangs', () => {
+describe('what decides the shape of a gown', () => {
   it('leaves out nothing that the cloth is cut or falls by', () => {
     expect(Object.keys(NO_SHAPE).sort()).toEqual([...TELLS_NO_SHAPE].sort());
     const gown = drafted(lantern());
     const other = drafted(lantern(Object.values(NO_SHAPE).flat()));
     expect(other.asked.content).not.toBe(gown.asked.content);
-    expect(whatHangs(other.asked) === whatHangs(gown.asked)).toBe(true);
+    expect(shapeText(other.asked) === shapeText(gown.asked)).toBe(true);
     expect(hangTask(other)).toEqual(hangTask(gown));
   });
 
