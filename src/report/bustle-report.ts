@@ -1,4 +1,3 @@
-import type { BustlePoint } from '../making/bustle/bustle.ts';
 import type { Workroom } from '../workroom/workroom.ts';
 
 /** A bustle as `report.json` holds it: mm, down the cloth from the waist seam. */
@@ -38,7 +37,9 @@ export function bustleReport({
   };
 }
 
-export function bustlePointsReport(points: readonly BustlePoint[]): BustleReport['points'] {
+export function bustlePointsReport(
+  points: NonNullable<Workroom['bustle']>['points'],
+): BustleReport['points'] {
   return points.map(({ seam, gore, across, side, copies, anchor, pickUp, lift }) => ({
     ...(seam === undefined ? { gore, across } : { seam }),
     ...(side && { side }),
