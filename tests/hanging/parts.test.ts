@@ -8,7 +8,7 @@ import { widthsOf } from '../../src/hanging/gown-panels.ts';
 import { hangTask } from '../../src/hanging/gown-to-hang.ts';
 import { hangOf } from '../../src/hanging/hang.ts';
 import { hangCloth } from '../../src/hanging/hang-cloth.ts';
-import { AROUND, type HangTask } from '../../src/hanging/hung-gown.ts';
+import { AROUND, type HangTask, UNDERNEATH } from '../../src/hanging/hung-gown.ts';
 import { hungParts } from '../../src/hanging/hung-parts.ts';
 import { directionOf, outlineBody } from '../../src/hanging/outline-body.ts';
 import { columnsOf } from '../../src/hanging/sewn-cloth.ts';
@@ -152,6 +152,37 @@ describe('what is sewn to a skirt', () => {
   });
 });
 
+it('tiers under a skirt are hung by themselves: each as wide and as deep as it is cut, gathered to the one above', () => {
+  const { under, extras } = taskOf(gownOf('templates/tiered-net.yaml'));
+  const { cloth, joins } = under!;
+  const [yoke, ...tiers] = cloth.panels[0]!.strips;
+  // Template: a yoke of 96 cm, tiers of 2, 4 and 8 m, 20 cm deep; half of each.
+  const widthAt = ({ flat, down }: typeof yoke & object, row: number): number =>
+    flat[flat.length - 2 * (down + 1) + 2 * row]! - flat[2 * row]!;
+  expect(widthAt(yoke!, yoke!.down)).toBeCloseTo(480, 6);
+  for (const [i, half] of [1000, 2000, 4000].entries()) {
+    const { flat, first, down } = tiers[i]!;
+    expect(widthAt(tiers[i]!, 0)).toBeCloseTo(half, 6);
+    expect(flat[2 * down + 1]! - flat[1]!).toBeCloseTo(200, 6);
+    expect(joins[i]).toBe(first);
+  }
+  const hang = hangOf(under!, hangCloth(cloth, { body: under!.body, ...AROUND }, UNDERNEATH));
+  expect(hang.stretch).toBeLessThan(0.01);
+  const heights = hang.place.filter((_, i) => i % 3 === 2);
+  expect(Math.min(...heights)).toBeGreaterThan(0);
+  // Net holds itself out: the lowest tier's edge is farther out than the yoke's, and drawn with every join.
+  const [front] = gownViews(hang, ['front'], { wearer: extras.wearer });
+  const across = (row: number): number => {
+    const out = Array.from(
+      { length: hang.columns },
+      (_, column) => hang.place[3 * (column * hang.rows + row)]!,
+    );
+    return Math.max(...out) - Math.min(...out);
+  };
+  expect(across(hang.rows - 1)).toBeGreaterThan(1.5 * across(joins[0]!));
+  expect(front!.seams.length).toBeGreaterThanOrEqual(3);
+});
+
 it('box pleats show an edge every 9 cm where faces 9 cm wide meet, all round a waist of 72 cm', () => {
   // Template: cloth three times the width as sewn, folds 4.5 cm deep: a face is 9 cm wide and takes 27 cm of cloth.
   const { sewn, extras } = taskOf(gownOf('templates/box-pleats.yaml'));
@@ -174,13 +205,53 @@ it('box pleats show an edge every 9 cm where faces 9 cm wide meet, all round a w
   expect(widths.reduce((sum, width) => sum + width, 0)).toBeCloseTo(4 * 270, 0);
 });
 
-it('above a skirt with a band of its own nothing of a gown is drawn, but she is', () => {
-  const task = taskOf(gownOf('templates/day-skirt.yaml'));
+it('above a skirt with a waist of its own nothing of a gown is drawn but its band, and she is', () => {
+  const gown = gownOf('templates/day-skirt.yaml');
+  const waist = { ...gown.gown.waist!, finish: 'facing' as const };
+  const task = taskOf({ ...gown, gown: { ...gown.gown, waist } });
   const clothed = taskOf(gownOf('templates/six-gores.yaml'));
+  const banded = taskOf(gown);
   expect(task.above).toEqual([]);
   expect(clothed.above).toHaveLength(1);
+  expect(banded.above).toHaveLength(1);
+  // The template's band is 3.5 cm wide, upright on the sewn edge of the skirt, 72 cm round.
+  const { surface } = banded.above[0]!;
+  const rim = (row: number): number[][] =>
+    Array.from({ length: surface.columns }, (_, column) => {
+      const i = 3 * (column * surface.rows + row);
+      return [surface.place[i]!, surface.place[i + 1]!, surface.place[i + 2]!];
+    });
+  const [top, foot] = [rim(0), rim(surface.rows - 1)];
+  for (const [i, [, , z]] of top.entries()) expect(z! - foot[i]![2]!).toBeCloseTo(35, 9);
+  const girth = foot.reduce(
+    (sum, own, i) => sum + Math.hypot(...own.map((at, axis) => foot[(i + 1) % foot.length]![axis]! - at)),
+    0,
+  );
+  expect(girth).toBeGreaterThan(0.99 * 720);
+  expect(girth).toBeLessThan(720);
   const { wearer } = task.extras;
   const trunk = (bare: boolean): number => figureLines('front', { ...wearer, bare }).length;
   // Her two sides, between waist and arm.
   expect(trunk(true) - trunk(false)).toBe(2);
+});
+
+it('a pocket is seen in its seam from the side, tacked at both ends; a slit from the back, down to the hem', () => {
+  const { task, hang } = hungWith('templates/day-skirt.yaml');
+  const [side, back] = gownViews(hang, ['side', 'back'], task.extras);
+  const heightsOf = (line: readonly { readonly y: number }[]): number[] =>
+    [line[0]!, line[line.length - 1]!].map(({ y }) => hang.waistHeight + y);
+  // Template: 6 cm below the waist, 16.5 cm long where nothing is said; the cloth slopes a little off the upright.
+  expect(side!.opening).toHaveLength(1);
+  const [top, foot] = heightsOf(side!.opening[0]!);
+  expect(top).toBeGreaterThan(0.94 * 60);
+  expect(top).toBeLessThan(61);
+  expect(foot! - top!).toBeGreaterThan(0.94 * 165);
+  expect(foot! - top!).toBeLessThan(166);
+  expect(side!.strokes).toHaveLength(2);
+  // The zip, 20 cm from the waist, and the slit, 24 cm of 77.
+  const [zip, slit] = back!.opening.map(heightsOf).sort(([a], [b]) => a! - b!);
+  expect(zip![0]).toBeCloseTo(0, -1);
+  expect(slit![0]).toBeGreaterThan(0.92 * 530);
+  expect(slit![0]).toBeLessThan(531);
+  expect(slit![1]! - slit![0]!).toBeGreaterThan(0.92 * 240);
 });
