@@ -1,6 +1,7 @@
 import type { DraftedBodice } from '../bodice/draft-asked.ts';
 import type { GownDraft } from '../draft/draft-gown.ts';
 import type { Gown } from '../gown/gown.ts';
+import { bandToDraw } from './band-to-draw.ts';
 import { bendingLengthOf } from './bending-lengths.ts';
 import { draftedShape, plainShape } from './bodice-shape.ts';
 import { type BodiceDrawn, bodiceToDraw, type HalfEdge } from './bodice-to-draw.ts';
@@ -29,7 +30,11 @@ export function aboveWaist(
   wearer: Wearer,
   shearLength: number,
 ): AboveWaist {
-  if (wearer.bare) return { drawn: [], capes: [] };
+  if (wearer.bare) {
+    const { waist } = gown;
+    const band = waist?.finish === 'band' ? [bandToDraw(sewnHalves(skirt.sewn), waist.width)] : [];
+    return { drawn: band, capes: [] };
+  }
   const tall = heightOf(wearer);
   const body = upperBody(wearer.waist, tall, knownGirths(gown, bodice));
   const closing = bodice?.asked.draft.closing;

@@ -12,6 +12,8 @@ export interface DrawnPart {
   readonly edges: readonly PlaceLine[];
   readonly seams: readonly PlaceLine[];
   readonly opening: readonly PlaceLine[];
+  /** Short strokes where it is gathered. */
+  readonly gathers?: readonly PlaceLine[];
   /** Its cloth falls in folds, which are drawn. */
   readonly folds: boolean;
 }

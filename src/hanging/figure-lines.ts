@@ -145,6 +145,9 @@ const SPINE = [
   [-0.066, 0.765],
 ] as const;
 
+/** Where these lines end that go on behind a bodice. */
+const IN_BODICE = { front: [0.072, 0.735], back: [-0.062, 0.735] } as const;
+
 const HAND = { step: 12, rounds: 5, tolerance: 0.7 };
 /** Her face is smaller than the rest of her. */
 const FACE = { step: 6, rounds: 5, tolerance: 0.4 };
@@ -166,7 +169,7 @@ export function figureLines(side: ViewFrom, wearer: Wearer): Point[][] {
   if (side === 'side') {
     // From her left she faces left.
     const [front, back] = (['front', 'back'] as const).map((half) =>
-      wearer.bare ? sideOf(wearer, half) : [],
+      wearer.bare ? sideOf(wearer, half) : [mirrored(at(IN_BODICE[half]))],
     ) as [Point[], Point[]];
     const upper = [...CHEST, ...HEAD, ...SPINE].map(at).map(mirrored);
     const leg = [

@@ -1,11 +1,12 @@
 import type { Point } from '../geometry/curve.ts';
 import { keptApartFromAll } from './kept-apart.ts';
-import { apart, endWay, metLine } from './met-lines.ts';
-import { evenlySpaced, type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
+import { apart, crossing, endWay, metLine } from './met-lines.ts';
+import { partedAtTurns } from './parted-at-turns.ts';
+import { type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
 
 /** A fold is one stroke. */
 const FOLD: Hand = { step: 14, rounds: 6, tolerance: 1.2 };
-/** A fold that begins at a hem, a seam of a waist or an outline is drawn from this length on, mm; one that does not from the other. */
+/** A fold that begins at a hem, a waist or an outline is drawn from this length on, mm; one that does not from the other. */
 const LEAST_AT_LINE = 90;
 const LEAST_ALONE = 260;
 /** Parts of one fold are nearer than this where it is lost to sight for a while, mm. */
@@ -15,49 +16,76 @@ const RUNS_ON = 0.94;
 /** A fold is drawn on to the line that it points at over this, mm. */
 const REACH = 70;
 
+/** The folds of one cloth, as they were found, and from which length on they are drawn, mm. */
+export interface FoldsFound {
+  readonly lines: readonly (readonly Point[])[];
+  readonly least: number;
+}
+
+/** A shallow flounce has short folds: of its depth. */
+const OF_DEPTH = 0.5;
+
+/** @param deep how deep the cloth is along itself, mm */
+export function leastFold(deep: number): number {
+  return Math.min(LEAST_AT_LINE, OF_DEPTH * deep);
+}
+
 /**
  * Folds as a hand draws them, of the lines along which the cloth turns from the eye: each in one stroke, without the hooks
- * in which such lines end, from the hem, the waist or the outline; what is short and hangs in the air is left out.
+ * in which such lines end, from the hem, the waist or the outline, and over no other; what is short and hangs in the air
+ * is left out.
  *
  * @param beside what is drawn already, along which no fold is drawn again
  * @param ends what a fold begins or ends at
  */
 export function foldStrokes(
-  lines: readonly (readonly Point[])[],
+  found: readonly FoldsFound[],
   beside: readonly (readonly Point[])[],
   ends: readonly (readonly Point[])[],
 ): Point[][] {
-  const strokes = joined(lines.flatMap(unhooked));
-  return keptApartFromAll(strokes, beside, LEAST_AT_LINE / 2)
-    .map((line) => metLine(smoothedLine(line, FOLD), ends, REACH))
-    .filter(({ line, startMeets, endMeets }) => {
-      return lengthOfLine(line) >= (startMeets || endMeets ? LEAST_AT_LINE : LEAST_ALONE);
-    })
-    .map(({ line }) => [...line]);
-}
-
-/** Distance between places at which a sharp turn is looked for, mm, and the cosine of the least turn over four that is one: 45°. */
-const STEP = 8;
-const TURNS = 0.7;
-
-/** A line in parts between its sharp turns: where it hooks round, it has gone over the crest of its fold. */
-function unhooked(line: readonly Point[]): Point[][] {
-  if (line.length < 2) return [];
-  const points = evenlySpaced(line, STEP);
-  const parts: Point[][] = [[]];
-  for (const [i, point] of points.entries()) {
-    parts[parts.length - 1]!.push(point);
-    if (turnAt(points, i) < TURNS) parts.push([]);
+  const drawn: Point[][] = [];
+  for (const { lines, least } of found) {
+    const strokes = joined(lines.flatMap(partedAtTurns));
+    const apartFrom = keptApartFromAll(strokes, [...beside, ...drawn], least / 2)
+      .map((line) => smoothedLine(line, FOLD))
+      .sort((a, b) => lengthOfLine(b) - lengthOfLine(a));
+    for (const line of apartFrom) {
+      const met = metLine(upTo(line, drawn), ends, REACH);
+      const long = met.startMeets || met.endMeets ? least : LEAST_ALONE;
+      if (lengthOfLine(met.line) >= long) drawn.push([...met.line]);
+    }
   }
-  return parts.filter((part) => part.length > 2);
+  return drawn;
 }
 
-function turnAt(points: readonly Point[], i: number): number {
-  const [a, b, c] = [points[i - 2], points[i], points[i + 2]];
-  if (a === undefined || b === undefined || c === undefined) return 1;
-  const [ax, ay, bx, by] = [b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y];
-  const lengths = Math.sqrt((ax * ax + ay * ay) * (bx * bx + by * by));
-  return lengths > 0 ? (ax * bx + ay * by) / lengths : 1;
+/** The longest part of a line that crosses none of the others. */
+function upTo(line: readonly Point[], others: readonly (readonly Point[])[]): Point[] {
+  const parts: Point[][] = [[line[0]!]];
+  for (const [i, to] of line.slice(1).entries()) {
+    const from = line[i]!;
+    const cut = others.flatMap((other) =>
+      other.slice(1).flatMap((b, k) => crossingOf(from, to, other[k]!, b) ?? []),
+    );
+    const [first] = cut.sort((a, b) => a - b);
+    if (first === undefined) parts[parts.length - 1]!.push(to);
+    else {
+      parts[parts.length - 1]!.push({
+        x: from.x + (to.x - from.x) * first,
+        y: from.y + (to.y - from.y) * first,
+      });
+      parts.push([to]);
+    }
+  }
+  return parts.reduce((best, part) => (lengthOfLine(part) > lengthOfLine(best) ? part : best));
+}
+
+/** At which part of the way from one place to another a segment is crossed. */
+function crossingOf(from: Point, to: Point, a: Point, b: Point): number | undefined {
+  const whole = apart(from, to);
+  if (whole === 0) return undefined;
+  const way = { x: (to.x - from.x) / whole, y: (to.y - from.y) / whole };
+  const on = crossing(from, way, a, b);
+  return on !== undefined && on <= whole ? on / whole : undefined;
 }
 
 /** Strokes of which one runs on in the other made one, the nearest ends first. */

@@ -7,7 +7,7 @@ import type { Gown } from '../gown/gown.ts';
 import { hasGore } from '../gown/layer.ts';
 import type { Flounce, Tiers } from '../gown/parts.ts';
 import type { OnGore } from '../gown/sections.ts';
-import { isSame, type Side } from '../gown/station.ts';
+import { isSame, type Side, type Station } from '../gown/station.ts';
 import type { BustleFacts } from '../making/bustle/bustle-facts.ts';
 import type { ClosureFacts } from '../making/closure/closure-facts.ts';
 import type { Found } from '../making/findings.ts';
@@ -17,6 +17,7 @@ import { bendingLengthOf } from './bending-lengths.ts';
 import { clothOfGown, type GownHung, type GownToHang } from './cloth-of-gown.ts';
 import type { TiersUnder } from './figure.ts';
 import type { Wearer } from './figure-lines.ts';
+import { gatheredColumns } from './gather-lines.ts';
 import { pleatingOf } from './gore-folds.ts';
 import type { HangTask } from './hung-gown.ts';
 import { overskirtToHang } from './overskirt-to-hang.ts';
@@ -123,6 +124,8 @@ export function hangTask(drafted: DraftedToHang): HangTask {
   };
   const inFolds = columnsInFolds(sewn.cloth);
   const pleats = pleatLines(sewn.cloth, outer.draft.gown.gores, outer.layer);
+  const gathered = gatheredColumns(sewn.cloth, panelsPleated(sewn.cloth, outer));
+  const pockets = pocketsOf(gown, sewn);
   const upper = aboveWaist(gown, bodice, { draft: outer.draft, sewn }, wearer, SHEAR_LENGTH);
   return {
     layer: outer.layer.name,
@@ -138,10 +141,20 @@ export function hangTask(drafted: DraftedToHang): HangTask {
       ...(edging === undefined ? {} : { edging }),
       ...(pleats.length === 0 ? {} : { pleats }),
       ...(inFolds.length === 0 ? {} : { inFolds }),
+      ...(gathered.length === 0 ? {} : { gathered }),
+      ...(pockets.length === 0 ? {} : { pockets }),
       ...(edge === undefined ? {} : { edge }),
     },
     ties: bustle === undefined ? [] : tiesOf(sewn, bustle),
   };
+}
+
+/** By panel of the cloth, godets' among them. */
+function panelsPleated({ panels }: GownHung['cloth'], { layer, draft }: LayerDraft): boolean[] {
+  return panels.map(({ name }) => {
+    const gore = draft.gown.gores.find((own) => own.name === name);
+    return (gore?.fullness ?? layer.fullness)?.by === 'pleats';
+  });
 }
 
 /** Flounces above the hem of the layer that is seen; those of a layer inside are hidden. */
@@ -192,14 +205,33 @@ function openingOf(sewn: GownHung, closure: ClosureFacts | undefined): ViewExtra
 
 /** Seams that are open from a depth on down to the hem. */
 function slitsOf(gown: Gown, { lengths }: GownDraft, sewn: GownHung): NonNullable<ViewExtras['slits']> {
-  return gown.slits.flatMap(({ stations, side, aboveHem = 0, belowWaist }) => {
-    const open = sewn.seams.filter(({ station }) =>
-      stations.some((own) => isSame(sewn.stations[station]!, own)),
-    );
-    // On a mirrored gown the left one of two comes first.
-    const own = side === undefined || open.length < 2 ? open : [open[side === 'left' ? 0 : open.length - 1]!];
-    return own.map(({ station, column }) => ({ column, from: belowWaist ?? lengths[station]! - aboveHem }));
-  });
+  return gown.slits.flatMap(({ stations, side, aboveHem = 0, belowWaist }) =>
+    seamsAt(sewn, stations, side).map(({ station, column }) => ({
+      column,
+      from: belowWaist ?? lengths[station]! - aboveHem,
+    })),
+  );
+}
+
+function pocketsOf({ pockets }: Gown, sewn: GownHung): NonNullable<ViewExtras['pockets']> {
+  return pockets.flatMap(({ stations, side, belowWaist, opening }) =>
+    seamsAt(sewn, stations, side).map(({ column }) => ({
+      column,
+      from: belowWaist,
+      to: belowWaist + opening,
+    })),
+  );
+}
+
+/** Where seams of one name lie on the cloth all round: on both sides of a mirrored gown, unless one is asked for. */
+function seamsAt(
+  { seams, stations }: GownHung,
+  of: readonly Station[],
+  side: Side | undefined,
+): GownHung['seams'] {
+  const own = seams.filter(({ station }) => of.some((one) => isSame(stations[station]!, one)));
+  // On a mirrored gown the left one of two comes first.
+  return side === undefined || own.length < 2 ? own : [own[side === 'left' ? 0 : own.length - 1]!];
 }
 
 /** How far a loop on the outside, or a tie on the inside, keeps the cloth off what it is drawn up to, mm. From memory. */

@@ -1,9 +1,11 @@
 import type { ClothMesh } from './cloth-mesh.ts';
 import { columnOf, type DrawnPart, type PlaceLine, rowOf } from './drawn-part.ts';
 import { fairedSurface } from './faired-surface.ts';
+import { gatherLines, isGatheredAt } from './gather-lines.ts';
 import { FINEST, FOURS, flounceRows, flounceStrip } from './gown-panels.ts';
 import type { Hang } from './hang.ts';
 import { hangCloth, type Settling } from './hang-cloth.ts';
+import { depthOfCloth } from './lines-on-skirt.ts';
 import { outlineBody } from './outline-body.ts';
 import type { ClothOver, FlounceOver, PartToHang } from './part-to-hang.ts';
 import { columnsOf, newCloth, placeIndex } from './sewn-cloth.ts';
@@ -66,12 +68,14 @@ function drawnOf(part: Pick<ClothOver, 'seams' | 'image'>, mesh: ClothMesh, lift
   const lines = (surface: Surface): Pick<DrawnPart, 'edges' | 'seams'> => ({
     edges: [
       rowOf(surface, surface.rows - 1),
-      ...(surface.closed
-        ? [rowOf(surface, 0)]
-        : [columnOf(surface, 0), columnOf(surface, surface.columns - 1)]),
+      rowOf(surface, 0),
+      ...(surface.closed ? [] : [columnOf(surface, 0), columnOf(surface, surface.columns - 1)]),
     ],
     seams: seamsOf(part.seams, mesh, surface),
   });
+  const turned = whole.columns - (whole.closed ? 0 : 1);
+  const isGathered = (column: number): boolean =>
+    isGatheredAt(mesh, column < mesh.columns ? column : Math.max(0, turned - column));
   const drawn = (given: Surface): DrawnPart => {
     const surface = smoothSurface(fairedSurface(given));
     return {
@@ -81,6 +85,11 @@ function drawnOf(part: Pick<ClothOver, 'seams' | 'image'>, mesh: ClothMesh, lift
       lifted,
       ...lines(surface),
       opening: [],
+      gathers: gatherLines(
+        surface,
+        (column) => isGathered(Math.floor(column / FINER)),
+        depthOfCloth(surface),
+      ),
       folds: true,
     };
   };

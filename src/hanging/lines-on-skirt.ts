@@ -99,3 +99,18 @@ function atDepth(hang: Hang, seen: Surface, column: number, depth: number): Seen
 export function seenPlace(place: Float64Array, i: number): SeenPoint {
   return [place[3 * i]!, place[3 * i + 1]!, place[3 * i + 2]!];
 }
+
+/** How long the cloth is from its first row to its last, along the middle of its columns, mm. */
+export function depthOfCloth({ columns, rows, place }: Surface): number {
+  const first = 3 * Math.floor(columns / 2) * rows;
+  let long = 0;
+  for (let i = first; i < first + 3 * (rows - 1); i += 3) {
+    const [x, y, z] = [
+      place[i + 3]! - place[i]!,
+      place[i + 4]! - place[i + 1]!,
+      place[i + 5]! - place[i + 2]!,
+    ];
+    long += Math.sqrt(x * x + y * y + z * z);
+  }
+  return long;
+}

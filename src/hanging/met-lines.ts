@@ -71,7 +71,7 @@ export function endWay(line: readonly Point[]): Point | undefined {
 }
 
 /** How far on from a place, along a way of length 1, it crosses a segment; undefined where it does not. */
-function crossing(from: Point, way: Point, a: Point, b: Point): number | undefined {
+export function crossing(from: Point, way: Point, a: Point, b: Point): number | undefined {
   const [sx, sy] = [b.x - a.x, b.y - a.y];
   const across = way.x * sy - way.y * sx;
   if (across === 0) return undefined;

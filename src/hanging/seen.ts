@@ -1,3 +1,4 @@
+import type { Point } from '../geometry/curve.ts';
 import type { Surface } from './surface.ts';
 
 /** From where it is seen, by what the wearer calls it; from above her front is up. */
@@ -38,4 +39,9 @@ export function seenFrom(surface: Surface, side: ViewFrom): Surface {
       place[i + axis] = x * surface.place[i]! + y * surface.place[i + 1]! + z * surface.place[i + 2]!;
   }
   return { ...surface, place };
+}
+
+/** As it lies on the paper. */
+export function inPlane(line: readonly SeenPoint[]): Point[] {
+  return line.map(([x, y]) => ({ x, y }));
 }

@@ -73,7 +73,24 @@ function cornersOf(points: readonly Point[], closed: boolean): ReadonlySet<numbe
   });
   const sharpest = (i: number): boolean =>
     cosine[i]! < CORNER && cosine.slice(Math.max(0, i - 2), i + 3).every((other) => other >= cosine[i]!);
-  return new Set(points.flatMap((_, i) => (sharpest(i) ? [i] : [])));
+  const corners = points.flatMap((_, i) => (sharpest(i) ? [i] : []));
+  return new Set(corners.filter((own) => !corners.some((other) => isStep(points, own, other, closed))));
+}
+
+/** Two corners this many places apart of which one turns back what the other turned are a step, which a hand draws over. */
+const STEP = 4;
+
+function isStep(points: readonly Point[], i: number, j: number, closed: boolean): boolean {
+  if (i === j || Math.abs(i - j) > STEP) return false;
+  const turn = (k: number): number => {
+    const [a, b, c] = [k - REACH, k, k + REACH].map((at) => placeOn(points, at, closed)) as [
+      Point,
+      Point,
+      Point,
+    ];
+    return (b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x);
+  };
+  return turn(i) * turn(j) < 0;
 }
 
 /** The tip of a corner near an even place: where the line itself lies farthest from the chord past it. */

@@ -1,7 +1,7 @@
 import type { Point } from '../geometry/curve.ts';
 import type { DepthMap } from './depth-map.ts';
 
-/** The closed lines round all that is seen, and round every hole in it: along the sides of the cells, then smoothed. */
+/** The closed lines round all that is seen, and round every hole in it: along the sides of the cells. */
 export function tracedOutline(map: DepthMap): Point[][] {
   const { width, height } = map;
   const filled = (x: number, y: number): boolean =>
@@ -36,8 +36,5 @@ export function tracedOutline(map: DepthMap): Point[][] {
       loops.push(loop);
     }
   }
-  return loops.filter((loop) => loop.length > LEAST_SIDES);
+  return loops;
 }
-
-/** A loop of fewer cell sides is a speck. */
-const LEAST_SIDES = 40;

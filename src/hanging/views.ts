@@ -3,12 +3,16 @@ import { type DepthMap, depthMap, type Hiding } from './depth-map.ts';
 import type { DrawnPart, PlaceLine } from './drawn-part.ts';
 import { fairedSurface } from './faired-surface.ts';
 import { figureLines, type Wearer } from './figure-lines.ts';
-import { foldStrokes } from './fold-strokes.ts';
+import { unhidden } from './figure-seen.ts';
+import { foldStrokes, leastFold } from './fold-strokes.ts';
+import { foldsSeen } from './folds-seen.ts';
+import { type Columns, gatherLines } from './gather-lines.ts';
 import type { Hang } from './hang.ts';
 import { hollowLines } from './hollow-lines.ts';
-import { keptApart } from './kept-apart.ts';
+import { keptApart, keptApartFromAll } from './kept-apart.ts';
 import {
   columnLine,
+  depthOfCloth,
   edgingLine,
   type Opening,
   openingLine,
@@ -17,13 +21,16 @@ import {
   slantedLine,
 } from './lines-on-skirt.ts';
 import { metLine } from './met-lines.ts';
-import { seenFrom, type ViewFrom } from './seen.ts';
+import { type PartLines, partLines, partsSeen } from './part-seen.ts';
+import { partedAtTurns } from './parted-at-turns.ts';
+import { inPlane, type SeenPoint, seenFrom, type ViewFrom } from './seen.ts';
+import { withoutSlivers } from './slivers.ts';
 import { type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
-import { strokesAcross } from './strokes-across.ts';
+import { strokeAt, strokesAcross } from './strokes-across.ts';
 import { FINER, type Surface, smoothSurface, withoutColumns } from './surface.ts';
 import { tracedOutline } from './traced-outline.ts';
-import { facingOf, type SeenLine, turningLines } from './turning-lines.ts';
-import { isEmpty, isFold, isOutline, visibleParts } from './visible-parts.ts';
+import type { SeenLine } from './turning-lines.ts';
+import { insideOf, visibleParts } from './visible-parts.ts';
 import type { SlantedLine } from './wrap-line.ts';
 
 /** The gown from one side, hidden lines taken out. mm of the gown: x to the right, y down, the floor at 0. */
@@ -65,6 +72,9 @@ export interface ViewExtras {
   readonly pleats?: readonly PleatLine[];
   /** Columns inside the folds of pleats: of them nothing is drawn. */
   readonly inFolds?: readonly number[];
+  /** Where it is gathered to what it is sewn to. */
+  readonly gathered?: readonly Columns[];
+  readonly pockets?: readonly Opening[];
   /** The upper edge of a wrap. */
   readonly edge?: SlantedLine;
 }
@@ -82,6 +92,9 @@ const SEAM: Hand = { step: 20, rounds: 2, tolerance: 0.8 };
 /** An edge shorter than this is not drawn, mm, nor another line. */
 const LEAST_EDGE = 60;
 const LEAST_LINE = 40;
+const LEAST_GATHER = 20;
+/** The far side of a hem is left out where it runs along the near one for more than this, mm. */
+const LEAST_FAR = 200;
 /** A seam or an edge is drawn on to the line that it points at over this, mm. */
 const REACH = 40;
 
@@ -100,7 +113,8 @@ export function gownViews(
   const surface = smoothSurface(fairedSurface({ ...hang, closed: true }, hang.joins, pressed));
   const outside = withoutColumns(surface, finerColumns(folded, surface.columns));
   const hollows = hollowLines(outside);
-  return sides.map((side) => viewOf(hang, { surface, outside, hollows, parts }, side, extras));
+  const gathers = gatherLines(surface, isIn(extras.gathered ?? [], hang.stride), depthOfCloth(surface));
+  return sides.map((side) => viewOf(hang, { surface, outside, hollows, gathers, parts }, side, extras));
 }
 
 /** Of the surface that is drawn: from one inside a fold on to the next on both sides. */
@@ -116,44 +130,49 @@ interface DrawnCloth {
   /** The same without what lies inside of pleats. */
   readonly outside: Surface;
   readonly hollows: readonly PlaceLine[];
+  readonly gathers: readonly PlaceLine[];
   readonly parts: readonly DrawnPart[];
+}
+
+/** Whether a column of the finer surface lies within some of the cloth's. */
+function isIn(ranges: readonly Columns[], stride: number): (column: number) => boolean {
+  return (column) =>
+    ranges.some(({ from, to }) => column * stride > from * FINER && column * stride < to * FINER);
 }
 
 function viewOf(
   hang: Hang,
-  { surface, outside, hollows, parts }: DrawnCloth,
+  { surface, outside, hollows, gathers, parts }: DrawnCloth,
   side: ViewFrom,
-  { wearer, opening, edging, pleats = [], slits = [], edge }: ViewExtras,
+  { wearer, opening, edging, pleats = [], slits = [], pockets = [], edge }: ViewExtras,
 ): GownView {
   const seen = seenFrom(surface, side);
   const shown = seenFrom(outside, side);
-  const beside = parts
-    .filter((part) => side !== 'above' || !part.notFromAbove)
-    .map((part): SeenPart => ({ part, seen: lifted(seenFrom(part.surface, side), part.lifted) }));
-  const map = depthMap([
+  const beside = partsSeen(parts, side);
+  const raw = depthMap([
     // From above one sees into the hem's pleats; from the sides the plies of one that is closed lie as one.
     { surface: side === 'above' ? seen : shown, filled: false },
     ...beside.map(({ part, seen: own }): Hiding => ({ surface: own, filled: part.filled })),
     ...(side === 'above' ? [{ surface: insideOfEdge(seen), filled: false }] : []),
   ]);
+  const { map, loops } = withoutSlivers(raw, tracedOutline(raw));
   const inside = (line: SeenLine): SeenLine[] => insideOf(map, line, SKIRT);
-  const outlines = tracedOutline(map).map((loop) => smoothedLine(loop, OUTLINE, true));
+  const round = (line: SeenLine): readonly SeenLine[] => roundAgain(line, inside(line));
+  const outlines = loops.map((loop) => smoothedLine(loop, OUTLINE, true));
   const figure = figureLines(side, wearer).flatMap((line) => unhidden(map, line));
-  const ofParts = beside.map((other, i) => linesOf(map, other, side, i + 1));
+  const ofParts = beside.map((other, i) => partLines(map, other, side, i + 1));
   const all = (of: keyof PartLines): SeenLine[] => ofParts.flatMap((lines) => lines[of]);
   const smooth = (lines: readonly Point[][]): Point[][] => lines.map((line) => smoothedLine(line, SEAM));
-  const ends = [
-    rowLine(shown, 0),
-    rowLine(seen, seen.rows - 1),
-    ...slits.map(({ column, from }) => columnLine(hang, seen, (column / hang.stride) * FINER, from)),
-  ]
-    .flatMap(inside)
-    .map(inPlane);
-  const edges = met(smooth(keptApart(ends, outlines, LEAST_EDGE)), outlines);
+  const ends = [rowLine(shown, 0), rowLine(seen, seen.rows - 1)]
+    .flatMap(round)
+    .map(inPlane)
+    .flatMap(nearAndFar);
+  const edges = met(smooth(keptApartFromAll(ends, outlines, LEAST_EDGE)), outlines);
   const apartFrom = [...outlines, ...edges];
   const partEdges = met(smooth(keptApart(all('edges').map(inPlane), apartFrom, LEAST_EDGE)), apartFrom);
   const strong = [...apartFrom, ...partEdges];
-  const joins = met(drawn(hang.joins.map((row) => rowLine(seen, row * FINER)).flatMap(inside)), strong);
+  const rows = hang.joins.map((row) => rowLine(seen, row * FINER)).flatMap(round);
+  const joins = met(keptApart(drawn(rows), partEdges, LEAST_LINE), strong);
   const seams = met(drawn([...seamLines(hang, seen, { pleats, edge }).flatMap(inside), ...all('seams')]), [
     ...strong,
     ...joins,
@@ -163,17 +182,40 @@ function viewOf(
     ...all('opening'),
   ];
   const open = keptApart(drawn(openings), outlines, LEAST_LINE);
-  const folds = [...foldsOf(map, shown, hollows, side, SKIRT), ...all('folds')].map(inPlane);
+  const slotted = [...pockets, ...slits.map((slit) => ({ ...slit, to: hemDepth(hang, slit.column) }))].map(
+    (slot) => slotSeen(map, hang, seen, slot, outlines),
+  );
+  const slotLines = slotted.flatMap(({ lines }) => lines);
+  const strokesDown = [
+    ...gathers.map((line) => line.map((i) => seenPlace(seen.place, i))).flatMap(inside),
+    ...all('gathers'),
+  ].map(inPlane);
+  const short = keptApart(strokesDown, [...outlines, ...seams, ...open], LEAST_GATHER)
+    .map((line) => metLine(line, [...strong, ...joins], LEAST_GATHER))
+    .filter(({ line, startMeets }) => startMeets && lengthOfLine(line) > LEAST_GATHER);
+  const folds = [
+    {
+      lines: foldsSeen(map, shown, hollows, side, SKIRT).map(inPlane),
+      least: leastFold(depthOfCloth(surface)),
+    },
+    ...ofParts.map(({ folds: lines }, i) => ({
+      lines: lines.map(inPlane),
+      least: leastFold(depthOfCloth(beside[i]!.part.surface)),
+    })),
+  ];
   return {
     side,
     outlines,
     edges,
     parts: partEdges,
     seams: [...seams, ...joins],
-    opening: open,
-    strokes: open.flatMap(strokesAcross),
-    edging: edging === undefined ? [] : drawn(inside(edgingLine(hang, seen, edging))),
-    folds: foldStrokes(folds, [...strong, ...seams, ...joins, ...open], [...strong, ...joins]),
+    opening: [...open, ...slotLines],
+    strokes: [...open.flatMap(strokesAcross), ...slotted.flatMap(({ tacks }) => tacks)],
+    edging: edging === undefined ? [] : met(drawn(round(edgingLine(hang, seen, edging))), strong),
+    folds: [
+      ...short.map(({ line }) => [...line]),
+      ...foldStrokes(folds, [...strong, ...seams, ...joins, ...open, ...slotLines], [...strong, ...joins]),
+    ],
     figure,
     box: boxOf([...outlines, ...figure]),
   };
@@ -197,6 +239,52 @@ function seamLines(
   ];
 }
 
+/** Cloth from the sewn edge to the hem at a column of the whole cloth, mm. */
+function hemDepth({ depth, rows, stride }: Hang, column: number): number {
+  return depth[(Math.round(column / stride) + 1) * rows - 1]!;
+}
+
+/** A pocket or a slit as far as it is seen, but for the outline, with a tack across each end that is sewn. */
+function slotSeen(
+  map: DepthMap,
+  hang: Hang,
+  seen: Surface,
+  slot: Opening,
+  outlines: readonly (readonly Point[])[],
+): { readonly lines: Point[][]; readonly tacks: Point[][] } {
+  const whole = openingLine(hang, seen, slot);
+  const lines = keptApart(drawn(visibleParts(map, whole, SKIRT)), outlines, LEAST_LINE);
+  const isEnd = (at: Point | undefined, end: SeenPoint): boolean =>
+    at !== undefined && lengthOfLine([at, { x: end[0], y: end[1] }]) < 1;
+  const [first, last] = [whole[0]!, whole[whole.length - 1]!];
+  return {
+    lines,
+    tacks: lines.flatMap((line) => [
+      ...(isEnd(line[0], first) ? [strokeAt(line[0]!, line[1]!)] : []),
+      ...(slot.to < hemDepth(hang, slot.column) && isEnd(line.at(-1), last)
+        ? [strokeAt(line.at(-1)!, line.at(-2)!)]
+        : []),
+    ]),
+  };
+}
+
+/** A hem seen from before and behind at once, as two lines; one that curls in folds is one line all the same. */
+function nearAndFar(line: readonly Point[]): (readonly Point[])[] {
+  const parts = partedAtTurns(line);
+  return parts.every((part) => lengthOfLine(part) > LEAST_FAR) ? parts : [line];
+}
+
+/** Of a line all round, the part that ends where it began runs on in the one that begins there. */
+function roundAgain(line: SeenLine, parts: readonly SeenLine[]): readonly SeenLine[] {
+  const [first, last] = [parts[0], parts[parts.length - 1]];
+  if (first === undefined || last === undefined) return parts;
+  if (first[0] !== line[0] || last[last.length - 1] !== line[line.length - 1]) return parts;
+  // All of it: from behind on, where it is least looked at.
+  const half = Math.floor(line.length / 2);
+  if (first === last) return [[...line.slice(half), ...line.slice(1, half + 1)]];
+  return [[...last, ...first.slice(1)], ...parts.slice(1, -1)];
+}
+
 function met(lines: readonly Point[][], targets: readonly (readonly Point[])[]): Point[][] {
   return lines.map((line) => [...metLine(line, targets, REACH).line]);
 }
@@ -217,90 +305,11 @@ const BELOW_EDGE = 20;
 /** Number of the skirt among all that hides. */
 const SKIRT = 0;
 
-interface SeenPart {
-  readonly part: DrawnPart;
-  readonly seen: Surface;
-}
-
-type PartLines = Readonly<Record<'edges' | 'seams' | 'opening' | 'folds', readonly SeenLine[]>>;
-
-/** A part's own lines, as far as nothing hides them. */
-function linesOf(map: DepthMap, { part, seen }: SeenPart, side: ViewFrom, owner: number): PartLines {
-  const facing = part.filled ? facingOf(seen) : undefined;
-  const shown = (lines: readonly PlaceLine[], also?: typeof notOutline): SeenLine[] =>
-    lines
-      .flatMap((line) => (facing === undefined ? [line] : facingParts(line, facing)))
-      .flatMap((line) =>
-        visibleParts(
-          map,
-          line.map((i) => seenPlace(seen.place, i)),
-          owner,
-          also,
-        ),
-      );
-  return {
-    edges: shown(part.edges, notOutline),
-    seams: shown(part.seams, notOutline),
-    opening: shown(part.opening),
-    folds: part.folds ? foldsOf(map, seen, hollowLines(part.surface), side, owner) : [],
-  };
-}
-
-/** The stretches of a line that lie on the side towards the eye. */
-function facingParts(line: PlaceLine, facing: Float64Array): number[][] {
-  const parts: number[][] = [[]];
-  for (const place of line) {
-    if (facing[place]! > 0) parts[parts.length - 1]!.push(place);
-    else if (parts[parts.length - 1]!.length > 0) parts.push([]);
-  }
-  return parts.filter((part) => part.length > 1);
-}
-
-function foldsOf(
-  map: DepthMap,
-  seen: Surface,
-  hollows: readonly PlaceLine[],
-  side: ViewFrom,
-  owner: number,
-): SeenLine[] {
-  return [
-    ...turningLines(seen).flatMap((line) => visibleParts(map, line, owner, isFold)),
-    ...(side === 'above'
-      ? []
-      : hollows.flatMap((line) =>
-          insideOf(
-            map,
-            line.map((i) => seenPlace(seen.place, i)),
-            owner,
-          ),
-        )),
-  ];
-}
-
-function notOutline(map: DepthMap, place: SeenLine[number]): boolean {
-  return !isOutline(map, place);
-}
-
-function insideOf(map: DepthMap, line: SeenLine, owner: number): SeenLine[] {
-  return visibleParts(map, line, owner, notOutline);
-}
-
-function lifted(seen: Surface, by: number): Surface {
-  if (by === 0) return seen;
-  const place = seen.place.slice();
-  for (let i = 2; i < place.length; i += 3) place[i]! += by;
-  return { ...seen, place };
-}
-
 function drawn(lines: readonly SeenLine[]): Point[][] {
   return lines
     .map(inPlane)
     .filter((line) => lengthOfLine(line) >= LEAST_LINE)
     .map((line) => smoothedLine(line, SEAM));
-}
-
-function inPlane(line: SeenLine): Point[] {
-  return line.map(([x, y]) => ({ x, y }));
 }
 
 function boxOf(lines: readonly (readonly Point[])[]): GownView['box'] {
@@ -312,34 +321,4 @@ function boxOf(lines: readonly (readonly Point[])[]): GownView['box'] {
     box.bottom = Math.max(box.bottom, y);
   }
   return box;
-}
-
-/** The parts of a line in the plane of the view that lie where there is no skirt. */
-function unhidden(map: DepthMap, line: readonly Point[]): Point[][] {
-  const parts: Point[][] = [];
-  let part: Point[] = [];
-  for (const point of closely(line)) {
-    if (isEmpty(map, point)) part.push(point);
-    else if (part.length > 0) {
-      parts.push(part);
-      part = [];
-    }
-  }
-  if (part.length > 0) parts.push(part);
-  return parts.filter((own) => lengthOfLine(own) > LEAST_LINE).map((own) => smoothedLine(own, KEPT));
-}
-
-const KEPT: Hand = { step: 4, rounds: 0, tolerance: 0.5 };
-
-/** The same line with places no more than 4 mm apart. */
-function closely(line: readonly Point[]): Point[] {
-  return line.slice(1).flatMap((to, i) => {
-    const from = line[i]!;
-    const count = Math.max(1, Math.ceil(lengthOfLine([from, to]) / 4));
-    const between = Array.from({ length: count }, (_, k) => ({
-      x: from.x + ((to.x - from.x) * k) / count,
-      y: from.y + ((to.y - from.y) * k) / count,
-    }));
-    return i + 2 === line.length ? [...between, to] : between;
-  });
 }

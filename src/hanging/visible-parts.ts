@@ -77,6 +77,12 @@ export function isFold(map: DepthMap, place: SeenPoint): boolean {
   return someAround(map, place, 2, (depth) => depth < place[2] - DEEPER) && !isOutline(map, place);
 }
 
+/** Where a surface ends for the eye and another begins behind it. */
+export function isOverOther(owner: number): Also {
+  return (map, place) =>
+    someAround(map, place, 2, (depth, own) => own !== owner && depth < place[2]) && !isOutline(map, place);
+}
+
 function depthAt({ left, top, cell, width, height, depth }: DepthMap, x: number, y: number): number {
   const [column, row] = [Math.round((x - left) / cell), Math.round((y - top) / cell)];
   if (column < 0 || row < 0 || column >= width || row >= height) return Number.NEGATIVE_INFINITY;
@@ -90,6 +96,15 @@ export function isEmpty(map: DepthMap, { x, y }: Point): boolean {
 
 export function isOutline(map: DepthMap, place: SeenPoint): boolean {
   return someAround(map, place, 3, (depth) => depth === Number.NEGATIVE_INFINITY);
+}
+
+export function notOutline(map: DepthMap, place: SeenPoint): boolean {
+  return !isOutline(map, place);
+}
+
+/** The parts of a line that nothing hides and that are not the outline. */
+export function insideOf(map: DepthMap, line: SeenLine, owner: number): SeenLine[] {
+  return visibleParts(map, line, owner, notOutline);
 }
 
 function someAround(

@@ -288,6 +288,19 @@ describe('stretches between corners', () => {
     expect(last?.to).toEqual({ letter: 'A', down: 0, across: 500 });
   });
 
+  it('an edge that leaves its chord by half a millimetre is set off, one that does not is ruled', () => {
+    // Over a chord of 200 an arc of radius r stands off by 10000 ÷ 2r, nearly.
+    const pointsOf = (radius: number) => {
+      const above = Math.sqrt(radius ** 2 - 100 ** 2);
+      const hem = edge('hem', arc(at(200, 0), at(0, 0), radius, 100, -above));
+      const back = straight('back', at(0, 0), at(0, -50), at(200, -50), at(200, 0));
+      return chainOf([hem, back], { x: 0, y: 0, every: 90, step: 0.1 }, { line: 'seam', sides: [] })[0]!
+        .points;
+    };
+    expect(pointsOf(5000 / 0.55)).not.toEqual([]);
+    expect(pointsOf(5000 / 0.45)).toEqual([]);
+  });
+
   it('a side that bends has more levels where it bends, none at its corners', () => {
     // An arc of 400 that runs down from the right of its centre: at ±300 it stands off by √(400² − 300²).
     const reach = Math.sqrt(400 ** 2 - 300 ** 2);

@@ -46,26 +46,34 @@ function picture(folder: string) {
 
 const DOTS = 2;
 
+type Picture = ReturnType<typeof picture>;
+
+function isDark({ pixels, width, height }: Picture, column: number, row: number): boolean {
+  if (column < 0 || row < 0 || column >= width || row >= height) return false;
+  return pixels[4 * (row * width + column)]! < 200;
+}
+
+function isDarkNear(own: Picture, column: number, row: number): boolean {
+  for (let c = column - 1; c <= column + 1; c++)
+    for (let r = row - 1; r <= row + 1; r++) if (isDark(own, c, r)) return true;
+  return false;
+}
+
 /** Dots that are black on one picture and far from any line on the other, within a sheet's rectangle. */
-function differences(a: ReturnType<typeof picture>, b: ReturnType<typeof picture>, sheet: Sheet): number {
-  const dark = (
-    { pixels, width, height, scale }: ReturnType<typeof picture>,
-    x: number,
-    y: number,
-    reach: number,
-  ) => {
-    const [column, row] = [Math.round(x * scale), Math.round(y * scale)];
-    for (let i = -reach; i <= reach; i++)
-      for (let j = -reach; j <= reach; j++) {
-        const [c, r] = [column + i, row + j];
-        if (c >= 0 && r >= 0 && c < width && r < height && pixels[4 * (r * width + c)]! < 200) return true;
-      }
-    return false;
-  };
+function differences(a: Picture, b: Picture, sheet: Sheet): number {
   let count = 0;
-  for (let x = sheet.x + 1; x < sheet.x + sheet.width - 1; x += 1 / DOTS)
-    for (let y = sheet.y + 1; y < sheet.y + sheet.height - 1; y += 1 / DOTS)
-      if ((dark(a, x, y, 0) && !dark(b, x, y, 1)) || (dark(b, x, y, 0) && !dark(a, x, y, 1))) count++;
+  for (let y = sheet.y + 1; y < sheet.y + sheet.height - 1; y += 1 / DOTS) {
+    const [rowA, rowB] = [Math.round(y * a.scale), Math.round(y * b.scale)];
+    for (let x = sheet.x + 1; x < sheet.x + sheet.width - 1; x += 1 / DOTS) {
+      const columnA = Math.round(x * a.scale);
+      const columnB = Math.round(x * b.scale);
+      if (
+        (isDark(a, columnA, rowA) && !isDarkNear(b, columnB, rowB)) ||
+        (isDark(b, columnB, rowB) && !isDarkNear(a, columnA, rowA))
+      )
+        count++;
+    }
+  }
   return count;
 }
 

@@ -110,6 +110,18 @@ describe('what is left', () => {
     expect(found.amount).toBe(edges['side/back']?.left?.least);
   });
 
+  it('what comes off elsewhere is told beside it, and is no shortage', () => {
+    const found = comparePiece(OLD, upright(204, 790));
+    expect(found).toMatchObject({ verdict: 'let-out', amount: near(11) });
+    expect(edgesOf(found)).toEqual({
+      'side/back': { left: { wanted: 15, least: near(11), at: expect.any(Number) } },
+      hem: { comesOff: { most: near(10), least: near(10), at: expect.any(Number) }, from: 'front/side' },
+    });
+    // Lacking at one edge, and long at another: the lack alone says how much.
+    const short = comparePiece(OLD, upright(231, 790));
+    expect(short).toMatchObject({ verdict: 're-cut', amount: near(16 + 6 - 6, 0) });
+  });
+
   it('is slid where that makes it enough: up or across as little as does', () => {
     // 12 lower leaves 3 at the hem; slid up by 3 to 6, with 12 at the waist.
     const lower = comparePiece(OLD, upright(200, 812));

@@ -8,6 +8,7 @@ import { sameCloth } from '../../src/compare/same-cloth.ts';
 import { specChanges } from '../../src/compare/spec-changes.ts';
 import { specLines } from '../../src/compare/spec-lines.ts';
 import { specValues } from '../../src/compare/spec-values.ts';
+import { comparisonSvg } from '../../src/publish/comparison.ts';
 import { at, EDGES, line, quad, upright } from '../quads.ts';
 
 /** Two versions made by hand: which piece is compared with which, and what a script reads of it. mm. */
@@ -143,9 +144,17 @@ describe('cut again whatever its shape', () => {
     [{}, { cut: 'pair' }, 're-cut more-of-them'],
     [{ copies: 2 }, { cut: 'pair' }, 'same'],
     [{ cut: 'pair' }, { copies: 3 }, 're-cut more-of-them'],
+    [{ copies: 2 }, { copies: 3 }, 're-cut more-of-them'],
   ])('%j, now %j: %s', (before, after, verdict) =>
     expect(told1(before, after)).toBe(`side shell ${verdict}`),
   );
+
+  it('the whole cloth of one on the fold serves for two, and each side’s for a pair', () => {
+    const fold = version([piece('side', { cut: 'on-fold' })]);
+    expect(told(fold, version([piece('side', { cut: 'pair' })]))[0]).not.toContain('more-of-them');
+    const sides = version([piece('side', { side: 'left' }), piece('side', { side: 'right' })]);
+    expect(told(sides, version([piece('side', { cut: 'pair' })]))[0]).not.toContain('more-of-them');
+  });
 
   it.each([
     [{ weight: 200 }, { weight: 210 }, false],
@@ -211,6 +220,32 @@ describe('layers that were cut from another version', () => {
     ]);
     expect(found).not.toHaveProperty('sheets');
     expect(compare(old as never, now as never).pieces.changes[1]?.amount).toBeCloseTo(10, 2);
+  });
+});
+
+describe('old and new laid over each other', () => {
+  it('each changed piece by its gore, side, layers and verdict; the new lines moved to where they fit', () => {
+    const own = (pieces: object[], name: string) => ({
+      ...(version(pieces) as object),
+      name,
+      content: name,
+      lays: [],
+      findings: [],
+    });
+    const aside = {
+      ...upright(150, 300, undefined, { piece: { gore: 'side', side: 'left' } }, [60, 20]),
+      gore: 'side',
+    };
+    const old = own([piece('side', { side: 'left' }), piece('back')], 'old');
+    const now = own([aside, piece('back')], 'now');
+    const units = { spec: { ...(old as unknown as { spec: object }).spec, gown: 'G', units: 'mm' } };
+    const found = compare(old as never, { ...now, ...units } as never);
+    // Its right seam lies 10 beyond the cloth's cut line less its own allowance: slid by 10 to the left.
+    expect(found.pieces.changes[0]?.shift.x).toBeCloseTo(-10, 1);
+    const svg = comparisonSvg(found);
+    expect(svg).toContain('side left (shell): re-mark');
+    expect(svg).not.toContain('back (shell)');
+    expect(svg).toContain('G: old and now');
   });
 });
 
@@ -478,6 +513,25 @@ describe('the values of a spec', () => {
       'bodice.waist-seam length 1',
       'bodice.panels.a length 2',
       'bodice.bones-end length 3',
+    ]);
+    // A list of levels goes by where each is; what has no such name in every item, by number.
+    const girths = specValues(
+      spec({
+        body: {
+          girths: [
+            { at: 'bust', value: 1 },
+            { at: 'waist', value: 2 },
+          ],
+        },
+        loops: [{ kind: 'x', down: 'y' }],
+      }),
+    );
+    expect([...girths.keys()]).toEqual([
+      'body.girths',
+      'body.girths.bust.value',
+      'body.girths.waist.value',
+      'loops',
+      'loops.y.kind',
     ]);
     const drafted = specValues(
       spec({

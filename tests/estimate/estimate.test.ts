@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Decimal from 'decimal.js';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { estimateGown } from '../../src/cli/estimate-gown.ts';
 import { run } from '../../src/cli/main.ts';
 import { BUST_GIRTHS, bodySize } from '../../src/estimate/body-sizes.ts';
@@ -80,8 +80,15 @@ describe('a gown for other measures', () => {
 });
 
 describe('figures', () => {
+  // Two lays at two widths, planned once for both.
+  let six: Estimated;
+  beforeAll(async () => {
+    const price = ['shell=24.50', 'lining=7.90'];
+    six = await estimated({ from: 'six-gores', width: ['112', '150'], rate: '23', price });
+  });
+
   it('cloth is what lay says for the same widths', async () => {
-    const { cloth } = await estimated({ from: 'six-gores', width: ['112', '150'] });
+    const { cloth } = six;
     const machine = new RecordingMachine(projectFile('templates'));
     await run(['lay', 'six-gores.yaml', '--width', '112', '--width', '150', '--json'], machine);
     const { lays } = JSON.parse(machine.stdout) as {
@@ -92,13 +99,8 @@ describe('figures', () => {
         expect(buy).toBeCloseTo(lays.find((lay) => lay.layer === layer && lay.width === width)!.buy, 3);
   });
 
-  it('the price is metres by price and hours by rate, to the penny, at the widest cloth', async () => {
-    const { cloth, hours, price } = await estimated({
-      from: 'six-gores',
-      width: ['112', '150'],
-      rate: '23',
-      price: ['shell=24.50', 'lining=7.90'],
-    });
+  it('the price is metres by price and hours by rate, to the penny, at the widest cloth', () => {
+    const { cloth, hours, price } = six;
     const prices: Record<string, string> = { shell: '24.50', lining: '7.90' };
     const bought = cloth.reduce(
       (sum, row) => sum.plus(new Decimal(row.widths[1]!.buy!).div(1000).times(prices[row.cloth]!)),

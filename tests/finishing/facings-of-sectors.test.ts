@@ -70,7 +70,7 @@ describe('the facing of a hem', () => {
     expect(facingsOfHem({ ...draft, pieces: short } as never, DEPTH)).toEqual({ gore: 'side' });
   });
 
-  it('of a fold has no mark there', () => {
+  it('of a fold has no mark there, and its thread runs near it', () => {
     const [front] = pieces.map((piece) => ({
       ...piece,
       edges: piece.edges.map((edge) => ({
@@ -78,6 +78,12 @@ describe('the facing of a hem', () => {
         name: edge.name === 'centre-front' ? 'fold' : edge.name,
       })),
     }));
+    // The fold lies at the left: 0.15 of the hem in from it, told as angles of the ring.
+    const folded = { ...draft, pieces: [{ ...front!, frontEdge: 'fold' }, ...pieces.slice(1)] };
+    const { grain } = (facingsOfHem(folded as never, DEPTH) as Piece[])[0]!;
+    const { hem } = radii[0]!;
+    const angle = -0.1 + 0.15 * 0.2;
+    expect(grain.from.x).toBeCloseTo((hem - DEPTH / 2) * Math.sin(angle), 0);
     expect([...notchesOfFacing(front!).keys()]).toEqual(['front/side']);
   });
 });
@@ -142,6 +148,20 @@ describe('facings of a free edge', () => {
         facing.piece.edges[1]!.name,
       ]);
     }
+  });
+
+  it('of a gore that has both free edges each is called by its own, and lies in the facing’s layer', () => {
+    const single = edgeFacingParts(
+      {
+        edgeFacing: { layer, depth: DEPTH, place: () => ({}) },
+        stations: [{ free: true }, { free: true }],
+      } as never,
+      [{ draft: { pieces: pieces.slice(1, 2) } }] as never,
+    ) as readonly Part[];
+    expect(single.map(({ piece }) => [piece.gore, piece.layers, piece.part])).toEqual([
+      ['side-front-edge', ['tail-facing'], 'facing'],
+      ['side-back-edge', ['tail-facing'], 'facing'],
+    ]);
   });
 
   it('too deep for its gore, and where none is asked', () => {

@@ -126,6 +126,19 @@ describe('slits, pockets, loops and yokes', () => {
     ]);
   });
 
+  it('a wrap’s ties are two strips, twice as wide as they are sewn', () => {
+    const [ties] = opened({ wrap: { ties: { length: 905, width: 24, layer }, place } });
+    expect(edgesOf(ties!)).toEqual(
+      near({ 'upper-end': 48, 'long-edge': 905, 'lower-end': 48, 'sewn-edge': 905 }),
+    );
+    expect([ties!.piece.copies, ties!.piece.part, ties!.of]).toEqual([
+      2,
+      'tie',
+      { kind: 'ties', length: 905, width: 24 },
+    ]);
+    expect(opened({ wrap: { place } })).toEqual([]);
+  });
+
   it('loops are one strip, and a yoke is as long as it goes round', () => {
     const [loops] = opened({ loops: [{ layer, count: 13, length: 47, width: 6, place }] });
     expect(edgesOf(loops!)).toEqual(
@@ -212,6 +225,24 @@ describe('a waistband', () => {
     };
     // From 370 on: 370 to the front again, and on by 101 and 122.
     expect(bandOf({}, ring).notches.get('waist')).toEqual([370, 471, 593, 740]);
+  });
+
+  it('of a wrap: its line is met twice, half of what lies over from either end, and the rest between', () => {
+    const wrapped = { at: 'side/back', overlap: 44 };
+    const band = bandOf({ overlap: 9 }, { wrapped });
+    // From 223 round: 147, 294, 416, 517 and 618 on, each 22 later.
+    const places = [
+      ['side/back', 22],
+      ['centre-back', 169],
+      ['side/back', 316],
+      ['front/side', 438],
+      ['centre-front', 539],
+      ['front/side', 640],
+      ['side/back', 762],
+    ].map(([name, at]) => ({ name, at }));
+    expect(band.of).toMatchObject({ sewn: 740, overlap: 44, places });
+    expect(band.notches.get('waist')).toEqual(places.map(({ at }) => at));
+    expect(edgesOf(band)).toMatchObject(near({ waist: 784 }));
   });
 
   it('shaped: a sector of a ring, outside and inside, as long at its edges as they lie on her', () => {

@@ -174,13 +174,53 @@ it('box pleats show an edge every 9 cm where faces 9 cm wide meet, all round a w
   expect(widths.reduce((sum, width) => sum + width, 0)).toBeCloseTo(4 * 270, 0);
 });
 
-it('above a skirt with a band of its own nothing of a gown is drawn, but she is', () => {
-  const task = taskOf(gownOf('templates/day-skirt.yaml'));
+it('above a skirt with a waist of its own nothing of a gown is drawn but its band, and she is', () => {
+  const gown = gownOf('templates/day-skirt.yaml');
+  const waist = { ...gown.gown.waist!, finish: 'facing' as const };
+  const task = taskOf({ ...gown, gown: { ...gown.gown, waist } });
   const clothed = taskOf(gownOf('templates/six-gores.yaml'));
+  const banded = taskOf(gown);
   expect(task.above).toEqual([]);
   expect(clothed.above).toHaveLength(1);
+  expect(banded.above).toHaveLength(1);
+  // The template's band is 3.5 cm wide, upright on the sewn edge of the skirt, 72 cm round.
+  const { surface } = banded.above[0]!;
+  const rim = (row: number): number[][] =>
+    Array.from({ length: surface.columns }, (_, column) => {
+      const i = 3 * (column * surface.rows + row);
+      return [surface.place[i]!, surface.place[i + 1]!, surface.place[i + 2]!];
+    });
+  const [top, foot] = [rim(0), rim(surface.rows - 1)];
+  for (const [i, [, , z]] of top.entries()) expect(z! - foot[i]![2]!).toBeCloseTo(35, 9);
+  const girth = foot.reduce(
+    (sum, own, i) => sum + Math.hypot(...own.map((at, axis) => foot[(i + 1) % foot.length]![axis]! - at)),
+    0,
+  );
+  expect(girth).toBeGreaterThan(0.99 * 720);
+  expect(girth).toBeLessThan(720);
   const { wearer } = task.extras;
   const trunk = (bare: boolean): number => figureLines('front', { ...wearer, bare }).length;
   // Her two sides, between waist and arm.
   expect(trunk(true) - trunk(false)).toBe(2);
+});
+
+it('a pocket is seen in its seam from the side, tacked at both ends; a slit from the back, down to the hem', () => {
+  const { task, hang } = hungWith('templates/day-skirt.yaml');
+  const [side, back] = gownViews(hang, ['side', 'back'], task.extras);
+  const heightsOf = (line: readonly { readonly y: number }[]): number[] =>
+    [line[0]!, line[line.length - 1]!].map(({ y }) => hang.waistHeight + y);
+  // Template: 6 cm below the waist, 16.5 cm long where nothing is said; the cloth slopes a little off the upright.
+  expect(side!.opening).toHaveLength(1);
+  const [top, foot] = heightsOf(side!.opening[0]!);
+  expect(top).toBeGreaterThan(0.94 * 60);
+  expect(top).toBeLessThan(61);
+  expect(foot! - top!).toBeGreaterThan(0.94 * 165);
+  expect(foot! - top!).toBeLessThan(166);
+  expect(side!.strokes).toHaveLength(2);
+  // The zip, 20 cm from the waist, and the slit, 24 cm of 77.
+  const [zip, slit] = back!.opening.map(heightsOf).sort(([a], [b]) => a! - b!);
+  expect(zip![0]).toBeCloseTo(0, -1);
+  expect(slit![0]).toBeGreaterThan(0.92 * 530);
+  expect(slit![0]).toBeLessThan(531);
+  expect(slit![1]! - slit![0]!).toBeGreaterThan(0.92 * 240);
 });

@@ -242,6 +242,52 @@ describe('stations and gores', () => {
     expect(beside(own, 'train on the floor at the centre back')).toEqual(['65.4 cm']);
     expect(beside(own, 'back, from the waist to the hem')).toEqual(['176.6 cm']);
     expect(beside(own, 'opens')).toEqual([]);
+    // Nothing on the floor is no train, and what is sewn on or worn with it stands by its cloth.
+    const short = printed({ train: undefined });
+    expect(beside(short, 'train on the floor at the centre back')).toEqual([]);
+    const level = stations.map((one) => ({ ...one, floor: { length: one.finished, estimated: false } }));
+    const clear = printed({}, { skirt: { ...skirt, stations: level } });
+    expect(beside(clear, 'train on the floor at the centre back')).toEqual([]);
+    const more = printed({
+      flounces: [{ layer: layer('frill', 'net') }],
+      capes: [{ name: 'cape', layers: [layer('inner', 'cupro'), layer('outer', 'wool')] }],
+      tiers: [{ layer: layer('tulle', 'tulle') }],
+      overskirts: [{ name: 'tail', gown: { layers: [layer('under', 'cupro'), layer('over', 'satin')] } }],
+    });
+    expect(beside(more, 'sewn on to it')).toEqual(['frill (net) and cape (wool)']);
+    expect(beside(more, 'worn with it')).toEqual(['tulle and tail (satin)']);
+  });
+
+  it('the card says how the bustle goes up, step by step from the first', () => {
+    const about = {
+      pricing: {},
+      weight: { layers: [{ cloth: 'crepe' }, { cloth: 'net' }, { cloth: 'crepe' }] },
+      cautions: { client: ['stairs'] },
+    };
+    const skirt = { stations: [], waist: 741, hem: 4012 };
+    const card = (bustle: object | undefined, gown: object = {}) =>
+      printedLines(
+        clientPages(handMade('cm', { gown: { name: 'G', ...gown }, workroom: { skirt, ...about, bustle } }))
+          .pages,
+      ).map((line) => line.map(({ text }) => text).join(' '));
+    const lines = card({ kind: 'over', number: 3 });
+    const steps = lines.slice(lines.indexOf('To put the bustle up') + 1);
+    expect(
+      steps.filter((line) => /^\d/.test(line)).map((line) => line.split(' ').slice(0, 3).join(' ')),
+    ).toEqual(['1 Have somebody', '2 Begin at', '3 Walk a']);
+    expect(card(undefined)).not.toContain('To put the bustle up');
+    expect(card({ kind: 'over', number: 0 })).not.toContain('To put the bustle up');
+    const said = lines.join(' ');
+    expect(said.match(/(\w+): care by the supplier’s label/g)).toEqual([
+      'crepe: care by the supplier’s label',
+      'net: care by the supplier’s label',
+    ]);
+    expect(said).toContain('Fasten the waist stay first');
+    expect(card(undefined, { waist: {} }).join(' ')).toContain('Hang it by its whole waist');
+    expect(card(undefined, { waist: {}, wrap: {} }).join(' ')).toContain(
+      'Fasten the under edge inside first',
+    );
+    expect(said).toContain('Stairs and escalators');
   });
 });
 

@@ -95,6 +95,23 @@ describe('the closure', () => {
     ]);
   });
 
+  it('a wrap: where, which side on top, how far at the waist and at the hem, what becomes of its edges', () => {
+    const wrap = {
+      at: 'side/back',
+      over: 'left',
+      overlap: 161,
+      overlapAtHem: 432,
+      edges: 'faced',
+      fastened: 'ties',
+    };
+    expect(joins('cm', { closure: undefined }, { wrap })[1]!.slice(2, 6)).toEqual([
+      ['wraps at', 'side/back, her left side on top'],
+      ['edge over edge', '16.1 cm at the waist, 43.2 cm at the hem'],
+      ['edges', 'faced'],
+      ['held by', 'ties'],
+    ]);
+  });
+
   it('in inches; a zip as long as the shops’, whatever passes passes, and a waist of its own', () => {
     const closure = {
       ...CLOSURE,

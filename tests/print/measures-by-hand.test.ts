@@ -136,7 +136,10 @@ describe('on paper', () => {
   it('levels on the figure as they are measured', () => {
     const all = (own: object, isOpen = false) => lines(own, isOpen).join('\n');
     expect(all({ petticoat: { hoop: {} } })).toMatch(/bottom hoop(?!, round)/);
-    expect(all({ askedBodice: { body: { girths: [] } } })).toContain('underbust');
+    const figure = lines({ askedBodice: { body: { girths: [] } } });
+    const named = ['over both shoulders', 'bust', 'underbust', 'level waist', 'bodice edge', 'hip'];
+    const levels = figure.flatMap((line) => named.filter((own) => line === own || line.endsWith(`  ${own}`)));
+    expect(levels).toEqual(named);
     expect(all({})).toContain('bodice edge');
     const own = lines({ waist: {} });
     expect(own.some((line) => line.includes('bodice edge'))).toBe(false);

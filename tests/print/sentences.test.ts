@@ -585,6 +585,87 @@ describe('an estimate, a chalk table, the page for a screen', () => {
     ]);
   });
 
+  it.each([
+    ['irons', /^Irons and steam/],
+    ['nickel', /^Hooks may hold nickel/],
+    ['braid-heat', /^Nylon braid melts/],
+    ['flame', /^Net, flounces and sheer cloth catch fast/],
+    ['floor-cutting', /^Cutting on the floor/],
+    ['blades', /^Rotary blades/],
+    ['sequins', /^Sequins and beads/],
+    ['needle-zip', /meets zip teeth/],
+    ['needle-bone', /meets a bone/],
+    ['many-plies', /^Many plies/],
+    ['tight-lacing', /^Lacing presses/],
+    ['hoop', /^A hoop swings/],
+    ['stairs', /^Long hems and trains on steps/],
+    ['pins', /^A pin left/],
+    ['child', /^For a child: cords/],
+    ['data', /measures are personal data/],
+  ] as const)('the caution of %s is about that, and says who decides', (kind, about) => {
+    expect(mm.caution(kind, undefined)).toMatch(about);
+    if (kind !== 'pins')
+      expect(mm.caution(kind, undefined)).toMatch(/decides?\b|says|has the rules|officer|manual/);
+  });
+
+  it.each([
+    ['stairs', /^Stairs and escalators/],
+    ['dancing', /^Dancing/],
+    ['hoop', /^The hoop swings/],
+    ['flame-worn', /^Flames/],
+    ['nickel', /hold nickel/],
+    ['tight-lacing', /^Lacing/],
+    ['data', /^Your measures/],
+  ] as const)('to the wearer: %s', (kind, about) => expect(mm.wearerCaution(kind, undefined)).toMatch(about));
+
+  it('heads stand over what they name', () => {
+    const { legend } = ENGLISH_PATTERN;
+    expect([ENGLISH_CHECK.waist, ENGLISH_CHECK.hem, ENGLISH_CHECK.hemOf('A')]).toEqual([
+      'waist',
+      'hem',
+      'hem of A',
+    ]);
+    expect(ENGLISH_CHECK.seamHeads.slice(0, 4)).toEqual(['seam', 'front side', 'back side', 'differ']);
+    expect(ENGLISH_CHECK.seamHeads.slice(4)).toEqual(['waist angles', 'hem angles', 'hem off square']);
+    expect(ENGLISH_CHECK.goreHeads.join()).toBe('gore,cut,top,hem,flare,tightest radius');
+    expect(measuresForm.straps).toMatch(/^over the shoulder, from the upper edge/);
+    expect(ENGLISH_CHECK.cut).toEqual({ onFold: 'half, on fold', single: 'single', pair: 'pair' });
+    expect([chalk.corners, chalk.levels, chalk.curves, chalk.swings]).toEqual([
+      'Corners',
+      'Levels',
+      'Curves',
+      'Swings',
+    ]);
+    expect([chalk.cut, chalk.seam, chalk.along, chalk.out]).toEqual(['Cut', 'Seam', 'along', 'off']);
+    expect(chalk.onFoldIntro).toMatch(/^On the fold/);
+    expect([jobSheet.caution, jobSheet.levelling, jobSheet.hold]).toEqual([
+      'Caution',
+      'Levelling record',
+      'Hold:',
+    ]);
+    expect([legend.cut, legend.sew]).toEqual(['cut here', 'sew here: the seam line']);
+    expect([legend.fold, legend.grain]).toEqual([
+      'lay on the fold of the cloth',
+      'lay along the straight thread',
+    ]);
+    expect(legend.bustle).toMatch(
+      /a ring where a point is anchored, a cross where the cloth is picked up to it/,
+    );
+    const { body: _, ...kinds } = measuresForm.levels as Record<string, string>;
+    expect(kinds).toMatchObject({
+      bust: 'bust',
+      underbust: 'underbust',
+      waist: 'level waist',
+      edge: 'bodice edge',
+      hip: 'hip',
+      hoop: 'bottom hoop',
+    });
+    // A depth stands behind the girth that it is the depth of.
+    const fields = measuresForm.bodyFields;
+    expect(fields[fields.indexOf('hip, at the fullest') + 1]).toBe('hip depth, from the waist down');
+    expect(fields[fields.indexOf('high hip') + 1]).toBe('high hip, from the waist down');
+  });
+
   it('what the skirt weighs, for whoever makes it and whoever wears it; nothing where there is nothing to say', () => {
     expect(mm.caution('weight', 2350)).toContain('weighs about 2.35 kg');
     expect(inches.caution('weight', 453.59237 * 3)).toContain('weighs about 3.00 lb');

@@ -137,6 +137,8 @@ describe('what must be shown', () => {
       [Math.min(...ys) + 30, Math.max(...ys) - 30].map((y) => expect.closeTo(y, 6)),
     );
     expect(from.x).toBeCloseTo(piece.piece.grain.from.x, 9);
+    // The same way as the piece's own.
+    expect(Math.sign(to.y - from.y)).toBe(Math.sign(piece.piece.grain.to.y - piece.piece.grain.from.y));
   });
 });
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { essentialRuns } from '../../src/sheets/essential-runs.ts';
 import { hemPartners } from '../../src/sheets/hem-partners.ts';
 import { groupName, keptPositions, knownPositions, placesOf } from '../../src/sheets/kept-places.ts';
+import { layOutGrid } from '../../src/sheets/lay-out-grid.ts';
 import { movedPiece } from '../../src/sheets/moved-piece.ts';
 import { PAPERS, paperNamed } from '../../src/sheets/paper.ts';
 import { roughSheets } from '../../src/sheets/rough-sheets.ts';
@@ -425,6 +426,15 @@ describe('the grain line that is drawn', () => {
     expect(shown((row) => row >= 2)).toEqual({ kind: 'line', from: point(200, 540), to: point(200, 900) });
   });
 
+  it('clear of the edge of a sheet by half a millimetre, that no line stands on two', () => {
+    const short = (height: number) => shown((row) => row === 0, { width: 190, height }).to.y;
+    expect(short(265.6)).toBeCloseTo(265, 6);
+    expect(short(265.3)).toBeCloseTo(260, 6);
+    const low = shown((row) => row === 2, { width: 190, height: 299.7 });
+    // From 599.4 on: 599.5 is too near, looked at every five from 15.
+    expect([low.from.y % 5, low.from.y]).toEqual([expect.closeTo(0, 6), expect.closeTo(600, 6)]);
+  });
+
   it('else one beside it that is longer, clear of the seam line by fifteen; the nearest of those', () => {
     // On the first row its own is 165 long, any other 250.
     expect(shown((row) => row === 0)).toEqual({ kind: 'line', from: point(225, 15), to: point(225, 265) });
@@ -472,6 +482,45 @@ describe('the grain line that is drawn', () => {
       from: point(200, 100),
       to: point(200, 585),
     });
+  });
+});
+
+describe('the sheets of a grid that have a line on them', () => {
+  // Less margins of 10 and a strip of 9 for its name an A4 sheet shows 190 by 268.
+  const options = {
+    paper: paperNamed('a4')!,
+    margins: { left: 10, right: 10, top: 10, bottom: 10 },
+    lap: 0,
+    scale: { across: 1, down: 1 },
+  };
+  const labels = (x: number, y: number, own: object = {}) => {
+    const piece = upright(100, 200, NONE, { piece: { grain: line(at(50, 20), at(50, 180)) } });
+    const places = [{ piece: 'side  shell', turned: 0, x, y }];
+    return layOutGrid([piece], { ...options, places, ...own }).sheets.map(({ label }) => label);
+  };
+  it.each([
+    ['clear of its edges', 40, 30, 'A1'],
+    ['within a hair of the next one', 89.8, 30, 'A1 A2'],
+    ['short of it', 89.5, 30, 'A1'],
+    ['a hair above the one below', 40, 67.8, 'A1 B1'],
+    ['short of that', 40, 67.5, 'A1'],
+    ['over both', 89.8, 67.8, 'A1 B1 A2 B2'],
+  ])('a piece %s', (_, x, y, wanted) => expect(labels(x, y).join(' ')).toBe(wanted));
+
+  it('where only ends are to be shown, sheets of straight stretches alone are left out', () => {
+    const long = upright(100, 1000, NONE, { piece: { grain: line(at(50, 20), at(50, 980)) } });
+    const places = [{ piece: 'side  shell', turned: 0, x: 40, y: 30 }];
+    const all = layOutGrid([long], { ...options, places });
+    expect(all.sheets.map(({ label }) => label)).toEqual(['A1', 'B1', 'C1', 'D1']);
+    expect([all.gaps, all.rows, all.columns]).toEqual([[], 4, 1]);
+    const ends = layOutGrid([long], { ...options, places, endsOnly: true });
+    expect(ends.sheets.map(({ label }) => label)).toEqual(['A1', 'D1']);
+    // Both sides and the grain line, over the two sheets between.
+    expect(ends.gaps.map(({ line: own, length }) => [own, Math.round(length)])).toEqual([
+      ['cut', 536],
+      ['cut', 536],
+      ['grain', 536],
+    ]);
   });
 });
 
