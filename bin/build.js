@@ -71,12 +71,25 @@ async function bundle(name, { from, holds }) {
     logLevel: 'warning',
     metafile: true,
     write: false,
-    plugins: holds === undefined ? [] : [withoutOthers(holds)],
+    plugins: [processesWhenAsked, ...(holds === undefined ? [] : [withoutOthers(holds)])],
   });
   mkdirSync(DIST, { recursive: true });
   for (const { path, text } of outputFiles) writeFileSync(path, asAscii(text));
   return Object.keys(metafile.inputs);
 }
+
+/** The library of commands reads Node's code for other processes at every start, and starts none here. */
+const processesWhenAsked = {
+  name: 'processes-when-asked',
+  setup: ({ onResolve, onLoad }) => {
+    onResolve({ filter: /^node:child_process$/ }, ({ importer }) =>
+      /[\\/]commander[\\/]/.test(importer) ? { path: 'when-asked', namespace: 'processes' } : undefined,
+    );
+    onLoad({ filter: /./, namespace: 'processes' }, () => ({
+      contents: "exports.spawn = (...asked) => require('node:child_process').spawn(...asked);",
+    }));
+  },
+};
 
 /** Letters beyond ASCII stand in regular expressions alone by now. Without them a bundle takes half the room, and less time to read. */
 function asAscii(text) {

@@ -177,7 +177,7 @@ class Writing {
     );
   }
 
-  private isInPlace({ name, hash }: Output): boolean {
+  private isInPlace({ name, hash }: Pick<Output, 'name' | 'hash'>): boolean {
     const path = this.path(name);
     return this.disk.kind(path) === 'file' && sha256(this.disk.read(path)) === hash;
   }
@@ -193,6 +193,7 @@ class Writing {
   private remember(): void {
     if (this.memory === undefined) return;
     const { name, bytes } = this.memory;
+    if (this.isInPlace({ name, hash: sha256(bytes) })) return;
     const temporary = `.gorewright-${randomBytes(4).toString('hex')}-0`;
     try {
       this.disk.create(this.path(temporary), bytes);

@@ -1,4 +1,4 @@
-import type { Curve } from './curve.ts';
+import type { Cubic, Curve } from './curve.ts';
 import { derivativeAt } from './evaluate.ts';
 import { integrate } from './integrate.ts';
 import { distance } from './point.ts';
@@ -11,15 +11,30 @@ export function lengthOf(curve: Curve, from = 0, to = 1): number {
     case 'arc':
       return curve.radius * Math.abs(curve.sweep) * (to - from);
     case 'cubic':
-      return integrate(
-        (t) => {
-          const speed = derivativeAt(curve, t);
-          return Math.hypot(speed.x, speed.y);
-        },
-        from,
-        to,
-      );
+      return from === 0 && to === 1 ? wholeLength(curve) : lengthBetween(curve, from, to);
   }
+}
+
+/** Edges are measured again and again, by truing, allowances, sheets and papers: four times in five one known already. */
+function wholeLength(cubic: Cubic): number {
+  const known = WHOLE_LENGTHS.get(cubic);
+  if (known !== undefined) return known;
+  const length = lengthBetween(cubic, 0, 1);
+  WHOLE_LENGTHS.set(cubic, length);
+  return length;
+}
+
+const WHOLE_LENGTHS = new WeakMap<Cubic, number>();
+
+function lengthBetween(cubic: Cubic, from: number, to: number): number {
+  return integrate(
+    (t) => {
+      const speed = derivativeAt(cubic, t);
+      return Math.hypot(speed.x, speed.y);
+    },
+    from,
+    to,
+  );
 }
 
 /** Length of a run of curves, mm. */

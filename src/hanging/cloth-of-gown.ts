@@ -22,6 +22,7 @@ import { type SewnEdge, sewnEdge } from './sewn-edge.ts';
 import type { SpacePoint } from './space-point.ts';
 import { clothToHang, type WornBeyond } from './start-of-cloth.ts';
 import { outwards, tapeToFloor } from './tape.ts';
+import { tiersToHang } from './tiers-to-hang.ts';
 
 /** What is asked of a drafted gown to hang it. mm. */
 export interface GownToHang {
@@ -32,7 +33,7 @@ export interface GownToHang {
   /** Of her body, below the waist. */
   readonly girths: readonly GirthBelow[];
   /** Worn under it, one over the other. */
-  readonly tiers: readonly TiersUnder[];
+  readonly tiers: readonly (TiersUnder & { readonly bendingLength: number })[];
   /** By station: from the sewn edge to the floor, along the cloth; undefined where nobody knows. */
   readonly floors: readonly (number | undefined)[];
   readonly heel: number;
@@ -89,13 +90,14 @@ export interface HungSeam {
 /** Height of the level waist above the floor where nobody measured it, in bare feet: 168 tall (from memory). */
 const USUAL_WAIST_HEIGHT = 1040;
 
-export function clothOfGown(gown: GownToHang): GownHung {
+/** The skirt, and the outermost of the tiers that are worn under it. */
+export function clothOfGown(gown: GownToHang): { readonly sewn: GownHung; readonly under?: GownHung } {
   const { draft } = gown;
   const tops = draft.gown.gores.map(({ top }) => top);
   const length = tops.reduce((sum, top) => sum + top, 0);
   const partOfStation = [0];
   for (const top of tops) partOfStation.push(partOfStation[partOfStation.length - 1]! + top / length);
-  const { waistHeight, worn, edge } = standing(gown, partOfStation, length);
+  const { waistHeight, worn, bare, edge } = standing(gown, partOfStation, length);
   const longest = Math.max(...draft.lengths);
   const down = FOURS * Math.max(2, Math.round(longest / FINEST / FOURS));
   const { flounce } = gown;
@@ -114,7 +116,7 @@ export function clothOfGown(gown: GownToHang): GownHung {
     beyondEdge(worn),
     gown,
   );
-  return {
+  const sewn: GownHung = {
     cloth,
     edge: sewnOn,
     body: bodyOf(worn, waistHeight),
@@ -134,6 +136,14 @@ export function clothOfGown(gown: GownToHang): GownHung {
     joins: flounce === undefined ? [] : [down],
     waistHeight,
     assumedFloor: gown.floors.every((floor) => floor === undefined),
+  };
+  const tiers = gown.tiers[gown.tiers.length - 1];
+  if (tiers === undefined) return { sewn };
+  const facts = { bendingLength: tiers.bendingLength, shearLength: gown.shearLength };
+  const net = tiersToHang(tiers, { bare, worn }, waistHeight, facts);
+  return {
+    sewn,
+    under: { ...sewn, ...net, edge: [], closing: 'mirrored', stations: [], gores: [], seams: [] },
   };
 }
 
@@ -203,6 +213,8 @@ const SET_BY_HAND = 80;
 interface Standing {
   readonly waistHeight: number;
   readonly worn: Figure;
+  /** Without tiers of net. */
+  readonly bare: Figure;
   readonly edge: SewnEdge;
 }
 
@@ -265,7 +277,7 @@ function standingAt(
     const below = waistHeight - height;
     return Math.min(easedIn(edge.closeness, below), roomAt(Math.max(0, below)) / figure.girthAt(height));
   };
-  return { waistHeight, worn: scaledFigure(figure, closenessAt), edge };
+  return { waistHeight, worn: scaledFigure(figure, closenessAt), bare: inPetticoat, edge };
 }
 
 function beyondEdge(worn: Figure): WornBeyond {

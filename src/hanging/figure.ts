@@ -102,10 +102,16 @@ const NET_STANDS = 0.32;
 /** Deepest that a yoke ends below the waist, mm. From memory. */
 const YOKE_ENDS = 200;
 
-/** She with tiers of net over her: from where her own girth is the yoke's, as far out as net stands and as its width lets it. */
-export function figureOverTiers(own: Figure, { yoke, tiers }: TiersUnder, waistHeight: number): Figure {
+/** How far below the waist a yoke's edge lies: where her own girth is as wide, mm. */
+export function tiersBegin(own: Figure, yoke: number, waistHeight: number): number {
   let begins = 0;
   while (begins < YOKE_ENDS && own.girthAt(waistHeight - begins) < yoke) begins += 10;
+  return begins;
+}
+
+/** She with tiers of net over her: from where her own girth is the yoke's, as far out as net stands and as its width lets it. */
+export function figureOverTiers(own: Figure, { yoke, tiers }: TiersUnder, waistHeight: number): Figure {
+  const begins = tiersBegin(own, yoke, waistHeight);
   const outAt = (below: number): number | undefined => {
     let [top, girth] = [begins, yoke];
     for (const tier of tiers) {

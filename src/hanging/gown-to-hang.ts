@@ -15,7 +15,6 @@ import type { Skirt } from '../making/skirt.ts';
 import { aboveWaist, edgeBetween } from './above-waist.ts';
 import { bendingLengthOf } from './bending-lengths.ts';
 import { clothOfGown, type GownHung, type GownToHang } from './cloth-of-gown.ts';
-import type { TiersUnder } from './figure.ts';
 import type { Wearer } from './figure-lines.ts';
 import { gatheredColumns } from './gather-lines.ts';
 import { pleatingOf } from './gore-folds.ts';
@@ -63,9 +62,13 @@ function gownToHang(gown: Gown, drafts: LayerDrafts, skirt: Skirt): GownToHang {
   };
 }
 
-function tiersUnder({ yoke, tiers, depths }: Tiers): TiersUnder {
+function tiersUnder({ yoke, tiers, depths, layer }: Tiers): GownToHang['tiers'][number] {
   const last = depths[depths.length - 1] ?? 0;
-  return { yoke, tiers: tiers.map((girth, i) => ({ girth, depth: depths[i] ?? last })) };
+  return {
+    bendingLength: bendingLengthOf(layer.cloth),
+    yoke,
+    tiers: tiers.map((girth, i) => ({ girth, depth: depths[i] ?? last })),
+  };
 }
 
 /** The one flounce that is sewn to the hem itself; those above it hang over the skirt. */
@@ -109,7 +112,7 @@ export function hangTask(drafted: DraftedToHang): HangTask {
   const bustle = facts.bustle.facts;
   const toHang = gownToHang(gown, drafts, skirt);
   const outer = outermostLayer(drafts);
-  const sewn = clothOfGown(toHang);
+  const { sewn, under } = clothOfGown(toHang);
   const edge = wrapLine(gown, outer, sewn);
   const opening = openingOf(sewn, closure);
   const edging = gown.edging?.depth;
@@ -131,6 +134,7 @@ export function hangTask(drafted: DraftedToHang): HangTask {
     layer: outer.layer.name,
     notHung: notHung(drafts),
     sewn,
+    ...(under && { under }),
     parts: [...flouncesOver(gown, outer.layer.name), ...overskirtsOver(drafted, sewn), ...upper.capes],
     above: upper.drawn,
     isBodiceDrafted: bodice !== undefined || gown.waist !== undefined,

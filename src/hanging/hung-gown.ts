@@ -15,6 +15,8 @@ export interface HangTask {
   readonly layer: string;
   readonly notHung: readonly string[];
   readonly sewn: GownHung;
+  /** Net tiers that it hides. */
+  readonly under?: GownHung;
   /** What is sewn on and hangs over the skirt, from the inside out. */
   readonly parts: readonly PartToHang[];
   /** What she wears above the skirt: drawn as it stands. */
@@ -42,6 +44,8 @@ export interface HungGown {
   readonly figures: HangFigures;
   /** Front, from her left, back and from above. */
   readonly views: readonly GownView[];
+  /** The net tiers that the skirt hides, by themselves. */
+  readonly under?: readonly GownView[];
   readonly bustled?: { readonly figures: HangFigures; readonly views: readonly GownView[] };
 }
 
@@ -88,10 +92,26 @@ export function hungGown(task: HangTask): HungGown {
   const { sewn, ties } = task;
   const around = { body: sewn.body, ...AROUND };
   const mesh = hangCloth(sewn.cloth, around, SETTLINGS);
-  const down = looked(hangOf(sewn, mesh), ['front', 'side', 'back', 'above'], task);
+  const down = {
+    ...looked(hangOf(sewn, mesh), ['front', 'side', 'back', 'above'], task),
+    ...(task.under && { under: underneath(task, task.under) }),
+  };
   if (ties.length === 0) return down;
   const drawnUp = hangOf(sewn, hangCloth(sewn.cloth, around, DRAWN_UP, { ties, from: mesh }));
   return { ...down, bustled: looked(drawnUp, ['front', 'side', 'back'], task) };
+}
+
+/** What is hidden lies on the shape that holds the skirt out: it hangs in as little work as a flounce. */
+export const UNDERNEATH: readonly Settling[] = [
+  { stride: 2, steps: 100, fall: 0.15, keeps: 0.96 },
+  { stride: 1, steps: 30, fall: 0.03, keeps: 0.95 },
+  { stride: 1, steps: 30, fall: 0.004, keeps: 0.9 },
+  { stride: 1, steps: 40, fall: 0.0004, keeps: 0.85 },
+];
+
+function underneath({ extras: { wearer }, above }: HangTask, under: GownHung): readonly GownView[] {
+  const mesh = hangCloth(under.cloth, { body: under.body, ...AROUND }, UNDERNEATH);
+  return gownViews(hangOf(under, mesh), ['front', 'side', 'back'], { wearer }, above);
 }
 
 /** What it measures, and how it looks with all that is sewn to it. */

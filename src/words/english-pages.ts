@@ -18,6 +18,7 @@ export function englishPages(basics: Basics) {
       side: 'from her left',
       above: 'from above',
       bustled: (name: string): string => `${name}, bustled`,
+      under: (name: string): string => `${name}, without the skirt`,
       floor: 'floor',
       floorAssumed: 'floor, where it usually lies: no length to the floor is given',
     },

@@ -20,6 +20,7 @@ import { measureGown } from '../../src/truing/measure-gown.ts';
 import { trueGown } from '../../src/truing/true-gown.ts';
 import { median, timed } from './bare-start.ts';
 import { benchSpec } from './bench-spec.ts';
+import { redrafts } from './redrafts.ts';
 
 const GORES = [5, 9, 24, 48];
 const LAYERS = [1, 4, 16];
@@ -33,6 +34,7 @@ process.stdout.write(
   `A bare start, node -e 0: ${bare.toFixed(0)} ms. All other figures are multiples of it.\n\n`,
 );
 coldStarts();
+redraftTable();
 const rows: StageTimes[] = [];
 for (const layers of LAYERS) for (const gores of GORES) rows.push(await stageTimes(gores, layers));
 stageTable(rows);
@@ -47,20 +49,49 @@ function coldStarts(): void {
     ['schema', ['schema']],
     ['check, the example', ['check', example]],
     ['check, the most pieces', ['check', mostPieces()]],
-    ['draft, the example', ['draft', example, '-o', join(folder, 'out'), '--replace']],
   ];
-  const lines = commands.map(([name, argv]) => {
-    const { milliseconds, megabytes } = timed([BIN, ...argv], COLD_RUNS);
+  const line = (name: string, argv: readonly string[], runs: number) => {
+    const { milliseconds, megabytes } = timed([BIN, ...argv], runs);
     return [name, times(milliseconds), `${milliseconds.toFixed(0)} ms`, `${megabytes.toFixed(0)} MB`];
-  });
+  };
+  const lines = [
+    ...commands.map(([name, argv]) => line(name, argv, COLD_RUNS)),
+    line('draft, the most pieces', ['draft', mostPieces(), '-o', join(folder, 'most')], 1),
+  ];
   process.stdout.write(`${textTable([['a cold start', 'ratio', 'time', 'memory peak'], ...lines])}\n`);
 }
 
-/** As many pieces as are drawn at most, `src/publish/too-large.ts`: 25 gores a half in 40 layers, in under 4 kB. */
+/**
+ * As many pieces as are drawn at most, `src/publish/too-large.ts`: 25 gores a half in 40 layers. In a file as long as one
+ * that is read may be: a note fills it up.
+ */
 function mostPieces(): string {
   const file = join(folder, 'most.yaml');
-  writeFileSync(file, benchSpec(50, 40));
+  const spec = benchSpec(50, 40);
+  const line = `${'words and words '.repeat(6).trimEnd()}\n  `;
+  writeFileSync(
+    file,
+    `${spec}notes: |\n  ${line.repeat(Math.floor((LONGEST_SPEC - spec.length) / line.length) - 1)}\n`,
+  );
   return file;
+}
+
+/** Bytes. */
+const LONGEST_SPEC = 100_000;
+
+/** What one changed line costs, beside the first draft of what it was changed to. */
+function redraftTable(): void {
+  const lines = redrafts(BIN, join(process.cwd(), 'examples/lantern.yaml'), folder).map(
+    ({ name, first, again }) => [
+      name,
+      times(first.milliseconds),
+      times(again.milliseconds),
+      (again.milliseconds / first.milliseconds).toFixed(2),
+      `${Math.max(first.megabytes, again.megabytes).toFixed(0)} MB`,
+    ],
+  );
+  const heads = ['the example drafted again', 'the first time', 'again', 'share', 'memory peak'];
+  process.stdout.write(`${textTable([heads, ...lines])}\n`);
 }
 
 interface StageTimes {

@@ -149,6 +149,14 @@ describe('on paper', () => {
     );
   });
 
+  it('how the grain is found: on the bias, on the fold, else by its own line', () => {
+    const start = (own: object) => sentences(printed(own)).join('\n');
+    const [bias, fold] = [/^On the bias: chalk the line/m, /^On the fold: the fold is the grain line/m];
+    expect(start({ bias: true })).toMatch(bias);
+    expect(start({ cut: 'on-fold', copies: undefined })).toMatch(fold);
+    for (const none of [bias, fold]) expect(start({})).not.toMatch(none);
+  });
+
   it('in inches to a thirty-second', () => {
     const rows = rowsUnder(printed({}, [], 'in'), ['down', 'across', 'down', 'across']);
     // 1002 ÷ 25.4 = 39.449, 203: 7.992, 987: 38.858, 188: 7.402

@@ -246,6 +246,17 @@ describe('old and new laid over each other', () => {
     expect(svg).toContain('side left (shell): re-mark');
     expect(svg).not.toContain('back (shell)');
     expect(svg).toContain('G: old and now');
+    // Both cut lines in one frame: the new one 50 narrower at the left, 35 and 65 lower at its ends, once it is slid.
+    const xs = (name: string) => {
+      const path = new RegExp(`<path[^>]*class="${name}"[^>]*>`).exec(svg)![0];
+      const numbers = [.../ d="([^"]*)"/.exec(path)![1]!.matchAll(/-?\d+(?:\.\d+)?/g)].map(Number);
+      const of = (axis: number) => numbers.filter((_, i) => i % 2 === axis);
+      return [0, 1].flatMap((axis) => [Math.min(...of(axis)), Math.max(...of(axis))]);
+    };
+    const [was, is] = [xs('old cut'), xs('new cut')];
+    const { y } = found.pieces.changes[0]!.shift;
+    const moved = [50, 0, 20 + y, -80 + y].map((by, i) => expect.closeTo(was[i]! + by, 0));
+    expect(is).toEqual(moved);
   });
 });
 

@@ -8,7 +8,7 @@ import { widthsOf } from '../../src/hanging/gown-panels.ts';
 import { hangTask } from '../../src/hanging/gown-to-hang.ts';
 import { hangOf } from '../../src/hanging/hang.ts';
 import { hangCloth } from '../../src/hanging/hang-cloth.ts';
-import { AROUND, type HangTask } from '../../src/hanging/hung-gown.ts';
+import { AROUND, type HangTask, UNDERNEATH } from '../../src/hanging/hung-gown.ts';
 import { hungParts } from '../../src/hanging/hung-parts.ts';
 import { directionOf, outlineBody } from '../../src/hanging/outline-body.ts';
 import { columnsOf } from '../../src/hanging/sewn-cloth.ts';
@@ -150,6 +150,37 @@ describe('what is sewn to a skirt', () => {
     expect(widthAt(task, 600)).toBeGreaterThan(1.3 * widthAt(bare, 600));
     expect(widthAt(task, 1000)).toBeCloseTo(widthAt(bare, 1000), 3);
   });
+});
+
+it('tiers under a skirt are hung by themselves: each as wide and as deep as it is cut, gathered to the one above', () => {
+  const { under, extras } = taskOf(gownOf('templates/tiered-net.yaml'));
+  const { cloth, joins } = under!;
+  const [yoke, ...tiers] = cloth.panels[0]!.strips;
+  // Template: a yoke of 96 cm, tiers of 2, 4 and 8 m, 20 cm deep; half of each.
+  const widthAt = ({ flat, down }: typeof yoke & object, row: number): number =>
+    flat[flat.length - 2 * (down + 1) + 2 * row]! - flat[2 * row]!;
+  expect(widthAt(yoke!, yoke!.down)).toBeCloseTo(480, 6);
+  for (const [i, half] of [1000, 2000, 4000].entries()) {
+    const { flat, first, down } = tiers[i]!;
+    expect(widthAt(tiers[i]!, 0)).toBeCloseTo(half, 6);
+    expect(flat[2 * down + 1]! - flat[1]!).toBeCloseTo(200, 6);
+    expect(joins[i]).toBe(first);
+  }
+  const hang = hangOf(under!, hangCloth(cloth, { body: under!.body, ...AROUND }, UNDERNEATH));
+  expect(hang.stretch).toBeLessThan(0.01);
+  const heights = hang.place.filter((_, i) => i % 3 === 2);
+  expect(Math.min(...heights)).toBeGreaterThan(0);
+  // Net holds itself out: the lowest tier's edge is farther out than the yoke's, and drawn with every join.
+  const [front] = gownViews(hang, ['front'], { wearer: extras.wearer });
+  const across = (row: number): number => {
+    const out = Array.from(
+      { length: hang.columns },
+      (_, column) => hang.place[3 * (column * hang.rows + row)]!,
+    );
+    return Math.max(...out) - Math.min(...out);
+  };
+  expect(across(hang.rows - 1)).toBeGreaterThan(1.5 * across(joins[0]!));
+  expect(front!.seams.length).toBeGreaterThanOrEqual(3);
 });
 
 it('box pleats show an edge every 9 cm where faces 9 cm wide meet, all round a waist of 72 cm', () => {

@@ -64,6 +64,8 @@ describe('the figures of a lay', () => {
     expect(report!.used).toBeCloseTo(used, 3);
     expect(report!.cost).toBeCloseTo((buyOf(length) / 1000) * 12.4, 2);
     expect(report!.layer).toBe('shell');
+    // Its waist all round as the spec gives the bodice’s, 72 cm: both halves.
+    expect(gown.report.layers[0]!.sewnWaist).toBeCloseTo(720, 1);
   });
 });
 

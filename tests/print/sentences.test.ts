@@ -34,6 +34,7 @@ describe('small words', () => {
   it.each([
     ['a length', small.length(123.4), '12.3 cm'],
     ['in inches', inch.length(25.4 * 3.25), '3 1/4 in'],
+    ['to a sixteenth', inch.length(25.4 * (3 + 3 / 16)), '3 3/16 in'],
     ['a share', small.percent(0.12345), '12.3 %'],
     ['exactly', small.percentExact(hours(1, 8)), '12.5 %'],
     ['whole', small.percentExact(hours(3, 10)), '30 %'],

@@ -25,7 +25,10 @@ function approvalBlocks(input: PaperInput): Block[] {
     { kind: 'heading', level: 1, text: gown.name },
     { kind: 'heading', level: 2, text: text.approve },
     { kind: 'paragraph', text: text.approveText },
-    ...viewsBlock(input, { width: paper.width - 30, height: input.views?.rows[1]?.length ? 150 : 105 }),
+    ...viewsBlock(input, {
+      width: paper.width - 30,
+      height: (input.views?.rows ?? []).filter((row) => row.length > 0).length > 1 ? 150 : 105,
+    }),
     { kind: 'table', heads: text.decides, shares: [3, 4], rows: decidingRows(input) },
     { kind: 'fields', fields: text.approved, columns: 2 },
   ];

@@ -7,12 +7,12 @@ import { textMark } from '../page/ruled-marks.ts';
 import type { LabelBox, Window } from '../text/label-place.ts';
 import { textWidth } from '../text/text-width.ts';
 import {
-  awayFrom,
   CLEAR,
   crosses,
   grown,
   isIn,
-  liesAcross,
+  lieAcross,
+  liesApart,
   meets,
   outlineOf,
   type Segment,
@@ -41,7 +41,7 @@ export function lineNames(
   const taken: LabelBox[] = [];
   const sheets = windows.map((window) => {
     const whole = grown(window);
-    return { window, lines: lines.filter((line) => crosses(line, whole)) };
+    return { window, whole, lines: lines.filter((line) => crosses(line, whole)) };
   });
   return pieces.map((piece, index) => {
     const text = nameOf(piece.layers);
@@ -53,7 +53,7 @@ export function lineNames(
       { places: corner, share: 0.5 },
     ])
       for (const sheet of sheets) {
-        const shown = places.filter(({ at }) => isIn(at, grown(sheet.window)));
+        const shown = places.filter(({ at }) => isIn(at, sheet.whole));
         const name = clearName(text, inOrder(shown, share), sheet, taken);
         if (name === undefined) continue;
         taken.push(name.box);
@@ -72,6 +72,8 @@ interface NamePlace {
 /** A sheet that a name must stand on, and the lines there. */
 interface Sheet {
   readonly window: Window;
+  /** With its rim. */
+  readonly whole: Window;
   readonly lines: readonly Segment[];
 }
 
@@ -108,7 +110,7 @@ function apartFromOthers(
 ): NamePlace[] {
   const others = pieces.filter((other) => other !== piece).map(outlineOf);
   return places.filter(({ at }) =>
-    others.some((other) => other.every(([from, to]) => awayFrom(at, from, to) > ONE_LINE)),
+    others.some((other) => other.every((line) => liesApart(at, line, ONE_LINE))),
   );
 }
 
@@ -126,14 +128,17 @@ function clearName(
   { window, lines }: Sheet,
   taken: readonly LabelBox[],
 ): LineName | undefined {
-  const isClear = (box: LabelBox): boolean =>
-    !taken.some((other) => meets(box, other)) && !lines.some((line) => crosses(line, box));
+  const farthest = textWidth(text, SIZES[0]) + SIZES[0] + GAPS[GAPS.length - 1]! + 2 * CLEAR;
+  const linesNear = places.map((): readonly Segment[] | undefined => undefined);
   for (const gap of GAPS)
     for (const size of SIZES) {
       const width = textWidth(text, size);
-      for (const place of places) {
+      for (const [index, place] of places.entries()) {
         const box = boxBeside(place, width, size, gap);
-        if (!within(box, window) || !isClear(box) || !isNext(place, box, lines)) continue;
+        if (!within(box, window) || taken.some((other) => meets(box, other))) continue;
+        linesNear[index] ??= lines.filter((line) => crosses(line, boxAround(place.at, farthest)));
+        const near = linesNear[index];
+        if (near.some((line) => crosses(line, box)) || !isNext(place, box, near)) continue;
         const at = { x: box.x, y: box.y + ASCENT * size };
         return { box, mark: textMark(text, at, size, { class: 'label' }) };
       }
@@ -141,13 +146,15 @@ function clearName(
   return undefined;
 }
 
+function boxAround({ x, y }: Point, reach: number): LabelBox {
+  return { x: x - reach, y: y - reach, width: 2 * reach, height: 2 * reach };
+}
+
 /** Whether no other line lies between a name and its own line: else it would be read as the other's. */
 function isNext({ at, inward }: NamePlace, box: LabelBox, lines: readonly Segment[]): boolean {
   const start = along(at, inward, ONE_LINE / 2);
   const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-  return !lines.some(
-    ([from, to]) => liesAcross([start, middle], from, to) && liesAcross([from, to], start, middle),
-  );
+  return !lines.some((line) => lieAcross(line, [start, middle]));
 }
 
 /** How far a name may stand from its line where that lies at the rim of a sheet, mm. */

@@ -13,8 +13,29 @@ export const CLEAR = 0.3;
 /** Of a sheet, mm. */
 const RIM = 7;
 
+/** Whether two lines run through one another. Most are nowhere near. */
+export function lieAcross(a: Segment, b: Segment): boolean {
+  return areNear(a, b) && liesAcross(a, b[0], b[1]) && liesAcross(b, a[0], a[1]);
+}
+
+function areNear(a: Segment, b: Segment): boolean {
+  const p = a[0];
+  const q = a[1];
+  const r = b[0];
+  const s = b[1];
+  if (
+    (p.x < r.x && p.x < s.x && q.x < r.x && q.x < s.x) ||
+    (p.x > r.x && p.x > s.x && q.x > r.x && q.x > s.x)
+  )
+    return false;
+  return !(
+    (p.y < r.y && p.y < s.y && q.y < r.y && q.y < s.y) ||
+    (p.y > r.y && p.y > s.y && q.y > r.y && q.y > s.y)
+  );
+}
+
 /** Whether two points lie on different sides of the line through a segment. */
-export function liesAcross([from, to]: Segment, a: Point, b: Point): boolean {
+function liesAcross([from, to]: Segment, a: Point, b: Point): boolean {
   const way = subtract(to, from);
   return cross(way, subtract(a, from)) * cross(way, subtract(b, from)) < 0;
 }
@@ -37,12 +58,16 @@ function segments(curves: readonly Curve[]): Segment[] {
   return points.slice(1).map((to, index) => [points[index]!, to]);
 }
 
-export function awayFrom(point: Point, from: Point, to: Point): number {
-  const [dx, dy] = [to.x - from.x, to.y - from.y];
+/** Whether a point lies farther than `reach` from a line. */
+export function liesApart({ x, y }: Point, [from, to]: Segment, reach: number): boolean {
+  if (x + reach < from.x && x + reach < to.x) return true;
+  if (x - reach > from.x && x - reach > to.x) return true;
+  const dx = to.x - from.x;
+  const dy = to.y - from.y;
   const square = dx * dx + dy * dy;
-  const share = square === 0 ? 0 : ((point.x - from.x) * dx + (point.y - from.y) * dy) / square;
+  const share = square === 0 ? 0 : ((x - from.x) * dx + (y - from.y) * dy) / square;
   const held = Math.min(1, Math.max(0, share));
-  return distance(point, { x: from.x + held * dx, y: from.y + held * dy });
+  return distance({ x, y }, { x: from.x + held * dx, y: from.y + held * dy }) > reach;
 }
 
 /**
