@@ -185,7 +185,9 @@ describe.skipIf(noBrowser)('in a real browser', () => {
       box: await page.locator('.viewer svg').getAttribute('viewBox'),
       isFirstOn: await page.locator('.viewer [data-layer]').first().isChecked(),
       said: await page.locator('.viewer output').textContent(),
-      pattern: await page.evaluate("Math.round(document.querySelector('#pattern').getBoundingClientRect().top)"),
+      pattern: await page.evaluate(
+        "Math.round(document.querySelector('#pattern').getBoundingClientRect().top)",
+      ),
     });
     const before = await left();
     expect(before.isFirstOn).toBe(false);
