@@ -53,7 +53,8 @@ export async function draftOutputs(
     options.hanging,
   ]);
   const views = viewsOf(gown, hanging);
-  const { facts, findings } = workroom(gown, lays);
+  const { facts: own, findings } = workroom(gown, lays);
+  const facts = withAdvice(own, await options.hanging);
   const found = sortDiagnostics([
     ...diagnostics,
     ...laid,
@@ -100,6 +101,13 @@ export async function draftOutputs(
     facts,
     ...(views.drawn && { views: views.drawn }),
   };
+}
+
+/** Points that the bustle wants more stand with its own on the papers, where the hem clears the floor with them. */
+function withAdvice(facts: Workroom, hanging: Hanging | undefined): Workroom {
+  const advice = hanging?.hung.bustled?.advice;
+  if (facts.bustle === undefined || advice?.clears !== true) return facts;
+  return { ...facts, bustle: { ...facts.bustle, more: advice.points } };
 }
 
 /** The workroom's findings are known before the lays; with the lays it may find more. */

@@ -9,6 +9,7 @@ import type { Flounce, Tiers } from '../gown/parts.ts';
 import type { OnGore } from '../gown/sections.ts';
 import { isSame, type Side, type Station } from '../gown/station.ts';
 import type { BustleFacts } from '../making/bustle/bustle-facts.ts';
+import { bustleOffered } from '../making/bustle/bustle-offered.ts';
 import type { ClosureFacts } from '../making/closure/closure-facts.ts';
 import type { Found } from '../making/findings.ts';
 import type { Skirt } from '../making/skirt.ts';
@@ -149,7 +150,14 @@ export function hangTask(drafted: DraftedToHang): HangTask {
       ...(pockets.length === 0 ? {} : { pockets }),
       ...(edge === undefined ? {} : { edge }),
     },
-    ties: bustle === undefined ? [] : tiesOf(sewn, bustle),
+    ties: bustle === undefined ? [] : tiesOf(sewn, bustle.kind, bustle.points),
+    offered:
+      bustle === undefined
+        ? []
+        : bustleOffered(drafts.gown, skirt, bustle).map((point) => ({
+            point,
+            ties: tiesOf(sewn, bustle.kind, [point]),
+          })),
   };
 }
 
@@ -241,7 +249,7 @@ function seamsAt(
 /** How far a loop on the outside, or a tie on the inside, keeps the cloth off what it is drawn up to, mm. From memory. */
 const LOOP_OFF = 12;
 
-function tiesOf(sewn: GownHung, { kind, points }: BustleFacts): Tie[] {
+function tiesOf(sewn: GownHung, kind: BustleFacts['kind'], points: BustleFacts['points']): Tie[] {
   const outside = kind === 'over' ? LOOP_OFF : -LOOP_OFF;
   return points
     .filter(({ lift }) => lift > 0)

@@ -8,6 +8,8 @@ export interface HangFigures {
   readonly touches: readonly { readonly from: number; readonly to: number }[];
   /** Of what lies on the floor behind her: how far behind her heels it ends, and how wide it lies. */
   readonly train?: TrainLain;
+  /** Length of cloth that lies on the floor at the centre back, up from the hem; 0 where it hangs clear. */
+  readonly lainBehind: number;
   readonly stretch: number;
   readonly assumedFloor: boolean;
 }
@@ -44,6 +46,7 @@ export function hangFigures(hang: Hang, beside: readonly Float64Array[] = []): H
     hem,
     touches: touchesOf(hem),
     ...(train === undefined ? {} : { train }),
+    lainBehind: lainBehind(hang),
     stretch: hang.stretch,
     assumedFloor: hang.assumedFloor,
   };
@@ -103,6 +106,23 @@ function touchesOf(hem: readonly HemPlace[]): { from: number; to: number }[] {
     else touches.push({ from: along, to: along });
   }
   return touches;
+}
+
+/** Cloth lower than this is on the floor with the folds that it lies in, mm. */
+const LIES_IN_FOLDS = 25;
+
+/** Up from the hem to where it leaves the floor, small folds and all; between two places in proportion. */
+function lainBehind({ rows, place, depth, seams, stationNames }: Hang): number {
+  const behind = seams.find(({ station }) => stationNames[station] === 'centre-back');
+  if (behind === undefined) return 0;
+  const first = behind.column * rows;
+  const height = (row: number): number => place[3 * (first + row) + 2]!;
+  let row = rows - 1;
+  if (height(row) > LIES_IN_FOLDS) return 0;
+  while (row > 1 && height(row - 1) <= LIES_IN_FOLDS) row--;
+  const part = (LIES_IN_FOLDS - height(row)) / (height(row - 1) - height(row));
+  const lies = depth[first + row]! - part * (depth[first + row]! - depth[first + row - 1]!);
+  return depth[first + rows - 1]! - lies;
 }
 
 function trainOf(places: readonly Float64Array[]): TrainLain | undefined {

@@ -1,3 +1,4 @@
+import { type BustleAdvice, bustleAdvice, type PointOffered } from './bustle-advice.ts';
 import type { GownHung } from './cloth-of-gown.ts';
 import type { DrawnPart } from './drawn-part.ts';
 import { type Hang, hangOf } from './hang.ts';
@@ -26,6 +27,8 @@ export interface HangTask {
   readonly extras: ViewExtras;
   /** The bustle's loops; none where the train stays down. */
   readonly ties: readonly Tie[];
+  /** Where the bustle could have a point more. */
+  readonly offered: readonly PointOffered[];
 }
 
 /** A gown hung, and what was hung. */
@@ -46,7 +49,12 @@ export interface HungGown {
   readonly views: readonly GownView[];
   /** The net tiers that the skirt hides, by themselves. */
   readonly under?: readonly GownView[];
-  readonly bustled?: { readonly figures: HangFigures; readonly views: readonly GownView[] };
+  readonly bustled?: {
+    readonly figures: HangFigures;
+    readonly views: readonly GownView[];
+    /** Where its hem lies on the floor. */
+    readonly advice?: BustleAdvice;
+  };
 }
 
 /**
@@ -97,8 +105,12 @@ export function hungGown(task: HangTask): HungGown {
     ...(task.under && { under: underneath(task, task.under) }),
   };
   if (ties.length === 0) return down;
-  const drawnUp = hangOf(sewn, hangCloth(sewn.cloth, around, DRAWN_UP, { ties, from: mesh }));
-  return { ...down, bustled: looked(drawnUp, ['front', 'side', 'back'], task) };
+  const hangWith = (more: readonly Tie[]): Hang =>
+    hangOf(sewn, hangCloth(sewn.cloth, around, DRAWN_UP, { ties: [...ties, ...more], from: mesh }));
+  const drawnUp = hangWith([]);
+  const advice = bustleAdvice(task, drawnUp, hangWith);
+  const bustled = looked(drawnUp, ['front', 'side', 'back'], task);
+  return { ...down, bustled: { ...bustled, ...(advice && { advice }) } };
 }
 
 /** What is hidden lies on the shape that holds the skirt out: it hangs in as little work as a flounce. */

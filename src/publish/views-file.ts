@@ -17,7 +17,7 @@ export interface Views {
   readonly findings: readonly Diagnostic[];
 }
 
-export function viewsOf(gown: Pick<DraftedGown, 'gown'>, hanging: Hanging | undefined): Views {
+export function viewsOf(gown: Pick<DraftedGown, 'gown' | 'facts'>, hanging: Hanging | undefined): Views {
   if (hanging === undefined) return { drawn: undefined, files: new Map(), report: null, findings: [] };
   const { task, hung } = hanging;
   const drawn = drawnViews(gown, hanging);
@@ -25,7 +25,10 @@ export function viewsOf(gown: Pick<DraftedGown, 'gown'>, hanging: Hanging | unde
     drawn,
     files: new Map([['views.svg', writeSvg(viewsFile(gown, drawn))]]),
     report: hangReport(task, hung),
-    findings: hangFindings(gown.gown, hung, english(gown.gown.units).length),
+    findings: hangFindings(gown.gown, hung, english(gown.gown.units).length, {
+      skirt: gown.facts.skirt,
+      points: gown.facts.bustle.facts?.points ?? [],
+    }),
   };
 }
 

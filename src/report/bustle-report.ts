@@ -33,15 +33,21 @@ export function bustleReport({
     advised,
     number,
     clearance: mm(clearance),
-    points: points.map(({ seam, gore, across, side, copies, anchor, pickUp, lift }) => ({
-      ...(seam === undefined ? { gore, across } : { seam }),
-      ...(side && { side }),
-      copies,
-      anchor: mm(anchor),
-      pickUp: mm(pickUp),
-      lift: mm(lift),
-    })),
+    points: bustlePointsReport(points),
   };
+}
+
+export function bustlePointsReport(
+  points: NonNullable<Workroom['bustle']>['points'],
+): BustleReport['points'] {
+  return points.map(({ seam, gore, across, side, copies, anchor, pickUp, lift }) => ({
+    ...(seam === undefined ? { gore, across } : { seam }),
+    ...(side && { side }),
+    copies,
+    anchor: mm(anchor),
+    pickUp: mm(pickUp),
+    lift: mm(lift),
+  }));
 }
 
 function mm(length: number): number {

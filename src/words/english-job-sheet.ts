@@ -63,6 +63,8 @@ export function englishJobSheet({ list, unit }: Basics) {
         `${over ? 'Over: loops at the pick-ups, hooks outside' : 'Under: ribbons inside'}; ${number} ${number === 1 ? 'point' : 'points'}; the hem then hangs ${clearance} off the floor.`,
       bustleOnGore:
         'Across: of the gore’s width at that level, or of its half’s on the fold, from its front edge. Anchor and pick-up are on that line. Back both with a patch: off a seam the loop would tear the cloth.',
+      bustleMore:
+        'With these alone the hem lies on the floor between the points, hung by computation. Points more that clear it; ask for them in the spec, and they are marked',
       bustleAdvised: 'Points advised, not asked for: the fitter pins them first and moves the anchors.',
       weightAndThread: 'Weight and thread',
       weightHeads: ['layer', 'cloth', 'sewn area', 'cut area', 'weight', 'thread to buy'],

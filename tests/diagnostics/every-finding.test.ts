@@ -10,7 +10,13 @@ import { notUtf8, tooLarge, tooManyValues } from '../../src/diagnostics/text-pro
 import { manyProblems } from '../../src/diagnostics/value-problems.ts';
 import { cannotDraft } from '../../src/draft/draft-problems.ts';
 import { bodiceEdgeDoesNotSettle, fittingCannotBeDrawn } from '../../src/fittings/fitting-problems.ts';
-import { bustledHemOnFloor, hemHangsOtherwise } from '../../src/hanging/hang-problems.ts';
+import {
+  bustledHemOnFloor,
+  hemHangsOtherwise,
+  hemOnFloor,
+  notAtRest,
+  trainLiesOtherwise,
+} from '../../src/hanging/hang-problems.ts';
 import { layTooLong } from '../../src/lay/plan/lay-problems.ts';
 import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
 import { planLays } from '../../src/lay/plan/plan-lays.ts';
@@ -72,7 +78,15 @@ const BY_HAND: readonly Diagnostic[] = [
   girthUntrue(NOWHERE, 'waist', '0.2'),
   chainTooLong(NOWHERE, 8),
   baseNotReadHere(NOWHERE),
-  bustledHemOnFloor(NOWHERE, '18 cm', 'centre-back'),
+  bustledHemOnFloor(NOWHERE, [{ beside: '18 cm', station: 'centre-back' }]),
+  bustledHemOnFloor(NOWHERE, [{ beside: '18 cm', station: 'centre-back' }], {
+    lines: ['{gore: back, across: 50%, anchor: 15 cm}'],
+    clears: true,
+  }),
+  bustledHemOnFloor(NOWHERE, [{ beside: '18 cm', station: 'centre-back' }], { lines: ['x'], clears: false }),
+  hemOnFloor(NOWHERE, { beside: '12 cm', station: 'front/side', asked: '2.5 cm' }),
+  trainLiesOtherwise(NOWHERE, { lies: '52 cm', asked: '60 cm', longer: false }),
+  notAtRest(NOWHERE, '4 %'),
   hemHangsOtherwise(NOWHERE, { station: 'centre-back', hangs: '4 cm', asked: '2.5 cm', why: 'folds' }),
 ];
 

@@ -18,7 +18,9 @@ export function sampled(run: readonly Curve[], each = 400): Place[] {
 }
 
 export function lengthOf(points: readonly Place[]): number {
-  return points.slice(1).reduce((sum, point, i) => sum + away(point, points[i]!), 0);
+  let sum = 0;
+  for (let i = 1; i < points.length; i++) sum += away(points[i]!, points[i - 1]!);
+  return sum;
 }
 
 /** The point so far along a line of points. */
@@ -79,12 +81,12 @@ export function at(curve: Curve, t: number): Place {
     };
   }
   const s = 1 - t;
-  const axis = (key: 'x' | 'y'): number =>
-    curve.kind === 'line'
-      ? curve.from[key] * s + curve.to[key] * t
-      : s ** 3 * curve.from[key] +
-        3 * s * s * t * curve.control1[key] +
-        3 * s * t * t * curve.control2[key] +
-        t ** 3 * curve.to[key];
-  return { x: axis('x'), y: axis('y') };
+  const { from, to } = curve;
+  if (curve.kind === 'line') return { x: from.x * s + to.x * t, y: from.y * s + to.y * t };
+  const { control1, control2 } = curve;
+  const [a, b, c, d] = [s ** 3, 3 * s * s * t, 3 * s * t * t, t ** 3];
+  return {
+    x: a * from.x + b * control1.x + c * control2.x + d * to.x,
+    y: a * from.y + b * control1.y + c * control2.y + d * to.y,
+  };
 }

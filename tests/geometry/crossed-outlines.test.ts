@@ -141,6 +141,33 @@ describe('the inside of an outline', () => {
     );
   });
 
+  it('of a comb is left behind where its last tooth was, through the edge of that tooth', () => {
+    // Three teeth 10 wide and 10 apart on a back; a line level through them.
+    const teeth = [0, 20, 40].flatMap((x) => [
+      { x, y: 0 },
+      { x: x + 10, y: 0 },
+      { x: x + 10, y: 30 },
+      { x: x + 20, y: 30 },
+    ]);
+    const comb = [...teeth.slice(0, -2), { x: 50, y: 60 }, { x: 0, y: 60 }];
+    const own = regionOf(outlineOf(comb).map((curve, edge) => ({ curves: [curve], edge })));
+    const exit = (x: number, way: number) => exitFrom(own, { x, y: 12 }, { x: way, y: 0 });
+    expect([exit(55, 1), exit(35, 1), exit(15, 1), exit(-5, 1)].map((found) => found?.distance)).toEqual([
+      -5,
+      -5,
+      -5,
+      undefined,
+    ]);
+    expect([exit(-5, -1), exit(15, -1), exit(35, -1), exit(55, -1)].map((found) => found?.distance)).toEqual([
+      -5,
+      -5,
+      -5,
+      undefined,
+    ]);
+    expect([exit(5, 1), exit(25, 1), exit(45, -1)].map((found) => found?.distance)).toEqual([5, 5, 5]);
+    expect(exit(55, 1)!.edge).toBe(9);
+  });
+
   it('on its rim deepens square to it, inwards', () => {
     const square = region([
       { x: 0, y: 0 },

@@ -56,7 +56,7 @@ describe('figures of a hung hem', () => {
     expect(touches).toEqual([{ from: 400, to: 600 }]);
     // Her heels stand 50 behind the middle of her waist (from memory).
     expect(train).toEqual({ behindHeel: 110, left: 200, right: 0 });
-    expect(rest).toEqual({ stretch: 0.013, assumedFloor: true });
+    expect(rest).toEqual({ lainBehind: 0, stretch: 0.013, assumedFloor: true });
   });
 
   it('what is sewn on may lie farther; what hangs clear is no train', () => {
@@ -73,5 +73,27 @@ describe('figures of a hung hem', () => {
     ];
     const inFront = hangFigures(hang(folds));
     expect([inFront.touches, inFront.train]).toEqual([[{ from: 0, to: 200 }], undefined]);
+  });
+
+  it('what lies of the centre back, up from the hem to where it leaves the floor', () => {
+    // Down one column: 900 above, then 45 off the floor, in a small fold, flat, and at the hem; 1000 of cloth, three times 200.
+    const heights = [900, 45, 5, 20, 0];
+    const depths = [0, 1000, 1200, 1400, 1600];
+    const behind = {
+      ...(hang() as object),
+      columns: 2,
+      rows: 5,
+      place: Float64Array.from([0, 300].flatMap((y) => heights.flatMap((z) => [0, y, y === 0 ? 900 : z]))),
+      depth: Float64Array.from([...depths, ...depths]),
+      seams: [
+        { station: 0, column: 0 },
+        { station: 1, column: 1 },
+      ],
+      stationNames: ['centre-front', 'centre-back'],
+    };
+    // Half of the way from 5 up to 45 it is 25 off: 1100 down. 1600 − 1100 = 500.
+    expect(hangFigures(behind as never).lainBehind).toBeCloseTo(500, 9);
+    const clear = { ...behind, place: behind.place.map((own, i) => (i % 3 === 2 ? own + 30 : own)) };
+    expect(hangFigures(clear as never).lainBehind).toBe(0);
   });
 });

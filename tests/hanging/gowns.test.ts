@@ -216,3 +216,81 @@ it('a tape to the floor that is far shorter at one seam is a hem set by hand, no
   expect(hang.waistHeight).toBeGreaterThan(1030);
   expect(hang.waistHeight).toBeLessThan(1085);
 });
+
+/** Read off the vertices by a walk of its own: no code of the figures. */
+describe('the figures of Lantern are those of its mesh', () => {
+  const { task, hang } = hangOfFile('examples/lantern.yaml');
+  const { columns, rows, place } = hang;
+  const at = (column: number, row: number): number[] => [
+    ...place.subarray(3 * (column * rows + row), 3 * (column * rows + row) + 3),
+  ];
+  const hemline = Array.from({ length: columns + 1 }, (_, i) => at(i % columns, rows - 1));
+  const figures = hangFigures(hang);
+
+  it('heights round, where a tape laid along the hem says so', () => {
+    // Samples a tenth of a millimetre apart or nearer, each with its distance along.
+    const samples: [number, number][] = [];
+    let along = 0;
+    for (const [i, to] of hemline.slice(1).entries()) {
+      const from = hemline[i]!;
+      const length = Math.hypot(...to.map((own, axis) => own - from[axis]!));
+      for (let k = 0; k < 1000; k++)
+        samples.push([along + (length * k) / 1000, from[2]! + ((to[2]! - from[2]!) * k) / 1000]);
+      along += length;
+    }
+    expect(figures.hem.length).toBe(Math.ceil(along / 50));
+    let next = 0;
+    for (const { along: where, height } of figures.hem) {
+      while (samples[next + 1] !== undefined && samples[next + 1]![0] <= where) next++;
+      expect(Math.abs(height - samples[next]![1])).toBeLessThan(0.1);
+    }
+    const lying = figures.touches.reduce((sum, { from, to }) => sum + (to - from), 0);
+    const low = samples.filter(([, height]) => height <= 4).length / samples.length;
+    // Told every 5 cm, at both ends of each stretch.
+    expect(Math.abs(lying - low * along)).toBeLessThanOrEqual(100 * figures.touches.length);
+  });
+
+  it('the train behind her heels, its width, and what lies of it at the centre back', () => {
+    const lain: number[][] = [];
+    for (let i = 0; i < place.length; i += 3)
+      if (place[i + 2]! <= 4 && place[i + 1]! >= 50) lain.push([place[i]!, place[i + 1]!]);
+    const [xs, ys] = [lain.map(([x]) => x!), lain.map(([, y]) => y!)];
+    expect(figures.train?.behindHeel).toBeCloseTo(Math.max(...ys) - 50, 6);
+    expect(figures.train!.left - figures.train!.right).toBeCloseTo(Math.max(...xs) - Math.min(...xs), 6);
+    // Measured over the cloth as it lies, from the tip to the first vertex that is off the floor.
+    const behind = columns / 2;
+    let row = rows - 1;
+    let length = 0;
+    while (at(behind, row - 1)[2]! <= 25) {
+      length += Math.hypot(...at(behind, row).map((own, axis) => own - at(behind, row - 1)[axis]!));
+      row--;
+    }
+    const last = Math.hypot(...at(behind, row).map((own, axis) => own - at(behind, row - 1)[axis]!));
+    expect(figures.lainBehind).toBeGreaterThan(0.998 * length);
+    expect(figures.lainBehind).toBeLessThan(1.002 * (length + last));
+  });
+
+  it('the stretch left, against the pieces as they lie flat', () => {
+    let most = 0;
+    let first = 0;
+    for (const { across, strips } of task.sewn.cloth.panels) {
+      const { flat, down } = strips[0]!;
+      const flatAt = (c: number, r: number): number[] => [
+        flat[2 * (c * (down + 1) + r)]!,
+        flat[2 * (c * (down + 1) + r) + 1]!,
+      ];
+      const pair = (c0: number, r0: number, c1: number, r1: number): void => {
+        const rest = Math.hypot(...flatAt(c0, r0).map((own, axis) => own - flatAt(c1, r1)[axis]!));
+        const now = Math.hypot(...at(first + c0, r0).map((own, axis) => own - at(first + c1, r1)[axis]!));
+        if (rest > 5) most = Math.max(most, now / rest - 1);
+      };
+      for (let c = 0; c <= across; c++)
+        for (let r = 1; r <= down; r++) {
+          pair(c, r - 1, c, r);
+          if (c > 0) pair(c - 1, r, c, r);
+        }
+      first += across;
+    }
+    expect(figures.stretch).toBeCloseTo(most, 6);
+  });
+});

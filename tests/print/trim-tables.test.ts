@@ -234,4 +234,17 @@ describe('bustle', () => {
     expect(said(own)[1]).toContain('Back both with a patch');
     expect(trims('cm', { bustle: { ...bustle, points: [] } })).toHaveLength(1);
   });
+
+  it('what it wants more is a table of its own, with what it is for', () => {
+    const more = [
+      { ...points[1], seam: undefined, side: undefined, gore: 'back', across: 0.25, anchor: 155 },
+    ];
+    const [own, others] = trims('cm', { bustle: { ...bustle, more } }).slice(1);
+    expect(own!.slice(2).map(([where]) => where)).toEqual(['centre back', 'side/back, her left']);
+    expect(others!.slice(1)).toEqual([
+      ['seam or gore', 'points', 'anchor', 'pick-up', 'lift', 'loop ends', 'above the hem'],
+      ['back, 25 % across', '2', '15.5', '43.3', '29.1', '45.4', '93.5'],
+    ]);
+    expect(said({ ...bustle, more }).join(' ')).toContain('Back both with a patch');
+  });
 });

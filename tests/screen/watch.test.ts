@@ -172,9 +172,32 @@ describe.skipIf(noBrowser)('in a real browser', () => {
     page.on('pageerror', (error) => faults.push(error.message));
     page.on('console', (message) => message.type() === 'error' && faults.push(message.text()));
     await page.goto(address.href);
-    await page.waitForSelector('#pattern');
+    await page.waitForSelector('#lays');
+    // Zoomed in, a point of the ruler set, a layer off, and scrolled down to the pattern: as it is left, it comes again.
+    await page.locator('.viewer [data-do=in]').click();
+    await page.locator('.viewer [data-do=measure]').click();
+    const drawing = page.locator('.viewer .drawing');
+    await drawing.press('ArrowRight');
+    await drawing.press('Enter');
+    await page.locator('.viewer [data-layer]').first().uncheck();
+    await page.evaluate("document.querySelector('#pattern').scrollIntoView()");
+    const left = async () => ({
+      box: await page.locator('.viewer svg').getAttribute('viewBox'),
+      isFirstOn: await page.locator('.viewer [data-layer]').first().isChecked(),
+      said: await page.locator('.viewer output').textContent(),
+      pattern: await page.evaluate(
+        "Math.round(document.querySelector('#pattern').getBoundingClientRect().top)",
+      ),
+    });
+    const before = await left();
+    expect(before.isFirstOn).toBe(false);
+    expect(before.said).not.toBe('');
     writeFileSync(file, SPEC.replace(/^gown: .*$/m, 'gown: Renamed'));
     await page.locator('h1', { hasText: 'Renamed' }).waitFor();
+    expect(await left()).toEqual(before);
+    // And once more, as the lays come back above what follows.
+    await page.waitForSelector('#lays');
+    expect(await left()).toEqual(before);
     // The icon that browsers ask for by themselves is at an address that is not ours to answer.
     expect(faults.filter((one) => !/favicon|404/.test(one))).toEqual([]);
     await context.close();

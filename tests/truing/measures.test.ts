@@ -64,6 +64,12 @@ describe('the seams of a gown', () => {
   ])('%s', (_, gores, expected) => {
     const { seams } = measured(gores);
     expect(seams.map(({ name, gores: [a, b] }) => `${name} ${a} ${b}`)).toEqual(expected);
+    const isFolded = (gore: Tree) => 'on-fold' in gore;
+    expect(measured(gores).gores.map(({ onFold, copies }) => [onFold, copies])).toEqual(
+      gores.map((gore) => [isFolded(gore), isFolded(gore) ? 1 : 2]),
+    );
+    // A level hem of four sectors: each its top and the flare times the length.
+    expect(measured(gores).hem.sewn).toBeCloseTo(4 * (180 + 20 * DEGREE * 1000), 5);
     for (const { hemAngle, waistAngle, lengths } of seams) {
       expect(hemAngle).toBeCloseTo(Math.PI, 9);
       expect(waistAngle).toBeCloseTo(Math.PI, 9);

@@ -16,16 +16,18 @@ declare function isStopped(work: f64): bool;
 const GROWTH_LEAST: f64 = 1.3;
 const GROWTH_MOST: f64 = 2.5;
 const DECAY: f64 = 0.9;
-/** Overlap small enough for settling to be tried, as a share of the sum of the items' sizes (roots of their areas). */
+/**
+ * Overlap small enough for settling to be tried, as a share of the sum of the items' sizes (roots of their areas). With half
+ * −0.5, +0.1, +0.9, with twice −0.3, −0.2, +0.5, as `../pack/pack-strip.ts` says.
+ */
 const SETTLES: f64 = 0.003;
-/** An overlap is clearly lower than another if it is below this share of it. */
+/** An overlap is clearly lower than another if it is below this share of it: with 0.96 −0.7, +0.3, +0.3, with 0.99 −0.1, −0.1, +0.3. */
 const CLEARLY: f64 = 0.98;
 
 /**
  * Overlap minimisation by guided local search: in each pass, every item that overlaps another moves to its place of
- * least weighted overlap. A pair that goes on overlapping gets a greater weight, so that no pair stays stuck (J. Egeblad,
- * B. Nielsen and A. Odgaard, "Fast neighborhood search for two- and three-dimensional nesting problems", 2007; S. Umetani
- * and others, "Solving the irregular strip packing problem via guided local search for overlap minimization", 2009).
+ * least weighted overlap. A pair that goes on overlapping gets a greater weight, so that no pair stays stuck. Sources are
+ * named in `../pack/pack-strip.ts`.
  */
 class MovingApart {
   /** The overlap of each pair i < j, at i · count + j. */

@@ -6,14 +6,16 @@ import { ENTRY_SHIFT, pairs, SIDES_AT } from './no-fit-pairs';
 import { sidesAt } from './no-fit-polygon';
 import { random } from './random';
 
-/** How far from where it lies an item is tried nearby, as a share of its half extents. */
+/**
+ * How far from where it lies an item is tried nearby, as a share of its half extents. With 0.25 −0.9, +0.3, +0.7, with
+ * 1 −0.7, +0.1, +0.8, as `../pack/pack-strip.ts` says.
+ */
 const NEARBY: f64 = 0.5;
 
 /**
  * Looks for the place of least weighted overlap for one item while all others stay. Places are drawn at random and
- * priced roughly, and the best few are improved step by step. That places are sampled and then refined is after
- * J. Gardeyn, G. Vanden Berghe and T. Wauters, "An open-source heuristic to reboot 2D nesting research", 2025, arXiv
- * 2509.13329; they estimate overlap from circles, here it is the exact penetration depth. Most places are drawn on the
+ * priced roughly, and the best few are improved step by step: a general method, whose source `../pack/pack-strip.ts` names.
+ * Overlap is the exact penetration depth here. Most places are drawn on the
  * boundaries of no-fit polygons, as every tight place lies on two of them.
  */
 class PlaceSearch {

@@ -29,6 +29,8 @@ export interface BustleFacts {
   readonly heavy: boolean;
   /** From the centre outwards as the spec names them, or by what they lift. */
   readonly points: readonly BustlePoint[];
+  /** Points more that it wants, so that its hem clears the floor as it hangs; nothing where it was not hung. */
+  readonly more?: readonly BustlePoint[];
   /** In all, both sides counted. */
   readonly number: number;
   /** Stations at points, or beside them, whose floor length nobody measured. */

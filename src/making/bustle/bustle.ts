@@ -57,7 +57,7 @@ export const USUAL_POINTS = { least: 3, most: 5 } as const;
 export const USUAL_POINTS_WHEN_HEAVY = { least: 7, most: 9 } as const;
 
 /** Lift below which a point is not worth its loop, mm. From memory. */
-const LEAST_LIFT = 20;
+export const LEAST_LIFT = 20;
 
 /** Where an anchor is advised when none is asked for, mm below the waist seam; the fitter moves it. From memory. */
 export const USUAL_ANCHOR = 150;

@@ -1,3 +1,4 @@
+import type { BustlePoint } from '../../making/bustle/bustle.ts';
 import type { EdgingOfGore } from '../../making/edging/edging-facts.ts';
 import type { Block } from '../page/page-blocks.ts';
 import { flounceAtHem } from './join-blocks.ts';
@@ -146,29 +147,38 @@ function walkingBlocks({ words, workroom }: PaperInput): Block[] {
   ];
 }
 
-function bustleBlocks({ words, workroom }: PaperInput): Block[] {
+function bustleBlocks(input: PaperInput): Block[] {
+  const { words, workroom } = input;
   const { bustle } = workroom;
   if (bustle === undefined || bustle.points.length === 0) return [];
-  const { jobSheet: text, number, length } = words;
-  const onGore = bustle.points.some(({ gore }) => gore !== undefined);
+  const { jobSheet: text, length } = words;
+  const { more = [] } = bustle;
+  const onGore = [...bustle.points, ...more].some(({ gore }) => gore !== undefined);
   return [
     { kind: 'heading', level: 2, text: text.bustle },
     {
       kind: 'paragraph',
       text: text.bustleLine(bustle.kind === 'over', bustle.number, length(bustle.clearance)),
     },
-    {
-      kind: 'table',
-      caption: text.bustleCaption,
-      heads: onGore ? [text.bustleWhere, ...text.bustleHeads.slice(1)] : text.bustleHeads,
-      align: ['start', 'end', 'end', 'end', 'end', 'end', 'end'],
-      rows: bustle.points.map((point) => [
-        words.closureRows.side(words.bustleAt(point), point.side),
-        String(point.copies),
-        ...[point.anchor, point.pickUp, point.lift, point.loopBottom, point.aboveHem].map(number),
-      ]),
-    },
+    bustleTable(input, bustle.points, text.bustleCaption),
+    ...(more.length === 0 ? [] : [bustleTable(input, more, text.bustleMore)]),
     ...(onGore ? [{ kind: 'paragraph', text: text.bustleOnGore } as const] : []),
     ...(bustle.advised ? [{ kind: 'paragraph', text: text.bustleAdvised } as const] : []),
   ];
+}
+
+function bustleTable({ words }: PaperInput, points: readonly BustlePoint[], caption: string): Block {
+  const { jobSheet: text, number } = words;
+  const onGore = points.some(({ gore }) => gore !== undefined);
+  return {
+    kind: 'table',
+    caption,
+    heads: onGore ? [text.bustleWhere, ...text.bustleHeads.slice(1)] : text.bustleHeads,
+    align: ['start', 'end', 'end', 'end', 'end', 'end', 'end'],
+    rows: points.map((point) => [
+      words.closureRows.side(words.bustleAt(point), point.side),
+      String(point.copies),
+      ...[point.anchor, point.pickUp, point.lift, point.loopBottom, point.aboveHem].map(number),
+    ]),
+  };
 }

@@ -1,10 +1,41 @@
-/* What the page can do beside being read: zoom and measure the pattern, switch layers, name a piece on a lay. */
+/* What the page can do beside being read: zoom and measure the pattern, switch layers, name a piece on a lay; loaded anew, as `watch` does after a save, it is as she left it. */
 (() => {
   document.documentElement.classList.add('js');
   const SVG = 'http://www.w3.org/2000/svg';
 
-  for (const figure of document.querySelectorAll('.viewer')) viewer(figure);
+  const viewers = [...document.querySelectorAll('.viewer')].map(viewer);
   for (const figure of document.querySelectorAll('.lay')) namePieces(figure);
+  const KEPT = `as left ${location.pathname}`;
+  leftAgain();
+  addEventListener('pagehide', asLeft);
+
+  function asLeft() {
+    // The last that begins above a fifth of the window: it is what she looks at.
+    const under = [...document.querySelectorAll('header, section')].filter((one) => one.getBoundingClientRect().top <= innerHeight / 5).pop();
+    const left = { viewers: viewers.map(({ left }) => left()), section: under?.id, off: under?.getBoundingClientRect().top };
+    try {
+      sessionStorage.setItem(KEPT, JSON.stringify(left));
+    } catch {
+      // A browser that keeps nothing shows the whole again.
+    }
+  }
+
+  /* By the section that was in view: a finding more above it, or lays that were not there yet, do not push it away. */
+  function leftAgain() {
+    if (performance.getEntriesByType('navigation')[0]?.type !== 'reload') return;
+    let left;
+    try {
+      left = JSON.parse(sessionStorage.getItem(KEPT));
+    } catch {
+      // What cannot be read is as if it had never been kept.
+    }
+    if (!left) return;
+    left.viewers.forEach((own, i) => viewers[i]?.restore(own));
+    const section = left.section && document.getElementById(left.section);
+    if (!section) return;
+    history.scrollRestoration = 'manual';
+    scrollBy(0, section.getBoundingClientRect().top - left.off);
+  }
 
   function viewer(figure) {
     const frame = figure.querySelector('.drawing');
@@ -128,6 +159,25 @@
       event.preventDefault();
       act();
     });
+
+    return {
+      left: () => ({
+        box: box.every((own, i) => own === whole[i]) ? undefined : box,
+        off: [...figure.querySelectorAll('[data-layer]')].filter((one) => !one.checked).map((one) => one.dataset.layer),
+        focused: document.activeElement === frame,
+        measuring, from, to, said: said.textContent,
+      }),
+      restore: (left) => {
+        for (const input of figure.querySelectorAll('[data-layer]')) input.checked = !left.off.includes(input.dataset.layer);
+        switchLayers();
+        setMeasuring(left.measuring);
+        ({ from, to } = left);
+        said.textContent = left.said;
+        box = left.box ?? box;
+        if (left.focused) frame.focus({ preventScroll: true });
+        show();
+      },
+    };
   }
 
   function namePieces(figure) {
