@@ -15,6 +15,7 @@ import { decimalText } from '../money/fraction.ts';
 import { amountText } from '../money/money.ts';
 import { draftSpec, draftWhole } from '../pipeline.ts';
 import { paperOf, sheetPlan } from '../publish/pattern-sheets.ts';
+import { paperText } from '../sheets/paper.ts';
 import { ENGLISH_ESTIMATE as words } from '../words/english-estimate.ts';
 import { workroom } from '../workroom/workroom.ts';
 import { askedLength } from './asked-length.ts';
@@ -278,7 +279,7 @@ function textOf(
       ]),
     ]).trimEnd(),
     '',
-    words.sheets(sheets.count, sheets.paper),
+    words.sheets(sheets.count, paperText(sheets.paper)),
     words.hours(hours.least, hours.most),
     price === null ? words.noPrice(missingPrices(flags, gown)) : words.price(price.least, price.most),
     '',

@@ -15,6 +15,7 @@ import {
 } from '../print/screen/gown-page.ts';
 import { writeSvg } from '../print/svg/write-svg.ts';
 import { layCost } from '../report/lay-report.ts';
+import { paperText } from '../sheets/paper.ts';
 import { english, type Words } from '../words/english.ts';
 import type { Workroom } from '../workroom/workroom.ts';
 import { layFigures, layTitle } from './lay-files.ts';
@@ -53,7 +54,7 @@ export function pageFile(source: PageSource): string {
       const { name } = layTitle(gown, lays[i]!);
       return drawing === undefined ? [] : [{ title: name, svg: forScreen(drawing), caption }];
     }),
-    ...(sheets && { sheets: { paper: sheets.paper, sheets: sheets.sheets } }),
+    ...(sheets && { sheets: { paper: paperText(sheets.paper), sheets: sheets.sheets } }),
     tables: [...buyTable(source, words), ...calendarTable(source, words)],
     findings: pageFindings(findings, source.gown),
     files: [...files.keys()],

@@ -7,7 +7,7 @@ import { gownToLay } from '../lay/plan/lay-to-plan.ts';
 import { LONGEST_LAY, laysTooLong } from '../lay/plan/lays-too-long.ts';
 import type { GownReport } from '../report/gown-report.ts';
 import { groupsOf } from '../sheets/lay-out-grid.ts';
-import type { Paper } from '../sheets/paper.ts';
+import { type Paper, paperText } from '../sheets/paper.ts';
 import { roughSheets } from '../sheets/rough-sheets.ts';
 import { chosenPieces, type PatternOptions, sheetOptions } from './pattern-sheets.ts';
 import { tooManyPieces, tooManySheets } from './size-problems.ts';
@@ -31,7 +31,7 @@ export function tooLarge(drafted: DraftedGown, paper: Paper, options: PatternOpt
   const asked = sheetOptions(gown, paper, options);
   const sheets = roughSheets(pieces, groupsOf(pieces, asked), asked);
   return sortDiagnostics([
-    ...(sheets <= MOST_SHEETS ? [] : [tooManySheets(gown.place('lengths'), sheets, paper.name)]),
+    ...(sheets <= MOST_SHEETS ? [] : [tooManySheets(gown.place('lengths'), sheets, paperText(paper.name))]),
     ...laysTooLong(gownToLay(drafted), (mm) => tapeText(mm, gown.units)),
   ]);
 }

@@ -20,6 +20,11 @@ export function paperNamed(name: string): Paper | undefined {
   return PAPERS.find((paper) => paper.name === wanted);
 }
 
+/** A paper's name as it is said: A4. */
+export function paperText(name: string): string {
+  return name.replace(/^a(?=\d)/, 'A');
+}
+
 const INCH = 25.4;
 const UNITS: Readonly<Record<string, number>> = { mm: 1, cm: 10, in: INCH };
 

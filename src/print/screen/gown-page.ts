@@ -220,7 +220,14 @@ function tableOf({ heads, figuresFrom, rows, note }: PageTable): Markup {
 }
 
 function finding({ level, place, message, why, hint }: PageFinding, words: PageWords): Markup {
-  return html`<div class="finding ${level}"><p><b>${words.levels[level]}</b> <span class="soft">${place}</span></p><p>${message}</p><p>${why}</p><p>${hint}</p></div>`;
+  return html`<div class="finding ${level}"><p><b>${words.levels[level]}</b> <span class="soft">${place}</span></p><p>${said(message)}</p><p>${said(why)}</p><p>${said(hint)}</p></div>`;
+}
+
+/** What stands between backquotes is written as in the spec. */
+function said(text: string): Markup {
+  const parts = text.split('`');
+  if (parts.length % 2 === 0) return html`${text}`;
+  return html`${parts.map((part, i) => (i % 2 === 1 ? html`<code>${part}</code>` : part))}`;
 }
 
 /** Loads the page anew when the draft beneath it is a newer one. The address is a constant of the program's own. */
