@@ -9,8 +9,8 @@ export interface Shown {
   readonly files: ReadonlyMap<string, string | Uint8Array>;
 }
 
-/** Where the page asks for news, below its own address. */
-export const NEWS = 'news';
+/** Where a page asks for news, below its own address, with its number. */
+const NEWS = 'news-';
 
 /**
  * Shows a page on this machine alone: on the loopback address, at a port that the system picks, under a path that
@@ -21,6 +21,7 @@ export class PageServer {
   /** What to open in a browser. */
   readonly address: string;
   private shown: Shown = { page: '', files: new Map() };
+  private count = 0;
   private readonly listeners = new Set<ServerResponse>();
 
   private constructor(
@@ -53,10 +54,16 @@ export class PageServer {
     );
   }
 
+  /** Where the page that is shown next asks for news. */
+  newsOfNext(): string {
+    return `${NEWS}${this.count + 1}`;
+  }
+
   /** Shows this from now on, and tells every page that is open. */
   show(shown: Shown): void {
     this.shown = shown;
-    for (const response of this.listeners) response.write('data: new\n\n');
+    this.count++;
+    for (const response of this.listeners) response.write(NEW);
   }
 
   async close(): Promise<void> {
@@ -71,7 +78,7 @@ export class PageServer {
     if (path === undefined) return void response.writeHead(404).end();
     if (request.method !== 'GET' && request.method !== 'HEAD')
       return void response.writeHead(405, { allow: 'GET, HEAD' }).end();
-    if (path === NEWS) return void this.listen(response);
+    if (path.startsWith(NEWS)) return void this.listen(response, path === `${NEWS}${this.count}`);
     const file = path === '' ? this.shown.page : this.shown.files.get(path);
     if (file === undefined) return void response.writeHead(404).end();
     response.setHeader('content-type', typeOf(path));
@@ -91,13 +98,17 @@ export class PageServer {
     return decoded(rest);
   }
 
-  private listen(response: ServerResponse): void {
+  /** A page that was loaded before the last one was shown, and asks after it, would otherwise stay as it is. */
+  private listen(response: ServerResponse, isOfLast: boolean): void {
     response.writeHead(200, { 'content-type': 'text/event-stream' });
-    response.write(': \n\n');
+    response.write(isOfLast ? ': \n\n' : NEW);
     this.listeners.add(response);
     response.on('close', () => this.listeners.delete(response));
   }
 }
+
+/** The event that there is another page. */
+const NEW = 'data: new\n\n';
 
 const HOST = '127.0.0.1';
 

@@ -17,7 +17,7 @@ import { hangAtFirst, hangGown } from './hang-gown.ts';
 import { HangThread, Overtaken } from './hang-thread.ts';
 import type { Machine } from './machine.ts';
 import { fontBytes } from './package-files.ts';
-import { NEWS, PageServer } from './page-server.ts';
+import { PageServer } from './page-server.ts';
 import { type LayStop, newStop, planGownLays } from './plan-gown-lays.ts';
 import { hasErrors, printFindings } from './print-findings.ts';
 import { basesBeside, readSource } from './read-source.ts';
@@ -124,7 +124,8 @@ class WatchedGown {
       says: this.last === undefined ? words.brokenAtFirst(name) : words.brokenNow(name),
       findings: pageFindings(findings),
     };
-    if (this.last === undefined) this.server.show({ page: brokenPage(name, notice, NEWS), files: new Map() });
+    const news = this.server.newsOfNext();
+    if (this.last === undefined) this.server.show({ page: brokenPage(name, notice, news), files: new Map() });
     else this.show({ ...this.last, findings: [] }, notice);
   }
 
@@ -175,7 +176,7 @@ class WatchedGown {
 
   private show(source: PageSource, notice?: GownPage['notice']): void {
     if (notice === undefined) this.last = source;
-    const page = pageFile({ ...source, refreshed: NEWS, ...(notice && { notice }) });
+    const page = pageFile({ ...source, refreshed: this.server.newsOfNext(), ...(notice && { notice }) });
     this.server.show({ page, files: source.files });
   }
 
