@@ -44,9 +44,7 @@ function movedRun(run: readonly Curve[], distance: number, tolerance: number): r
   const stretches = stretchesOf(run, distance);
   const moved = (curves: readonly Curve[]): Curve[] =>
     curves.flatMap((curve) => offsetCurve(curve, distance, tolerance) ?? []);
-  const [only] = stretches;
-  // A last curve that folds leaves a stretch that is the run but for its end.
-  if (stretches.length === 1 && only!.curves.length === run.length && only!.curves[0] === run[0]) {
+  if (stretches.length === 1 && stretches[0]!.curves.every((curve, i) => curve === run[i])) {
     const whole = moved(run);
     return whole.length === 0 ? undefined : whole;
   }
