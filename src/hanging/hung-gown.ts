@@ -121,9 +121,9 @@ export const UNDERNEATH: readonly Settling[] = [
   { stride: 1, steps: 40, fall: 0.0004, keeps: 0.85 },
 ];
 
-function underneath({ extras: { wearer }, above }: HangTask, under: GownHung): readonly GownView[] {
+function underneath({ extras: { wearer } }: HangTask, under: GownHung): readonly GownView[] {
   const mesh = hangCloth(under.cloth, { body: under.body, ...AROUND }, UNDERNEATH);
-  return gownViews(hangOf(under, mesh), ['front', 'side', 'back'], { wearer }, above);
+  return gownViews(hangOf(under, mesh), ['front', 'side', 'back'], { wearer: { ...wearer, bare: true } }, []);
 }
 
 /** What it measures, and how it looks with all that is sewn to it. */

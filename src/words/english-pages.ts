@@ -18,14 +18,14 @@ export function englishPages(basics: Basics) {
       side: 'from her left',
       above: 'from above',
       bustled: (name: string): string => `${name}, bustled`,
-      under: (name: string): string => `${name}, without the skirt`,
+      under: (name: string): string => `${name}, without the gown`,
       floor: 'floor',
       floorAssumed: 'floor, where it usually lies: no length to the floor is given',
     },
     hung: {
       drawn: (layer: string): string =>
         `The ${layer} as it hangs, worked out from the pattern; folds fall anew each time it is worn.`,
-      tiers: 'Without the skirt: its net tiers as they hang, worked out from the pattern.',
+      tiers: 'Without the gown: its net tiers as they hang, worked out from the pattern.',
       edging: 'Dashed: the edging.',
       figure: (isBodiceDrafted: boolean): string =>
         isBodiceDrafted ? 'The figure is for proportion only.' : 'Bodice and figure are for proportion only.',

@@ -286,15 +286,15 @@ describe('what is written below', () => {
     expect(caption({})).not.toContain(words.hung.edging);
   });
 
-  it('that the skirt is off where its net tiers alone are seen, and both where both are', () => {
+  it('that the gown is off where its net tiers alone are seen, and both where both are', () => {
     const shell = view('front', 0, -1, 1, 0);
     const tiers = view('front', 0, -1, 1, 0);
     const row = (seen: typeof shell) => [{ view: seen, name: 'front' }];
     const said = (...rows: (typeof shell)[]) => viewsCaption(drawn(rows.map(row), { under: [tiers] }), words);
-    expect(said(tiers)).toMatch(/^Without the skirt: its net tiers as they hang/);
+    expect(said(tiers)).toMatch(/^Without the gown: its net tiers as they hang/);
     expect(said(tiers)).not.toContain('The shell');
     expect(said(shell)).toMatch(/^The shell as it hangs/);
     expect(said(shell)).not.toContain('net tiers');
-    expect(said(shell, tiers)).toMatch(/^The shell as it hangs.*each time it is worn\. Without the skirt: /);
+    expect(said(shell, tiers)).toMatch(/^The shell as it hangs.*each time it is worn\. Without the gown: /);
   });
 });
