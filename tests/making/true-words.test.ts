@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { clientPages } from '../../src/print/papers/client-pages.ts';
 import { jobSheet } from '../../src/print/papers/job-sheet.ts';
+import type { DrawnViews } from '../../src/print/papers/views-drawing.ts';
 import { english } from '../../src/words/english.ts';
 import { ENGLISH_PATTERN } from '../../src/words/english-pattern.ts';
 import { beside, printedLines, rowsUnder } from '../print/page-rows.ts';
@@ -84,6 +85,33 @@ describe('the client approves all of it', () => {
   it('what is sewn on and worn with the skirt, too', () => {
     expect(beside(lines, 'sewn on to it')).toEqual(['frill (cupro)']);
     expect(beside(lines, 'worn with it')).toEqual(['underskirt (tulle) and court-train (crepe)']);
+  });
+
+  it('with her name on the page of the drawing, also where two rows of it are tall', () => {
+    const box = { left: -300, top: -1700, right: 300, bottom: 0 };
+    const view = { side: 'front', box, outlines: [], folds: [], seams: [], edging: [], parts: [] };
+    const tall = { ...view, edges: [], figure: [], opening: [], strokes: [] };
+    const row = ['front', 'side', 'back'].map((name) => ({ view: tall, name }));
+    const views = {
+      layer: 'shell',
+      notHung: [],
+      isBodiceDrafted: false,
+      rows: [row, row],
+      floor: 'floor',
+      scaleBar: 500,
+      say: String,
+    } as unknown as DrawnViews;
+    for (const paper of [
+      { width: 210, height: 297 },
+      { width: 215.9, height: 279.4 },
+    ]) {
+      const { pages } = clientPages({ ...inputOf(own, paper), views });
+      const [first] = pages.map((page) => printedLines([page]).flat());
+      const texts = first!.map(({ text }) => text);
+      expect(texts.filter((text) => text === 'front')).toHaveLength(2);
+      expect(texts).toContain('worn with it');
+      expect(texts).toContain('approved');
+    }
   });
 
   it('and cares for every cloth that goes to the cleaner', () => {

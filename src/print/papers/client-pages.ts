@@ -25,13 +25,16 @@ function approvalBlocks(input: PaperInput): Block[] {
     { kind: 'heading', level: 1, text: gown.name },
     { kind: 'heading', level: 2, text: text.approve },
     { kind: 'paragraph', text: text.approveText },
-    ...viewsBlock(input, {
-      width: paper.width - 30,
-      height: (input.views?.rows ?? []).filter((row) => row.length > 0).length > 1 ? 150 : 105,
-    }),
+    ...viewsBlock(input, { width: paper.width - 30, height: viewsHeight(input) }),
     { kind: 'table', heads: text.decides, shares: [3, 4], rows: decidingRows(input) },
     { kind: 'fields', fields: text.approved, columns: 2 },
   ];
+}
+
+/** So that what she signs stands on one page with what it decides, of Letter too, mm. */
+function viewsHeight({ views, paper }: PaperInput): number {
+  const rows = (views?.rows ?? []).filter((row) => row.length > 0).length;
+  return rows > 1 ? paper.height - 165 : 105;
 }
 
 function decidingRows({ words, workroom, gown }: PaperInput): string[][] {
