@@ -30,7 +30,7 @@ const UNFIT = /(?![\n\t])[\p{Cc}\u202a-\u202e\u2066-\u2069\ufffe\uffff]|\p{Cs}/u
 const ELEMENTS = new Set(
   (
     'html head meta title style body script header nav main footer section h1 h2 h3 p b br span ul li a div figure ' +
-    'figcaption fieldset legend label input button output table thead tbody tr th td svg g path text'
+    'figcaption code fieldset legend label input button output table thead tbody tr th td svg g path text'
   ).split(' '),
 );
 
