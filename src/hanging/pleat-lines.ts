@@ -2,8 +2,8 @@ import { pleatsOf } from '../allowances/pleats.ts';
 import type { Gown } from '../gown/gown.ts';
 import type { Layer } from '../gown/layer.ts';
 import { topsOf } from './gown-panels.ts';
+import type { PleatLine } from './seam-lines.ts';
 import { columnsOf, type Panel, type SewnCloth } from './sewn-cloth.ts';
-import type { PleatLine } from './views.ts';
 
 /** Two folds nearer than this in the columns of the cloth are drawn as one line. */
 const AS_ONE = 0.15;

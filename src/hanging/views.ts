@@ -1,6 +1,8 @@
 import type { Point } from '../geometry/curve.ts';
-import { type DepthMap, depthMap, type Hiding } from './depth-map.ts';
+import { depthMap, type Hiding } from './depth-map.ts';
+import { drawn, LEAST_LINE, met } from './drawn-lines.ts';
 import type { DrawnPart, PlaceLine } from './drawn-part.ts';
+import { edgeLines, roundAgain } from './edge-lines.ts';
 import { fairedSurface } from './faired-surface.ts';
 import { figureLines, type Wearer } from './figure-lines.ts';
 import { unhidden } from './figure-seen.ts';
@@ -9,28 +11,21 @@ import { foldsSeen } from './folds-seen.ts';
 import { type Columns, gatherLines } from './gather-lines.ts';
 import type { Hang } from './hang.ts';
 import { hollowLines } from './hollow-lines.ts';
-import { keptApart, keptApartFromAll } from './kept-apart.ts';
-import {
-  columnLine,
-  depthOfCloth,
-  edgingLine,
-  type Opening,
-  openingLine,
-  rowLine,
-  seenPlace,
-  slantedLine,
-} from './lines-on-skirt.ts';
+import { insideOfEdge } from './inside-of-edge.ts';
+import { keptApart } from './kept-apart.ts';
+import { depthOfCloth, edgingLine, type Opening, openingLine, rowLine, seenPlace } from './lines-on-skirt.ts';
 import { metLine } from './met-lines.ts';
 import { type PartLines, partLines, partsSeen } from './part-seen.ts';
-import { partedAtTurns } from './parted-at-turns.ts';
-import { inPlane, type SeenPoint, seenFrom, type ViewFrom } from './seen.ts';
+import { type PleatLine, seamLines } from './seam-lines.ts';
+import { inPlane, seenFrom, type ViewFrom } from './seen.ts';
 import { withoutSlivers } from './slivers.ts';
+import { hemDepth, slotSeen } from './slot-lines.ts';
 import { type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
-import { strokeAt, strokesAcross } from './strokes-across.ts';
+import { strokesAcross } from './strokes-across.ts';
 import { FINER, type Surface, smoothSurface, withoutColumns } from './surface.ts';
 import { tracedOutline } from './traced-outline.ts';
 import type { SeenLine } from './turning-lines.ts';
-import { insideOf, visibleParts } from './visible-parts.ts';
+import { insideOf, SKIRT, visibleParts } from './visible-parts.ts';
 import type { SlantedLine } from './wrap-line.ts';
 
 /** The gown from one side, hidden lines taken out. mm of the gown: x to the right, y down, the floor at 0. */
@@ -79,24 +74,9 @@ export interface ViewExtras {
   readonly edge?: SlantedLine;
 }
 
-/** A column, with parts of one, down which the fold of a pleat shows, and the row of the whole cloth in which it begins. */
-export interface PleatLine {
-  readonly column: number;
-  readonly from: number;
-}
-
 /** An outline keeps its corners. */
 const OUTLINE: Hand = { step: 5, rounds: 10, tolerance: 0.6, keepsCorners: true };
-const SEAM: Hand = { step: 20, rounds: 2, tolerance: 0.8 };
-
-/** An edge shorter than this is not drawn, mm, nor another line. */
-const LEAST_EDGE = 60;
-const LEAST_LINE = 40;
 const LEAST_GATHER = 20;
-/** The far side of a hem is left out where it runs along the near one for more than this, mm. */
-const LEAST_FAR = 200;
-/** A seam or an edge is drawn on to the line that it points at over this, mm. */
-const REACH = 40;
 
 export function gownViews(
   hang: Hang,
@@ -162,15 +142,9 @@ function viewOf(
   const figure = figureLines(side, wearer).flatMap((line) => unhidden(map, line));
   const ofParts = beside.map((other, i) => partLines(map, other, side, i + 1));
   const all = (of: keyof PartLines): SeenLine[] => ofParts.flatMap((lines) => lines[of]);
-  const smooth = (lines: readonly Point[][]): Point[][] => lines.map((line) => smoothedLine(line, SEAM));
-  const ends = [rowLine(shown, 0), rowLine(seen, seen.rows - 1)]
-    .flatMap(round)
-    .map(inPlane)
-    .flatMap(nearAndFar);
-  const edges = met(smooth(keptApartFromAll(ends, outlines, LEAST_EDGE)), outlines);
-  const apartFrom = [...outlines, ...edges];
-  const partEdges = met(smooth(keptApart(all('edges').map(inPlane), apartFrom, LEAST_EDGE)), apartFrom);
-  const strong = [...apartFrom, ...partEdges];
+  const ends = [rowLine(shown, 0), rowLine(seen, seen.rows - 1)].flatMap(round);
+  const { edges, parts: partEdges } = edgeLines(outlines, ends, all('edges'));
+  const strong = [...outlines, ...edges, ...partEdges];
   const rows = hang.joins.map((row) => rowLine(seen, row * FINER)).flatMap(round);
   const joins = met(keptApart(drawn(rows), partEdges, LEAST_LINE), strong);
   const seams = met(drawn([...seamLines(hang, seen, { pleats, edge }).flatMap(inside), ...all('seams')]), [
@@ -219,97 +193,6 @@ function viewOf(
     figure,
     box: boxOf([...outlines, ...figure]),
   };
-}
-
-/** Seams down the skirt, the folds of pleats and the edge of a wrap. */
-function seamLines(
-  hang: Hang,
-  seen: Surface,
-  { pleats, edge }: { readonly pleats: readonly PleatLine[]; readonly edge: SlantedLine | undefined },
-): SeenLine[] {
-  return [
-    ...hang.seams
-      .filter(({ station, onFold }) => station !== edge?.station && onFold !== true)
-      .map(({ column, from = 0 }) => columnLine(hang, seen, column * FINER, from)),
-    ...pleats.map(({ column, from }) => {
-      const line = columnLine(hang, seen, Math.round((column / hang.stride) * FINER) % seen.columns, 0);
-      return line.slice((from / hang.stride) * FINER);
-    }),
-    ...(edge === undefined ? [] : [slantedLine(hang, seen, edge)]),
-  ];
-}
-
-/** Cloth from the sewn edge to the hem at a column of the whole cloth, mm. */
-function hemDepth({ depth, rows, stride }: Hang, column: number): number {
-  return depth[(Math.round(column / stride) + 1) * rows - 1]!;
-}
-
-/** A pocket or a slit as far as it is seen, but for the outline, with a tack across each end that is sewn. */
-function slotSeen(
-  map: DepthMap,
-  hang: Hang,
-  seen: Surface,
-  slot: Opening,
-  outlines: readonly (readonly Point[])[],
-): { readonly lines: Point[][]; readonly tacks: Point[][] } {
-  const whole = openingLine(hang, seen, slot);
-  const lines = keptApart(drawn(visibleParts(map, whole, SKIRT)), outlines, LEAST_LINE);
-  const isEnd = (at: Point | undefined, end: SeenPoint): boolean =>
-    at !== undefined && lengthOfLine([at, { x: end[0], y: end[1] }]) < 1;
-  const [first, last] = [whole[0]!, whole[whole.length - 1]!];
-  return {
-    lines,
-    tacks: lines.flatMap((line) => [
-      ...(isEnd(line[0], first) ? [strokeAt(line[0]!, line[1]!)] : []),
-      ...(slot.to < hemDepth(hang, slot.column) && isEnd(line.at(-1), last)
-        ? [strokeAt(line.at(-1)!, line.at(-2)!)]
-        : []),
-    ]),
-  };
-}
-
-/** A hem seen from before and behind at once, as two lines; one that curls in folds is one line all the same. */
-function nearAndFar(line: readonly Point[]): (readonly Point[])[] {
-  const parts = partedAtTurns(line);
-  return parts.every((part) => lengthOfLine(part) > LEAST_FAR) ? parts : [line];
-}
-
-/** Of a line all round, the part that ends where it began runs on in the one that begins there. */
-function roundAgain(line: SeenLine, parts: readonly SeenLine[]): readonly SeenLine[] {
-  const [first, last] = [parts[0], parts[parts.length - 1]];
-  if (first === undefined || last === undefined) return parts;
-  if (first[0] !== line[0] || last[last.length - 1] !== line[line.length - 1]) return parts;
-  // All of it: from behind on, where it is least looked at.
-  const half = Math.floor(line.length / 2);
-  if (first === last) return [[...line.slice(half), ...line.slice(1, half + 1)]];
-  return [[...last, ...first.slice(1)], ...parts.slice(1, -1)];
-}
-
-function met(lines: readonly Point[][], targets: readonly (readonly Point[])[]): Point[][] {
-  return lines.map((line) => [...metLine(line, targets, REACH).line]);
-}
-
-/** What fills the edge that a skirt is sewn to, seen from above: she. One does not look down past her to the floor. */
-function insideOfEdge({ columns, rows, place }: Surface): Surface {
-  const edge = Array.from({ length: columns }, (_, column) => seenPlace(place, column * rows));
-  const middle = [0, 1, 2].map((axis) => edge.reduce((sum, own) => sum + own[axis]!, 0) / columns);
-  const own = new Float64Array(6 * columns);
-  for (const [column, [x, y, z]] of edge.entries())
-    own.set([x, y, z - BELOW_EDGE, middle[0]!, middle[1]!, middle[2]! - BELOW_EDGE], 6 * column);
-  return { columns, rows: 2, place: own, closed: true };
-}
-
-/** So far below the edge, which it does not hide, mm. */
-const BELOW_EDGE = 20;
-
-/** Number of the skirt among all that hides. */
-const SKIRT = 0;
-
-function drawn(lines: readonly SeenLine[]): Point[][] {
-  return lines
-    .map(inPlane)
-    .filter((line) => lengthOfLine(line) >= LEAST_LINE)
-    .map((line) => smoothedLine(line, SEAM));
 }
 
 function boxOf(lines: readonly (readonly Point[])[]): GownView['box'] {

@@ -122,3 +122,6 @@ function someAround(
   }
   return false;
 }
+
+/** Number of the skirt among all that hides. */
+export const SKIRT = 0;
