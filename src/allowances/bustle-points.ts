@@ -4,6 +4,7 @@ import type { Curve, Line, Point } from '../geometry/curve.ts';
 import { startOf } from '../geometry/evaluate.ts';
 import { oval } from '../geometry/oval.ts';
 import { JOIN } from '../geometry/tolerances.ts';
+import { bustlePlace } from '../gown/bustle-place.ts';
 
 export const BUSTLE_MARKS = { anchor: 'bustle-anchor', pickUp: 'bustle-pick-up' } as const;
 
@@ -50,10 +51,10 @@ export function bustleRemarks(points: readonly BustleMarked[]): PieceRemark[] {
     {
       kind: 'bustle',
       layer: seen[0]!.layer,
-      points: seen.map(({ seam, gore, across, anchor, pickUp }) => ({
-        place: seam === undefined ? { gore, across } : { seam },
-        anchor,
-        pickUp,
+      points: seen.map((point) => ({
+        place: bustlePlace(point),
+        anchor: point.anchor,
+        pickUp: point.pickUp,
       })),
     },
   ];

@@ -5,6 +5,7 @@ import type { Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { startOf } from '../geometry/evaluate.ts';
 import { distance } from '../geometry/point.ts';
+import { bustlePlace } from '../gown/bustle-place.ts';
 import type { ChalkDiagonal, ChalkStretch, ChalkTable } from './chalk.ts';
 import { type ChalkAxes, chainOf, chalkedAt } from './chalk-chain.ts';
 import { columnsShown, levelsOf } from './chalk-levels.ts';
@@ -92,11 +93,11 @@ function innerLines({ marks }: CutPiece, axes: ChalkAxes): ChalkTable['inner'] {
 }
 
 function bustlePoints({ bustle = [] }: CutPiece, axes: ChalkAxes): ChalkTable['bustle'] {
-  return bustle.map(({ layer, seam, gore, across, at: [anchor, pickUp] }) => ({
-    layer,
-    place: seam === undefined ? { gore, across } : { seam },
-    anchor: placed(anchor, axes),
-    pickUp: placed(pickUp, axes),
+  return bustle.map((point) => ({
+    layer: point.layer,
+    place: bustlePlace(point),
+    anchor: placed(point.at[0], axes),
+    pickUp: placed(point.at[1], axes),
   }));
 }
 

@@ -2,3 +2,8 @@
 export type BustlePlace =
   | { readonly seam: string; readonly gore?: undefined; readonly across?: undefined }
   | { readonly seam?: undefined; readonly gore: string; readonly across: number };
+
+/** The place alone, of a point of which more is known. */
+export function bustlePlace({ seam, gore, across }: BustlePlace): BustlePlace {
+  return seam === undefined ? { gore, across } : { seam };
+}

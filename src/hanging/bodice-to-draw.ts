@@ -2,7 +2,7 @@ import type { Side } from '../gown/station.ts';
 import type { BodiceHalf, BodiceShape, BodiceSlice } from './bodice-shape.ts';
 import { columnOf, type DrawnPart, type PlaceLine, rowOf } from './drawn-part.ts';
 import { halfWidthOf } from './figure.ts';
-import type { SpacePoint } from './space-point.ts';
+import { type SpacePoint, spaceApart } from './space-point.ts';
 import { CIRCLE, CIRCLE_POINTS } from './unit-circle.ts';
 import type { UpperBody } from './upper-body.ts';
 
@@ -177,7 +177,7 @@ function lowerPlace(edge: HalfEdge, { slices }: BodiceHalf, slice: number, part:
   const before = slices.slice(0, slice).reduce((sum, own) => sum + width(own), 0);
   const wanted = (before + part * width(slices[slice]!)) / whole;
   const passed = [0];
-  for (let i = 1; i < edge.length; i++) passed.push(passed[i - 1]! + apart(edge[i - 1]!, edge[i]!));
+  for (let i = 1; i < edge.length; i++) passed.push(passed[i - 1]! + spaceApart(edge[i - 1]!, edge[i]!));
   const all = passed[passed.length - 1]!;
   const found = passed.findIndex((own) => own >= wanted * all);
   const next = found < 0 ? edge.length - 1 : Math.max(1, found);
@@ -209,9 +209,4 @@ function ellipseAt(roundness: number, part: number): [number, number] {
   const share = (wanted - passed[next - 1]!) / (passed[next]! - passed[next - 1]!);
   const [a, b] = [point(next - 1), point(next)];
   return [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
-}
-
-function apart(a: readonly number[], b: readonly number[]): number {
-  const [x, y, z] = [a[0]! - b[0]!, a[1]! - b[1]!, a[2]! - b[2]!];
-  return Math.sqrt(x * x + y * y + z * z);
 }

@@ -2,10 +2,10 @@ import type { Cape } from '../gown/above-waist.ts';
 import { halfWidthOf } from './figure.ts';
 import { heightAt, heightOf, type Wearer } from './figure-lines.ts';
 import { FINEST, FOURS, steady } from './gown-panels.ts';
-import { alongLine, apart } from './hung-parts.ts';
+import { alongLine } from './hung-parts.ts';
 import type { ClothOver } from './part-to-hang.ts';
 import { type Body, columnsOf, newCloth, placeIndex, type Strip } from './sewn-cloth.ts';
-import type { SpacePoint } from './space-point.ts';
+import { type SpacePoint, spaceApart } from './space-point.ts';
 import { gatherColumns } from './start-of-cloth.ts';
 import type { UpperBody } from './upper-body.ts';
 
@@ -38,7 +38,7 @@ export function capeToHang(cape: Cape, { before, behind }: InnerEdge, over: Cape
   const side = before[before.length - 1]!;
   const line = [...before, ...armRound(side, cape.overArm), ...behind];
   const passed = [0];
-  for (let i = 1; i < line.length; i++) passed.push(passed[i - 1]! + apart(line[i - 1]!, line[i]!));
+  for (let i = 1; i < line.length; i++) passed.push(passed[i - 1]! + spaceApart(line[i - 1]!, line[i]!));
   const length = passed[passed.length - 1]!;
   const longest = Math.max(...lengthsOf(cape));
   const down = FOURS * Math.max(1, Math.round(longest / FINEST / FOURS));

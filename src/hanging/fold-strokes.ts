@@ -1,8 +1,8 @@
 import type { Point } from '../geometry/curve.ts';
 import { keptApartFromAll } from './kept-apart.ts';
-import { apart, crossing, endWay, metLine } from './met-lines.ts';
+import { crossing, endWay, metLine } from './met-lines.ts';
 import { partedAtTurns } from './parted-at-turns.ts';
-import { type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
+import { apart, type Hand, lengthOfLine, smoothedLine } from './smoothed-line.ts';
 
 /** A fold is one stroke. */
 const FOLD: Hand = { step: 14, rounds: 6, tolerance: 1.2 };

@@ -1,7 +1,7 @@
 import type { ClothMesh } from './cloth-mesh.ts';
 import type { PlaceLine } from './drawn-part.ts';
-import { columnsOf, placeIndex, type SewnCloth } from './sewn-cloth.ts';
-import type { Surface } from './surface.ts';
+import { columnsAllRound, placeIndex, type SewnCloth } from './sewn-cloth.ts';
+import { placesApart, type Surface } from './surface.ts';
 
 /** Distance between the strokes that say that cloth is gathered, along what it is gathered to, mm. */
 const APART = 17;
@@ -32,7 +32,7 @@ export function gatherLines(
       lines.push(downTo(surface, column, longest * LONG[lines.length % LONG.length]!));
       passed = 0;
     }
-    passed += apart(surface, column * rows, ((column + 1) % columns) * rows);
+    passed += placesApart(surface, column * rows, ((column + 1) % columns) * rows);
   }
   return lines;
 }
@@ -56,7 +56,7 @@ export function gatheredColumns(cloth: SewnCloth, pleated: readonly boolean[]): 
     return isGathered && pleated[panel] !== true ? [{ from, to: first }] : [];
   });
   if (cloth.closing !== 'mirrored') return own;
-  const all = 2 * (columnsOf(cloth) - 1);
+  const all = columnsAllRound(cloth);
   return [...own, ...own.map(({ from, to }) => ({ from: all - to, to: all - from }))];
 }
 
@@ -71,17 +71,8 @@ function downTo(surface: Surface, column: number, long: number): PlaceLine {
   const line = [first];
   let passed = 0;
   for (let row = 1; row < surface.rows && passed < long; row++) {
-    passed += apart(surface, first + row - 1, first + row);
+    passed += placesApart(surface, first + row - 1, first + row);
     line.push(first + row);
   }
   return line;
-}
-
-function apart({ place }: Surface, a: number, b: number): number {
-  const [x, y, z] = [0, 1, 2].map((axis) => place[3 * b + axis]! - place[3 * a + axis]!) as [
-    number,
-    number,
-    number,
-  ];
-  return Math.sqrt(x * x + y * y + z * z);
 }

@@ -1,4 +1,4 @@
-import type { Surface } from './surface.ts';
+import { placesApart, type Surface } from './surface.ts';
 
 /** Cloth to both sides of a hollow that is looked at for the folds beside it, mm, and how far out these must stand. */
 const BESIDE = 220;
@@ -63,14 +63,8 @@ function hollowsOf({ columns, rows, place, closed }: Surface, row: number): numb
     return Math.sqrt(x * x + y * y);
   });
   const outAt = (column: number): number => out[on(column)]!;
-  const apart = (a: number, b: number): number => {
-    const from = at(a);
-    const to = at(b);
-    const x = place[to]! - place[from]!;
-    const y = place[to + 1]! - place[from + 1]!;
-    const z = place[to + 2]! - place[from + 2]!;
-    return Math.sqrt(x * x + y * y + z * z);
-  };
+  const apart = (a: number, b: number): number =>
+    placesApart({ place }, on(a) * rows + row, on(b) * rows + row);
   /** Where the cloth comes farthest out on one side of a column. */
   const farthest = (column: number, side: number): number => {
     let [passed, most] = [0, column + side];

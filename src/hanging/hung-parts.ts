@@ -9,7 +9,7 @@ import { depthOfCloth } from './lines-on-skirt.ts';
 import { outlineBody } from './outline-body.ts';
 import type { ClothOver, FlounceOver, PartToHang } from './part-to-hang.ts';
 import { columnsOf, newCloth, placeIndex } from './sewn-cloth.ts';
-import type { SpacePoint } from './space-point.ts';
+import { type SpacePoint, spaceApart } from './space-point.ts';
 import { gatherStrip } from './start-of-cloth.ts';
 import { FINER, type Surface, smoothSurface } from './surface.ts';
 
@@ -126,7 +126,7 @@ function flounceCloth(flounce: FlounceOver, hang: Hang): ClothOver {
   const line = lineAbove(hang, flounce.aboveHem);
   const own = isMirrored ? line.slice(0, columns / 2 + 1) : [...line, line[0]!];
   const passed = [0];
-  for (let i = 1; i < own.length; i++) passed.push(passed[i - 1]! + apart(own[i - 1]!, own[i]!));
+  for (let i = 1; i < own.length; i++) passed.push(passed[i - 1]! + spaceApart(own[i - 1]!, own[i]!));
   const length = passed[passed.length - 1]!;
   // A narrow frill falls in narrow folds.
   const every = Math.min(FINEST, Math.max(NARROWEST, flounce.depth / 6));
@@ -185,9 +185,4 @@ export function alongLine(
   const share = span > 0 ? Math.min(1, (wanted - passed[next - 1]!) / span) : 0;
   const [a, b] = [line[next - 1]!, line[next]!];
   return [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share, a[2] + (b[2] - a[2]) * share];
-}
-
-export function apart(a: SpacePoint, b: SpacePoint): number {
-  const [x, y, z] = [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-  return Math.sqrt(x * x + y * y + z * z);
 }

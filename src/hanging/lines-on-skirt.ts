@@ -1,6 +1,6 @@
 import type { Hang } from './hang.ts';
 import type { SeenPoint } from './seen.ts';
-import { FINER, type Surface } from './surface.ts';
+import { FINER, placesApart, type Surface } from './surface.ts';
 import type { SeenLine } from './turning-lines.ts';
 import type { SlantedLine } from './wrap-line.ts';
 
@@ -101,16 +101,10 @@ export function seenPlace(place: Float64Array, i: number): SeenPoint {
 }
 
 /** How long the cloth is from its first row to its last, along the middle of its columns, mm. */
-export function depthOfCloth({ columns, rows, place }: Surface): number {
-  const first = 3 * Math.floor(columns / 2) * rows;
+export function depthOfCloth(surface: Surface): number {
+  const { columns, rows } = surface;
+  const first = Math.floor(columns / 2) * rows;
   let long = 0;
-  for (let i = first; i < first + 3 * (rows - 1); i += 3) {
-    const [x, y, z] = [
-      place[i + 3]! - place[i]!,
-      place[i + 4]! - place[i + 1]!,
-      place[i + 5]! - place[i + 2]!,
-    ];
-    long += Math.sqrt(x * x + y * y + z * z);
-  }
+  for (let i = first; i < first + rows - 1; i++) long += placesApart(surface, i, i + 1);
   return long;
 }

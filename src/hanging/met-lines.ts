@@ -1,4 +1,5 @@
 import type { Point } from '../geometry/curve.ts';
+import { apart } from './smoothed-line.ts';
 
 /** A line as it is drawn, and whether its ends lie on other lines. */
 export interface MetLine {
@@ -87,9 +88,4 @@ function offSegment(point: Point, a: Point, b: Point): number {
   const along = whole > 0 ? ((point.x - a.x) * x + (point.y - a.y) * y) / whole : 0;
   const part = Math.min(1, Math.max(0, along));
   return apart(point, { x: a.x + x * part, y: a.y + y * part });
-}
-
-export function apart(a: Point, b: Point): number {
-  const [x, y] = [b.x - a.x, b.y - a.y];
-  return Math.sqrt(x * x + y * y);
 }

@@ -1,9 +1,9 @@
 import type { GownDraft } from '../draft/draft-gown.ts';
 import { FINEST, FOURS, panelOf, topsOf, widthsOf } from './gown-panels.ts';
-import { alongLine, apart } from './hung-parts.ts';
+import { alongLine } from './hung-parts.ts';
 import type { ClothOver } from './part-to-hang.ts';
 import { columnsOf, flatApart, newCloth, type Panel, placeIndex, type SewnCloth } from './sewn-cloth.ts';
-import type { SpacePoint } from './space-point.ts';
+import { type SpacePoint, spaceApart } from './space-point.ts';
 import { gatherColumns } from './start-of-cloth.ts';
 
 /** An overskirt, and the part of the gown's edge that it is sewn or fastened to. */
@@ -35,7 +35,7 @@ export function overskirtToHang(
   const cloth = newCloth(panels, down, closing, facts);
   const line = isWhole ? [...imageOf(edge), ...edge.slice(1)] : edge;
   const passed = [0];
-  for (let i = 1; i < line.length; i++) passed.push(passed[i - 1]! + apart(line[i - 1]!, line[i]!));
+  for (let i = 1; i < line.length; i++) passed.push(passed[i - 1]! + spaceApart(line[i - 1]!, line[i]!));
   const length = passed[passed.length - 1]!;
   const tops = run.reduce((sum, { top }) => sum + top, 0);
   const waves = wavesOf(panels, down, line, length);

@@ -1,5 +1,5 @@
 import type { Point } from '../geometry/curve.ts';
-import { evenlySpaced } from './smoothed-line.ts';
+import { cosineOfTurn, evenlySpaced } from './smoothed-line.ts';
 
 /** Distance between places at which a sharp turn is looked for, mm, and the cosine of the least turn over four that is one: 45°. */
 const STEP = 8;
@@ -19,8 +19,5 @@ export function partedAtTurns(line: readonly Point[]): Point[][] {
 
 function turnAt(points: readonly Point[], i: number): number {
   const [a, b, c] = [points[i - 2], points[i], points[i + 2]];
-  if (a === undefined || b === undefined || c === undefined) return 1;
-  const [ax, ay, bx, by] = [b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y];
-  const lengths = Math.sqrt((ax * ax + ay * ay) * (bx * bx + by * by));
-  return lengths > 0 ? (ax * bx + ay * by) / lengths : 1;
+  return a === undefined || b === undefined || c === undefined ? 1 : cosineOfTurn(a, b, c);
 }

@@ -3,7 +3,7 @@ import type { Gown } from '../gown/gown.ts';
 import type { Layer } from '../gown/layer.ts';
 import { topsOf } from './gown-panels.ts';
 import type { PleatLine } from './seam-lines.ts';
-import { columnsOf, type Panel, type SewnCloth } from './sewn-cloth.ts';
+import { columnsAllRound, type Panel, type SewnCloth } from './sewn-cloth.ts';
 
 /** Two folds nearer than this in the columns of the cloth are drawn as one line. */
 const AS_ONE = 0.15;
@@ -29,7 +29,7 @@ export function pleatLines(
   }
   const apart = lines.filter(({ column }, i) => i === 0 || column - lines[i - 1]!.column > AS_ONE);
   if (cloth.closing !== 'mirrored') return apart;
-  const all = 2 * (columnsOf(cloth) - 1);
+  const all = columnsAllRound(cloth);
   return [
     ...apart,
     ...apart
@@ -50,7 +50,7 @@ export function columnsInFolds(cloth: SewnCloth): number[] {
     );
   });
   if (cloth.closing !== 'mirrored') return own;
-  const all = 2 * (columnsOf(cloth) - 1);
+  const all = columnsAllRound(cloth);
   return [...own, ...own.map((column) => all - column)];
 }
 

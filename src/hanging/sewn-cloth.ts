@@ -169,6 +169,11 @@ export function columnsOf({ panels, closing }: Pick<SewnCloth, 'panels' | 'closi
   return closing === 'ring' ? between : between + 1;
 }
 
+/** Columns of both halves of a mirrored cloth all the way round: its first and its last column stand once. */
+export function columnsAllRound(cloth: Pick<SewnCloth, 'panels' | 'closing'>): number {
+  return 2 * (columnsOf(cloth) - 1);
+}
+
 /** Where a place stands among all places: column by column, each from the top down. */
 export function placeIndex(cloth: Pick<SewnCloth, 'down'>, column: number, row: number): number {
   return column * (cloth.down + 1) + row;

@@ -1,4 +1,5 @@
 import { type Figure, halfWidthOf } from './figure.ts';
+import { type SpacePoint, spaceApart } from './space-point.ts';
 import { CIRCLE, CIRCLE_POINTS } from './unit-circle.ts';
 
 /**
@@ -38,11 +39,11 @@ export function sewnEdge(
   const count = half ? CIRCLE_POINTS / 2 : CIRCLE_POINTS;
   let parts = Array.from({ length: count + 1 }, (_, i) => i / count);
   let closeness = 1;
-  let points: number[][] = [];
+  let points: SpacePoint[] = [];
   for (let round = 0; round < ROUNDS; round++) {
     points = parts.map((part, i) => edgePoint(figure, heightAt(part), closeness, i));
     const passed = [0];
-    for (let i = 1; i <= count; i++) passed.push(passed[i - 1]! + apart(points[i - 1]!, points[i]!));
+    for (let i = 1; i <= count; i++) passed.push(passed[i - 1]! + spaceApart(points[i - 1]!, points[i]!));
     const whole = passed[count]!;
     parts = passed.map((own) => own / whole);
     closeness *= length / whole;
@@ -65,9 +66,9 @@ export function sewnEdge(
         (circleAt(onCircle + 1, axis) - circleAt(onCircle, axis)) * (turned - onCircle);
       const side = isBeyond ? -1 : 1;
       return {
-        x: side * at((i) => points[i]![0]!),
-        y: at((i) => points[i]![1]!),
-        z: at((i) => points[i]![2]!),
+        x: side * at((i) => points[i]![0]),
+        y: at((i) => points[i]![1]),
+        z: at((i) => points[i]![2]),
         outX: side * around(0),
         outY: around(1),
       };
@@ -81,7 +82,7 @@ function mirroredPart(part: number): { part: number; turned: boolean } {
   return part > 1 ? { part: 2 - part, turned: true } : { part, turned: false };
 }
 
-function edgePoint(figure: Figure, height: number, closeness: number, i: number): number[] {
+function edgePoint(figure: Figure, height: number, closeness: number, i: number): SpacePoint {
   const roundness = figure.roundnessAt(height);
   const width = halfWidthOf(figure.girthAt(height) * closeness, roundness);
   return [width * circleAt(i, 0), width * roundness * circleAt(i, 1), height];
@@ -89,9 +90,4 @@ function edgePoint(figure: Figure, height: number, closeness: number, i: number)
 
 function circleAt(i: number, axis: number): number {
   return CIRCLE[2 * (i % CIRCLE_POINTS) + axis]!;
-}
-
-function apart(a: readonly number[], b: readonly number[]): number {
-  const [x, y, z] = [a[0]! - b[0]!, a[1]! - b[1]!, a[2]! - b[2]!];
-  return Math.sqrt(x * x + y * y + z * z);
 }

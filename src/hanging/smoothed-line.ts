@@ -65,12 +65,7 @@ const NO_CORNERS: ReadonlySet<number> = new Set();
 /** Places at which a line turns by more than a corner, each the sharpest of those around it. */
 function cornersOf(points: readonly Point[], closed: boolean): ReadonlySet<number> {
   const at = (i: number): Point => placeOn(points, i, closed);
-  const cosine = points.map((_, i) => {
-    const [a, b, c] = [at(i - REACH), at(i), at(i + REACH)];
-    const [ax, ay, bx, by] = [b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y];
-    const lengths = Math.sqrt((ax * ax + ay * ay) * (bx * bx + by * by));
-    return lengths === 0 ? 1 : (ax * bx + ay * by) / lengths;
-  });
+  const cosine = points.map((_, i) => cosineOfTurn(at(i - REACH), at(i), at(i + REACH)));
   const sharpest = (i: number): boolean =>
     cosine[i]! < CORNER && cosine.slice(Math.max(0, i - 2), i + 3).every((other) => other >= cosine[i]!);
   const corners = points.flatMap((_, i) => (sharpest(i) ? [i] : []));
@@ -129,7 +124,15 @@ function offChord(from: Point, to: Point, point: Point): number {
   return length > 0 ? Math.abs(x * py - y * px) / length : Math.sqrt(px * px + py * py);
 }
 
-function apart(a: Point, b: Point): number {
+/** Distance between two places of a drawing; by the root, which every machine takes alike. */
+export function apart(a: Point, b: Point): number {
   const [x, y] = [b.x - a.x, b.y - a.y];
   return Math.sqrt(x * x + y * y);
+}
+
+/** Of the angle by which a line through three places turns at the second; 1 where two are one. */
+export function cosineOfTurn(a: Point, b: Point, c: Point): number {
+  const [ax, ay, bx, by] = [b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y];
+  const lengths = Math.sqrt((ax * ax + ay * ay) * (bx * bx + by * by));
+  return lengths > 0 ? (ax * bx + ay * by) / lengths : 1;
 }

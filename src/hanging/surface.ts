@@ -7,6 +7,14 @@ export interface Surface {
   readonly closed: boolean;
 }
 
+/** Distance between two places of a grid by their numbers, mm. */
+export function placesApart({ place }: Pick<Surface, 'place'>, a: number, b: number): number {
+  const x = place[3 * b]! - place[3 * a]!;
+  const y = place[3 * b + 1]! - place[3 * a + 1]!;
+  const z = place[3 * b + 2]! - place[3 * a + 2]!;
+  return Math.sqrt(x * x + y * y + z * z);
+}
+
 /** Parts that every distance of the hung cloth is drawn in. */
 export const FINER = 2;
 

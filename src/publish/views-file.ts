@@ -44,7 +44,7 @@ export function drawnViews({ gown }: Pick<DraftedGown, 'gown'>, { task, hung }: 
       hung.views.map((view) => ({ view, name: names[view.side] })),
       (hung.bustled?.views ?? []).map((view) => ({ view, name: names.bustled(names[view.side]) })),
       (hung.under ?? []).map((view) => ({ view, name: names.under(names[view.side]) })),
-    ],
+    ].filter((row) => row.length > 0),
     ...(hung.under === undefined ? {} : { under: hung.under }),
     ...(train === undefined ? {} : { train: { ...train, heelBehind: HEEL_BEHIND } }),
     floor: assumedFloor ? names.floorAssumed : names.floor,

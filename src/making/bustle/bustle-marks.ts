@@ -7,7 +7,7 @@ import type { Edge } from '../../geometry/edge.ts';
 import { pointAt, startOf } from '../../geometry/evaluate.ts';
 import { placeOnRun } from '../../geometry/length.ts';
 import { reversedRun } from '../../geometry/split.ts';
-import type { BustlePlace } from '../../gown/bustle-place.ts';
+import { bustlePlace } from '../../gown/bustle-place.ts';
 import type { Gown } from '../../gown/gown.ts';
 import { hasGore, type Layer } from '../../gown/layer.ts';
 import type { BustlePoint } from './bustle.ts';
@@ -34,7 +34,7 @@ export function bustleMarked(
           ? onGore(draft, gore, point, piece)
           : atSeam(draft, gore, point, piece)
         ).map((at) => ({
-          ...placeOf(point),
+          ...bustlePlace(point),
           layer: layer.name,
           anchor: point.anchor,
           pickUp: point.pickUp,
@@ -42,10 +42,6 @@ export function bustleMarked(
         })),
       );
   };
-}
-
-function placeOf({ seam, gore, across }: BustlePoint): BustlePlace {
-  return seam === undefined ? { gore, across } : { seam };
 }
 
 function onGore(

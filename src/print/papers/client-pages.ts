@@ -33,8 +33,7 @@ function approvalBlocks(input: PaperInput): Block[] {
 
 /** So that what she signs stands on one page with what it decides, of Letter too, mm. */
 function viewsHeight({ views, paper }: PaperInput): number {
-  const rows = (views?.rows ?? []).filter((row) => row.length > 0).length;
-  return rows > 1 ? paper.height - 165 : 105;
+  return views !== undefined && views.rows.length > 1 ? paper.height - 165 : 105;
 }
 
 function decidingRows({ words, workroom, gown }: PaperInput): string[][] {

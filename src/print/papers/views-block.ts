@@ -12,7 +12,7 @@ export function viewsBlock(
   shown: ViewsShown = 'all',
 ): Block[] {
   if (views === undefined) return [];
-  const all = views.rows.filter((row) => row.length > 0);
+  const all = views.rows;
   const rows = shown === 'all' ? all : shown === 'first' ? all.slice(0, 1) : all.slice(1);
   const drawn = { ...views, rows };
   return rows.length === 0
