@@ -8,7 +8,7 @@ import type { Edge } from '../geometry/edge.ts';
 import { endOf, pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { lengthOfRun, placeOnRun } from '../geometry/length.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
-import { along, angleBetween, distance, middle } from '../geometry/point.ts';
+import { add, along, angleBetween, distance, middle, subtract } from '../geometry/point.ts';
 import { partOf, reversedRun } from '../geometry/split.ts';
 import { FIT, JOIN } from '../geometry/tolerances.ts';
 
@@ -60,7 +60,7 @@ export function facingSides(piece: Piece, depth: number): FacingSides | undefine
   const onRight = meetingSide(across, rightDown, depth);
   const onLeft = onRight && meetingSide(reversedRun(onRight.before), leftDown, depth);
   if (onRight === undefined || onLeft === undefined) return undefined;
-  const inner = reversedRun(onLeft.before);
+  const inner = withoutStub(reversedRun(withoutStub(onLeft.before)));
   if (top.curves.some((curve) => inner.some((own) => crossingsOf(curve, own).length > 0))) return undefined;
   const side = (edge: Edge, down: readonly Curve[], rest: readonly Curve[], isRight: boolean): FacingSide => {
     const downwards = tangentAt(down[down.length - 1]!, 1);
@@ -95,6 +95,17 @@ function meetingSide(inner: readonly Curve[], down: readonly Curve[], depth: num
   const near = placeOnRun(down, length - depth);
   const corner = meeting(inner, down, REACH * depth, pointAt(near.curve, near.t));
   return corner !== undefined && lengthOfRun(corner.after) < length - JOIN ? corner : undefined;
+}
+
+/** An edge that is run on by less, mm, would turn by more than a tenth of what a seam may at the last digit of a drawing. */
+const STUB = 1;
+
+/** What was run on straight at the end of a run, where it is short, as the end of the curve before it. */
+function withoutStub(run: readonly Curve[]): readonly Curve[] {
+  const [curve, stub] = run.slice(-2);
+  if (curve?.kind !== 'cubic' || stub?.kind !== 'line' || distance(stub.from, stub.to) >= STUB) return run;
+  const moved = subtract(stub.to, stub.from);
+  return [...run.slice(0, -2), { ...curve, control2: add(curve.control2, moved), to: stub.to }];
 }
 
 /** Farthest along the inner edge that it gives way to meet its neighbour's, as a share of its length. */

@@ -7,6 +7,7 @@ import { notchesOfFacing } from '../../src/finishing/facing-notches.ts';
 import { facingsOfHem, facingsOfWaist } from '../../src/finishing/facings-of-hem.ts';
 import { joinedFacings } from '../../src/finishing/joined-facings.ts';
 import { areaInside } from '../../src/geometry/area.ts';
+import type { Cubic, Point } from '../../src/geometry/curve.ts';
 import { endOf, startOf } from '../../src/geometry/evaluate.ts';
 import { lengthOfRun } from '../../src/geometry/length.ts';
 import { sectorPiece } from '../sheets/sector-piece.ts';
@@ -85,6 +86,38 @@ describe('the facing of a hem', () => {
     const angle = -0.1 + 0.15 * 0.2;
     expect(grain.from.x).toBeCloseTo((hem - DEPTH / 2) * Math.sin(angle), 0);
     expect([...notchesOfFacing(front!).keys()]).toEqual(['front/side']);
+  });
+});
+
+describe('a hem a hair off square', () => {
+  // 0.05° over 200: square to its side a facing of 40 falls 0.035 short of one side of the gore, and is run on to it.
+  it.each([0.05, -0.05])('leaning by %f°: the last digit of a drawing turns no end of the inner edge', (degrees) => {
+    const lean = (degrees * Math.PI) / 180;
+    const line = (x: number, y: number, toX: number, toY: number) =>
+      ({ kind: 'line', from: { x, y }, to: { x: toX, y: toY } }) as const;
+    const at = (part: number) => ({ x: 200 * (1 - part), y: 1000 + 200 * part * Math.tan(lean) });
+    const [from, control1, control2, to] = [at(0), at(1 / 3), at(2 / 3), at(1)];
+    const edges = [
+      { name: 'waist', curves: [line(0, 0, 200, 0)] },
+      { name: 'side/back', curves: [line(200, 0, from.x, from.y)] },
+      { name: 'hem', curves: [{ kind: 'cubic', from, control1, control2, to } as const] },
+      { name: 'front/side', curves: [line(to.x, to.y, 0, 0)] },
+    ];
+    const [facing] = facingsOfHem(
+      { pieces: [{ ...pieces[1]!, edges }], gown: { round: 'mirrored' } } as never,
+      40,
+    ) as Piece[];
+    const inner = facing!.edges[0]!.curves as readonly Cubic[];
+    expect(lengthOfRun(inner)).toBeCloseTo(200 / Math.cos(lean), 6);
+    // Drawn to a tenth of a micrometre, as files are.
+    const drawn = ({ x, y }: Point) => ({ x: Math.round(x * 1e4) / 1e4, y: Math.round(y * 1e4) / 1e4 });
+    const last = inner.at(-1)!;
+    for (const [a, b] of [
+      [inner[0]!.from, inner[0]!.control1 ?? inner[0]!.to],
+      [last.control2 ?? last.from, last.to],
+    ].map((ends) => ends.map(drawn) as [Point, Point])) {
+      expect((Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI).toBeCloseTo(-degrees, 2);
+    }
   });
 });
 
