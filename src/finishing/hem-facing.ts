@@ -8,7 +8,7 @@ import type { Edge } from '../geometry/edge.ts';
 import { endOf, pointAt, tangentAt } from '../geometry/evaluate.ts';
 import { lengthOfRun, placeOnRun } from '../geometry/length.ts';
 import { offsetRun } from '../geometry/offset-run.ts';
-import { add, along, angleBetween, distance, middle, subtract } from '../geometry/point.ts';
+import { along, angleBetween, distance, middle } from '../geometry/point.ts';
 import { partOf, reversedRun } from '../geometry/split.ts';
 import { FIT, JOIN } from '../geometry/tolerances.ts';
 
@@ -97,15 +97,16 @@ function meetingSide(inner: readonly Curve[], down: readonly Curve[], depth: num
   return corner !== undefined && lengthOfRun(corner.after) < length - JOIN ? corner : undefined;
 }
 
-/** An edge that is run on by less, mm, would turn by more than a tenth of what a seam may at the last digit of a drawing. */
+/** A last curve shorter than this, mm, would turn by a tenth of what a seam may at the last digit of a drawing. */
 const STUB = 1;
 
-/** What was run on straight at the end of a run, where it is short, as the end of the curve before it. */
+/** A short curve that a run was lengthened by or cut to, as the end of the one before it. */
 function withoutStub(run: readonly Curve[]): readonly Curve[] {
   const [curve, stub] = run.slice(-2);
-  if (curve?.kind !== 'cubic' || stub?.kind !== 'line' || distance(stub.from, stub.to) >= STUB) return run;
-  const moved = subtract(stub.to, stub.from);
-  return [...run.slice(0, -2), { ...curve, control2: add(curve.control2, moved), to: stub.to }];
+  if (curve?.kind !== 'cubic' || stub === undefined || lengthOfRun([stub]) >= STUB) return run;
+  const to = endOf(stub);
+  const handle = distance(curve.control2, curve.to);
+  return [...run.slice(0, -2), { ...curve, control2: along(to, tangentAt(stub, 1), -handle), to }];
 }
 
 /** Farthest along the inner edge that it gives way to meet its neighbour's, as a share of its length. */
