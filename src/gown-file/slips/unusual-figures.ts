@@ -33,11 +33,14 @@ function visit(
 }
 
 const PATTERNS = FIGURES.map(([pattern, usual]) => ({ steps: pattern.split('.'), usual }));
+const BY_SECTION = new Map(
+  PATTERNS.map(({ steps: [section] }) => [section, PATTERNS.filter(({ steps }) => steps[0] === section)]),
+);
 
 function usualAt(path: readonly string[]): Usual | undefined {
   // An overskirt is judged as a gown; its lengths begin and end anywhere.
   const own = path[0] === 'overskirts' ? path.slice(2) : path;
-  return PATTERNS.find(
+  return BY_SECTION.get(own[0])?.find(
     ({ steps }) => steps.length === own.length && steps.every((step, i) => step === '*' || step === own[i]),
   )?.usual;
 }
