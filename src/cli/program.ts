@@ -37,11 +37,7 @@ const COMMANDS: Readonly<Record<string, AddCommand>> = {
  * The command line as a whole; of its commands only the one that is `asked`, if that names one: to put all twelve
  * together takes longer than to check a small gown.
  */
-export function program(
-  machine: Machine,
-  end: (status: ExitStatus) => void,
-  asked: string | undefined,
-): Command {
+export function program(machine: Machine, end: (status: ExitStatus) => void, asked?: string): Command {
   const root = new Command('gorewright')
     .description(
       "Drafts a one-off gown from one YAML file: a trued pattern, sheets for a home printer, lays and the workroom's papers.",

@@ -57,6 +57,7 @@ function waysToWrite(form: Form | undefined): readonly Form[] {
   const { def } = form._zod;
   if (kindOf(form) !== undefined) return [form];
   if (def.type === 'pipe') return waysToWrite(def.in as Form);
+  if (def.type === 'lazy') return waysToWrite((form as z.core.$ZodLazy)._zod.innerType as Form);
   if (def.type === 'optional') return waysToWrite(def.innerType as Form);
   return def.type === 'union' ? def.options.flatMap((option) => waysToWrite(option as Form)) : [form];
 }
