@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { calendar, clashesIn } from '../../src/dates/calendar.ts';
 import { dateText, dayNumber, daysBefore, weekday } from '../../src/dates/civil-date.ts';
+import { made, skirt } from './made.ts';
 
 describe('days, against the platform’s own calendar in UTC', () => {
   it('count alike both ways', () => {
@@ -74,5 +75,24 @@ describe('the calendar', () => {
       { earlier: 'order-cloth', later: 'test-scraps' },
       { earlier: 'last-fitting', later: 'deliver' },
     ]);
+  });
+
+  it('what clashes and what is unknown is told by its name', () => {
+    const text = skirt({ more: 'dates: {event: 2027-06-12, before: {cut: 60, stitching: 3}}' });
+    const found = made(text).findings.filter(({ code }) => /clash|milestone/.test(code));
+    expect(found.map(({ code, message, span }) => [code, message, text.slice(span.start, span.end)])).toEqual(
+      [
+        ['unknown-milestone', expect.stringMatching(/no milestone .?stitching/), '3'],
+        [
+          'calendar-clash',
+          expect.stringMatching(/The milestone .?cut.? falls before .?toile-fitting/),
+          'before',
+        ],
+      ],
+    );
+    expect(found[0]!.hint).toContain('order-cloth, test-scraps, toile,');
+    const without = made(skirt({ more: 'dates: {before: {stitching: 3}}' }));
+    expect(without.findings.map(({ code }) => code)).toContain('unknown-milestone');
+    expect(without.facts.calendar).toBeUndefined();
   });
 });

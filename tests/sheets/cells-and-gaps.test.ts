@@ -10,6 +10,7 @@ import { sheetFrame } from '../../src/sheets/sheet-frame.ts';
 import { visitCells } from '../../src/sheets/touched-sheets.ts';
 import { flatPiece } from '../lay/laid.ts';
 import { rectangle } from '../lay/polygons.ts';
+import { upright } from '../quads.ts';
 import { sectorPiece } from './sector-piece.ts';
 
 /** What of a pattern is on which sheet, by hand or by dense samples; nothing is drafted or nested. mm. */
@@ -139,6 +140,29 @@ describe('what must be shown', () => {
     expect(from.x).toBeCloseTo(piece.piece.grain.from.x, 9);
     // The same way as the piece's own.
     expect(Math.sign(to.y - from.y)).toBe(Math.sign(piece.piece.grain.to.y - piece.piece.grain.from.y));
+  });
+
+  test('on the bias too; where its middle lies off the piece, as far as that can be', () => {
+    const near = (x: number, y: number) => ({ x: expect.closeTo(x, 6), y: expect.closeTo(y, 6) });
+    // Of 45°: 30 along it is 21.2 across and down. The cut line is from -15 to 415.
+    const inset = 30 / Math.SQRT2;
+    const onBias = (grain: Line) => longGrain(upright(400, 1000, undefined, { piece: { grain } }));
+    expect(onBias(line(100, 300, 300, 500))).toEqual({
+      kind: 'line',
+      from: near(-15 + inset, 185 + inset),
+      to: near(415 - inset, 615 - inset),
+    });
+    expect(onBias(line(100, 300, 300, 180))).toMatchObject({
+      from: near(-15 + 30 * Math.cos(Math.atan2(120, 200)), 369 - 30 * Math.sin(Math.atan2(120, 200))),
+    });
+    expect(onBias(line(500, 300, 600, 400))).toMatchObject({
+      from: near(415 + inset, 215 + inset),
+      to: near(600, 400),
+    });
+    expect(onBias(line(-200, 300, -100, 400))).toMatchObject({
+      from: near(-200, 300),
+      to: near(-15 - inset, 485 - inset),
+    });
   });
 });
 

@@ -477,6 +477,16 @@ describe('the grain line that is drawn', () => {
       to: point(200, 485),
     });
     expect(onEvery(own, [upright(400, 1000, undefined, {}, [300, 0])])).toBe(own);
+    // Over a slit from the left the longer stretch, be it the upper or the lower one.
+    const slit = (top: number, foot: number) => {
+      const whole = upright(400, 1000);
+      const ring = [at(0, 1000), at(0, foot), at(300, foot), at(300, top), at(0, top), at(0, 0)];
+      const curves = ring.slice(1).map((to, i) => line(ring[i]!, to));
+      const edges = whole.piece.edges.map((edge, i) => (i === 3 ? { ...edge, curves } : edge));
+      return { ...whole, piece: { ...whole.piece, edges } };
+    };
+    expect(onEvery(own, [slit(600, 700)])).toMatchObject({ from: point(200, 100), to: point(200, 585) });
+    expect(onEvery(own, [slit(200, 300)])).toMatchObject({ from: point(200, 315), to: point(200, 900) });
     expect(shown(() => true, CELL, [upright(400, 600)])).toEqual({
       kind: 'line',
       from: point(200, 100),

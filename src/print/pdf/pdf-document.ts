@@ -2,15 +2,19 @@ import { createHash } from 'node:crypto';
 import {
   type PDFContext,
   PDFDocument,
+  PDFFlateStream,
   type PDFFont,
   PDFHexString,
   PDFName,
+  type PDFObject,
   type PDFPageTree,
   type PDFRef,
+  PDFStreamWriter,
 } from 'pdf-lib';
 import type { Drawing, Mark } from '../drawing.ts';
 import { plainText } from '../text/plain-text.ts';
 import { isWinAnsi } from '../text/win-ansi.ts';
+import { deflated } from './deflated.ts';
 import { type PdfResources, POINTS_PER_MM, pdfContent } from './pdf-content.ts';
 import type { PdfFile, PdfOptions } from './pdf-file.ts';
 import { type Bookmark, outlineItems } from './pdf-outline.ts';
@@ -30,13 +34,32 @@ export async function pdfDocument(pages: readonly Drawing[], options: PdfOptions
   fillCatalog(document, pageRefs, options.bookmarks ?? titlesOf(pages), layers);
   const id = PDFHexString.of(content.hash([options.title, options.subject ?? '', options.keywords ?? '']));
   document.context.trailerInfo.ID = document.context.obj([id, id]);
-  const bytes = await document.save({
-    useObjectStreams: true,
-    addDefaultPage: false,
-    objectsPerTick: Infinity,
-    updateFieldAppearances: false,
-  });
-  return { bytes, missingGlyphs: encoder.missing() };
+  await document.flush();
+  return { bytes: await writtenFile(document.context), missingGlyphs: encoder.missing() };
+}
+
+/** What the library's writer asks of itself for each object, once that is whole. */
+interface ObjectSizes {
+  computeIndirectObjectSize(entry: readonly [PDFRef, PDFObject]): number;
+}
+
+/** The bytes of a file. The library gathers small objects in streams of its own, which are compressed here too. */
+function writtenFile(context: PDFContext): Promise<Uint8Array> {
+  const writer = PDFStreamWriter.forContext(context, Infinity, false);
+  const sizes: ObjectSizes = writer as unknown as ObjectSizes;
+  const sizeOf = sizes.computeIndirectObjectSize;
+  sizes.computeIndirectObjectSize = (entry) => {
+    if (entry[1] instanceof PDFFlateStream) compress(entry[1]);
+    return sizeOf.call(writer, entry);
+  };
+  return writer.serializeToBuffer();
+}
+
+function compress(stream: PDFFlateStream): void {
+  const bytes = deflated(stream.getUnencodedContents());
+  stream.dict.set(PDFName.of('Filter'), PDFName.of('FlateDecode'));
+  stream.getContents = () => bytes;
+  stream.getContentsSize = () => bytes.length;
 }
 
 /** Pages put straight into the tree: the library's own way looks through all pages again for each. */
@@ -63,8 +86,8 @@ function addPages(
   return refs;
 }
 
-/** Characters. A page with the edge of a piece and its name strip is shorter. */
-const SHORT_STREAM = 1400;
+/** Characters: with fewer there is little to gain. */
+const SHORT_STREAM = 200;
 
 interface SwitchedLayer {
   readonly ref: PDFRef;
@@ -86,16 +109,14 @@ class ContentStreams implements PdfResources {
     this.resources = context.nextRef();
   }
 
-  /**
-   * Compressed by the library's own code, since the platform's zlib differs from one machine to the next; short ones
-   * are left as they are, for setting up the compressor takes longer than all the rest of a page.
-   */
+  /** Compressed, unless it is short. */
   stream(content: string, dictionary: Parameters<PDFContext['stream']>[1] = {}): PDFRef {
     this.digest.update(content);
     const { context } = this;
-    const short = content.length < SHORT_STREAM;
     return context.register(
-      short ? context.stream(content, dictionary) : context.flateStream(content, dictionary),
+      content.length < SHORT_STREAM
+        ? context.stream(content, dictionary)
+        : context.stream(deflated(Buffer.from(content, 'latin1')), { ...dictionary, Filter: 'FlateDecode' }),
     );
   }
 
