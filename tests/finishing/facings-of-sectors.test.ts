@@ -7,6 +7,7 @@ import { notchesOfFacing } from '../../src/finishing/facing-notches.ts';
 import { facingsOfHem, facingsOfWaist } from '../../src/finishing/facings-of-hem.ts';
 import { joinedFacings } from '../../src/finishing/joined-facings.ts';
 import { areaInside } from '../../src/geometry/area.ts';
+import type { Cubic, Point } from '../../src/geometry/curve.ts';
 import { endOf, startOf, tangentAt } from '../../src/geometry/evaluate.ts';
 import { lengthOfRun } from '../../src/geometry/length.ts';
 import { at, quad } from '../quads.ts';
@@ -86,6 +87,51 @@ describe('the facing of a hem', () => {
     const angle = -0.1 + 0.15 * 0.2;
     expect(grain.from.x).toBeCloseTo((hem - DEPTH / 2) * Math.sin(angle), 0);
     expect([...notchesOfFacing(front!).keys()]).toEqual(['front/side']);
+  });
+});
+
+describe('a hem off square', () => {
+  // 0.05° over 200: square to its side a facing of 40 falls 0.035 short of one side of the gore, and is run on to it. At
+  // 1° 0.698 of it is cut off at the other side: of a last curve of 0.78 a crumb is left.
+  it.each([
+    [0.05, 200],
+    [-0.05, 200],
+    [1, 199.22],
+  ])('by %f°: the last digit of a drawing turns no end of the inner edge', (degrees, split) => {
+    const lean = (degrees * Math.PI) / 180;
+    const line = (x: number, y: number, toX: number, toY: number) =>
+      ({ kind: 'line', from: { x, y }, to: { x: toX, y: toY } }) as const;
+    const at = (way: number) => ({ x: 200 - way, y: 1000 + way * Math.tan(lean) });
+    const cubic = (a: number, b: number): Cubic => ({
+      kind: 'cubic',
+      from: at(a),
+      control1: at((2 * a + b) / 3),
+      control2: at((a + 2 * b) / 3),
+      to: at(b),
+    });
+    const hem = split < 200 ? [cubic(0, split), cubic(split, 200)] : [cubic(0, 200)];
+    const [right, left] = [at(0), at(200)];
+    const edges = [
+      { name: 'waist', curves: [line(0, 0, 200, 0)] },
+      { name: 'side/back', curves: [line(200, 0, right.x, right.y)] },
+      { name: 'hem', curves: hem },
+      { name: 'front/side', curves: [line(left.x, left.y, 0, 0)] },
+    ];
+    const [facing] = facingsOfHem(
+      { pieces: [{ ...pieces[1]!, edges }], gown: { round: 'mirrored' } } as never,
+      40,
+    ) as Piece[];
+    const inner = facing!.edges[0]!.curves as readonly Cubic[];
+    expect(lengthOfRun(inner)).toBeCloseTo(200 / Math.cos(lean), 6);
+    // Drawn to a tenth of a micrometre, as files are.
+    const drawn = ({ x, y }: Point) => ({ x: Math.round(x * 1e4) / 1e4, y: Math.round(y * 1e4) / 1e4 });
+    const last = inner.at(-1)!;
+    for (const [a, b] of [
+      [inner[0]!.from, inner[0]!.control1 ?? inner[0]!.to],
+      [last.control2 ?? last.from, last.to],
+    ].map((ends) => ends.map(drawn) as [Point, Point])) {
+      expect((Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI).toBeCloseTo(-degrees, 3);
+    }
   });
 });
 
