@@ -1,6 +1,6 @@
-// Compiles to WebAssembly what most of the work is done by, the search for a lay and the settling of cloth, and what
-// compresses PDFs, where what is there was not made from the sources as they stand. Run by the build, and by vitest's
-// configuration, so that no test ever runs an old one.
+// Compiles to WebAssembly what most of the work is done by, the search for a lay and the settling of cloth, where what is
+// there was not made from the sources as they stand. Run by the build, and by vitest's configuration, so that no test ever
+// runs an old one.
 const { createHash } = require('node:crypto');
 const {
   existsSync,
@@ -21,7 +21,6 @@ const ROOT = join(__dirname, '..');
 const CODES = [
   { sources: 'src/lay/search', wasm: 'src/lay/pack/search.wasm', face: 'SearchCode' },
   { sources: 'src/hanging/settling', wasm: 'src/hanging/settling.wasm', face: 'SettlingCode' },
-  { sources: 'src/print/deflating', wasm: 'src/print/pdf/deflating.wasm', face: 'DeflatingCode' },
 ];
 
 const FLAGS = '-O3 --noAssert --uncheckedBehavior always --runtime stub --enable simd --use abort='.split(

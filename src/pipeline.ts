@@ -187,7 +187,7 @@ export function draftWhole(resolved: Gown, under?: EdgeUnder): Drafting {
         stonesMarked(gown, drafts),
         bustleMarked(gown, drafts, () => ownFacts().bustle.facts?.points ?? []),
       );
-  diagnostics.push(...crossedOutlines(gown, own ?? []).map(outlineCrosses));
+  diagnostics.push(...crossedOutlines(gown, own ?? [], parts).map(outlineCrosses));
   let pieces: readonly CutPiece[] | undefined;
   const cut: CutSet = {
     get pieces() {

@@ -7,15 +7,15 @@ import type { CrossedOutline } from './crossed-outlines.ts';
 import type { FoldedEdge } from './folded-edges.ts';
 import type { WideAllowance } from './wide-allowances.ts';
 
-export function tooDeepForCurve({ gore, layer, edge, width, place }: FoldedEdge, units: Units): Diagnostic {
-  const tooDeep = edge === 'hem' ? hemTooDeep : allowanceTooWide;
-  return tooDeep(place(), edge, gore, layer, lengthInUnits(width, units));
+export function tooDeepForCurve(folded: FoldedEdge, units: Units): Diagnostic {
+  const tooDeep = folded.edge === 'hem' ? hemTooDeep : allowanceTooWide;
+  return tooDeep(folded.place(), folded, lengthInUnits(folded.width, units));
 }
 
-const bendsTooTightly = (edge: string, gore: string, layer: string, width: string) => ({
-  message: `The ${edge} of gore ${quoted(gore)} (layer ${quoted(layer)}) bends tighter than its allowance of ${width} is wide.`,
+const bendsTooTightly = ({ edge, gore, layer, facing }: FoldedEdge, width: string) => ({
+  message: `The ${edge} of ${facing ? 'facing' : 'gore'} ${quoted(gore)} (layer ${quoted(layer)}) bends tighter than its allowance of ${width} is wide.`,
   why: 'The cut line would run back in a loop there; the loop is cut off, so the allowance is narrower at that bend.',
-  hint: `Take a narrower allowance at this ${edge}, or face it.`,
+  hint: `Take a narrower allowance at this ${edge}${facing ? '' : ', or face it'}.`,
 });
 
 const hemTooDeep = warning('hem-too-deep', bendsTooTightly);
@@ -50,12 +50,12 @@ export function outlineCrosses(crossed: CrossedOutline): Diagnostic {
 
 const crosses = error(
   'outline-crosses-itself',
-  ({ gore, layers, line, crosses: what, edge }: CrossedOutline) => ({
-    message: `The ${line} line of ${quoted(gore)} (${layers.length === 1 ? 'layer' : 'layers'} ${layers.map((layer) => quoted(layer)).join(', ')}) crosses ${what === 'itself' ? what : 'its seam line'} near its ${quoted(edge)}.`,
+  ({ gore, facing, layers, line, crosses: what, edge }: CrossedOutline) => ({
+    message: `The ${line} line of ${facing ? 'facing ' : ''}${quoted(gore)} (${layers.length === 1 ? 'layer' : 'layers'} ${layers.map((layer) => quoted(layer)).join(', ')}) crosses ${what === 'itself' ? what : 'its seam line'} near its ${quoted(edge)}.`,
     why: 'Such a piece cannot be cut.',
     hint:
       line === 'cut'
-        ? 'Take a narrower allowance there or beside it, or check the widths, lengths and drops of this piece.'
+        ? `Take a narrower allowance there or beside it, ${facing ? 'a facing less deep, ' : ''}or check the widths, lengths and drops of this piece.`
         : 'Check the widths, lengths and drops of this piece; one of them does not fit the others.',
   }),
 );

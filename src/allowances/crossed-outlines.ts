@@ -1,4 +1,5 @@
 import type { Span } from '../diagnostics/diagnostic.ts';
+import type { Part } from '../draft/part.ts';
 import type { CutPiece } from '../draft/piece.ts';
 import type { Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
@@ -12,6 +13,8 @@ import type { Gown } from '../gown/gown.ts';
 /** An outline that cannot be cut, and the edge at which it goes wrong. */
 export interface CrossedOutline {
   readonly gore: string;
+  /** Called by the gores that it faces. */
+  readonly facing?: true;
   readonly layers: readonly string[];
   readonly line: 'seam' | 'cut';
   /** Itself, or the cut line the seam line that it goes round. */
@@ -22,10 +25,22 @@ export interface CrossedOutline {
 }
 
 /** Every piece whose lines cross, whatever made them so: looked for on the finished outlines, not where they come from. */
-export function crossedOutlines(gown: Gown, pieces: readonly CutPiece[]): CrossedOutline[] {
-  return pieces.flatMap((piece) => {
-    const found = crossedOutline(piece);
-    return found === undefined ? [] : { ...found, place: placeOf(gown, piece.gore) };
+export function crossedOutlines(
+  gown: Gown,
+  pieces: readonly CutPiece[],
+  parts: readonly Part[] = [],
+): CrossedOutline[] {
+  return pieces.flatMap((cut) => {
+    const found = crossedOutline(cut);
+    if (found === undefined) return [];
+    const { piece, gore, layers } = cut;
+    const part = parts.find((own) => own.piece.gore === gore && layers.includes(own.layer.name));
+    const isFacing = piece.part === 'facing';
+    return {
+      ...found,
+      ...(isFacing && { facing: true as const }),
+      place: part?.place ?? placeOf(gown, gore),
+    };
   });
 }
 

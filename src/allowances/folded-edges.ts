@@ -9,6 +9,8 @@ import { allowancePlan, partPlan } from './allowance-plan.ts';
 /** An edge that bends tighter than its allowance is wide: its cut line would fold over itself. */
 export interface FoldedEdge {
   readonly gore: string;
+  /** Called by the gores that it faces. */
+  readonly facing?: true;
   readonly layer: string;
   readonly edge: string;
   /** Of the allowance, mm. */
@@ -30,6 +32,7 @@ export function foldedEdges(layers: readonly LayerDraft[], parts: readonly Part[
       .filter(({ name, curves }) => curves.some((curve) => bendsTighterThan(curve, widths[name] ?? 0)))
       .map(({ name }) => ({
         gore: piece.gore,
+        ...(piece.part === 'facing' && { facing: true as const }),
         layer: layer.name,
         edge: name,
         width: widths[name] ?? 0,

@@ -22,9 +22,10 @@ export async function run(argv: readonly string[], machine: Machine = thisMachin
 async function runCommand(argv: readonly string[], machine: Machine): Promise<ExitStatus> {
   if (argv.includes('')) throw new WrongCommandLine('an argument is empty. Give a name there.');
   let status: ExitStatus = ExitStatus.done;
-  const commands = program(machine, (ended) => {
-    status = ended;
-  });
+  const ended = (last: ExitStatus) => {
+    status = last;
+  };
+  const commands = program(machine, ended, argv[0]);
   await commands.parseAsync([...argv], { from: 'user' });
   return status;
 }

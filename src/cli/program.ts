@@ -17,27 +17,30 @@ import { addWatch } from './commands/watch.ts';
 import type { ExitStatus } from './exit-status.ts';
 import type { Machine } from './machine.ts';
 
-/** Every command, in the order in which a gown meets them. Each loads its heavy modules when it runs. */
-const COMMANDS: readonly AddCommand[] = [
-  addEstimate,
-  addNew,
-  addMeasures,
-  addCheck,
-  addDraft,
-  addWatch,
-  addLay,
-  addQuote,
-  addCompare,
-  addRead,
-  addAudit,
-  addSchema,
-];
+/** Every command by its name, in the order in which a gown meets them. Each loads its heavy modules when it runs. */
+const COMMANDS: Readonly<Record<string, AddCommand>> = {
+  estimate: addEstimate,
+  new: addNew,
+  measures: addMeasures,
+  check: addCheck,
+  draft: addDraft,
+  watch: addWatch,
+  lay: addLay,
+  quote: addQuote,
+  compare: addCompare,
+  read: addRead,
+  audit: addAudit,
+  schema: addSchema,
+};
 
-/** The command line as a whole. */
-export function program(machine: Machine, end: (status: ExitStatus) => void): Command {
+/**
+ * The command line as a whole; of its commands only the one that is `asked`, if that names one: to put all twelve
+ * together takes longer than to check a small gown.
+ */
+export function program(machine: Machine, end: (status: ExitStatus) => void, asked?: string): Command {
   const root = new Command('gorewright')
     .description(
-      "Drafts the skirt's gores of a one-off gown from one YAML file: a trued pattern, sheets for a home printer, lays and the workroom's papers.",
+      "Drafts a one-off gown from one YAML file: a trued pattern, sheets for a home printer, lays and the workroom's papers.",
     )
     .version(version, '--version', 'print the version')
     .helpOption('-h, --help', 'print this help')
@@ -58,13 +61,18 @@ export function program(machine: Machine, end: (status: ExitStatus) => void): Co
       },
     })
     .addHelpText('after', CLOSING);
-  for (const add of COMMANDS) add(root, machine, end);
+  for (const add of commandsFor(asked)) add(root, machine, end);
   for (const command of root.commands) {
     command
       .copyInheritedSettings(root)
       .showHelpAfterError(`Run "gorewright ${command.name()} --help" to see what it takes.`);
   }
   return root.showHelpAfterError('Run "gorewright --help" to see the commands.');
+}
+
+function commandsFor(asked: string | undefined): readonly AddCommand[] {
+  const own = asked !== undefined && Object.hasOwn(COMMANDS, asked) ? COMMANDS[asked] : undefined;
+  return own === undefined ? Object.values(COMMANDS) : [own];
 }
 
 const CLOSING = `

@@ -60,7 +60,7 @@ export function facingSides(piece: Piece, depth: number): FacingSides | undefine
   const onRight = meetingSide(across, rightDown, depth);
   const onLeft = onRight && meetingSide(reversedRun(onRight.before), leftDown, depth);
   if (onRight === undefined || onLeft === undefined) return undefined;
-  const inner = reversedRun(onLeft.before);
+  const inner = withoutStub(reversedRun(withoutStub(onLeft.before)));
   if (top.curves.some((curve) => inner.some((own) => crossingsOf(curve, own).length > 0))) return undefined;
   const side = (edge: Edge, down: readonly Curve[], rest: readonly Curve[], isRight: boolean): FacingSide => {
     const downwards = tangentAt(down[down.length - 1]!, 1);
@@ -95,6 +95,18 @@ function meetingSide(inner: readonly Curve[], down: readonly Curve[], depth: num
   const near = placeOnRun(down, length - depth);
   const corner = meeting(inner, down, REACH * depth, pointAt(near.curve, near.t));
   return corner !== undefined && lengthOfRun(corner.after) < length - JOIN ? corner : undefined;
+}
+
+/** A last curve shorter than this, mm, would turn by a tenth of what a seam may at the last digit of a drawing. */
+const STUB = 1;
+
+/** A short curve that a run was lengthened by or cut to, as the end of the one before it. */
+function withoutStub(run: readonly Curve[]): readonly Curve[] {
+  const [curve, stub] = run.slice(-2);
+  if (curve?.kind !== 'cubic' || stub === undefined || lengthOfRun([stub]) >= STUB) return run;
+  const to = endOf(stub);
+  const handle = distance(curve.control2, curve.to);
+  return [...run.slice(0, -2), { ...curve, control2: along(to, tangentAt(stub, 1), -handle), to }];
 }
 
 /** Farthest along the inner edge that it gives way to meet its neighbour's, as a share of its length. */

@@ -1,9 +1,13 @@
 import * as z from 'zod/mini';
+import { jsonOf } from './shape/leaf.ts';
 import { specShape } from './shape/spec-shape.ts';
 
 /** JSON Schema (2020-12) of a spec, for an editor's completion; from the definition that the reader uses. */
 export function specSchema(): object {
-  const { $schema, ...whole } = z.toJSONSchema(specShape, { io: 'input' });
+  const { $schema, ...whole } = z.toJSONSchema(specShape, {
+    io: 'input',
+    override: ({ zodSchema, jsonSchema }) => Object.assign(jsonSchema, jsonOf(zodSchema)),
+  });
   // A spec that is based on another keeps only what differs: nothing but the names of its things is required.
   const partial = withoutRequired(whole) as object;
   const based = {

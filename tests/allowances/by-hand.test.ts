@@ -258,6 +258,23 @@ describe('an outline that cannot be cut', () => {
     const bad = (name: string) => found(gore({ edges: crossed(gore().edges) }), around(15), name)[0]!.place;
     expect(['side', 'wedge', 'pocket'].map(bad)).toEqual(['side', 'wedge', 'gown']);
   });
+
+  it('of a facing cut as one for several gores stands where its layer is faced', () => {
+    const piece = gore({ edges: crossed(gore().edges), gore: 'side-back', part: 'facing' });
+    const cut = { piece, gore: 'side-back', layers: ['shell-facing'], cutEdges: [] };
+    const part = (name: string, layer: string) =>
+      ({ piece: { gore: name }, layer: { name: layer }, place: () => `${name} of ${layer}` }) as never;
+    const parts = [
+      part('side-back', 'net-facing'),
+      part('front', 'shell-facing'),
+      part('side-back', 'shell-facing'),
+    ];
+    const [found] = crossedOutlines(gown, [cut as never], parts);
+    expect([found!.place(), found!.facing]).toEqual(['side-back of shell-facing', true]);
+    expect(
+      crossedOutlines(gown, [{ ...cut, piece: { ...piece, part: undefined } } as never])[0],
+    ).not.toHaveProperty('facing');
+  });
 });
 
 describe('marks by hand', () => {

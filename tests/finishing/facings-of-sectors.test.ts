@@ -7,8 +7,10 @@ import { notchesOfFacing } from '../../src/finishing/facing-notches.ts';
 import { facingsOfHem, facingsOfWaist } from '../../src/finishing/facings-of-hem.ts';
 import { joinedFacings } from '../../src/finishing/joined-facings.ts';
 import { areaInside } from '../../src/geometry/area.ts';
-import { endOf, startOf } from '../../src/geometry/evaluate.ts';
+import type { Cubic, Point } from '../../src/geometry/curve.ts';
+import { endOf, startOf, tangentAt } from '../../src/geometry/evaluate.ts';
 import { lengthOfRun } from '../../src/geometry/length.ts';
+import { at, quad } from '../quads.ts';
 import { sectorPiece } from '../sheets/sector-piece.ts';
 
 /** Facings of gores that are exact sectors of a ring: what a facing is then follows in closed form. mm, radians. */
@@ -88,6 +90,51 @@ describe('the facing of a hem', () => {
   });
 });
 
+describe('a hem off square', () => {
+  // 0.05° over 200: square to its side a facing of 40 falls 0.035 short of one side of the gore, and is run on to it. At
+  // 1° 0.698 of it is cut off at the other side: of a last curve of 0.78 a crumb is left.
+  it.each([
+    [0.05, 200],
+    [-0.05, 200],
+    [1, 199.22],
+  ])('by %f°: the last digit of a drawing turns no end of the inner edge', (degrees, split) => {
+    const lean = (degrees * Math.PI) / 180;
+    const line = (x: number, y: number, toX: number, toY: number) =>
+      ({ kind: 'line', from: { x, y }, to: { x: toX, y: toY } }) as const;
+    const at = (way: number) => ({ x: 200 - way, y: 1000 + way * Math.tan(lean) });
+    const cubic = (a: number, b: number): Cubic => ({
+      kind: 'cubic',
+      from: at(a),
+      control1: at((2 * a + b) / 3),
+      control2: at((a + 2 * b) / 3),
+      to: at(b),
+    });
+    const hem = split < 200 ? [cubic(0, split), cubic(split, 200)] : [cubic(0, 200)];
+    const [right, left] = [at(0), at(200)];
+    const edges = [
+      { name: 'waist', curves: [line(0, 0, 200, 0)] },
+      { name: 'side/back', curves: [line(200, 0, right.x, right.y)] },
+      { name: 'hem', curves: hem },
+      { name: 'front/side', curves: [line(left.x, left.y, 0, 0)] },
+    ];
+    const [facing] = facingsOfHem(
+      { pieces: [{ ...pieces[1]!, edges }], gown: { round: 'mirrored' } } as never,
+      40,
+    ) as Piece[];
+    const inner = facing!.edges[0]!.curves as readonly Cubic[];
+    expect(lengthOfRun(inner)).toBeCloseTo(200 / Math.cos(lean), 6);
+    // Drawn to a tenth of a micrometre, as files are.
+    const drawn = ({ x, y }: Point) => ({ x: Math.round(x * 1e4) / 1e4, y: Math.round(y * 1e4) / 1e4 });
+    const last = inner.at(-1)!;
+    for (const [a, b] of [
+      [inner[0]!.from, inner[0]!.control1 ?? inner[0]!.to],
+      [last.control2 ?? last.from, last.to],
+    ].map((ends) => ends.map(drawn) as [Point, Point])) {
+      expect((Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI).toBeCloseTo(-degrees, 3);
+    }
+  });
+});
+
 describe('the facing of a waist', () => {
   it('is the ring’s upper end, and stands as its gore does', () => {
     const facings = facingsOfWaist(draft as never, DEPTH) as Piece[];
@@ -109,6 +156,93 @@ describe('the facing of a waist', () => {
       expect(upper!.x).toBeLessThan(0);
       expect(facing.grain.from.y).toBeLessThan(facing.grain.to.y);
     }
+  });
+});
+
+describe('facings of neighbours whose edges slope otherwise', () => {
+  // Upright sides, one edge of the first falling by 40 on 200: 60 deep it is 60/cos of that along a side. At a seam both
+  // are as high as the one with the sharper corner there; the second is square.
+  const sloped = DEPTH / Math.cos(Math.atan2(40, 200));
+  const gores = (top: number, foot: number, seams: readonly [string, string, string]) => {
+    const [front, middle, back] = seams;
+    return [
+      quad([at(0, 0), at(200, top), at(200, 1000 + foot), at(0, 1000)], undefined, {
+        names: ['waist', middle, 'hem', front],
+      }).piece,
+      quad([at(0, 0), at(200, 0), at(200, 1000), at(0, 1000)], undefined, {
+        names: ['waist', back, 'hem', middle],
+      }).piece,
+    ];
+  };
+  const centres = ['centre-front', 'a/b', 'centre-back'] as const;
+  const round = ['b/a', 'a/b', 'b/a'] as const;
+  const sides = (facings: unknown) =>
+    (facings as Piece[]).map((own) => {
+      const long = new Map(lengths(own) as [string, number][]);
+      return [long.get(own.frontEdge), long.get(own.backEdge)];
+    });
+  const near = (rows: number[][]) => rows.map((row) => row.map((own) => expect.closeTo(own, 6)));
+
+  it('hems: at a seam of both, at a centre its own, all the way round at each', () => {
+    const half = facingsOfHem({ pieces: gores(0, 40, centres), gown: { round: 'mirrored' } } as never, DEPTH);
+    expect(sides(half)).toEqual(
+      near([
+        [sloped, sloped],
+        [sloped, DEPTH],
+      ]),
+    );
+    const whole = facingsOfHem({ pieces: gores(0, 40, round), gown: { round: 'ring' } } as never, DEPTH);
+    expect(sides(whole)).toEqual(
+      near([
+        [DEPTH, sloped],
+        [sloped, DEPTH],
+      ]),
+    );
+    const wrapped = facingsOfHem(
+      { pieces: gores(0, 40, ['b/a', 'wrap-edge', 'b/a']), gown: { round: 'ring' } } as never,
+      DEPTH,
+    );
+    expect(sides(wrapped)).toEqual(
+      near([
+        [DEPTH, sloped],
+        [DEPTH, DEPTH],
+      ]),
+    );
+  });
+
+  it('waists the same, upside down', () => {
+    const half = facingsOfWaist(
+      { pieces: gores(40, 0, centres), gown: { round: 'mirrored' } } as never,
+      DEPTH,
+    );
+    expect(sides(half)).toEqual(
+      near([
+        [sloped, DEPTH],
+        [DEPTH, DEPTH],
+      ]),
+    );
+    const whole = facingsOfWaist({ pieces: gores(40, 0, round), gown: { round: 'ring' } } as never, DEPTH);
+    expect(sides(whole)).toEqual(
+      near([
+        [sloped, DEPTH],
+        [DEPTH, sloped],
+      ]),
+    );
+  });
+
+  it('an inner edge runs straight through the seam: the neighbour’s direction there', () => {
+    const [, square] = facingsOfHem(
+      { pieces: gores(0, 40, centres), gown: { round: 'mirrored' } } as never,
+      DEPTH,
+    ) as Piece[];
+    const inner = square!.edges[0]!.curves;
+    const { x, y } = tangentAt(inner[0]!, 0);
+    expect([x, y]).toEqual([200, 40].map((own) => expect.closeTo(own / Math.hypot(200, 40), 3)));
+    // From there it comes to its own depth before three quarters of its way, and goes on level.
+    const level = inner.at(-1)!;
+    expect(startOf(inner[0]!)).toEqual({ x: expect.closeTo(0, 6), y: expect.closeTo(1000 - sloped, 6) });
+    expect([startOf(level).y, endOf(level).y]).toEqual([940, 940].map((own) => expect.closeTo(own, 6)));
+    expect(startOf(level).x).toBeCloseTo(20, 6);
   });
 });
 

@@ -147,9 +147,7 @@ test('the same bytes in another process, another time zone and another language'
     bundle: true,
     write: false,
     platform: 'node',
-    target: 'node20',
     format: 'esm',
-    loader: { '.wasm': 'binary' },
     banner: { js: "import { createRequire as r } from 'node:module'; const require = r(import.meta.url);" },
   });
   const run = (environment: NodeJS.ProcessEnv) =>

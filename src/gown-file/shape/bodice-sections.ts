@@ -10,9 +10,9 @@ import { flag, name, notes, oneOf, station } from './words.ts';
 /** Her body, and what is drafted over it above the waist. */
 
 export const body = section(
-  {
+  () => ({
     girths: list(
-      section({
+      section(() => ({
         at: described(name(), 'waist, bust, underbust, high-hip, hip, or a name of your own'),
         above: optional(length(BOUNDS.height), 'Above the waist, along the body'),
         below: optional(length(BOUNDS.height), 'Below the waist, along the body'),
@@ -20,14 +20,14 @@ export const body = section(
         front: optional(length(BOUNDS.bodyFront), 'Over the front, side seam to side seam'),
         left: optional(length(BOUNDS.bodyFront), 'Over her left half, where her halves differ'),
         notes: optional(notes()),
-      }),
+      })),
       MOST.bodyGirths,
     ),
     'bust-points-apart': optional(length(BOUNDS.bustPoints)),
     height: optional(length(BOUNDS.bodyHeight), 'For the drawings only'),
     wearer: optional(oneOf('adult', 'child')),
     notes: optional(notes()),
-  },
+  }),
   { wearer: 'adult' },
 );
 
@@ -35,7 +35,7 @@ export const body = section(
 export const fittedTo = z.pipe(
   z.union([
     name(),
-    section({ level: name(), ease: optional(length(BOUNDS.ease), 'All round, below the waist') }),
+    section(() => ({ level: name(), ease: optional(length(BOUNDS.ease), 'All round, below the waist') })),
   ]),
   z.transform((given): { readonly level: string; readonly ease: number } =>
     typeof given === 'string' ? { level: given, ease: 0 } : { level: given.level, ease: given.ease ?? 0 },
@@ -43,18 +43,18 @@ export const fittedTo = z.pipe(
 );
 
 const panel = section(
-  {
+  () => ({
     name: described(name(), 'As the gore below it'),
     'on-fold': optional(flag()),
     widths: optional(named(length(BOUNDS.panelWidth)), 'By level, sewn; of the half on the fold'),
     grain: optional(oneOf('centre', 'front-edge', 'back-edge')),
     notes: optional(notes()),
-  },
+  }),
   { onFold: false, widths: {} },
 );
 
 const closing = section(
-  {
+  () => ({
     kind: oneOf('lacing', 'zip', 'hooks', 'busk'),
     at: station(),
     side: optional(oneOf('left', 'right')),
@@ -68,12 +68,12 @@ const closing = section(
     modesty: optional(length(BOUNDS.modesty), 'Width of the panel behind the lacing'),
     tails: optional(length(BOUNDS.tails), 'Lace that hangs free, both ends together'),
     notes: optional(notes()),
-  },
+  }),
   { ...USUAL_EYELETS, doubled: false, tails: USUAL_TAILS },
 );
 
 const bones = section(
-  {
+  () => ({
     along: optional(z.union([oneOf('seams'), listOf(station())]), '`seams`, or a list of them'),
     also: optional(listOf(station()), 'Further edges that are boned'),
     kind: optional(oneOf('spiral-steel', 'flat-steel', 'synthetic')),
@@ -81,23 +81,23 @@ const bones = section(
     clear: optional(length(BOUNDS.bonesEnd), 'Clear of each sewn edge'),
     'sold-by': optional(length(BOUNDS.bone), 'Steel is sold in lengths that go up by this'),
     notes: optional(notes()),
-  },
+  }),
   { along: 'seams', also: [], kind: 'spiral-steel', ...USUAL_BONES },
 );
 
 const bodiceLayer = section(
-  {
+  () => ({
     name: name(),
     cloth: name(),
     allowances: optional(allowances),
     panels: optional(listOf(name()), 'Only these panels; all when absent'),
     notes: optional(notes()),
-  },
+  }),
   { allowances: {} },
 );
 
 export const bodiceDraft = section(
-  {
+  () => ({
     panels: described(list(panel, MOST.gores), 'From the centre front round to the centre back, one half'),
     'side-seam': optional(station(), 'Where front and back girths part'),
     reduce: optional(
@@ -116,12 +116,12 @@ export const bodiceDraft = section(
     facing: optional(facing, 'Shaped facings of a faced upper edge'),
     allowances: optional(allowances),
     notes: optional(notes()),
-  },
+  }),
   { reduce: {}, upperPoint: [], upperFinish: 'bound', allowances: {} },
 );
 
 export const bodice = section(
-  {
+  () => ({
     'waist-seam': optional(length(BOUNDS.waistSeam), 'Sewn edge of the bodice, all round'),
     draft: optional(bodiceDraft, 'Drafted over her body, in place of waist-seam and panels'),
     closing: optional(closing, 'Of a drafted bodice'),
@@ -140,13 +140,13 @@ export const bodice = section(
     ),
     point: optional(oneOf('centre-front', 'centre-back'), 'Where the edge may come to a point'),
     notes: optional(notes()),
-  },
+  }),
   { waistSeam: 0, panels: {}, dropBelowWaist: {} },
 );
 // Its edge is measured, or it is drafted: which of the two is for the checks, as a message wants its place.
 z.globalRegistry.add(bodice, { minProperties: 1 });
 
-const strap = section({
+const strap = section(() => ({
   name: optional(name()),
   cloth: optional(name(), "The skirt's outermost when absent"),
   from: described(station(), 'A station of the upper edge in front'),
@@ -154,7 +154,7 @@ const strap = section({
   length: length(BOUNDS.strap),
   width: length(BOUNDS.trimWidth),
   notes: optional(notes()),
-});
+}));
 
 /** Straps without a name are told apart by number. */
 export const straps = z.pipe(
@@ -168,7 +168,7 @@ export const straps = z.pipe(
 );
 
 export const cape = section(
-  {
+  () => ({
     name: name(),
     from: optional(station(), 'Where on the upper edge it begins'),
     to: optional(station(), 'Where it ends'),
@@ -183,6 +183,6 @@ export const cape = section(
     'on-fold': optional(flag(), 'Its back edge lies on the fold at the centre back'),
     layers: list(layer, MOST.layers),
     notes: optional(notes()),
-  },
+  }),
   { overArm: 0, onFold: false },
 );

@@ -44,14 +44,14 @@ function sold<T extends Sold>({ price, soldBy, pricedPer, ...rest }: T) {
 export const hemFinish = () => oneOf('turned', 'faced', 'bagged', 'rolled', 'raw');
 
 /** Cut to the shape of an edge and turned inside it. */
-export const facing = section({
+export const facing = section(() => ({
   depth: described(length(BOUNDS.facing), 'From the edge that it faces to its own inner edge, as sewn'),
   cloth: optional(name(), "The layer's own when absent"),
   notes: optional(notes()),
-});
+}));
 
 /** Horizontal folds that are let out as a child grows. */
-const growthTucks = section({
+const growthTucks = section(() => ({
   count: count(1, 12),
   width: described(
     length(BOUNDS.pleat),
@@ -63,10 +63,10 @@ const growthTucks = section({
   ),
   apart: optional(length(BOUNDS.down), 'From one line of stitching to the next, as sewn'),
   notes: optional(notes()),
-});
+}));
 
 export const layer = section(
-  {
+  () => ({
     name: name(),
     cloth: name(),
     hem: hemFinish(),
@@ -82,26 +82,26 @@ export const layer = section(
     fullness: optional(fullness, 'The whole layer gathered or pleated to the waist'),
     seams: optional(oneOf('pressed-open', 'french')),
     gap: optional(
-      section({
+      section(() => ({
         at: station(),
         length: length(BOUNDS.opening),
         from: optional(length(BOUNDS.down)),
-      }),
+      })),
     ),
     notes: optional(notes()),
-  },
+  }),
   { shorter: 0, cutSmallerAcross: 0, cutSmallerAlong: 0, allowances: {} },
 );
 
-export const sewnAsOne = section({
+export const sewnAsOne = section(() => ({
   waist: optional(listOf(listOf(name()))),
   closure: optional(listOf(name())),
   notes: optional(notes()),
-});
+}));
 
 export const cloth = z.pipe(
   section(
-    {
+    () => ({
       width: length(BOUNDS.clothWidth),
       selvedge: optional(length(BOUNDS.selvedge), "One selvedge's width; both are taken off"),
       'one-way': optional(flag(), 'All tops one way: satin, pile, sequins, motifs'),
@@ -131,7 +131,7 @@ export const cloth = z.pipe(
         'Stitch length that the scrap test settled on; bare numbers in mm',
       ),
       ...bought,
-    },
+    }),
     { selvedge: USUAL_SELVEDGE, fold: 'any', shrinkage: 0, endLoss: 0, safety: 0 },
   ),
   z.transform(({ headToTail, oneWay, ...rest }) => ({
@@ -142,7 +142,7 @@ export const cloth = z.pipe(
 
 export const edging = z.pipe(
   section(
-    {
+    () => ({
       name: name(),
       depth: optional(length(BOUNDS.trimWidth)),
       repeat: optional(length(BOUNDS.repeat)),
@@ -155,14 +155,14 @@ export const edging = z.pipe(
       braid: optional(length(BOUNDS.trimWidth)),
       scallop: optional(length(BOUNDS.trimWidth), 'From the low points of its scallops to the high points'),
       ...bought,
-    },
+    }),
     { from: 'bought-in' },
   ),
   z.transform(sold),
 );
 
 export const trim = z.pipe(
-  section({
+  section(() => ({
     kind: oneOf('horsehair', 'binding', 'stay-tape'),
     layer: name(),
     along: described(station(), 'hem, waist, or a station'),
@@ -172,19 +172,19 @@ export const trim = z.pipe(
     'priced-per': perUnit(),
     'sold-by': optional(soldBy(BOUNDS.step)),
     ...bought,
-  }),
+  })),
   z.transform(sold),
 );
 
 export const notion = z.pipe(
-  section({
+  section(() => ({
     name: text(80),
     count: optional(count(1, 100_000)),
     length: optional(length(BOUNDS.step)),
     price: optional(price()),
     'priced-per': perUnit(),
     ...bought,
-  }),
+  })),
   z.transform(sold),
 );
 

@@ -1,6 +1,6 @@
-import * as z from 'zod/mini';
+import type * as z from 'zod/mini';
 import type { ValueKind } from '../../diagnostics/value-text.ts';
-import { kindOf, LENGTH_IN_UNITS } from './leaf.ts';
+import { jsonOf, kindOf, LENGTH_IN_UNITS } from './leaf.ts';
 import { specShape } from './spec-shape.ts';
 
 /** The way to a value by its keys; items of a list by their numbers. */
@@ -18,7 +18,7 @@ export function keysAt(path: Path): readonly string[] {
 
 /** Whether a bare number here is a length in the file's units; of a few lengths it is in mm whatever these are. */
 export function isLengthInUnits(path: Path): boolean {
-  return waysToWrite(formAt(path)).some((form) => z.globalRegistry.get(form)?.$comment === LENGTH_IN_UNITS);
+  return waysToWrite(formAt(path)).some((form) => jsonOf(form).$comment === LENGTH_IN_UNITS);
 }
 
 /** What a single value measures or says. */
@@ -57,6 +57,7 @@ function waysToWrite(form: Form | undefined): readonly Form[] {
   const { def } = form._zod;
   if (kindOf(form) !== undefined) return [form];
   if (def.type === 'pipe') return waysToWrite(def.in as Form);
+  if (def.type === 'lazy') return waysToWrite((form as z.core.$ZodLazy)._zod.innerType as Form);
   if (def.type === 'optional') return waysToWrite(def.innerType as Form);
   return def.type === 'union' ? def.options.flatMap((option) => waysToWrite(option as Form)) : [form];
 }

@@ -18,7 +18,7 @@ export const fullness = z.pipe(
     z.union([
       times(BOUNDS.fullness),
       section(
-        {
+        () => ({
           ratio: times(BOUNDS.fullness),
           where: optional(oneOf('throughout', 'waist')),
           by: optional(oneOf('gathers', 'pleats')),
@@ -26,7 +26,7 @@ export const fullness = z.pipe(
           depth: optional(length(BOUNDS.pleat)),
           // Which way the pleats lie.
           towards: optional(oneOf('front', 'back', 'box')),
-        },
+        }),
         gathered,
       ),
     ]),
@@ -37,7 +37,7 @@ export const fullness = z.pipe(
 
 export const gore = z.pipe(
   section(
-    {
+    () => ({
       name: name(),
       'on-fold': optional(flag()),
       top: optional(length(BOUNDS.goreTop), "Sewn top edge; its bodice panel's when absent"),
@@ -54,7 +54,7 @@ export const gore = z.pipe(
       'half-share': optional(shareOfGirths),
       fullness: optional(fullness),
       notes: optional(notes()),
-    },
+    }),
     { onFold: false, grain: 'centre' },
   ),
   z.transform(({ halfShare, ...gore }) => ({
@@ -64,27 +64,32 @@ export const gore = z.pipe(
 );
 
 export const petticoat = section(
-  {
+  () => ({
     measured: optional(oneOf('along', 'vertical')),
     ease: optional(length(BOUNDS.ease)),
-    girths: optional(list(section({ down: length(BOUNDS.down), girth: length(BOUNDS.girth) }), MOST.girths)),
+    girths: optional(
+      list(
+        section(() => ({ down: length(BOUNDS.down), girth: length(BOUNDS.girth) })),
+        MOST.girths,
+      ),
+    ),
     hoop: optional(length(BOUNDS.girth), 'Girth of the lowest hoop'),
     'hoop-off-floor': optional(length(BOUNDS.offFloor)),
     notes: optional(notes()),
-  },
+  }),
   { measured: 'along', ease: 0, girths: [] },
 );
 
 /** What is not named here was as the spec has it now. */
-const measuredIn = section({
+const measuredIn = section(() => ({
   heel: optional(length(BOUNDS.heel)),
   'drop-below-waist': optional(named(length(BOUNDS.drop))),
   petticoat: optional(z.union([oneOf('none'), petticoat])),
   notes: optional(notes()),
-});
+}));
 
 export const lengths = section(
-  {
+  () => ({
     measured: optional(oneOf('finished', 'cut', 'to-floor')),
     'off-floor': optional(length(BOUNDS.offFloor), 'How high the hem hangs; with to-floor'),
     'hem-width-at': optional(
@@ -98,23 +103,23 @@ export const lengths = section(
     ),
     'measured-in': optional(measuredIn, 'What she had on when these were measured, where it differs'),
     'worn-in': optional(
-      section({ heel: length(BOUNDS.heel), notes: optional(notes()) }),
+      section(() => ({ heel: length(BOUNDS.heel), notes: optional(notes()) })),
       'What she will wear: every length follows by geometry',
     ),
     notes: optional(notes()),
-  },
+  }),
   { measured: 'finished' },
 );
 
 export const train = section(
-  {
+  () => ({
     'on-floor': optional(length(BOUNDS.onFloor), 'Train on the floor at the centre back'),
     begins: station(),
     full: optional(station(), 'Where it is longest, on a gown whose sides differ'),
     ends: optional(station(), 'Where it has risen again, on a gown whose sides differ'),
     shape: optional(oneOf('round', 'pointed', 'square')),
     notes: optional(notes()),
-  },
+  }),
   { shape: 'round' },
 );
 

@@ -10,7 +10,7 @@ import { flag, name, notes, oneOf, station } from './words.ts';
 /** What is cut beside the gores: flounces, tiers, godets, overskirts and trains that come off. */
 
 export const flounce = section(
-  {
+  () => ({
     name: name(),
     layer: name(),
     cloth: name(),
@@ -25,12 +25,12 @@ export const flounce = section(
     hem: hemFinish(),
     allowances: optional(allowances),
     notes: optional(notes()),
-  },
+  }),
   { kind: 'straight', fullness: USUAL_RUFFLE, aboveHem: 0, allowances: {} },
 );
 
 export const tiers = section(
-  {
+  () => ({
     name: name(),
     cloth: name(),
     yoke: described(length(BOUNDS.girth), 'Edge that the first tier is gathered to, all round'),
@@ -42,21 +42,21 @@ export const tiers = section(
     ),
     allowances: optional(allowances),
     notes: optional(notes()),
-  },
+  }),
   { allowances: {} },
 );
 
-export const godet = section({
+export const godet = section(() => ({
   name: name(),
   seam: station(),
   from: length(BOUNDS.down),
   width: length(BOUNDS.hemWidth),
   layers: optional(listOf(name()), 'Layers that have it; all when absent'),
   notes: optional(notes()),
-});
+}));
 
 const pleat = section(
-  {
+  () => ({
     name: name(),
     kind: oneOf('knife', 'box', 'inverted', 'kick'),
     at: described(station(), 'The seam that it lies at, or is measured from'),
@@ -72,12 +72,12 @@ const pleat = section(
     layers: optional(listOf(name()), 'Layers that have it; all when absent'),
     hem: optional(oneOf('first', 'after'), 'Whether the hem is sewn before the pleat is pressed, or after'),
     notes: optional(notes()),
-  },
+  }),
   { stitchedDown: 0, hem: 'first' },
 );
 
 const dart = section(
-  {
+  () => ({
     name: optional(name()),
     gore: name(),
     at: optional(
@@ -88,7 +88,7 @@ const dart = section(
     length: described(length(BOUNDS.down), 'From the waist seam to its point'),
     towards: optional(oneOf('front', 'back'), 'Which way it is folded; to the nearer centre when absent'),
     notes: optional(notes()),
-  },
+  }),
   { at: 0.5 },
 );
 
@@ -104,7 +104,7 @@ export const darts = z.pipe(
 export const pleats = list(pleat, MOST.parts);
 
 export const overskirt = section(
-  {
+  () => ({
     name: name(),
     from: station(),
     to: optional(station()),
@@ -118,6 +118,6 @@ export const overskirt = section(
     'edge-facing': optional(facing, 'Shaped facings of its end edges, where they are faced'),
     'quick-release': optional(flag()),
     notes: optional(notes()),
-  },
+  }),
   { fastened: 'hooks', edges: 'faced', quickRelease: false },
 );

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { $constructor, $ZodLazy } from 'zod/v4/core';
 
 /** `waist-seam` to `waistSeam`. */
 type Camel<S extends string> = S extends `${infer Head}-${infer Tail}`
@@ -11,23 +12,48 @@ type Filled<Read, Usual> = Omit<Read, keyof Usual> & Required<Pick<Read, keyof U
 /** One object in place of several put together, for the reader of a type. */
 type Flat<T> = { readonly [K in keyof T]: T[K] };
 
-/** A section with exactly these keys, in camelCase once read, over what is usual where it says nothing. */
+/** What a section's keys are read as, before what is usual is put beneath them. */
+type ReadOf<Shape extends z.core.$ZodLooseShape> = CamelKeys<
+  z.core.output<z.ZodMiniObject<Shape, z.core.$strict>>
+>;
+
+interface SectionSchema extends z.core.$ZodType<unknown, unknown> {
+  readonly _zod: z.core.$ZodLazyInternals<z.core.$ZodType>;
+}
+
+/**
+ * The library's lazy kind, of which is known that it must be there: asked whether it may be left out, that would put the
+ * section together to find out. No gown has more than a third of the sections that a spec may have.
+ */
+const SectionOfSpec = $constructor<SectionSchema, z.core.$ZodLazyDef>(
+  'SectionOfSpec',
+  (section, definition) => {
+    $ZodLazy.init(section, definition);
+    section._zod.optin = undefined;
+    section._zod.optout = undefined;
+  },
+);
+
+/**
+ * A section with exactly these keys, in camelCase once read, over what is usual where it says nothing. Its keys are put
+ * together when the first such section is read.
+ */
 export function section<
   Shape extends z.core.$ZodLooseShape,
-  const Usual extends Partial<CamelKeys<z.core.output<z.ZodMiniObject<Shape, z.core.$strict>>>> = object,
->(
-  shape: Shape,
-  usual?: Usual | ((read: CamelKeys<z.core.output<z.ZodMiniObject<Shape, z.core.$strict>>>) => Usual),
-) {
-  type Read = CamelKeys<z.core.output<z.ZodMiniObject<Shape, z.core.$strict>>>;
-  return z.pipe(
-    z.strictObject(shape),
-    z.transform((value): Flat<Filled<Read, Usual>> => {
-      const read = camelKeys(value) as Read;
-      const filling = typeof usual === 'function' ? usual(read) : usual;
-      return { ...filling, ...read } as unknown as Flat<Filled<Read, Usual>>;
-    }),
-  );
+  const Usual extends Partial<ReadOf<Shape>> = object,
+>(keys: () => Shape, usual?: Usual | ((read: ReadOf<Shape>) => Usual)) {
+  const getter = () =>
+    z.pipe(
+      z.strictObject(keys()),
+      z.transform((value) => {
+        const read = camelKeys(value) as ReadOf<Shape>;
+        return { ...(typeof usual === 'function' ? usual(read) : usual), ...read };
+      }),
+    );
+  return new SectionOfSpec({ type: 'lazy', getter }) as unknown as z.ZodMiniType<
+    Flat<Filled<ReadOf<Shape>, Usual>>,
+    z.core.input<z.ZodMiniObject<Shape, z.core.$strict>>
+  >;
 }
 
 /**
@@ -59,9 +85,12 @@ function listed<Item extends z.core.$ZodType>(items: z.ZodMiniArray<Item>) {
   return items as z.ZodMiniType<readonly z.core.output<Item>[], readonly z.core.input<Item>[]>;
 }
 
-/** A key that may be left out, and what an editor says about it. */
+/**
+ * A key that may be left out, and what an editor says about it. Of the library's two kinds the one that does not read
+ * what is not there; no key of a spec is there without a value, in which alone they differ.
+ */
 export function optional<Value extends z.core.$ZodType>(value: Value, description?: string) {
-  const schema = z.exactOptional(value);
+  const schema = z.optional(value) as unknown as z.ZodMiniExactOptional<Value>;
   return description === undefined ? schema : described(schema, description);
 }
 

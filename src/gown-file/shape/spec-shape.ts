@@ -22,7 +22,7 @@ import { matching, notes, oneOf, text } from './words.ts';
 import { bustle, closure, cut, dates, fitting, labour, paper } from './workroom-sections.ts';
 
 const written = section(
-  {
+  () => ({
     format: leaf('count', { const: 1 }, '1', (written) =>
       written.text.trim() === '1'
         ? { value: 1 as const }
@@ -76,7 +76,7 @@ const written = section(
     dates: optional(dates),
     paper: optional(paper),
     cut: optional(cut),
-  },
+  }),
   {
     symmetry: 'mirrored',
     bodice: { waistSeam: 0, panels: {}, dropBelowWaist: {} },

@@ -7,7 +7,7 @@ import { count, length, money, share, times } from './values.ts';
 import { flag, name, notes, oneOf } from './words.ts';
 
 /** One that is set by itself: so far down, or up from the hem, on the line down its gore that lies so far across. */
-const place = section({
+const place = section(() => ({
   gore: name(),
   across: described(
     share(BOUNDS.percentage),
@@ -15,13 +15,13 @@ const place = section({
   ),
   'below-waist': optional(length(BOUNDS.down), 'Or `above-hem`'),
   'above-hem': optional(length(BOUNDS.down)),
-});
+}));
 
 const across = () => length(BOUNDS.stone);
 
 /** Beads, stones, sequins and motifs that are set by hand. */
 const set = section(
-  {
+  () => ({
     name: name(),
     layer: described(name(), 'The layer that they are set on'),
     size: optional(
@@ -50,7 +50,7 @@ const set = section(
     'per-hour': optional(count(1, 10_000), 'Set in an hour'),
     'on-pattern': optional(flag(), 'Each is marked on the printed pattern too'),
     notes: optional(notes()),
-  },
+  }),
   { from: 'waist', clear: USUAL_CLEAR_OF_SEAMS },
 );
 

@@ -7,7 +7,7 @@ import { flag, name, notes, oneOf, station } from './words.ts';
 
 /** What the waist of a skirt is finished with that is sewn to no bodice. */
 export const waist = section(
-  {
+  () => ({
     finish: oneOf('band', 'facing', 'stay'),
     width: length(BOUNDS.band),
     cloth: optional(name(), 'Needed by a band; a facing is cut from the outermost layer when absent'),
@@ -15,13 +15,13 @@ export const waist = section(
     upper: optional(length(BOUNDS.waistSeam), 'Upper edge of a shaped band, all round'),
     ease: optional(length(BOUNDS.ease), 'Added to her waist where the gores say no tops'),
     notes: optional(notes()),
-  },
+  }),
   { overlap: USUAL_OVERLAP, ease: 0 },
 );
 
 /** Two edges that lie over one another from waist to hem, and how she gets in. */
 export const wrap = section(
-  {
+  () => ({
     at: described(
       station(),
       'The line that both edges lie over by half of the overlap: nothing is sewn there',
@@ -33,15 +33,15 @@ export const wrap = section(
     'edge-facing': optional(facing, 'Facings cut to their shape, where they are faced'),
     fastened: optional(oneOf('ties', 'buttons', 'hooks', 'snaps')),
     ties: optional(
-      section({
+      section(() => ({
         length: described(length(BOUNDS.tie), 'Of one, as sewn'),
         width: described(length(BOUNDS.trimWidth), 'As sewn'),
         cloth: optional(name(), "The outermost layer's when absent"),
-      }),
+      })),
       'A pair of strips, where they are to be cut',
     ),
     notes: optional(notes()),
-  },
+  }),
   ({ overlap }) => ({
     overlapAtHem: overlap,
     over: 'right' as const,
@@ -53,7 +53,7 @@ export const wrap = section(
 /** What lies in openings of seams. */
 
 export const slit = section(
-  {
+  () => ({
     seam: described(station(), 'Open from the hem up'),
     'above-hem': optional(length(BOUNDS.opening), 'How high it goes'),
     'below-waist': optional(length(BOUNDS.down), 'Where it begins, in place of above-hem'),
@@ -61,12 +61,12 @@ export const slit = section(
     stay: optional(flag(), 'A square of cloth sewn over its upper end'),
     facing: optional(facing, 'A strip along each of its edges; their allowances are turned in when absent'),
     notes: optional(notes()),
-  },
+  }),
   { stay: false },
 );
 
 export const pocket = section(
-  {
+  () => ({
     seam: station(),
     'below-waist': described(length(BOUNDS.down), 'Where its opening begins'),
     opening: optional(length(BOUNDS.pocket)),
@@ -75,18 +75,18 @@ export const pocket = section(
     cloth: described(name(), 'What the bag is cut from'),
     side: optional(oneOf('left', 'right'), 'On this side only'),
     notes: optional(notes()),
-  },
+  }),
   USUAL_POCKET,
 );
 
-export const loops = section({
+export const loops = section(() => ({
   name: optional(name()),
   count: count(1, 500),
   length: described(length(BOUNDS.trimWidth), 'Of one, as sewn, its ends with it'),
   width: described(length(BOUNDS.trimWidth), 'As sewn'),
   cloth: name(),
   notes: optional(notes()),
-});
+}));
 
 interface Gore {
   readonly name: string;

@@ -8,7 +8,7 @@ import { date, flag, matching, name, notes, oneOf, station } from './words.ts';
 /** Closing, bustling, fitting, charging, printing. */
 
 export const closure = section(
-  {
+  () => ({
     kind: oneOf('zip', 'lacing', 'hooks'),
     at: station(),
     starts: optional(length(BOUNDS.down), 'Below the waist seam'),
@@ -25,11 +25,11 @@ export const closure = section(
     ),
     width: optional(length(BOUNDS.trimWidth), 'Of that piece, as sewn'),
     notes: optional(notes()),
-  },
+  }),
   ({ kind }) => ({ starts: USUAL_START[kind] }),
 );
 
-const bustlePoint = section({
+const bustlePoint = section(() => ({
   seam: optional(station(), 'Or `gore` with `across`'),
   gore: optional(name()),
   across: optional(
@@ -37,17 +37,17 @@ const bustlePoint = section({
     'Of the width of the gore, or of its half, from its front edge to its back edge at that level',
   ),
   anchor: length(BOUNDS.down),
-});
+}));
 
 export const bustle = section(
-  {
+  () => ({
     kind: oneOf('over', 'under'),
     points: optional(list(bustlePoint, MOST.bustlePoints)),
     clearance: optional(length(BOUNDS.offFloor), 'Height of the bustled hem off the floor'),
     loop: optional(length(BOUNDS.trimWidth)),
     heavy: optional(flag()),
     notes: optional(notes()),
-  },
+  }),
   { clearance: USUAL_CLEARANCE },
 );
 
@@ -64,24 +64,24 @@ const takeIn = () =>
   );
 
 /** Pinned in the bodice, toile or cloth: its lower edge, and with it the tops of the gores, follow. */
-const pinnedBodice = section({
+const pinnedBodice = section(() => ({
   'upper-edge': alterations(),
   seams: optional(
     list(
-      section({
+      section(() => ({
         seam: station(),
         from: described(length(BOUNDS.upperEdge), 'Above the level waist; negative below it'),
         to: described(length(BOUNDS.upperEdge), 'Further up than `from`'),
         'take-in': takeIn(),
         side: optional(oneOf('left', 'right', 'both')),
-      }),
+      })),
       MOST.pinned,
     ),
   ),
   notes: optional(notes()),
-});
+}));
 
-export const fitting = section({
+export const fitting = section(() => ({
   date: date(),
   layer: optional(name()),
   side: optional(oneOf('left', 'right'), 'Pinned on this side only'),
@@ -89,36 +89,39 @@ export const fitting = section({
   waist: alterations(),
   seams: optional(
     list(
-      section({
+      section(() => ({
         seam: station(),
         from: length(BOUNDS.down),
         to: length(BOUNDS.down),
         'take-in': takeIn(),
         side: optional(oneOf('left', 'right', 'both')),
-      }),
+      })),
       MOST.pinned,
     ),
   ),
   bodice: optional(pinnedBodice, 'Of a bodice that is drafted'),
   levelled: optional(
-    list(section({ from: station(), along: length(BOUNDS.down), up: length(BOUNDS.alter) }), MOST.levelled),
+    list(
+      section(() => ({ from: station(), along: length(BOUNDS.down), up: length(BOUNDS.alter) })),
+      MOST.levelled,
+    ),
     'The hem as it was levelled: distances along it, every 7.5 cm',
   ),
   notes: optional(notes()),
-});
+}));
 
 export const labour = section(
-  {
+  () => ({
     rate: optional(money()),
     hours: optional(hours()),
     tasks: optional(named(hours())),
     'per-metre': optional(
-      section({
+      section(() => ({
         seams: optional(hours()),
         waist: optional(hours()),
         hems: optional(hours()),
         edging: optional(hours()),
-      }),
+      })),
     ),
     overhead: optional(share(BOUNDS.overhead)),
     margin: optional(share(BOUNDS.overhead)),
@@ -128,25 +131,25 @@ export const labour = section(
     stages: optional(named(share(BOUNDS.percentage))),
     'fittings-included': optional(count(0, 50)),
     expires: optional(date()),
-    actual: optional(section({ hours: optional(hours()), spent: optional(money()) })),
+    actual: optional(section(() => ({ hours: optional(hours()), spent: optional(money()) }))),
     paid: optional(money()),
     notes: optional(notes()),
-  },
+  }),
   { overhead: 0, margin: 0, tax: 0, deposit: 0 },
 );
 
-export const dates = section({
+export const dates = section(() => ({
   event: optional(date()),
   before: optional(named(count(0, 2000)), 'Days before the event, by milestone'),
   notes: optional(notes()),
-});
+}));
 
 const edge = () => length(BOUNDS.paperEdge);
 const allEdges = (mm: number) => ({ left: mm, right: mm, top: mm, bottom: mm });
 const USUAL_MARGINS = allEdges(USUAL_PAPER_MARGIN);
 
 export const paper = section(
-  {
+  () => ({
     size: optional(
       matching(
         /^(a4|a3|letter|legal|tabloid|roll:[1-9]\d{2,3})$/i,
@@ -154,7 +157,7 @@ export const paper = section(
       ),
     ),
     measured: optional(
-      section({ across: length(BOUNDS.testSquare, 'mm'), down: length(BOUNDS.testSquare, 'mm') }),
+      section(() => ({ across: length(BOUNDS.testSquare, 'mm'), down: length(BOUNDS.testSquare, 'mm') })),
       'What the 10 cm test square measures as printed; bare numbers in mm',
     ),
     margin: optional(
@@ -162,12 +165,12 @@ export const paper = section(
         z.union([
           edge(),
           section(
-            {
+            () => ({
               left: optional(edge()),
               right: optional(edge()),
               top: optional(edge()),
               bottom: optional(edge()),
-            },
+            }),
             USUAL_MARGINS,
           ),
         ]),
@@ -177,7 +180,7 @@ export const paper = section(
     ),
     lap: optional(edge()),
     notes: optional(notes()),
-  },
+  }),
   { margin: USUAL_MARGINS, lap: 0 },
 );
 

@@ -32,12 +32,19 @@ function visit(
   for (const [key, value] of items) visit(value, [...path, key], judge);
 }
 
-const PATTERNS = FIGURES.map(([pattern, usual]) => ({ steps: pattern.split('.'), usual }));
+/** Figures by the section that they stand in, each by the steps that lead to it. */
+const PATTERNS = new Map<string, { readonly steps: readonly string[]; readonly usual: Usual }[]>();
+for (const [pattern, usual] of FIGURES) {
+  const steps = pattern.split('.');
+  const section = PATTERNS.get(steps[0]!) ?? [];
+  section.push({ steps, usual });
+  PATTERNS.set(steps[0]!, section);
+}
 
 function usualAt(path: readonly string[]): Usual | undefined {
   // An overskirt is judged as a gown; its lengths begin and end anywhere.
   const own = path[0] === 'overskirts' ? path.slice(2) : path;
-  return PATTERNS.find(
+  return PATTERNS.get(own[0] ?? '')?.find(
     ({ steps }) => steps.length === own.length && steps.every((step, i) => step === '*' || step === own[i]),
   )?.usual;
 }

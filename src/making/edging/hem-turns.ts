@@ -1,7 +1,8 @@
 import type { LayerDraft } from '../../draft/draft-layers.ts';
-import type { Curve, Point } from '../../geometry/curve.ts';
+import type { Cubic, Curve, Point } from '../../geometry/curve.ts';
 import { derivativeAt } from '../../geometry/evaluate.ts';
 import { lengthOfRun } from '../../geometry/length.ts';
+import { cross, dot, subtract } from '../../geometry/point.ts';
 import { hasGore } from '../../gown/layer.ts';
 import { halves } from '../../gown/lines.ts';
 
@@ -14,9 +15,6 @@ export interface HemTurn {
   readonly outwards: number;
   readonly inwards: number;
 }
-
-/** Directions read along one curve of a hem. Fewer could step over where it bends back; more cost time. */
-const READ = 64;
 
 /** Every gore of a layer that it has, from the centre front round. */
 export function hemTurns({ layer, draft }: LayerDraft): HemTurn[] {
@@ -37,18 +35,45 @@ export function hemTurns({ layer, draft }: LayerDraft): HemTurn[] {
 
 /** A hem runs from right to left with the cloth on its right: bending towards the cloth it bulges outwards. */
 function turnsOf(curves: readonly Curve[]): { outwards: number; inwards: number } {
-  const directions = curves.flatMap((curve) =>
-    Array.from({ length: READ + 1 }, (_, i) => derivativeAt(curve, i / READ)),
-  );
+  const turns = curves.flatMap((curve, i) => [
+    ...(i === 0 ? [] : [angleBetween(derivativeAt(curves[i - 1]!, 1), derivativeAt(curve, 0))]),
+    ...turnsAlong(curve),
+  ]);
   let [outwards, inwards] = [0, 0];
-  for (const [i, direction] of directions.entries()) {
-    const turn = i === 0 ? 0 : angleBetween(directions[i - 1]!, direction);
+  for (const turn of turns) {
     if (turn > 0) outwards += turn;
     else inwards -= turn;
   }
   return { outwards, inwards };
 }
 
+/** What a curve turns by, one stretch after another: between two of them it bends back. */
+function turnsAlong(curve: Curve): number[] {
+  if (curve.kind === 'line') return [];
+  if (curve.kind === 'arc') return [curve.sweep];
+  const directions = [0, ...inflections(curve), 1].map((t) => derivativeAt(curve, t));
+  return directions.slice(1).map((direction, i) => angleBetween(directions[i]!, direction));
+}
+
+/**
+ * Where a cubic's curvature is nothing: of its legs u, v and w the cross product of first and second derivative is
+ * (1 − t)² u×v + (1 − t) t u×w + t² v×w, eighteen times over.
+ */
+function inflections({ from, control1, control2, to }: Cubic): number[] {
+  const [u, v, w] = [subtract(control1, from), subtract(control2, control1), subtract(to, control2)];
+  const [start, middle, end] = [cross(u, v), cross(u, w), cross(v, w)];
+  return rootsOf(start - middle + end, middle - 2 * start, start).filter((t) => t > 0 && t < 1);
+}
+
+/** Real roots of a t² + b t + c, the lesser first; none where it is nothing throughout. */
+function rootsOf(a: number, b: number, c: number): number[] {
+  const discriminant = b * b - 4 * a * c;
+  if (discriminant <= 0) return [];
+  // Of the two forms of each root the one in which nothing cancels.
+  const half = -(b + (b < 0 ? -1 : 1) * Math.sqrt(discriminant)) / 2;
+  return [half / a, c / half].filter(Number.isFinite).sort((one, other) => one - other);
+}
+
 function angleBetween(a: Point, b: Point): number {
-  return Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y);
+  return Math.atan2(cross(a, b), dot(a, b));
 }

@@ -2,19 +2,15 @@ import { createHash } from 'node:crypto';
 import {
   type PDFContext,
   PDFDocument,
-  PDFFlateStream,
   type PDFFont,
   PDFHexString,
   PDFName,
-  type PDFObject,
   type PDFPageTree,
   type PDFRef,
-  PDFStreamWriter,
 } from 'pdf-lib';
 import type { Drawing, Mark } from '../drawing.ts';
 import { plainText } from '../text/plain-text.ts';
 import { isWinAnsi } from '../text/win-ansi.ts';
-import { deflated } from './deflated.ts';
 import { type PdfResources, POINTS_PER_MM, pdfContent } from './pdf-content.ts';
 import type { PdfFile, PdfOptions } from './pdf-file.ts';
 import { type Bookmark, outlineItems } from './pdf-outline.ts';
@@ -34,32 +30,13 @@ export async function pdfDocument(pages: readonly Drawing[], options: PdfOptions
   fillCatalog(document, pageRefs, options.bookmarks ?? titlesOf(pages), layers);
   const id = PDFHexString.of(content.hash([options.title, options.subject ?? '', options.keywords ?? '']));
   document.context.trailerInfo.ID = document.context.obj([id, id]);
-  await document.flush();
-  return { bytes: await writtenFile(document.context), missingGlyphs: encoder.missing() };
-}
-
-/** What the library's writer asks of itself for each object, once that is whole. */
-interface ObjectSizes {
-  computeIndirectObjectSize(entry: readonly [PDFRef, PDFObject]): number;
-}
-
-/** The bytes of a file. The library gathers small objects in streams of its own, which are compressed here too. */
-function writtenFile(context: PDFContext): Promise<Uint8Array> {
-  const writer = PDFStreamWriter.forContext(context, Infinity, false);
-  const sizes: ObjectSizes = writer as unknown as ObjectSizes;
-  const sizeOf = sizes.computeIndirectObjectSize;
-  sizes.computeIndirectObjectSize = (entry) => {
-    if (entry[1] instanceof PDFFlateStream) compress(entry[1]);
-    return sizeOf.call(writer, entry);
-  };
-  return writer.serializeToBuffer();
-}
-
-function compress(stream: PDFFlateStream): void {
-  const bytes = deflated(stream.getUnencodedContents());
-  stream.dict.set(PDFName.of('Filter'), PDFName.of('FlateDecode'));
-  stream.getContents = () => bytes;
-  stream.getContentsSize = () => bytes.length;
+  const bytes = await document.save({
+    useObjectStreams: true,
+    addDefaultPage: false,
+    objectsPerTick: Infinity,
+    updateFieldAppearances: false,
+  });
+  return { bytes, missingGlyphs: encoder.missing() };
 }
 
 /** Pages put straight into the tree: the library's own way looks through all pages again for each. */
@@ -86,8 +63,8 @@ function addPages(
   return refs;
 }
 
-/** Characters: with fewer there is little to gain. */
-const SHORT_STREAM = 200;
+/** Characters. A page with the edge of a piece and its name strip is shorter. */
+const SHORT_STREAM = 1400;
 
 interface SwitchedLayer {
   readonly ref: PDFRef;
@@ -109,14 +86,16 @@ class ContentStreams implements PdfResources {
     this.resources = context.nextRef();
   }
 
-  /** Compressed, unless it is short. */
+  /**
+   * Compressed by the library's own code, since the platform's zlib differs from one machine to the next; short ones
+   * are left as they are, for setting up the compressor takes longer than all the rest of a page.
+   */
   stream(content: string, dictionary: Parameters<PDFContext['stream']>[1] = {}): PDFRef {
     this.digest.update(content);
     const { context } = this;
+    const short = content.length < SHORT_STREAM;
     return context.register(
-      content.length < SHORT_STREAM
-        ? context.stream(content, dictionary)
-        : context.stream(deflated(Buffer.from(content, 'latin1')), { ...dictionary, Filter: 'FlateDecode' }),
+      short ? context.stream(content, dictionary) : context.flateStream(content, dictionary),
     );
   }
 
