@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { bustleAdvice, type PointOffered } from '../../src/hanging/bustle-advice.ts';
-import { hangTask } from '../../src/hanging/gown-to-hang.ts';
+import { hangTask } from '../../src/hanging/hang-task.ts';
 import { type Hang, hangOf } from '../../src/hanging/hang.ts';
 import { hangCloth } from '../../src/hanging/hang-cloth.ts';
 import { AROUND, DRAWN_UP, SETTLINGS } from '../../src/hanging/hung-gown.ts';

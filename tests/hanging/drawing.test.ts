@@ -6,7 +6,7 @@ import type { DepthMap } from '../../src/hanging/depth-map.ts';
 import { fairedSurface } from '../../src/hanging/faired-surface.ts';
 import { foldStrokes } from '../../src/hanging/fold-strokes.ts';
 import { gatherLines } from '../../src/hanging/gather-lines.ts';
-import { hangTask } from '../../src/hanging/gown-to-hang.ts';
+import { hangTask } from '../../src/hanging/hang-task.ts';
 import { type Hang, hangOf } from '../../src/hanging/hang.ts';
 import { hangCloth } from '../../src/hanging/hang-cloth.ts';
 import { AROUND } from '../../src/hanging/hung-gown.ts';

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../src/geometry/curve.ts';
 import type { ClothMesh } from '../../src/hanging/cloth-mesh.ts';
-import { hangTask } from '../../src/hanging/gown-to-hang.ts';
+import { hangTask } from '../../src/hanging/hang-task.ts';
 import { type Hang, hangOf } from '../../src/hanging/hang.ts';
 import { hangCloth } from '../../src/hanging/hang-cloth.ts';
 import { hangFigures } from '../../src/hanging/hang-figures.ts';

@@ -5,7 +5,7 @@ import type { DraftedGown } from '../../src/drafted-gown.ts';
 import type { DrawnPart } from '../../src/hanging/drawn-part.ts';
 import { figureLines } from '../../src/hanging/figure-lines.ts';
 import { widthsOf } from '../../src/hanging/gown-panels.ts';
-import { hangTask } from '../../src/hanging/gown-to-hang.ts';
+import { hangTask } from '../../src/hanging/hang-task.ts';
 import { hangOf } from '../../src/hanging/hang.ts';
 import { hangCloth } from '../../src/hanging/hang-cloth.ts';
 import { AROUND, type HangTask, UNDERNEATH } from '../../src/hanging/hung-gown.ts';
