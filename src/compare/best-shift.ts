@@ -127,6 +127,25 @@ function leastMoved(start: Point, best: Laid, depthAt: (shift: Point) => number)
     if (depthAt(at(middle)) >= enough) high = middle;
     else low = middle;
   }
-  const shift = at(high);
+  const shift = pulledBack(pulledBack(at(high), start, 'x', enough, depthAt), start, 'y', enough, depthAt);
   return { shift, depth: depthAt(shift) };
+}
+
+/** Along one axis no farther than it has to go: where it lies deepest is as far to the side as there is room. */
+function pulledBack(
+  shift: Point,
+  start: Point,
+  axis: 'x' | 'y',
+  enough: number,
+  depthAt: (shift: Point) => number,
+): Point {
+  const at = (value: number): Point => ({ ...shift, [axis]: value });
+  if (depthAt(at(start[axis])) >= enough) return at(start[axis]);
+  let [low, high] = [start[axis], shift[axis]];
+  for (let step = 0; step < 8; step++) {
+    const middle = (low + high) / 2;
+    if (depthAt(at(middle)) >= enough) high = middle;
+    else low = middle;
+  }
+  return at(high);
 }

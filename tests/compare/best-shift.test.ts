@@ -37,10 +37,13 @@ describe('an outline laid on cloth', () => {
     });
   });
 
-  it('is moved towards where it lies deepest, as far as makes it fit', () => {
-    // Out by 5 at the right and by 3 below; deepest at −7, −5, and 5 of those 7 are enough.
+  it('is moved towards where it lies deepest, along and across no farther than makes it fit', () => {
+    // Out by 5 at the right and by 3 below; deepest at −7, −5.
     const { shift, depth } = laid(9, 7, 96);
-    expect(shift).toEqual({ x: near(-5), y: near((-5 * 5) / 7) });
+    expect(shift).toEqual({ x: near(-5), y: near(-3) });
+    // Out below alone it has no way to the side to go, nor out at the side a way up.
+    expect(laid(2, 7, 96).shift).toEqual({ x: 0, y: near(-3) });
+    expect(laid(9, 2, 96).shift).toEqual({ x: near(-5), y: 0 });
     expect(depth).toBeGreaterThan(-0.01);
     expect(depth).toBeLessThan(0.05);
   });

@@ -8,8 +8,9 @@ import { facingsOfHem, facingsOfWaist } from '../../src/finishing/facings-of-hem
 import { joinedFacings } from '../../src/finishing/joined-facings.ts';
 import { areaInside } from '../../src/geometry/area.ts';
 import type { Cubic, Point } from '../../src/geometry/curve.ts';
-import { endOf, startOf } from '../../src/geometry/evaluate.ts';
+import { endOf, startOf, tangentAt } from '../../src/geometry/evaluate.ts';
 import { lengthOfRun } from '../../src/geometry/length.ts';
+import { at, quad } from '../quads.ts';
 import { sectorPiece } from '../sheets/sector-piece.ts';
 
 /** Facings of gores that are exact sectors of a ring: what a facing is then follows in closed form. mm, radians. */
@@ -155,6 +156,93 @@ describe('the facing of a waist', () => {
       expect(upper!.x).toBeLessThan(0);
       expect(facing.grain.from.y).toBeLessThan(facing.grain.to.y);
     }
+  });
+});
+
+describe('facings of neighbours whose edges slope otherwise', () => {
+  // Upright sides, one edge of the first falling by 40 on 200: 60 deep it is 60/cos of that along a side. At a seam both
+  // are as high as the one with the sharper corner there; the second is square.
+  const sloped = DEPTH / Math.cos(Math.atan2(40, 200));
+  const gores = (top: number, foot: number, seams: readonly [string, string, string]) => {
+    const [front, middle, back] = seams;
+    return [
+      quad([at(0, 0), at(200, top), at(200, 1000 + foot), at(0, 1000)], undefined, {
+        names: ['waist', middle, 'hem', front],
+      }).piece,
+      quad([at(0, 0), at(200, 0), at(200, 1000), at(0, 1000)], undefined, {
+        names: ['waist', back, 'hem', middle],
+      }).piece,
+    ];
+  };
+  const centres = ['centre-front', 'a/b', 'centre-back'] as const;
+  const round = ['b/a', 'a/b', 'b/a'] as const;
+  const sides = (facings: unknown) =>
+    (facings as Piece[]).map((own) => {
+      const long = new Map(lengths(own) as [string, number][]);
+      return [long.get(own.frontEdge), long.get(own.backEdge)];
+    });
+  const near = (rows: number[][]) => rows.map((row) => row.map((own) => expect.closeTo(own, 6)));
+
+  it('hems: at a seam of both, at a centre its own, all the way round at each', () => {
+    const half = facingsOfHem({ pieces: gores(0, 40, centres), gown: { round: 'mirrored' } } as never, DEPTH);
+    expect(sides(half)).toEqual(
+      near([
+        [sloped, sloped],
+        [sloped, DEPTH],
+      ]),
+    );
+    const whole = facingsOfHem({ pieces: gores(0, 40, round), gown: { round: 'ring' } } as never, DEPTH);
+    expect(sides(whole)).toEqual(
+      near([
+        [DEPTH, sloped],
+        [sloped, DEPTH],
+      ]),
+    );
+    const wrapped = facingsOfHem(
+      { pieces: gores(0, 40, ['b/a', 'wrap-edge', 'b/a']), gown: { round: 'ring' } } as never,
+      DEPTH,
+    );
+    expect(sides(wrapped)).toEqual(
+      near([
+        [DEPTH, sloped],
+        [DEPTH, DEPTH],
+      ]),
+    );
+  });
+
+  it('waists the same, upside down', () => {
+    const half = facingsOfWaist(
+      { pieces: gores(40, 0, centres), gown: { round: 'mirrored' } } as never,
+      DEPTH,
+    );
+    expect(sides(half)).toEqual(
+      near([
+        [sloped, DEPTH],
+        [DEPTH, DEPTH],
+      ]),
+    );
+    const whole = facingsOfWaist({ pieces: gores(40, 0, round), gown: { round: 'ring' } } as never, DEPTH);
+    expect(sides(whole)).toEqual(
+      near([
+        [sloped, DEPTH],
+        [DEPTH, sloped],
+      ]),
+    );
+  });
+
+  it('an inner edge runs straight through the seam: the neighbour’s direction there', () => {
+    const [, square] = facingsOfHem(
+      { pieces: gores(0, 40, centres), gown: { round: 'mirrored' } } as never,
+      DEPTH,
+    ) as Piece[];
+    const inner = square!.edges[0]!.curves;
+    const { x, y } = tangentAt(inner[0]!, 0);
+    expect([x, y]).toEqual([200, 40].map((own) => expect.closeTo(own / Math.hypot(200, 40), 3)));
+    // From there it comes to its own depth before three quarters of its way, and goes on level.
+    const level = inner.at(-1)!;
+    expect(startOf(inner[0]!)).toEqual({ x: expect.closeTo(0, 6), y: expect.closeTo(1000 - sloped, 6) });
+    expect([startOf(level).y, endOf(level).y]).toEqual([940, 940].map((own) => expect.closeTo(own, 6)));
+    expect(startOf(level).x).toBeCloseTo(20, 6);
   });
 });
 
