@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { isDeepStrictEqual } from 'node:util';
 import type { DraftedGown } from '../drafted-gown.ts';
 import { shapeText } from '../gown/shape-text.ts';
-import { hangTask } from '../hanging/gown-to-hang.ts';
+import { hangTask } from '../hanging/hang-task.ts';
 import type { Hanging, HangTask, HangTold, HungGown } from '../hanging/hung-gown.ts';
 import { type Kept, NOTHING_KEPT } from '../kept/kept.ts';
 import { HangThread } from './hang-thread.ts';

@@ -5,7 +5,8 @@ import { endsOfOverskirt, stationsOf } from '../gown-file/stations.ts';
 import { type GownAllowances, gownAllowances } from './layers-of-spec.ts';
 import type { GownLines } from './lines.ts';
 import { stationsOnce } from './lines.ts';
-import { type LinesAsked, linesOf } from './lines-of-spec.ts';
+import type { LinesAsked } from './lines-asked.ts';
+import { linesOf } from './lines-of-spec.ts';
 import type { PlaceIn } from './placed.ts';
 
 /**

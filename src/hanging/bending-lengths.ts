@@ -41,3 +41,6 @@ export function bendingLengthOf(cloth: Pick<Cloth, 'name' | 'weave' | 'weight' |
   const share = cloth.weight === undefined ? 1 : Math.sqrt(Math.sqrt(cloth.weight / weight));
   return length * Math.min(WITHIN[1], Math.max(WITHIN[0], share));
 }
+
+/** Shear stiffness over weight, mm: soft beside real cloth (15 m and more), or rows, columns and shear would lock. */
+export const SHEAR_LENGTH = 5000;

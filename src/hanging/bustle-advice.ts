@@ -1,8 +1,8 @@
 import type { BustlePoint } from '../making/bustle/bustle.ts';
-import type { GownHung } from './cloth-of-gown.ts';
 import type { Hang } from './hang.ts';
 import { LIES } from './hang-figures.ts';
 import type { Tie } from './sewn-cloth.ts';
+import type { GownHung } from './sewn-gown.ts';
 
 /** A point that the bustle could have more, as it would be tied. */
 export interface PointOffered {

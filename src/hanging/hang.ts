@@ -1,6 +1,6 @@
 import type { ClothMesh } from './cloth-mesh.ts';
-import type { GownHung, HungSeam } from './cloth-of-gown.ts';
 import type { Body } from './sewn-cloth.ts';
+import type { GownHung, HungSeam } from './sewn-gown.ts';
 
 /** A gown as it hangs: the cloth all the way round, from the centre front by her left. mm; axes as in `SewnCloth`. */
 export interface Hang {

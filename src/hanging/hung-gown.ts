@@ -1,5 +1,4 @@
 import { type BustleAdvice, bustleAdvice, type PointOffered } from './bustle-advice.ts';
-import type { GownHung } from './cloth-of-gown.ts';
 import type { DrawnPart } from './drawn-part.ts';
 import { type Hang, hangOf } from './hang.ts';
 import { hangCloth, type Settling } from './hang-cloth.ts';
@@ -8,7 +7,9 @@ import { hungParts } from './hung-parts.ts';
 import type { PartToHang } from './part-to-hang.ts';
 import type { ViewFrom } from './seen.ts';
 import type { Tie } from './sewn-cloth.ts';
-import { type GownView, gownViews, type ViewExtras } from './views.ts';
+import type { GownHung } from './sewn-gown.ts';
+import type { ViewExtras } from './view-extras.ts';
+import { type GownView, gownViews } from './views.ts';
 
 /** All that one thread needs to hang a gown and look at it: plain numbers. */
 export interface HangTask {

@@ -1,7 +1,7 @@
 import type { LayerDraft } from '../draft/draft-layers.ts';
 import { lengthOfRun } from '../geometry/length.ts';
 import type { Gown } from '../gown/gown.ts';
-import type { GownHung } from './cloth-of-gown.ts';
+import type { GownHung } from './sewn-gown.ts';
 
 /** A line down the hung cloth from a column at the waist to another at the hem, with parts of columns. */
 export interface SlantedLine {

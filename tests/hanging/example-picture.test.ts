@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { hangTask } from '../../src/hanging/gown-to-hang.ts';
+import { hangTask } from '../../src/hanging/hang-task.ts';
 import { hungGown } from '../../src/hanging/hung-gown.ts';
 import { draft } from '../../src/pipeline.ts';
 import { viewsOf } from '../../src/publish/views-file.ts';

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { hangTask } from '../../src/hanging/gown-to-hang.ts';
 import { type Hang, hangOf } from '../../src/hanging/hang.ts';
 import { hangCloth } from '../../src/hanging/hang-cloth.ts';
+import { hangTask } from '../../src/hanging/hang-task.ts';
 import { AROUND, type HangTask, SETTLINGS } from '../../src/hanging/hung-gown.ts';
 import { gownViews } from '../../src/hanging/views.ts';
 import { draft } from '../../src/pipeline.ts';

@@ -4,7 +4,7 @@ import type { Source } from '../../src/diagnostics/diagnostic.ts';
 import type { DraftedGown } from '../../src/drafted-gown.ts';
 import { shapeText, TELLS_NO_SHAPE } from '../../src/gown/shape-text.ts';
 import { readSpec } from '../../src/gown-file/read-spec.ts';
-import { hangTask } from '../../src/hanging/gown-to-hang.ts';
+import { hangTask } from '../../src/hanging/hang-task.ts';
 import { draft, gownAsked } from '../../src/pipeline.ts';
 
 const TEXT = readFileSync('examples/lantern.yaml', 'utf8');

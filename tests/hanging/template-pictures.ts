@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import type { templates } from '../../src/cli/package-files.ts';
-import { hangTask } from '../../src/hanging/gown-to-hang.ts';
+import { hangTask } from '../../src/hanging/hang-task.ts';
 import { hungGown } from '../../src/hanging/hung-gown.ts';
 import { draft } from '../../src/pipeline.ts';
 import type { Drawing, Mark } from '../../src/print/drawing.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../src/geometry/curve.ts';
 import { pointAt } from '../../src/geometry/evaluate.ts';
-import { hangTask } from '../../src/hanging/gown-to-hang.ts';
+import { hangTask } from '../../src/hanging/hang-task.ts';
 import { draft } from '../../src/pipeline.ts';
 import { jobSheet } from '../../src/print/papers/job-sheet.ts';
 import { bustleReport } from '../../src/report/bustle-report.ts';

@@ -1,6 +1,6 @@
 import { chalkTables } from '../../src/chalk/chalk-tables.ts';
 import { sharedTables } from '../../src/chalk/shared-tables.ts';
-import { hangTask } from '../../src/hanging/gown-to-hang.ts';
+import { hangTask } from '../../src/hanging/hang-task.ts';
 import { hungAtFirst } from '../../src/hanging/hung-gown.ts';
 import type { PaperInput } from '../../src/print/papers/paper-input.ts';
 import { drawnViews } from '../../src/publish/views-file.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkTable } from '../../src/cli/check-table.ts';
-import { hangTask } from '../../src/hanging/gown-to-hang.ts';
+import { hangTask } from '../../src/hanging/hang-task.ts';
 import { hungAtFirst } from '../../src/hanging/hung-gown.ts';
 import { draft } from '../../src/pipeline.ts';
 import { english } from '../../src/words/english.ts';

@@ -8,9 +8,9 @@ const CHROMIUM = ['/usr/bin/chromium', '/usr/bin/chromium-browser'].find((path) 
 /** Tests that need a real browser are left out by name where there is none; `.ci/run` installs it. */
 export const noBrowser = CHROMIUM === undefined;
 
-/** A browser that goes nowhere by itself. */
-export function browser(): Promise<BrowserContext> {
-  return chromium.launchPersistentContext(mkdtempSync(join(tmpdir(), 'gorewright-browser-')), {
+/** A browser that goes nowhere by itself. How long it may wait for a page is the test's own limit, on a slow machine too. */
+export async function browser(): Promise<BrowserContext> {
+  const context = await chromium.launchPersistentContext(mkdtempSync(join(tmpdir(), 'gorewright-browser-')), {
     executablePath: CHROMIUM!,
     args: [
       '--no-sandbox',
@@ -22,4 +22,6 @@ export function browser(): Promise<BrowserContext> {
       '--disable-sync',
     ],
   });
+  context.setDefaultTimeout(0);
+  return context;
 }

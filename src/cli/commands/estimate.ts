@@ -1,5 +1,5 @@
 import type { AddCommand } from '../command.ts';
-import type { EstimateFlags } from '../estimate-gown.ts';
+import type { EstimateFlags } from '../estimate-flags.ts';
 import { listed } from '../listed.ts';
 
 /** `estimate --from TEMPLATE` */
