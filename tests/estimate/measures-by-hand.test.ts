@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { USUAL_WIDTHS } from '../../src/estimate/usual-work.ts';
+import { QUICK, SLOW, USUAL_WIDTHS } from '../../src/estimate/usual-work.ts';
 import { unusedMeasures, withMeasures } from '../../src/gown-file/with-measures.ts';
+import { decimalText } from '../../src/money/fraction.ts';
+import { hoursByTask } from '../../src/money/labour-hours.ts';
 
 /** A gown supposed for other measures: every figure of the spec another, what it becomes by proportion and sum. mm. */
 
@@ -181,4 +183,33 @@ describe('a spec for other measures', () => {
 
 it('cloth is estimated at 112, 140 and 150 cm wide (common practice: 45, 54 to 56 and 60 in)', () => {
   expect(USUAL_WIDTHS).toEqual([1120, 1400, 1500]);
+});
+
+it('hours from quick to slow, task by task (common practice, without a source)', () => {
+  // 20 m of seams, 0.74 m of waist, 8.4 m of hems, 4.3 m of edging.
+  const sewn = { seams: 20_000, waist: 740, hems: 8_400, edging: 4_300 };
+  const hours = (work: typeof QUICK) =>
+    Object.fromEntries(
+      hoursByTask({ ...work, overhead: 0, margin: 0, tax: 0, deposit: 0 } as never, sewn).tasks.map(
+        ({ task, hours: own }) => [task, Number(decimalText(own, 3))],
+      ),
+    );
+  expect(hours(QUICK)).toEqual({
+    'toile-and-fittings': 7,
+    'cutting-and-marking': 3,
+    closure: 2,
+    seams: 4,
+    waist: 1.11,
+    hems: 3.36,
+    edging: 1.72,
+  });
+  expect(hours(SLOW)).toEqual({
+    'toile-and-fittings': 12,
+    'cutting-and-marking': 6,
+    closure: 4,
+    seams: 7,
+    waist: 2.22,
+    hems: 6.72,
+    edging: 3.44,
+  });
 });

@@ -66,6 +66,81 @@ describe('how many stones where', () => {
     ]);
   });
 
+  it('none between a dart’s legs: 30 wide at the waist, 120 long, in the middle', () => {
+    const fullness = {
+      by: 'darts',
+      ratio: 300 / 270,
+      darts: [{ name: 'd', at: 0.5, takesIn: 30, length: 120, towards: 'front' }],
+    };
+    const [front] = patchesOfLayer(
+      { clear: 10, size: 6, perDm2: [8, 2] } as never,
+      {
+        draft: { ...draft, shape: {}, gown: { ...draft.gown, gores: [{ fullness }, {}] } },
+        layer: { name: 'shell', gores: ['front', 'back'] },
+      } as never,
+      [],
+      [],
+    );
+    // Half as far down it is half as wide.
+    const found = [
+      [150, 60],
+      [143, 60],
+      [157, 60],
+      [142, 60],
+      [158, 60],
+      [150, 119],
+      [150, 121],
+      [150, 180],
+    ].map(([x, y]) => front!.densityAt({ x: x!, y: y! }));
+    expect(found).toEqual([0, 0, 0, 8, 8, 0, 8, 8]);
+  });
+
+  it('nothing lies beyond a free edge or where the layer ends; all the way round the first beyond the last', () => {
+    const sides = (gown: object, gores: string[], pieces = PIECES) =>
+      patchesOfLayer(
+        { clear: 10, perDm2: [8, 2] } as never,
+        { draft: { pieces, gown: { ...draft.gown, ...gown } }, layer: { name: 'shell', gores } } as never,
+        [],
+        [],
+      ).map((patch) => patch.sides.map(({ beyond }) => beyond && [beyond.patch, beyond.mirrored]));
+    const both = ['front', 'back'];
+    expect(sides({ stations: [{ free: true }, {}, {}] }, both)[0]).toEqual([undefined, [1, false]]);
+    expect(sides({ stations: [{}, { free: true }, {}] }, both)).toEqual([
+      [[0, true], undefined],
+      [undefined, [1, true]],
+    ]);
+    expect(sides({ stations: [{}, {}, { free: true }] }, both)[1]).toEqual([[0, false], undefined]);
+    expect(sides({}, ['back'])).toEqual([[undefined, [0, true]]]);
+    expect(sides({ round: 'ring' }, both)).toEqual([
+      [
+        [1, false],
+        [1, false],
+      ],
+      [
+        [0, false],
+        [0, false],
+      ],
+    ]);
+    // One gore all the way round is its own neighbour: none.
+    expect(sides({ round: 'ring' }, ['front'], PIECES.slice(0, 1))).toEqual([[undefined, undefined]]);
+  });
+
+  it('where she sits all the way round: the middle half of the waist, from the centre front on', () => {
+    const pieces = [piece('front', 300, 'b/f', 'front/back'), piece('back', 500, 'front/back', 'b/f')];
+    const round = patchesOfLayer(
+      { clear: 10, perDm2: [8, 2], offSeat: [100, 300] } as never,
+      {
+        draft: { pieces, gown: { ...draft.gown, round: 'ring' } },
+        layer: { name: 'shell', gores: ['front', 'back'] },
+      } as never,
+      [],
+      [],
+    );
+    // Of 800 from 200 to 600.
+    expect([190, 210].map((x) => round[0]!.densityAt({ x, y: 200 }))).toEqual([8, 0]);
+    expect([290, 310].map((x) => round[1]!.densityAt({ x, y: 200 }))).toEqual([0, 8]);
+  });
+
   it('beyond a seam lies the next piece, beyond a centre its own mirror image', () => {
     const [front, back] = patches({});
     expect(front!.sides.map(({ beyond }) => [beyond?.patch, beyond?.mirrored])).toEqual([
