@@ -108,9 +108,9 @@ function withoutOthers(holds) {
   };
 }
 
-/** Names the sources as they stand: what another state of them has worked out is not read by this one. */
+/** Names the sources as they stand, and the packages: what another state of them has worked out is not read by this one. */
 function sourcesHash() {
-  const hash = createHash('sha256');
+  const hash = createHash('sha256').update(readFileSync(join(ROOT, 'package-lock.json')));
   const src = join(ROOT, 'src');
   for (const path of readdirSync(src, { recursive: true }).sort())
     if (/\.(ts|js|html)$/.test(path)) hash.update(`${path}\0`).update(readFileSync(join(src, path)));

@@ -5,7 +5,7 @@ import type { Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
 import { flattenedRun } from '../geometry/flatten.ts';
 import { nearestOnRun } from '../geometry/nearest.ts';
-import { depthIn, isInside, regionOf } from '../geometry/region.ts';
+import { depthIn, isInside, type Region, regionOf } from '../geometry/region.ts';
 import { selfCrossing } from '../geometry/self-crossing.ts';
 import { CUT_OUTSIDE, FLAT } from '../geometry/tolerances.ts';
 import type { Gown } from '../gown/gown.ts';
@@ -69,12 +69,16 @@ function crossedOutline({
   return outside === undefined ? undefined : found('cut', 'its-seam', piece.edges, outside);
 }
 
-/** A point of the seam line that lies outside of what is cut. */
+/** A point of the seam line that lies outside of what is cut. What a rough look finds inside is not outside by as much as counts. */
 function seamOutside(seam: readonly Edge[], cut: readonly Edge[]): Point | undefined {
-  const region = regionOf(cut.map(({ curves }, edge) => ({ curves, edge })));
-  return flattenedRun(curvesOf(seam), FLAT).find(
-    ({ x, y }) => !isInside(region, x, y) && depthIn(region, x, y).depth < -CUT_OUTSIDE,
-  );
+  const outline = cut.map(({ curves }, edge) => ({ curves, edge }));
+  const rough = regionOf(outline, FLAT);
+  let exact: Region | undefined;
+  return flattenedRun(curvesOf(seam), FLAT).find(({ x, y }) => {
+    if (isInside(rough, x, y)) return false;
+    exact ??= regionOf(outline);
+    return depthIn(exact, x, y).depth < -CUT_OUTSIDE;
+  });
 }
 
 function curvesOf(edges: readonly Edge[]) {

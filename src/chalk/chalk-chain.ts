@@ -105,8 +105,12 @@ function ordinates(span: ChalkSpan, from: ChalkCorner, to: ChalkCorner, axes: Ch
 }
 
 function everyAlong(length: number, every: number): number[] {
-  return Array.from({ length: Math.max(0, Math.ceil(length / every) - 1) }, (_, k) => (k + 1) * every);
+  const places = Math.max(0, Math.ceil((length - LOST_IN_CORNER) / every) - 1);
+  return Array.from({ length: places }, (_, k) => (k + 1) * every);
 }
+
+/** A mark of a round distance that is no farther from a corner than this only blurs the corner's own, mm. */
+const LOST_IN_CORNER = 4;
 
 /** Whether the run leaves its chord by enough to be set off with a ruler. */
 function bends(run: readonly Curve[], outOf: (point: Point) => number): boolean {

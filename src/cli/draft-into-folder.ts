@@ -1,51 +1,24 @@
 import { join, resolve } from 'node:path';
 import { sortDiagnostics } from '../diagnostics/place.ts';
 import { safeText } from '../diagnostics/safe-text.ts';
-import type { DraftedGown } from '../drafted-gown.ts';
 import { toileOf } from '../gown/toile.ts';
-import type { KeptEntries } from '../kept/kept-entries.ts';
-import type { LayEffort } from '../lay/plan/plan-lays.ts';
-import { type Drafting, type DraftOutputs, draftOutputs, draftWhole } from '../pipeline.ts';
-import { chosenPieces, type PatternOptions, paperOf } from '../publish/pattern-sheets.ts';
+import { type Drafting, draftWhole } from '../pipeline.ts';
+import { type PatternOptions, paperOf } from '../publish/pattern-sheets.ts';
 import type { SheetsSince } from '../publish/sheets-since.ts';
 import { tooLarge } from '../publish/too-large.ts';
-import { askedLength } from './asked-length.ts';
 import { askedPaper } from './asked-paper.ts';
 import { DefaultFolder } from './default-folder.ts';
+import type { DraftFlags } from './draft-flags.ts';
 import { draftSince, sinceText } from './draft-since.ts';
+import { draftedInto } from './drafted-into.ts';
 import { ExitStatus, statusOf } from './exit-status.ts';
 import { WrongCommandLine } from './fault.ts';
 import { findingsJson } from './findings-json.ts';
-import { hangGown } from './hang-gown.ts';
 import { jsonText } from './json-text.ts';
-import { KEPT_NAME, keptFile, keptIn } from './kept-file.ts';
-import { knowAll } from './know-all.ts';
 import type { Machine } from './machine.ts';
-import { fontBytes } from './package-files.ts';
-import { planGownLays } from './plan-gown-lays.ts';
 import { hasErrors, printFindings } from './print-findings.ts';
-import { readGown } from './read-gown.ts';
-import { refuseUnwritable, writeOutputs } from './write-outputs.ts';
-
-export interface DraftFlags {
-  readonly out?: string;
-  readonly paper?: string;
-  readonly sheets?: 'all' | 'ends';
-  readonly layersApart?: boolean;
-  readonly gores?: readonly string[];
-  readonly layer?: readonly string[];
-  readonly sheet?: readonly string[];
-  readonly since?: string;
-  readonly toile?: boolean;
-  readonly projector?: boolean;
-  readonly audit?: boolean;
-  readonly every?: string;
-  readonly effort?: LayEffort;
-  readonly replace?: boolean;
-  readonly json?: boolean;
-  /** Where pieces lay in an earlier version; no option of its own. */
-  readonly places?: PatternOptions['places'];
-}
+import { type GownRead, readGown } from './read-gown.ts';
+import { refuseUnwritable } from './write-outputs.ts';
 
 /** `draft`: everything that comes of a spec, into one folder. */
 export async function draftIntoFolder(
@@ -70,24 +43,17 @@ export async function draftIntoFolder(
     const path = resolve(machine.folder, folder);
     refuseUnwritable(path, folder);
     if (!flags.replace) unasked?.refuseAnothers();
-    const kept = keptIn(path);
-    const outputs = await outputsOf(
-      drafting.gown,
-      diagnostics,
+    const draft = { ...drafting, gown: drafting.gown, diagnostics };
+    const drafted = await draftedInto(
+      path,
+      draft,
       { ...asked, ...sinceFlags(since, flags.sheet) },
       machine,
-      kept,
+      folder,
     );
-    diagnostics = outputs.diagnostics;
-    if (flags.audit && !(await passesAudit(drafting.gown, outputs, machine))) return ExitStatus.specWrong;
-    if (!hasErrors(diagnostics)) {
-      files = writeOutputs(
-        path,
-        { ...outputs, memory: { name: KEPT_NAME, bytes: keptFile(kept) } },
-        { replace: flags.replace ?? false, shown: folder },
-      );
-      unasked?.claim();
-    }
+    if (drafted === undefined) return ExitStatus.specWrong;
+    ({ files, diagnostics } = drafted);
+    if (files.length > 0) unasked?.claim();
   }
   if (flags.json) {
     const changed = since && { again: since.again, gone: since.gone, count: since.count };
@@ -136,63 +102,8 @@ function sinceFlags(
   };
 }
 
-function draftingOf(file: string, flags: DraftFlags, machine: Machine): Drafting {
+function draftingOf(file: string, flags: DraftFlags, machine: Machine): GownRead {
   const drafting = readGown(file, machine);
   if (!flags.toile || drafting.gown === undefined || hasErrors(drafting.diagnostics)) return drafting;
-  return draftWhole(toileOf(drafting.gown.asked));
-}
-
-async function outputsOf(
-  gown: DraftedGown,
-  found: DraftOutputs['diagnostics'],
-  flags: DraftFlags,
-  machine: Machine,
-  kept: KeptEntries,
-): Promise<DraftOutputs> {
-  const { paper, gores, layer: layers, sheet: again, places } = flags;
-  const every = askedLength('--every', flags.every, gown.gown.units);
-  const pieces = gown.cut.pieces;
-  knowAll('--gores', gores, new Set(pieces.map((piece) => piece.gore)));
-  knowAll('--layer', layers, new Set(pieces.flatMap((piece) => piece.layers)));
-  const chosen = { ...(gores && { gores }), ...(layers && { layers }) };
-  if (chosenPieces(gown, chosen).length === 0)
-    throw new WrongCommandLine('those layers have no piece of those gores.');
-  const lays = planGownLays(gown, flags.effort ?? 'quick', machine, { kept });
-  // A search of minutes is not made shorter by drawing meanwhile, and Ctrl-C should be heard from its first second on.
-  if (flags.effort === 'thorough') await lays;
-  const hanging = hangGown(gown, kept);
-  const outputs = await draftOutputs(gown, found, {
-    lays,
-    hanging,
-    kept,
-    ...chosen,
-    ...(paper !== undefined && { paper }),
-    ...(again !== undefined && { again }),
-    ...(places !== undefined && { places }),
-    ...(every !== undefined && { every }),
-    endsOnly: flags.sheets === 'ends',
-    layersApart: flags.layersApart ?? false,
-    projector: flags.projector ?? false,
-    forClient: !flags.toile,
-    font: fontBytes,
-  });
-  knowAll('--sheet', again, new Set(outputs.report.pattern.sheets.map((sheet) => sheet.label)));
-  return outputs;
-}
-
-/** The sheets read back and compared with the draft, as a stranger would; what is found goes to the messages. */
-async function passesAudit(
-  gown: DraftedGown,
-  { files, report }: DraftOutputs,
-  machine: Machine,
-): Promise<boolean> {
-  const { auditFile } = await import('../publish/audit-file.ts');
-  const { auditWords, hasFaults } = await import('./audit-pdf.ts');
-  const name = `pattern-${report.pattern.paper}.pdf`;
-  const bytes = files.get(name);
-  if (bytes === undefined || typeof bytes === 'string') return true;
-  const audit = auditFile(gown, bytes);
-  const { faults, figures } = auditWords(audit, name);
-  machine.err(faults + figures);
-  return !hasFaults(audit);
+  return { ...draftWhole(toileOf(drafting.gown.asked)), sources: drafting.sources };
 }

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { version } from '../../package.json';
 import { KeptEntries, keptEntries, keptText } from '../kept/kept-entries.ts';
 
-/** Stands beside the outputs: the lays' strips and the sheets' places, by what they depend on. */
+/** Stands beside the outputs: the lays' strips, the sheets' places and more, by what they depend on. */
 export const KEPT_NAME = '.gorewright-kept';
 
 /** Names the sources of the bundle; put in by the build. */
@@ -21,7 +21,9 @@ export function keptIn(folder: string): KeptEntries {
     const path = join(folder, KEPT_NAME);
     const found = lstatSync(path);
     if (!found.isFile() || found.size > LARGEST) return new KeptEntries();
-    return new KeptEntries(keptEntries(readFileSync(path, 'utf8'), TOOL));
+    const text = readFileSync(path, 'utf8');
+    const entries = keptEntries(text, TOOL);
+    return new KeptEntries(entries, text === keptText(entries, TOOL));
   } catch {
     return new KeptEntries();
   }

@@ -17,6 +17,11 @@ export function outputNames(wanted: Iterable<string>): Map<string, string> {
   return names;
 }
 
+/** A name in the folder itself: a report that was tampered with must not lead out of it. */
+export function isPlainName(name: string): boolean {
+  return outputNames([name]).get(name) === name;
+}
+
 /** Longest name in UTF-8 bytes; most systems stop at 255, and a temporary name needs room too. */
 const LONGEST_NAME = 150;
 

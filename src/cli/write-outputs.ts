@@ -1,14 +1,12 @@
-import { createHash, randomBytes } from 'node:crypto';
+import { randomBytes } from 'node:crypto';
 import { accessSync, constants } from 'node:fs';
 import { dirname, join, sep } from 'node:path';
 import { safeText } from '../diagnostics/safe-text.ts';
 import { faultOf, MachineFault, systemCode } from './fault.ts';
 import { disk, type FileSystem } from './file-system.ts';
-import { jsonText } from './json-text.ts';
 import { LOCK_NAME, quietly, removeIfThere, takeLock, type WritingPlan } from './output-lock.ts';
-import { outputNames } from './output-names.ts';
-
-export const REPORT_NAME = 'report.json';
+import { isPlainName, outputNames } from './output-names.ts';
+import { filesOfReport, isReport, REPORT_NAME, sealed, sha256 } from './report-file.ts';
 
 /** All that one run puts into its folder. */
 export interface Outputs {
@@ -16,8 +14,11 @@ export interface Outputs {
   readonly files: ReadonlyMap<string, string | Uint8Array>;
   /** Written last as `report.json`, with the sha256 of every other file added as `files`. */
   readonly report: object;
-  /** Of no worth to anybody but this tool: put in place with the others, whatever stands there. */
-  readonly memory?: { readonly name: string; readonly bytes: Uint8Array };
+  /**
+   * Of no worth to anybody but this tool: put in place after the others, whatever stands there. It is told the sha256 of
+   * the report.
+   */
+  readonly memory?: { readonly name: string; readonly bytes: (report: string) => Uint8Array };
 }
 
 export interface WriteOptions {
@@ -90,16 +91,6 @@ function plan({ files, report }: Outputs): Output[] {
   const hashes = Object.fromEntries(outputs.map(({ name, hash }) => [name, hash]));
   add(REPORT_NAME, sealed({ ...report, files: hashes }));
   return outputs;
-}
-
-/** A report that carries the hash of its own text, so that a change by hand shows. */
-function sealed(report: object): string {
-  const seal = sha256(Buffer.from(jsonText(report)));
-  return jsonText({ ...report, seal });
-}
-
-function sha256(bytes: Uint8Array): string {
-  return createHash('sha256').update(bytes).digest('hex');
 }
 
 class Writing {
@@ -192,7 +183,8 @@ class Writing {
   /** Where it fails, the next draft works out again what could have been read. */
   private remember(): void {
     if (this.memory === undefined) return;
-    const { name, bytes } = this.memory;
+    const { name } = this.memory;
+    const bytes = this.memory.bytes(this.outputs.at(-1)!.hash);
     if (this.isInPlace({ name, hash: sha256(bytes) })) return;
     const temporary = `.gorewright-${randomBytes(4).toString('hex')}-0`;
     try {
@@ -229,32 +221,6 @@ class Writing {
   private path(name: string): string {
     return join(this.folder, name);
   }
-}
-
-/** The hashes in an earlier report; undefined for any other file, and for a report that was changed since. */
-function filesOfReport(text: string): Record<string, string> | undefined {
-  try {
-    const report: unknown = JSON.parse(text);
-    if (typeof report !== 'object' || report === null || !('gown' in report && 'files' in report))
-      return undefined;
-    if (typeof report.files !== 'object' || report.files === null) return undefined;
-    const { seal: _, ...own } = report as { seal?: unknown };
-    if (sealed(own) !== text) return undefined;
-    return Object.fromEntries(Object.entries(report.files).map(([name, hash]) => [name, String(hash)]));
-  } catch {
-    return undefined;
-  }
-}
-
-/** Whether a file began as a report of ours, whatever was done to it. */
-function isReport(bytes: Uint8Array): boolean {
-  const text = Buffer.from(bytes).toString();
-  return /"gown":/.test(text) && /"files":/.test(text);
-}
-
-/** A name in the folder itself: a report that was tampered with must not lead out of it. */
-function isPlainName(name: string): boolean {
-  return outputNames([name]).get(name) === name;
 }
 
 /** The folder and those above it that are not there yet, the outermost first. */

@@ -3,7 +3,7 @@ import { flattenedRun } from './flatten.ts';
 import { CLOTH_HOLDS, OUTLINE_READ } from './tolerances.ts';
 
 /**
- * The inside of a closed outline, read off chords that lie within `OUTLINE_READ` of its lines. Each chord knows the
+ * The inside of a closed outline, read off chords that lie near its lines. Each chord knows the
  * edge that it came from.
  */
 export interface Region {
@@ -28,14 +28,18 @@ export interface Depth {
   readonly edge: number;
 }
 
-/** @param outline closed, clockwise as drawn: its runs in order, each with the index of the edge that it belongs to */
+/**
+ * @param outline closed, clockwise as drawn: its runs in order, each with the index of the edge that it belongs to
+ * @param tolerance how far its chords may lie from its lines, mm
+ */
 export function regionOf(
   outline: readonly { readonly curves: readonly Curve[]; readonly edge: number }[],
+  tolerance = OUTLINE_READ,
 ): Region {
   const corners: number[] = [];
   const edgeOf: number[] = [];
   for (const { curves, edge } of outline) {
-    for (const point of flattenedRun(curves, OUTLINE_READ).slice(0, -1)) {
+    for (const point of flattenedRun(curves, tolerance).slice(0, -1)) {
       corners.push(point.x, point.y);
       edgeOf.push(edge);
     }

@@ -8,8 +8,14 @@ import type { Kept } from './kept.ts';
 export class KeptEntries implements Kept {
   private readonly used = new Map<string, string>();
 
-  /** @param earlier by key, as JSON */
-  constructor(readonly earlier: ReadonlyMap<string, string> = new Map()) {}
+  /**
+   * @param earlier by key, as JSON
+   * @param isWhole nothing of it was spoilt
+   */
+  constructor(
+    readonly earlier: ReadonlyMap<string, string> = new Map(),
+    readonly isWhole = true,
+  ) {}
 
   recall(key: string): unknown {
     const text = this.used.get(key) ?? this.earlier.get(key);

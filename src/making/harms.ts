@@ -72,7 +72,8 @@ export const HARMS: readonly Harm[] = [
     step: { at: of('fit') },
     client: true,
   },
-  { kind: 'stairs', isIn: isLong, step: { at: of('fit') }, client: true },
+  { kind: 'stairs', isIn: isLongWithoutTrain, step: { at: of('fit') }, client: true },
+  { kind: 'train-on-stairs', isIn: hasTrain, step: { at: of('fit') }, client: true },
   { kind: 'dancing', isIn: ({ bustle }) => bustle !== undefined, client: true },
   { kind: 'flame-worn', isIn: always, client: true },
   { kind: 'pins', isIn: always, step: { at: of('finish') } },
@@ -124,8 +125,12 @@ function isLaced({ bodice, closure }: MakingFacts): boolean {
   return (bodice?.lacing?.eyelets ?? 0) > 0 || closure?.kind === 'lacing';
 }
 
-/** A train on the floor, also one that is worn over a short skirt, or a hem that shoes step on. */
-function isLong({ bench: { gown, skirt } }: MakingFacts): boolean {
-  const trains = [gown, ...gown.overskirts.map((own) => own.gown)].some(({ train }) => train !== undefined);
-  return trains || (skirt.offFloor ?? 0) < LONG_HEM;
+/** A train on the floor, also one that is worn over a short skirt. */
+function hasTrain({ bench: { gown } }: MakingFacts): boolean {
+  return [gown, ...gown.overskirts.map((own) => own.gown)].some(({ train }) => train !== undefined);
+}
+
+/** A hem that shoes step on. */
+function isLongWithoutTrain(facts: MakingFacts): boolean {
+  return !hasTrain(facts) && (facts.bench.skirt.offFloor ?? 0) < LONG_HEM;
 }

@@ -35,7 +35,9 @@ export const JOB_CAUTIONS: Readonly<Partial<Record<CautionKind, CautionText>>> =
   'tight-lacing':
     'Lacing presses on breath and organs: no tighter than she breathes, sits and eats in with ease. She decides; if in doubt, a doctor does.',
   hoop: 'A hoop swings where she does not see it: into a flame behind her, in doors, and up in front as she sits. Try a door, a chair and a step at the fitting; wearer and venue decide.',
-  stairs: 'Long hems and trains on steps: in the real shoes, with a hand to hold. Wearer and venue decide.',
+  stairs: 'Long hems on steps: in the real shoes, with a hand to hold. Wearer and venue decide.',
+  'train-on-stairs':
+    'Long hems and trains on steps: in the real shoes, with a hand to hold. Wearer and venue decide.',
   pins: 'A pin left in a seam hurts: count them, run a magnet along every hem and allowance. Nobody wears it before the count is right.',
 };
 
@@ -43,6 +45,8 @@ export const JOB_CAUTIONS: Readonly<Partial<Record<CautionKind, CautionText>>> =
 export const WEARER_CAUTIONS: Readonly<Partial<Record<CautionKind, CautionText>>> = {
   child: JOB_CAUTIONS.child!,
   stairs:
+    'Stairs and escalators: lift the hem in front, and mind it on escalators. Wear the shoes of the fittings. You and the venue decide how you go.',
+  'train-on-stairs':
     'Stairs and escalators: lift the hem in front, carry, bustle or take off the train, and keep off escalators with it down. Wear the shoes of the fittings. You and the venue decide how you go.',
   dancing:
     'Dancing: bustle the train first, all points, and check that each holds. You decide whether it is safe to dance in.',

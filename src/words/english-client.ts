@@ -60,7 +60,7 @@ export function englishClient({ list, station }: Basics) {
         ]),
       changesText:
         'Changes are priced before they are made. This page is no legal or tax advice: an accountant or a lawyer gives that.',
-      cardTitle: 'Care and bustle card',
+      cardTitle: (bustles: boolean) => (bustles ? 'Care and bustle card' : 'Care card'),
       care: (of: 'bodice' | 'skirt' | 'wrap'): string[] => [
         ...{
           bodice: ['Fasten the waist stay first, then the closure; undo them the other way round.'],

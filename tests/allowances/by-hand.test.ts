@@ -202,6 +202,70 @@ describe('the cut line of a gore', () => {
   });
 });
 
+describe('a top narrower than its allowances', () => {
+  /** Upright sides 20 apart under a waist that runs down 1 in 10, allowances of 30 beside it. */
+  const narrow = gore({
+    edges: [
+      { name: 'waist', curves: [line(0, 0, 20, 2)] },
+      { name: 'side/back', curves: [line(20, 2, 20, 1000)] },
+      { name: 'hem', curves: [line(20, 1000, 0, 1000)] },
+      { name: 'front/side', curves: [line(0, 1000, 0, 0)] },
+    ],
+  });
+  const widths = { waist: 12, hem: 30, 'side/back': 30, 'front/side': 30 };
+  /** The waist's own cut line. */
+  const above = (x: number) => 0.1 * x - 12 * Math.hypot(1, 0.1);
+
+  it('has them folded back over one another: each is level with what it lies on', () => {
+    const [waist] = cornersOf(plan({ waistCorner: 'mirrored', widths }), narrow);
+    // 30 inside the left seam lies 10 past the right one, where the allowance is as high as 10 inside that.
+    expect([
+      'waist',
+      [
+        [-30, above(10)],
+        [-20, above(20)],
+        [0, above(0)],
+        [20, above(20)],
+        [40, above(0)],
+        [50, above(10)],
+      ],
+    ]).toEqual(waist);
+    const plain = [
+      [-30, above(-30)],
+      [50, above(50)],
+    ];
+    expect(['waist', plain]).toEqual(cornersOf(plan({ widths }), narrow)[0]);
+  });
+
+  it('a point whose sides open past a straight angle is cut where their lines cross above it', () => {
+    // Sides that run up 50 in 299 to either side of a point 1 wide.
+    const point = gore({
+      edges: [
+        { name: 'waist', curves: [line(0, 0, 1, 0)] },
+        { name: 'side/back', curves: [line(1, 0, 300, -50)] },
+        { name: 'hem', curves: [line(300, -50, -299, -50)] },
+        { name: 'front/side', curves: [line(-299, -50, 0, 0)] },
+      ],
+    });
+    const up = Math.atan(50 / 299);
+    const crossing = [0.5, -15 * Math.cos(up) - (15 * Math.sin(up) - 0.5) * Math.tan(up)];
+    const on = [crossing[0]! + Math.cos(up), crossing[1]! - Math.sin(up)];
+    const all = cornersOf(plan({ widths: { waist: 15, hem: 0, 'side/back': 15, 'front/side': 15 } }), point);
+    expect(['waist', [crossing, on]]).toEqual(all[0]);
+    expect([on]).toEqual([(all[1]![1] as unknown[])[0]]);
+    expect([crossing]).toEqual([(all[3]![1] as unknown[]).at(-1)]);
+    // Pressed open its corners are mirrored as any other's.
+    const open = cutOutline(
+      point,
+      plan({ waistCorner: 'mirrored', widths: { waist: 15, 'side/back': 15, 'front/side': 15 } }),
+    );
+    expect(startOf(open[0]!.curves[0]!)).not.toEqual({
+      x: expect.closeTo(0.5, 3),
+      y: expect.closeTo(crossing[1]!, 3),
+    });
+  });
+});
+
 describe('an outline that cannot be cut', () => {
   const at = (name: string) => ({ name, place: () => name }) as never;
   const gown = {

@@ -72,6 +72,19 @@ describe('the pieces of a gown', () => {
     expect(told(cutAll({ pleats: [folded] }, [shell, net()]))).toEqual(apart);
   });
 
+  it('come before what is sewn to them', () => {
+    const frill = {
+      piece: { ...FRONT, gore: 'frill' },
+      of: { kind: 'panel' },
+      layer: layerOf('shell'),
+      notches: new Map(),
+      allowances: {},
+      roughCut: 0,
+    };
+    const all = cutPieces(GOWN as never, [shell] as never, [frill as never]);
+    expect(all.map(({ gore }) => gore)).toEqual(['front', 'back', 'frill']);
+  });
+
   it('by themselves need no stones and no bustle', () => {
     const own = cutPieces(GOWN as never, [shell] as never);
     expect(own.map(({ gore }) => gore)).toEqual(['front', 'back']);

@@ -53,6 +53,8 @@ describe('a pleat that finds no room', () => {
     expect(found([pleat({ towards: 'front', foldDepth: 225 })])[0]![2]).toContain('has room for 220 mm');
     // On a line that lies off the gore there is none.
     expect(found([pleat({ fromSeam: 0, foldDepth: 5 })])[0]![2]).toContain('has room for 0 mm');
+    const { fromSeam: _, gore: __, ...atSeam } = pleat({ kind: 'box', foldDepth: 310 });
+    expect(found([atSeam])[0]![2]).toContain('has room for 0 mm');
   });
 
   it('or lies over another: by half a millimetre at least', () => {

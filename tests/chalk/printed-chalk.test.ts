@@ -194,11 +194,13 @@ describe.each(SPECS)('the chalk paper of %s, set off on the cloth', (file) => {
           .filter((one) => one.along > 0 && one.along < length);
         const deepest = Math.max(...depths.map(({ deep }) => deep));
         expect(Math.max(...out.map(Math.abs)), `${name} ${from}–${to}`).toBeGreaterThan(deepest - 0.6 * step);
-        for (let usual = every; usual < length - step; usual += every)
-          expect(
-            along.some((distance) => Math.abs(distance - usual) < 0.01),
-            `${name} ${from}–${to} ${usual}`,
-          ).toBe(true);
+        // One that all but meets a corner would blur it.
+        for (let usual = every; usual < length; usual += every)
+          if (Math.abs(length - usual - 4) > step)
+            expect(
+              along.some((distance) => Math.abs(distance - usual) < 0.01),
+              `${name} ${from}–${to} ${usual}`,
+            ).toBe(usual < length - 4);
       }
     expect(count).toBeGreaterThan(20);
   });

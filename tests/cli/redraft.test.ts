@@ -2,8 +2,11 @@ import { createHash } from 'node:crypto';
 import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { KEPT_NAME } from '../../src/cli/kept-file.ts';
+import { type DraftAsked, draftedBefore } from '../../src/cli/drafted-before.ts';
+import { KEPT_NAME, keptIn } from '../../src/cli/kept-file.ts';
+import { findingsToKeep, keptFindings } from '../../src/cli/kept-findings.ts';
 import { run } from '../../src/cli/main.ts';
+import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
 import { KeptEntries } from '../../src/kept/kept-entries.ts';
 import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
 import { planLays } from '../../src/lay/plan/plan-lays.ts';
@@ -106,6 +109,108 @@ describe('what is worked out again', () => {
       known.map(([turned, x, y]) => [turned, -x, y]),
     ])
       expect(with_(wrong)).toBe(found);
+  });
+});
+
+describe('a draft of the same into a folder that is as it was left', () => {
+  const asked: DraftAsked = { sources: [{ name: 'gown.yaml', text: PLAIN }], asked: {} };
+  const knownIn = (out: string, draft = asked) =>
+    draftedBefore(keptIn(join(folder, out)), draft, join(folder, out));
+
+  it('is known, file by file', () => {
+    const known = knownIn(remembering('known', (text) => text));
+    expect([...known!.files, KEPT_NAME].sort()).toEqual(Object.keys(fresh).sort());
+    expect(known!.files.at(-1)).toBe('report.json');
+    expect(known!.diagnostics).toEqual([]);
+  });
+
+  it('has its findings again, each at its place, and takes nothing else for one', () => {
+    const source = { name: 'gown.yaml', text: PLAIN.replace('gores:', 'notes: Soft.\ngores:') };
+    const span = { source, start: 3, end: 9 };
+    const finding = { code: 'c', level: 'note', message: 'm', why: 'w', hint: 'h', span } as const;
+    const found: Diagnostic[] = [finding, { ...finding, table: [['a', 'b']] }];
+    const kept: unknown = JSON.parse(JSON.stringify(findingsToKeep(found, [source])));
+    expect(keptFindings(kept, [source])).toEqual(found);
+    expect(findingsToKeep(found, [{ ...source }])).toBeUndefined();
+    const [first] = kept as [object];
+    for (const wrong of [
+      null,
+      {},
+      [null],
+      [[]],
+      [first, 7],
+      ...[
+        { level: 'fatal' },
+        { message: 4 },
+        { why: undefined },
+        { table: [7] },
+        { table: [[null]] },
+        { at: [0, 3] },
+        { at: [1, 3, 9] },
+        { at: [0, 9, 3] },
+        { at: [0, -1, 3] },
+        { at: [0, 3, 1e9] },
+        { at: [0, 3.5, 9] },
+        { at: 'abc' },
+      ].map((own) => [{ ...first, ...own }]),
+    ])
+      expect(keptFindings(wrong, [source])).toBeUndefined();
+  });
+
+  it.each([
+    ['a space more', { ...asked, sources: [{ name: 'gown.yaml', text: `${PLAIN} ` }] }],
+    ['a text that it is based on', { ...asked, sources: [...asked.sources, { name: 'base', text: '' }] }],
+    ['another paper', { ...asked, asked: { paper: 'a3' } }],
+    ['what nobody has thought of yet', { ...asked, asked: { later: true } }],
+  ])('is another with %s', (_what, other) => {
+    expect(knownIn('fresh', other)).toBeUndefined();
+  });
+
+  const edit = (name: string, change: (bytes: Buffer) => Uint8Array) => (out: string) => {
+    const path = join(folder, out, name);
+    writeFileSync(path, change(readFileSync(path)));
+  };
+  const CHANGES: readonly (readonly [string, (out: string) => void])[] = [
+    ['a file is gone', (out) => rmSync(join(folder, out, 'chalk.csv'))],
+    ['a file was edited', edit('pattern.svg', (bytes) => Buffer.concat([bytes, Buffer.from(' ')]))],
+    ['a file is half there', edit('gown.html', (bytes) => bytes.subarray(0, bytes.length / 2))],
+    ['the report was edited', edit('report.json', (bytes) => Buffer.from(`${bytes} `))],
+    ['a run was stopped there', (out) => writeFileSync(join(folder, out, '.gorewright-writing'), '')],
+    [
+      'a file is a link',
+      (out) => {
+        rmSync(join(folder, out, 'chalk.csv'));
+        symlinkSync('../fresh/chalk.csv', join(folder, out, 'chalk.csv'));
+      },
+    ],
+    ['its memory is gone', (out) => rmSync(join(folder, out, KEPT_NAME))],
+    [
+      'a line of its memory is gone',
+      edit(KEPT_NAME, (bytes) => Buffer.from(`${bytes}`.replace(/^.* true\n/m, ''))),
+    ],
+    ['its memory holds more', edit(KEPT_NAME, (bytes) => Buffer.from(`${bytes}x\n`))],
+  ];
+
+  it.each(CHANGES)('is not taken where %s', (_what, change) => {
+    const out = remembering('changed', (text) => text);
+    expect(knownIn(out)).toBeDefined();
+    change(out);
+    expect(knownIn(out)).toBeUndefined();
+  });
+
+  it('is drafted again where a file is gone, and comes to the same', async () => {
+    const out = remembering('changed', (text) => text);
+    rmSync(join(folder, out, 'pattern.svg'));
+    expect(await drafted(PLAIN, out)).toEqual(fresh);
+  });
+
+  it('is refused where a file was edited, as ever', async () => {
+    const out = remembering('changed', (text) => text);
+    writeFileSync(join(folder, out, 'report.json'), '{}');
+    const machine = new RecordingMachine(folder);
+    expect(await run(['draft', 'gown.yaml', '-o', out], machine)).not.toBe(0);
+    expect(await run(['draft', 'gown.yaml', '-o', out, '--replace'], machine)).toBe(0);
+    expect(sha256(readFileSync(join(folder, out, 'report.json')))).toBe(fresh['report.json']);
   });
 });
 

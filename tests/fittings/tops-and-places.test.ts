@@ -3,7 +3,12 @@ import type { Diagnostic } from '../../src/diagnostics/diagnostic.ts';
 import type { GownDraft } from '../../src/draft/draft-gown.ts';
 import { unaltered } from '../../src/fittings/alterations.ts';
 import { fittedSide } from '../../src/fittings/fit-side.ts';
-import { fittingBelowHem, fittingTakesAll } from '../../src/fittings/fitting-problems.ts';
+import {
+  belowWaistSeam,
+  besideWaist,
+  fittingBelowHem,
+  fittingTakesAll,
+} from '../../src/fittings/fitting-problems.ts';
 import { draft } from '../../src/pipeline.ts';
 import { plainGown, type Tree } from '../outside/plain-gown.ts';
 import { at, edgeOf, lengthOf, sampled } from './sampled.ts';
@@ -138,6 +143,15 @@ describe('where a finding of a fitting stands', () => {
     expect(pins(0, 6)).toEqual([]);
     expect(pins(4.9, 7)).toEqual(['7']);
     expect(pins(5.1, 7)).toEqual([]);
+  });
+
+  it('a height on a bodice’s seam is above the waist or below it', () => {
+    const say = (mm: number) => `${mm} mm`;
+    expect([besideWaist(-30, say), besideWaist(30, say), belowWaistSeam('1 m')]).toEqual([
+      '30 mm below the waist',
+      '30 mm above the waist',
+      '1 m below the waist seam',
+    ]);
   });
 
   it('names the other line, and its file where that is another', () => {

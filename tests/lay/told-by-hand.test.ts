@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Span } from '../../src/diagnostics/diagnostic.ts';
 import { layWords } from '../../src/diagnostics/lay-words.ts';
+import type { Line } from '../../src/geometry/curve.ts';
+import { layFaults } from '../../src/lay/plan/lay-faults.ts';
 import * as problems from '../../src/lay/plan/lay-problems.ts';
+import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
+import { planLay } from '../../src/lay/plan/plan-lay.ts';
 import { waysOf } from '../../src/lay/plan/ways.ts';
 import { clothOf, factsOf, flatPiece, laid } from './laid.ts';
 
@@ -26,6 +30,7 @@ const rectangle = (
     options,
   );
 const NEAR = 2;
+const HERE = { source: { name: 'gown.yaml', text: '' }, start: 0, end: 0 } as Span;
 const planOf = (...given: Parameters<typeof laid>) => {
   const { plan, diagnostics } = laid(...given);
   if (plan === undefined) throw new Error(diagnostics.map(({ message }) => message).join('; '));
@@ -93,6 +98,78 @@ describe('the ways of a lay', () => {
     expect(mixed.sections[1]!.to).toBeCloseTo(mixed.length, 9);
   });
 
+  it('folded along its length nothing is turned, one-way or not', () => {
+    const { plan } = planOf([rectangle('a', 600, 500)], { fold: 'lengthwise', oneWay: true }, 2e4);
+    expect(plan.sections).toEqual([{ fold: 'lengthwise', from: 0, to: plan.length, upperTurned: false }]);
+  });
+
+  it('any fold opens out to a flat lay: that is never longer, however little it was looked for', () => {
+    const pieces = [310, 420, 530, 290, 350, 470].map((width, i) => {
+      const [gore, height] = [`g${i}`, 400 + 110 * i];
+      // Leaning, so that how they lie beside one another matters.
+      const corners = [
+        [0, 0],
+        [width * 0.4, 0],
+        [width, height],
+        [width * 0.2, height],
+      ];
+      return flatPiece(
+        gore,
+        corners.map(([x, y]) => ({ x: x!, y: y! })),
+        'pair',
+      );
+    });
+    for (const work of [1, 3e3]) {
+      const { plan } = planOf(pieces, { width: 1200 }, work);
+      const [flat, ...folded] = plan.ways.map(({ length }) => length ?? Infinity);
+      for (const length of folded) expect(flat).toBeLessThanOrEqual(length + 1e-6);
+    }
+  });
+
+  it('work is measured out by how many pieces lie on the strip, and in how many layers; what was kept is asked for', () => {
+    const asked: [string, number, number][] = [];
+    const keptOf: string[] = [];
+    const note = (use: string) => (pieces: number, layers: number) => {
+      asked.push([use, pieces, layers]);
+      return 2e4;
+    };
+    const spec = clothOf({});
+    const of = (layer: string) => ({ ...rectangle(layer, 600, 500), layers: [layer] });
+    planLay(
+      {
+        name: 'cloth',
+        cloth: 'cloth',
+        layers: ['shell', 'net'].map((name) => ({ name, seam: 15 })),
+        pieces: [of('shell'), of('net')],
+        spec,
+        facts: factsOf(spec),
+        span: HERE,
+        say: String,
+      },
+      {
+        seed: 1,
+        work: { cutting: note('cutting'), apart: note('apart'), comparing: note('comparing') },
+        stopped: () => false,
+        kept: {
+          recall: (key) => {
+            keptOf.push(key);
+            return undefined;
+          },
+          keep: () => {},
+        },
+      },
+    );
+    // By itself each layer has a pair; together they have two.
+    expect(asked).toContainEqual(['apart', 2, 1]);
+    expect(asked).toContainEqual(['cutting', 4, 2]);
+    expect(
+      asked.every(
+        ([use, pieces, layers]) => (use === 'apart' ? layers === 1 : layers <= 2) && pieces >= layers,
+      ),
+    ).toBe(true);
+    expect(keptOf.length).toBeGreaterThan(0);
+  });
+
   it('two layers: each by itself, and together no longer than end to end', () => {
     const of = (layers: string[], width: number) => ({ ...rectangle(layers.join('-'), width, 400), layers });
     const pieces = [of(['shell'], 600), of(['net'], 690)];
@@ -114,6 +191,82 @@ describe('the ways of a lay', () => {
     expect(plan.used).toBeCloseTo((4 * 700 * 300) / (1400 * plan.length), 9);
     expect(plan.length).toBeCloseTo(600, -1);
     expect(factsOf(clothOf({ selvedge: 20 }), 15).usable).toBe(1400 - 70);
+  });
+});
+
+describe('two pieces that cross', () => {
+  it.each([
+    [500, 200],
+    [20, 20],
+    [700, 10],
+  ])('with no corner of either in the other, from %i and %i on, are found whichever comes first', (x, y) => {
+    const outline = (left: number, top: number, width: number, height: number) =>
+      rectangle('a', width, height).cutEdges.flatMap(({ curves }) =>
+        curves.map((curve) => {
+          const { from, to } = curve as Line;
+          return {
+            ...curve,
+            from: { x: from.x + left, y: from.y + top },
+            to: { x: to.x + left, y: to.y + top },
+          };
+        }),
+      );
+    const [flat, upright] = [
+      { gore: 'flat', copy: 1, outline: outline(x, y + 120, 260, 20) },
+      { gore: 'upright', copy: 2, outline: outline(x + 100, y, 30, 260) },
+    ] as never[];
+    const facts = { width: 1400, selvedge: 0, edgingDepth: 0 } as never;
+    expect(layFaults([flat!, upright!], facts, 1000)).toEqual(['upright 2 and flat 1 overlap by 15.00 mm']);
+    expect(layFaults([upright!, flat!], facts, 1000)).toEqual(['flat 1 and upright 2 overlap by 15.00 mm']);
+  });
+});
+
+describe('what is laid on which cloth', () => {
+  const cloth = (name: string, apart = false) => ({
+    name,
+    width: 1400,
+    selvedge: 10,
+    apart,
+    place: (key: string) => `${name} ${key}`,
+  });
+  const layer = (name: string, of: object) => ({
+    name,
+    cloth: of,
+    allowances: { seam: { width: name.length }, named: {} },
+  });
+  const [crepe, net] = [cloth('crepe'), cloth('net', true)];
+  const layers = [
+    layer('shell', crepe),
+    layer('tulle', net),
+    layer('lining', crepe),
+    layer('band', net),
+    layer('none', crepe),
+  ];
+
+  it('the layers of one cloth together unless they are cut apart; a layer without pieces is in none', () => {
+    const pieces = ['shell', 'tulle', 'lining', 'band'].map((name) => ({ layers: [name] }));
+    const {
+      lays,
+      units,
+      pieces: all,
+    } = gownToLay({ gown: { units: 'cm' }, layers, cut: { pieces } } as never);
+    expect(
+      lays.map(({ name, cloth: of, layers: own }) => [
+        name,
+        of,
+        ...own.map((one) => `${one.name} ${one.seam}`),
+      ]),
+    ).toEqual([
+      ['crepe', 'crepe', 'shell 5', 'lining 6'],
+      [lays[1]!.name, 'net', 'tulle 5'],
+      [lays[2]!.name, 'net', 'band 4'],
+    ]);
+    expect(new Set(lays.map(({ name }) => name)).size).toBe(3);
+    expect([units, all, lays[0]!.span]).toEqual(['cm', pieces, 'crepe width']);
+    expect([lays[0]!.facts.usable, lays[0]!.spec]).toEqual([
+      1380,
+      { width: 1400, selvedge: 10, apart: false },
+    ]);
   });
 });
 
@@ -144,7 +297,6 @@ describe('ways to fold, told once', () => {
 });
 
 describe('what is said of a lay', () => {
-  const HERE = { source: { name: 'gown.yaml', text: '' }, start: 0, end: 0 } as Span;
   const layers = (count: number) => ['shell', 'net', 'lining'].slice(0, count);
 
   it('of one layer, of two, of three', () => {

@@ -84,10 +84,17 @@ const KNOWN: readonly Known[] = [
   },
   {
     harm: 'stairs',
-    says: /(trains on steps|Stairs and escalators)/,
+    says: /(Long hems on steps|lift the hem in front, and mind it)/,
     papers: ['job', 'client'],
-    in: [plain, trained],
-    not: [short, of('overskirt').replace('off-floor: 2.5', 'off-floor: 30')],
+    in: [plain],
+    not: [trained, short, of('overskirt').replace('off-floor: 2.5', 'off-floor: 30')],
+  },
+  {
+    harm: 'stairs in a train',
+    says: /(trains on steps|take off the train)/,
+    papers: ['job', 'client'],
+    in: [trained],
+    not: [plain, short],
   },
   {
     harm: 'weight that is known',

@@ -56,11 +56,11 @@ describe('harms of a gown', () => {
     ['a zip', { closure: { kind: 'zip' } }, []],
     ['a hoop', { gown: { petticoat: { hoop: 3000 } } }, ['hoop']],
     ['a petticoat alone', { gown: { petticoat: {} } }, []],
-    ['a train', { gown: { train: {} } }, ['stairs']],
+    ['a train', { gown: { train: {} } }, ['train-on-stairs']],
     [
       'a train over it',
       { gown: { overskirts: [{ gown: { ...GOWN, train: {} } }, { gown: GOWN }] } },
-      ['stairs'],
+      ['train-on-stairs'],
     ],
     ['a bustle', { bustle: {} }, ['dancing']],
   ])('%s', (_, facts, own) => {
@@ -72,6 +72,8 @@ describe('harms of a gown', () => {
     expect(harms({}, 149)).toContain('stairs');
     expect(harms({}, 150)).not.toContain('stairs');
     expect(harms({}, undefined as never)).not.toContain('stairs');
+    // With a train what is said of trains says it.
+    expect(harms({ gown: { train: {} } }, 20)).not.toContain('stairs');
   });
 });
 
@@ -114,7 +116,7 @@ describe('where harms are told', () => {
     [[], { kind: 'strip', strip: { kind: 'stay-tape' } }],
     [['tight-lacing'], { kind: 'toile-bodice' }],
     [['tight-lacing'], { kind: 'fit-bodice' }],
-    [['tight-lacing', 'hoop', 'stairs'], { kind: 'fit' }],
+    [['tight-lacing', 'hoop', 'stairs', 'train-on-stairs'], { kind: 'fit' }],
     [['pins'], { kind: 'finish' }],
     [[], { kind: 'hang' }],
   ])('%j at %j', (kinds, work) => expect(told(work)).toEqual(kinds));
@@ -125,7 +127,9 @@ describe('where harms are told', () => {
         .map(({ kind }) => kind)
         .join(' ');
     expect(of('jobSheet')).toBe('child data');
-    expect(of('client')).toBe('child data nickel weight tight-lacing hoop stairs dancing flame-worn');
+    expect(of('client')).toBe(
+      'child data nickel weight tight-lacing hoop stairs train-on-stairs dancing flame-worn',
+    );
   });
 });
 

@@ -1,6 +1,6 @@
 import { Option } from 'commander';
 import type { AddCommand } from '../command.ts';
-import type { DraftFlags } from '../draft-into-folder.ts';
+import type { DraftFlags } from '../draft-flags.ts';
 import { effortOption } from '../effort-option.ts';
 import { listed } from '../listed.ts';
 

@@ -17,5 +17,6 @@ export type CautionKind =
   | 'tight-lacing'
   | 'hoop'
   | 'stairs'
+  | 'train-on-stairs'
   | 'dancing'
   | 'pins';

@@ -153,19 +153,20 @@ function hungBy({ wrap, waist }: PaperInput['gown']): 'bodice' | 'skirt' | 'wrap
 function cardBlocks({ words, workroom, gown }: PaperInput): Block[] {
   const { client: text } = words;
   const { bustle } = workroom;
+  const points = bustle?.number ?? 0;
   // All that goes to the cleaner with it: net tiers, a train, the bodice.
   const cloths = [...new Set(workroom.weight.layers.map(({ cloth }) => cloth))];
   return [
     { kind: 'page-break' },
-    { kind: 'heading', level: 2, text: text.cardTitle },
+    { kind: 'heading', level: 2, text: text.cardTitle(points > 0) },
     ...text.care(hungBy(gown)).map((line): Block => ({ kind: 'item', text: line })),
     { kind: 'fields', fields: cloths.map((cloth) => text.careLabel(cloth)) },
-    ...(bustle === undefined || bustle.number === 0
+    ...(bustle === undefined || points === 0
       ? []
       : [
           { kind: 'heading', level: 3, text: text.bustleTitle } as const,
           ...text
-            .bustleSteps(bustle.kind === 'over', bustle.number)
+            .bustleSteps(bustle.kind === 'over', points)
             .map((step, i): Block => ({ kind: 'item', number: String(i + 1), text: step })),
         ]),
   ];

@@ -136,7 +136,7 @@ function clearName(
       for (const [index, place] of places.entries()) {
         const box = boxBeside(place, width, size, gap);
         if (!within(box, window) || taken.some((other) => meets(box, other))) continue;
-        linesNear[index] ??= lines.filter((line) => crosses(line, boxAround(place.at, farthest)));
+        linesNear[index] ??= linesAround(place.at, farthest, lines);
         const near = linesNear[index];
         if (near.some((line) => crosses(line, box)) || !isNext(place, box, near)) continue;
         const at = { x: box.x, y: box.y + ASCENT * size };
@@ -146,8 +146,9 @@ function clearName(
   return undefined;
 }
 
-function boxAround({ x, y }: Point, reach: number): LabelBox {
-  return { x: x - reach, y: y - reach, width: 2 * reach, height: 2 * reach };
+function linesAround({ x, y }: Point, reach: number, lines: readonly Segment[]): Segment[] {
+  const box = { x: x - reach, y: y - reach, width: 2 * reach, height: 2 * reach };
+  return lines.filter((line) => crosses(line, box));
 }
 
 /** Whether no other line lies between a name and its own line: else it would be read as the other's. */

@@ -118,13 +118,17 @@ const LEADING = 1.3;
 
 function fittedBlock(lines: readonly LabelLine[], size: number): FittedText {
   const run = lines.reduce((sum, { text, bold }) => sum + textWidth(text, size, bold), 0);
+  const known = new Map<number, number>();
+  const heightOf = (width: number) => {
+    const wrapped = lines.reduce((sum, { text, bold }) => sum + wrapText(text, width, size, bold).length, 0);
+    return wrapped * size * LEADING;
+  };
+  // Most boxes that are tried are as wide as text may be.
   const heightIn = (width: number) => {
     const inner = Math.min(width, MOST_EMS * size);
-    return (
-      lines.reduce((sum, { text, bold }) => sum + wrapText(text, inner, size, bold).length, 0) *
-      size *
-      LEADING
-    );
+    const height = known.get(inner) ?? heightOf(inner);
+    known.set(inner, height);
+    return height;
   };
   const longest = Math.max(...lines.map(({ text, bold }) => textWidth(text, size, bold)));
   return { leastWidth: Math.min(longest + 0.1, LEAST_EMS * size), area: run * size * LEADING, heightIn };

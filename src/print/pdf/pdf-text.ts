@@ -36,9 +36,11 @@ export function textEncoder(embedded: EmbeddedFont | undefined): TextEncoder {
   const encode = (text: string, bold: boolean): EncodedText => {
     const plain = writtenText(text);
     if (embedded === undefined || isWinAnsi(plain)) {
-      const known = [...plain]
-        .map((character) => shown(character, (code) => winAnsiCode(code) !== undefined, '?'))
-        .join('');
+      const known = isWinAnsi(plain)
+        ? plain
+        : [...plain]
+            .map((character) => shown(character, (code) => winAnsiCode(code) !== undefined, '?'))
+            .join('');
       return winAnsiText(known, bold);
     }
     const known = [...plain].map((character) => shown(character, embedded.has, REPLACEMENT)).join('');
@@ -56,7 +58,7 @@ export function textEncoder(embedded: EmbeddedFont | undefined): TextEncoder {
 function winAnsiText(text: string, bold: boolean): EncodedText {
   return {
     font: bold ? FONT_NAMES.bold : FONT_NAMES.plain,
-    strings: text === '' ? [] : [`(${[...text].map(literalByte).join('')})`],
+    strings: text === '' ? [] : [`(${text.replace(/[()\\]|[^\x20-\x7e]/g, literalByte)})`],
     width: textWidth(text, 1, bold),
     thicken: false,
   };

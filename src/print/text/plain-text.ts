@@ -1,18 +1,18 @@
+import { isWinAnsi } from './win-ansi.ts';
+
 /**
  * Text from a spec made safe to set on one line: line ends and tabs become spaces (a no-break space stays); control characters, marks that
  * turn the direction of what follows, and characters that XML forbids go; a lone surrogate becomes U+FFFD.
  */
 export function plainText(text: string): string {
-  if (PLAIN.test(text)) return text;
+  // Nearly all text is, and needs none of it.
+  if (isWinAnsi(text)) return text;
   return text
     .replace(/[^\S\u00a0]/gu, ' ')
     .replace(/\p{Cs}/gu, REPLACEMENT)
     .replace(UNPRINTABLE, '')
     .normalize('NFC');
 }
-
-/** Nearly all text, which needs none of it. */
-const PLAIN = /^[\x20-\x7e]*$/;
 
 /** Stands for a character that cannot be shown. */
 export const REPLACEMENT = '\ufffd';

@@ -1,6 +1,6 @@
 import { DEJAVU, DEJAVU_RANGES, HELVETICA, HELVETICA_BOLD } from './font-widths.ts';
 import { plainText } from './plain-text.ts';
-import { isWinAnsi, winAnsiCode } from './win-ansi.ts';
+import { winAnsiCode } from './win-ansi.ts';
 
 /**
  * Width of a text on one line, in the unit of `size` (the em). Text that the standard fonts can show is set in
@@ -8,35 +8,33 @@ import { isWinAnsi, winAnsiCode } from './win-ansi.ts';
  * tables count as the sign for a missing one, which is wider than nearly all of them.
  */
 export function textWidth(text: string, size: number, bold = false): number {
-  const plain = asciiWidth(text, bold);
-  if (plain !== undefined) return plain * (size / 1000);
-  const shown = plainText(text);
-  const widthOf = isWinAnsi(shown) ? helveticaWidth : dejaVuWidth;
-  let thousandths = 0;
-  for (const character of shown) thousandths += widthOf(character.codePointAt(0)!, bold);
-  return thousandths * (size / 1000);
+  const thousandths = helveticaWidth(text, bold) ?? helveticaWidth(plainText(text), bold);
+  return (thousandths ?? dejaVuWidth(plainText(text))) * (size / 1000);
 }
 
 /**
- * Of a text in ASCII, undefined of any other: by far the most text is, and pages are wrapped by trying many widths; it
- * needs neither cleaning nor a choice.
+ * Undefined where Helvetica cannot show a text: by far the most it can, and pages are wrapped by trying many widths. What
+ * it can show needs no cleaning.
  */
-function asciiWidth(text: string, bold: boolean): number | undefined {
+function helveticaWidth(text: string, bold: boolean): number | undefined {
   const widths = bold ? HELVETICA_WIDTHS.bold : HELVETICA_WIDTHS.plain;
   let thousandths = 0;
   for (let index = 0; index < text.length; index++) {
-    const code = text.charCodeAt(index);
-    if (code < 0x20 || code > 0x7e) return undefined;
+    const unit = text.charCodeAt(index);
+    const code = unit >= 0x20 && unit <= 0x7e ? unit : winAnsiCode(unit);
+    if (code === undefined) return undefined;
     thousandths += widths[code - 0x20]!;
   }
   return thousandths;
 }
 
-function helveticaWidth(codePoint: number, bold: boolean): number {
-  return (bold ? HELVETICA_WIDTHS.bold : HELVETICA_WIDTHS.plain)[winAnsiCode(codePoint)! - 0x20]!;
+function dejaVuWidth(text: string): number {
+  let thousandths = 0;
+  for (const character of text) thousandths += dejaVuWidthOf(character.codePointAt(0)!);
+  return thousandths;
 }
 
-function dejaVuWidth(codePoint: number): number {
+function dejaVuWidthOf(codePoint: number): number {
   let index = 0;
   for (const [first, last] of DEJAVU_RANGES) {
     if (codePoint >= first && codePoint <= last) {

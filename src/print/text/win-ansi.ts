@@ -17,5 +17,8 @@ export function winAnsiCode(codePoint: number): number | undefined {
 
 /** Whether the standard PDF fonts can show all of a text, so that no font need be embedded. */
 export function isWinAnsi(text: string): boolean {
-  return [...text].every((character) => winAnsiCode(character.codePointAt(0)!) !== undefined);
+  return WIN_ANSI.test(text);
 }
+
+const WIN_ANSI =
+  /^[\x20-\x7e\xa0-\xff\u0152\u0153\u0160\u0161\u0178\u017d\u017e\u0192\u02c6\u02dc\u2013\u2014\u2018-\u201a\u201c-\u201e\u2020-\u2022\u2026\u2030\u2039\u203a\u20ac\u2122]*$/;
