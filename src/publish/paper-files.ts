@@ -4,6 +4,7 @@ import { chalkTables } from '../chalk/chalk-tables.ts';
 import { sharedTables } from '../chalk/shared-tables.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { DraftedGown } from '../drafted-gown.ts';
+import type { Kept } from '../kept/kept.ts';
 import { LAY_CUT_SHORT } from '../lay/plan/lay-problems.ts';
 import type { FlowedPages } from '../print/page/page-flow.ts';
 import { chalkPages } from '../print/papers/chalk-pages.ts';
@@ -24,6 +25,8 @@ export interface PaperOptions {
   /** Not of a toile: the client approves the gown, and pays for it. Pages for her when absent. */
   readonly forClient?: boolean;
   readonly font?: () => Uint8Array | Promise<Uint8Array>;
+  /** What was worked out before. */
+  readonly kept?: Kept;
 }
 
 /** Drawings of other stages that the papers show. */
@@ -103,12 +106,13 @@ function written(
   { gown }: PaperInput,
   title: string,
   { pages, bookmarks }: FlowedPages,
-  { font }: PaperOptions,
+  { font, kept }: PaperOptions,
 ): Promise<PdfFile> {
   return writePdf(pages, {
     title: `${gown.name}: ${title}`,
     subject: ENGLISH_PATTERN.trace(gown.format, gown.content),
     bookmarks,
     ...(font === undefined ? {} : { font }),
+    ...(kept === undefined ? {} : { kept }),
   });
 }

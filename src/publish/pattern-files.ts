@@ -61,6 +61,7 @@ export async function patternFiles(gown: DraftedGown, options: PatternOptions): 
       keywords: settingsText(plan.options, options),
       bookmarks,
       ...(options.font === undefined ? {} : { font: options.font }),
+      ...(options.kept === undefined ? {} : { kept: options.kept }),
     });
   const checks = longChecks(plan.pieces);
   const pdf = await write(sheetPages(plan, pattern, labels, checks));

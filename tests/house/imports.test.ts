@@ -33,7 +33,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   workroom: ['making', 'money', 'dates', ...BEFORE_PAPERS],
   words: ['money', 'diagnostics'],
   compare: ['gown-file', 'money', ...BEFORE_PAPERS],
-  print: ['geometry', 'diagnostics'],
+  print: ['kept', 'geometry', 'diagnostics'],
   sheets: ['kept', 'geometry', 'diagnostics'],
   audit: ['geometry', 'diagnostics'],
   report: ['hanging', 'workroom', 'money', ...BEFORE_PAPERS],

@@ -8,9 +8,11 @@ import {
   type PDFPageTree,
   type PDFRef,
 } from 'pdf-lib';
+import { type Kept, NOTHING_KEPT } from '../../kept/kept.ts';
 import type { Drawing, Mark } from '../drawing.ts';
 import { plainText } from '../text/plain-text.ts';
 import { isWinAnsi } from '../text/win-ansi.ts';
+import { compressed } from './compressed.ts';
 import { type PdfResources, POINTS_PER_MM, pdfContent } from './pdf-content.ts';
 import type { PdfFile, PdfOptions } from './pdf-file.ts';
 import { type Bookmark, outlineItems } from './pdf-outline.ts';
@@ -21,7 +23,7 @@ export async function pdfDocument(pages: readonly Drawing[], options: PdfOptions
   const document = await PDFDocument.create({ updateMetadata: false });
   const embedded = await embeddedFont(document, pages, options);
   const encoder = textEncoder(embedded && usable(embedded));
-  const content = new ContentStreams(document.context, encoder.encode);
+  const content = new ContentStreams(document.context, encoder.encode, options.kept ?? NOTHING_KEPT);
   const pageRefs = addPages(document.context, document.catalog.Pages(), pages, content);
   const layers = content.finish(standardFonts(document.context, embedded));
   document.setTitle(plainText(options.title));
@@ -82,6 +84,7 @@ class ContentStreams implements PdfResources {
   constructor(
     private readonly context: PDFContext,
     readonly text: PdfResources['text'],
+    private readonly kept: Kept,
   ) {
     this.resources = context.nextRef();
   }
@@ -93,10 +96,9 @@ class ContentStreams implements PdfResources {
   stream(content: string, dictionary: Parameters<PDFContext['stream']>[1] = {}): PDFRef {
     this.digest.update(content);
     const { context } = this;
-    const short = content.length < SHORT_STREAM;
-    return context.register(
-      short ? context.stream(content, dictionary) : context.flateStream(content, dictionary),
-    );
+    if (content.length < SHORT_STREAM) return context.register(context.stream(content, dictionary));
+    const bytes = compressed(content, this.kept, () => context.flateStream(content).getContents());
+    return context.register(context.stream(bytes, { ...dictionary, Filter: 'FlateDecode' }));
   }
 
   form(drawing: Drawing): string {

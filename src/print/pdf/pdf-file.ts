@@ -1,3 +1,4 @@
+import type { Kept } from '../../kept/kept.ts';
 import type { Bookmark } from './pdf-outline.ts';
 
 export interface PdfOptions {
@@ -10,6 +11,8 @@ export interface PdfOptions {
   readonly bookmarks?: readonly Bookmark[];
   /** Bytes of a TrueType font, asked for only when a text needs more than the standard fonts have. */
   readonly font?: () => Uint8Array | Promise<Uint8Array>;
+  /** Streams that were compressed before. */
+  readonly kept?: Kept;
 }
 
 export interface PdfFile {
