@@ -2,6 +2,7 @@ import type { Curve, Point } from '../../geometry/curve.ts';
 import type { GownView } from '../../hanging/views.ts';
 import type { Drawing, LineStyle, Mark } from '../drawing.ts';
 import { lineMark, textMark } from '../page/ruled-marks.ts';
+import { textWidth } from '../text/text-width.ts';
 
 /** Views of the hung gown in rows, each row on one floor, with what is written beside them. */
 export interface DrawnViews {
@@ -44,8 +45,9 @@ const TEXT = 2.8;
 const GAP = 5;
 /** Cloth never nearer to a name than this. */
 const NAME = 2 * TEXT;
-/** Room for the train's length beside the view from above. */
-const DIMENSION = 10;
+/** The train's length stands so far from the view from above, and may be set in wider type than it is measured in. */
+const DIMENSION = 3;
+const WIDER_TYPE = 1.2;
 /** Room under a row for the floor's name, the scale and the train's width. */
 const BELOW = 9;
 
@@ -56,7 +58,7 @@ export function viewsDrawing(views: DrawnViews, room: ViewsRoom): Drawing {
   const tall = rows.reduce((sum, row) => sum + heightOf(row), 0);
   const scale = Math.min(
     room.scale ?? Number.POSITIVE_INFINITY,
-    (room.width - (most + 1) * GAP - (views.train === undefined ? 0 : DIMENSION)) / wide,
+    (room.width - (most + 1) * GAP - besideTrain(views)) / wide,
     ((room.height ?? Number.POSITIVE_INFINITY) - rows.length * (NAME + BELOW)) / tall,
   );
   const marks: Mark[] = [];
@@ -81,7 +83,7 @@ function rowMarks(
     isLast,
   }: { readonly scale: number; readonly top: number; readonly width: number; readonly isLast: boolean },
 ): Mark[] {
-  const beside = views.train !== undefined && row.some(({ view }) => view.side === 'above') ? DIMENSION : 0;
+  const beside = row.some(({ view }) => view.side === 'above') ? besideTrain(views) : 0;
   const spare = width - beside - row.reduce((sum, { view }) => sum + widthOf(view) * scale, 0);
   const gap = Math.min(3 * GAP, spare / (row.length + 1));
   const floor = top + NAME + heightOf(row) * scale;
@@ -117,6 +119,11 @@ function rowMarks(
   return isLast
     ? [...marks, ...scaleMarks(views, scale, { x: first - GAP / 3, y: floor + BELOW - 2 })]
     : marks;
+}
+
+/** Room for the train's length beside the view from above. */
+function besideTrain({ train, say }: DrawnViews): number {
+  return train === undefined ? 0 : DIMENSION + WIDER_TYPE * textWidth(say(train.behindHeel), TEXT);
 }
 
 function widthOf({ box }: GownView): number {
@@ -221,7 +228,7 @@ function trainMarks(
 ): Mark[] {
   const from = place({ x: view.box.right, y: train.heelBehind });
   const to = place({ x: view.box.right, y: train.heelBehind + train.behindHeel });
-  const x = from.x + 2;
+  const x = from.x + DIMENSION - 1;
   // From above her left is on the left.
   const [left, right] = [place({ x: -train.left, y: 0 }).x, place({ x: -train.right, y: 0 }).x];
   const y = place({ x: 0, y: view.box.bottom }).y + 2;
