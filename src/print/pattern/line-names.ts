@@ -22,7 +22,7 @@ export function lineNames(
   });
   const pile: Pile = { pieces: named, grain: around.grain, windows: around.windows };
   return keptOrWorked(kept, {
-    what: 'line names',
+    what: 'line-names',
     from: pile,
     read: (known) => knownNames(known, pile),
     write: (names) => names.map((own) => own.map(({ box, mark }) => [box.x, box.y, mark.size])),
