@@ -186,6 +186,19 @@ describe('facings of hems', () => {
     ]);
   });
 
+  it('over the extensions of its own kick pleats, and not over their seam; other pleats lie above it', () => {
+    const layers = [{ layer: FACES, draft: drawn() }];
+    const pleat = { kind: 'kick', name: 'k', at: 'a/b', aboveHem: 300, foldDepth: 80, layers: ['shell'] };
+    const kicked = facings(layers, { pleats: [pleat] });
+    expect(names(kicked)).toEqual(['a', 'b-c']);
+    // 110 and 280 at the hem, and a fold of 80 beyond the seam on both.
+    expect(kicked.parts.map((part) => Object.fromEntries(edgesOf(part) as [string, number][]).hem)).toEqual([
+      190, 360,
+    ]);
+    expect(names(facings(layers, { pleats: [{ ...pleat, kind: 'knife' }] }))).toEqual(['a-b-c']);
+    expect(names(facings(layers, { pleats: [{ ...pleat, layers: ['lining'] }] }))).toEqual(['a-b-c']);
+  });
+
   it('of the gores that a layer has, and of layers that ask for one', () => {
     const some = { ...FACES, gores: ['a', 'c'] };
     expect(names(facings([{ layer: some, draft: drawn() }]))).toEqual(['a', 'c']);

@@ -409,6 +409,23 @@ describe('a binding’s block', () => {
     });
     const stations = [{ name: 'side/back', seams: 2 }];
     expect(lengthOf({ along: 'side/back', stations })).toMatchObject({ length: 1440 });
+    const [block] = bindingParts(
+      {
+        trims: [{ layer: { name: 'shell' }, bias: layer, stations, along: 'side/back', width: 30 }],
+        godets: [],
+      } as never,
+      drafts as never,
+    );
+    // 1440 × 30 are 207.8²: a square of 210, six to sew on each of its edges.
+    expect(lengths(block!.piece).map(([name, own]) => [name, Math.round(own as number)])).toEqual(
+      ['upper-end', 'right-side', 'lower-end', 'left-side'].map((name) => [name, 210]),
+    );
+    expect(block!.allowances).toEqual({ 'upper-end': 6, 'right-side': 6, 'lower-end': 6, 'left-side': 6 });
+    expect([block!.piece.frontEdge, block!.piece.backEdge, block!.piece.part]).toEqual([
+      'left-side',
+      'right-side',
+      'binding',
+    ]);
     expect(lengthOf({ along: 'a/b', stations: [{ name: 'a/b', seams: 2 }] })).toBeUndefined();
     expect(lengthOf({ along: 'waist', layer: { name: 'other' } })).toBeUndefined();
     expect(lengthOf({ along: 'waist', bias: undefined })).toBeUndefined();

@@ -6,6 +6,7 @@ import {
   upperFacingTooDeep,
   waistFacingTooDeep,
 } from '../../src/finishing/finishing-problems.ts';
+import { openingProblems } from '../../src/finishing/opening-problems.ts';
 
 /** What finishing pieces that find no room are told as: each figure in its own place, by hand. mm. */
 
@@ -75,5 +76,43 @@ describe('kick pleats within a facing', () => {
       says(120, 'net', 160),
       says(120, 'shell', 150, 'slit'),
     ]);
+  });
+});
+
+describe('what meets in a seam that is longer on one side of her', () => {
+  const drafts = {
+    gown: {
+      gown: {
+        round: 'two-halves',
+        stations: ['centre-front', 'a/b', 'centre-back', 'a/b'].map((name) => ({ name, drop: 0 })),
+        gores: [],
+      },
+      lengths: [1000, 1010, 1100, 1030],
+      frames: [],
+    },
+    layers: [],
+  };
+  const pocket = {
+    layer: { name: 'own' },
+    copies: 1,
+    seam: 'a/b',
+    stations: [],
+    place,
+    belowWaist: 210,
+    opening: 150,
+    depth: 100,
+    width: 160,
+  };
+  const kick = (aboveHem: number) => ({ name: 'k', kind: 'kick', at: 'a/b', aboveHem, place });
+
+  it('is told of the longer one: a pleat begins so far above its hem', () => {
+    const found = (aboveHem: number) =>
+      openingProblems(
+        { units: 'mm', slits: [], godets: [], pockets: [pocket], pleats: [kick(aboveHem)] } as never,
+        drafts as never,
+      ).map(({ code }) => code);
+    // The pocket ends at 360: 1030 less 670.
+    expect(found(670)).toEqual([]);
+    expect(found(671)).toEqual(['openings-meet']);
   });
 });

@@ -3,7 +3,7 @@ import type { Part } from '../../src/draft/part.ts';
 import { biasBlock } from '../../src/finishing/binding-parts.ts';
 import { openingParts } from '../../src/finishing/opening-parts.ts';
 import { waistParts } from '../../src/finishing/waist-parts.ts';
-import { startOf } from '../../src/geometry/evaluate.ts';
+import { endOf, startOf } from '../../src/geometry/evaluate.ts';
 import { lengthOfRun } from '../../src/geometry/length.ts';
 
 /** Pieces that are given by their size, from sections made by hand: each figure another, mm. Nothing is drafted. */
@@ -120,6 +120,14 @@ describe('slits, pockets, loops and yokes', () => {
         'seam-edge': 305,
       }),
     );
+    // Its outline closes, each edge from where the last one ends; its thread runs down the middle.
+    const corners = one!.piece.edges.map(({ curves }) => [startOf(curves[0]!), endOf(curves.at(-1)!)]);
+    for (const [i, [from]] of corners.entries()) {
+      const [, before] = corners[(i + 3) % 4]!;
+      expect([from!.x, from!.y]).toEqual([before!.x, before!.y].map((own) => expect.closeTo(own, 9)));
+    }
+    expect([one!.piece.grain.from.x, one!.piece.grain.to.x]).toEqual([86, 86]);
+    expect([one!.piece.frontEdge, one!.piece.backEdge]).toEqual(['seam-edge', 'bag-edge']);
     expect(opened({ pockets: [{ ...pocket, copies: 2 }] }).map(({ piece }) => piece.gore)).toEqual([
       'own-front',
       'own-back',
@@ -250,6 +258,11 @@ describe('a waistband', () => {
     // (740 − 704) over 36: both edges with the overlap are arcs of that sector.
     expect(edgesOf(band)).toEqual(near({ 'inside-edge': 737, waist: 773, end: 36, 'overlap-end': 36 }));
     expect([band.piece.copies, band.marks]).toEqual([2, []]);
+    expect([band.piece.frontEdge, band.piece.backEdge]).toEqual(['end', 'overlap-end']);
+    const { from, to } = band.piece.grain;
+    expect([from.x, to.x]).toEqual([expect.closeTo(0, 6), expect.closeTo(0, 6)]);
+    expect(from.y).toBeLessThan(to.y);
+    expect([from.y, to.y].every((own) => own > -5 && own < 45)).toBe(true);
     expect(band.of).toMatchObject({ shaped: true });
   });
 
