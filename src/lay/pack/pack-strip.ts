@@ -43,7 +43,10 @@ interface NearMiss {
  * which gowns' few pieces take; on `shirts` one run of 4,700 million look-ups came to 87.6 % with it.
  */
 const REARRANGING = 0.75;
-/** Share of the rearranging that is divided among the starts, if there are several. */
+/**
+ * Share of the rearranging that is divided among the starts, if there are several. Five quick lays of nine pieces, four seeds
+ * each, as shares of the shortest known, a mean uncertain by 0.15: with 0.25 99.5 %, with this 99.4, with 0.8 99.5.
+ */
 const STARTING = 0.5;
 /**
  * Patience with a jammed layout, with 60 and 2 85.8 %, with 50 passes −0.1, −0.2, 0.0, with 200 −0.1, 0.0, +0.5; and with one
@@ -84,8 +87,8 @@ const FROM_NEAR_MISS = 0.5;
 const STRETCHES = [1, 4, 16];
 
 /**
- * Cuts of the tightening, from first to last: with half the first 0.0, 0.0, +0.5, with twice 0.0, +0.1, +0.2. The last is some
- * hundredths of a millimetre on a gown's lay, less than is printed.
+ * Cuts of the tightening, from first to last: with half the first 0.0, 0.0, +0.5, with twice 0.0, +0.1, +0.2. The last, some
+ * hundredths of a millimetre on a gown's lay, less than is printed: with 1e-4 0.0, +0.1, +0.7, with 1e-6 0.0, 0.0, +0.3.
  */
 const TIGHTENING_CUT = 0.0005;
 const LAST_CUT = 0.00001;
