@@ -21,7 +21,10 @@ export function partFindings(gown: Gown, drafts: LayerDrafts, parts: readonly Pa
     if (lacking === undefined) return [];
     const { gown: lines, lengths } = lacking.draft;
     const own = lengths.filter((_, station) => lines.stations[station]!.name === seam);
-    const length = tapeText(Math.min(...own), gown.units);
+    const shortest = Math.min(...own);
+    // Between the seam's two halves it finds no hem: so wide at its foot that it would lie over itself.
+    if (from < shortest) return [partCrossesItself(godet.place(), name)];
+    const length = tapeText(shortest, gown.units);
     return [godetBeyondSeam(godet.place('from'), name, seam, tapeText(from, gown.units), length)];
   });
   const flounces = gown.flounces.flatMap((flounce) =>

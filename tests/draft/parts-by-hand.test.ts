@@ -206,6 +206,16 @@ describe('parts that find no room', () => {
     expect(found([godet('a/b', { layers: ['shell'] })], [made('wedge', 'shell')])).toEqual([]);
   });
 
+  it('a godet that is far too wide for the seam that is left is no godet below the hem', () => {
+    const own = godet('a/b', { from: 909, layers: ['shell'] });
+    expect(partsOf(draftOf('mirrored'), own)).toEqual([]);
+    expect(found([own], [])).toEqual([
+      ['outline-crosses-itself', 'here', 'The outline of `wedge` crosses itself.'],
+    ]);
+    const [[code, span] = []] = found([godet('a/b', { from: 910, layers: ['shell'] })], []);
+    expect([code, span]).toEqual(['godet-beyond-seam', 'from']);
+  });
+
   it('a part whose outline crosses itself is told at its place', () => {
     const edges = (crossed: boolean) => [
       { curves: [line(0, 0, 100, 0)] },

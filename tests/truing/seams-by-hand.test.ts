@@ -80,6 +80,7 @@ describe('the sides that a seam joins', () => {
     const hem = [A, B, C].reduce((sum, piece) => sum + 100 / Math.cos(slope(piece)), 0);
     expect(own.hem.sewn).toBeCloseTo(2 * hem, 9);
     expect(own.gores.map(({ flare }) => flare)).toEqual(Array(3).fill(near(0.3)));
+    expect(own.gores.some((gore) => 'panel' in gore || 'side' in gore)).toBe(false);
   });
 
   it('all round: the last gore meets the first', () => {
@@ -157,7 +158,10 @@ describe('a corner by design', () => {
         { units: 'mm', waistSeam: 720 } as never,
         { gown: { ...gown, ...more }, pieces: [] } as never,
         { seams: [{ ...seam, ...own }], waist: { sewn: 720 } } as never,
-      ).map(({ code, span }) => [code, span]);
+      ).map(({ code, span, message }) => {
+        if (code === 'seams-differ') expect(message).toMatch(/`a` 50\d(\.2)? mm, `b` 50\d(\.2)? mm/);
+        return [code, span];
+      });
     expect(found({})).toEqual([]);
     expect(found({ waistAngle: 3 })).toEqual([['waist-not-smooth', 's1']]);
     expect(found({ waistAngle: 3 }, { pointedAt: 1 })).toEqual([]);
@@ -165,6 +169,13 @@ describe('a corner by design', () => {
     expect(found({ hemAngle: 3, station: 2 }, { edge: {} })).toEqual([['hem-not-smooth', 's2']]);
     expect(found({ lengths: [500, 500.2] })).toEqual([['seams-differ', 's1']]);
     expect(found({ lengths: [500.2, 500] })).toEqual([['seams-differ', 's1']]);
+    const all = { lengths: [500, 503], hemAngle: 3, waistAngle: 3, offSquare: 0.8 };
+    expect(found(all).map(([code]) => code)).toEqual([
+      'seams-differ',
+      'hem-not-smooth',
+      'waist-not-smooth',
+      'hem-far-from-square',
+    ]);
     expect(found({ lengths: [500, 500.05], offSquare: 0.8 })).toEqual([['hem-far-from-square', 's1']]);
     expect(found({ offSquare: -0.8 })).toEqual([['hem-far-from-square', 's1']]);
     expect(found({ offSquare: -0.78 })).toEqual([]);
@@ -296,6 +307,40 @@ describe('a gore over what is round', () => {
       );
     expect(found((down) => 0.2 * down, { lengths: [199, 199] })).toEqual([]);
     expect(found((down) => 0.2 * down, { lengths: [200, 200] })).toHaveLength(1);
+  });
+
+  it('is held against a petticoat down to its hem, in order, where more than one girth of that is known', () => {
+    const girths = [
+      { down: 0, girth: 700 },
+      { down: 400, girth: 900 },
+    ];
+    const draft = {
+      frames: [{ widthAt: () => 400 }],
+      lengths: [500, 520],
+      gown: {
+        round: 'mirrored',
+        gores: [{ width: { kind: 'flare' } }],
+        stations: [{ drop: 10 }, { drop: 0 }],
+      },
+    };
+    const rows = (own: readonly object[]) => {
+      const petticoat = { girths: own, ease: 0, place };
+      const [found, ...more] = trueOverPetticoat(
+        { layers: [], units: 'mm', petticoat } as never,
+        draft as never,
+      );
+      expect(more).toEqual([]);
+      return found?.table?.slice(1).map((row) => row.map(Number.parseFloat));
+    };
+    // 800 round is enough to 200 below: of eight places to 400 three are tight, then eight to the hem at 510, and that.
+    const told = rows(girths)!;
+    const downs = told.map(([down]) => down!);
+    expect(downs).toEqual([...downs].sort((a, b) => a - b));
+    // Five eighths of the slant to 400, over which the petticoat's radius grows by 200 / 2π.
+    const first = (5 / 8) * Math.hypot(400, 100 / Math.PI);
+    expect([downs[0], downs.at(-1), downs.length]).toEqual([Math.round(first), 510, 3 + 9]);
+    expect(rows(girths.slice(1))).toBeUndefined();
+    expect(rows([])).toBeUndefined();
   });
 
   it('unless it is gathered, or cut by widths of its own', () => {
