@@ -44,7 +44,7 @@ export function patternAtFirst(
 ): Pick<PatternFiles, 'files' | 'report'> {
   const plan = sheetPlan(gown, paperOf(gown), options);
   const labels = labelsOf(gown);
-  const whole = wholePattern(gown, patternDrawing(plan, labels).whole, {}, labels);
+  const whole = wholePattern(gown, patternDrawing(plan, labels, options.kept).whole, {}, labels);
   return { files: new Map([['pattern.svg', writeSvg(whole)]]), report: patternReport(plan) };
 }
 
@@ -53,7 +53,7 @@ export async function patternFiles(gown: DraftedGown, options: PatternOptions): 
   const paper = paperOf(gown, options.paper);
   const plan = sheetPlan(gown, paper, options);
   const labels = labelsOf(gown);
-  const pattern = patternDrawing(plan, labels);
+  const pattern = patternDrawing(plan, labels, options.kept);
   const write = ({ pages, bookmarks }: SheetPages) =>
     writePdf(pages, {
       title: `${gown.gown.name}: pattern, ${paper.name}`,

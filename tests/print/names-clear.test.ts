@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { CutPiece } from '../../src/draft/piece.ts';
 import { flattenedRun } from '../../src/geometry/flatten.ts';
+import { KeptEntries } from '../../src/kept/kept-entries.ts';
 import { draft } from '../../src/pipeline.ts';
 import type { GroupMark, PathMark, TextMark } from '../../src/print/drawing.ts';
 import { lineNames } from '../../src/print/pattern/line-names.ts';
@@ -188,6 +189,28 @@ describe('lines that lie apart at the waist', () => {
   const window = { x: -2000, y: -2000, width: 5000, height: 5000 };
   const around = { grain: gore!.piece.grain, windows: [window] };
   const waist = gore!.piece.edges[0]!.name;
+  it('have their names where they had them, and anew where they could not have been', () => {
+    const pile = [gore!, { ...gore!, layers: ['lining'] }];
+    const first = new KeptEntries();
+    const names = (kept: KeptEntries) => lineNames(pile, around, (layers) => layers.join(), kept);
+    const found = names(first);
+    const [[key, text] = ['', '']] = first.entries;
+    const known = JSON.parse(text) as [number, number, number][][];
+    const with_ = (value: unknown) => names(new KeptEntries(new Map([[key, JSON.stringify(value)]])));
+    const changed = (change: (x: number, y: number, size: number) => unknown) =>
+      with_(known.map((own) => own.map((at) => change(...at))));
+    expect(with_(known)).toEqual(found);
+    // Kept a millimetre farther along, they stand there: they are taken.
+    expect(changed((x, y, size) => [x + 1, y, size])[0]![0]!.box.x).toBe(found[0]![0]!.box.x + 1);
+    for (const wrong of [null, {}, [], known.slice(1), known.map(() => null), [[[0, 0, 2.8]], [[0, 0, 2.8]]]])
+      expect(with_(wrong)).toEqual(found);
+    expect(changed((x, y) => [x, y, 2.5])).toEqual(found);
+    expect(changed((x, y, size) => [x + 5000, y, size])).toEqual(found);
+    expect(changed((x, y, size) => [x, null, size, y])).toEqual(found);
+    expect(changed((x, _y, size) => [x, null, size])).toEqual(found);
+    expect(changed(() => null)).toEqual(found);
+  });
+
   const named = (lower: CutPiece) =>
     lineNames([gore!, lower], around, (layers) => layers.join()).map((own) =>
       own.map(({ mark, box }) => ({ text: mark.text, y: box.y })),

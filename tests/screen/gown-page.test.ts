@@ -77,6 +77,24 @@ describe.skipIf(noBrowser)('in a real browser, with the network off', () => {
     await page.close();
   });
 
+  it('a lay across a wide cloth that takes little of it is shown whole, on a screen and on a page', async () => {
+    const { page } = await opened(await wholePage(LANTERN), SIZES.desk);
+    const lay = page.locator('.lay svg').first();
+    await lay.evaluate((svg) => {
+      for (const [name, value] of Object.entries({
+        viewBox: '0 0 280 1400',
+        width: '280mm',
+        height: '1400mm',
+      }))
+        svg.setAttribute(name, value);
+    });
+    expect((await lay.boundingBox())!.height).toBeLessThan(SIZES.desk[1]);
+    await page.emulateMedia({ media: 'print' });
+    // What an A4 page has between margins of 1 cm, at 96 to the inch.
+    expect((await lay.boundingBox())!.height).toBeLessThan((277 * 96) / 25.4);
+    await page.close();
+  });
+
   it.each(Object.entries(NAMES))('a name %s is shown as it is written', async (_name, name) => {
     const spec = PENCIL.replace(/^gown: .*$/m, `gown: ${JSON.stringify(name)}`);
     const { page, faults } = await opened(await wholePage(spec), SIZES.phone);

@@ -1,30 +1,9 @@
 import type { CutPiece } from '../../draft/piece.ts';
-import type { Curve, Line, Point } from '../../geometry/curve.ts';
-import { pointAt, tangentAt } from '../../geometry/evaluate.ts';
-import { along, leftOf, scaled } from '../../geometry/point.ts';
-import type { TextMark } from '../drawing.ts';
-import { textMark } from '../page/ruled-marks.ts';
-import type { LabelBox, Window } from '../text/label-place.ts';
-import { textWidth } from '../text/text-width.ts';
-import {
-  CLEAR,
-  crosses,
-  grown,
-  isIn,
-  lieAcross,
-  liesApart,
-  meets,
-  outlineOf,
-  type Segment,
-  segmentsOf,
-  within,
-} from './lines-drawn.ts';
-
-/** The name of a line where several layers' lines lie on one sheet, and what it covers. */
-export interface LineName {
-  readonly box: LabelBox;
-  readonly mark: TextMark;
-}
+import type { Curve, Line } from '../../geometry/curve.ts';
+import { type Kept, keptOrWorked, NOTHING_KEPT } from '../../kept/kept.ts';
+import type { Window } from '../text/label-place.ts';
+import { linesOfPiece, meets, within } from './lines-drawn.ts';
+import { type LineName, type NamedLines, nameAt, type Pile, placedNames, SIZES } from './placed-names.ts';
 
 /**
  * Names for the cut lines of pieces that lie on one another, a list for each piece: of its hem, once on each sheet that
@@ -33,142 +12,46 @@ export interface LineName {
  */
 export function lineNames(
   pieces: readonly CutPiece[],
-  { grain, windows }: { readonly grain: Line; readonly windows: readonly Window[] },
+  around: { readonly grain: Line; readonly windows: readonly Window[] },
   nameOf: (layers: readonly string[]) => string,
+  kept: Kept = NOTHING_KEPT,
 ): LineName[][] {
-  const lines = pieces.flatMap((piece) => segmentsOf(piece));
-  lines.push([grain.from, grain.to]);
-  const taken: LabelBox[] = [];
-  const sheets = windows.map((window) => {
-    const whole = grown(window);
-    return { window, whole, lines: lines.filter((line) => crosses(line, whole)) };
+  const named = pieces.map((piece): NamedLines => {
+    const [waist, , hem] = piece.piece.edges.map(({ name }) => edgesNamed(piece, name));
+    return { ...linesOfPiece(piece), text: nameOf(piece.layers), waist: waist!, hem: hem! };
   });
-  return pieces.map((piece, index) => {
-    const text = nameOf(piece.layers);
-    const [waist, , hem] = piece.piece.edges.map(({ name }) => placesAlong(edgesNamed(piece, name)));
-    const corner = apartFromOthers(waist!, piece, pieces);
-    const names: LineName[] = [];
-    for (const { places, share } of [
-      { places: hem!, share: SHARES[index % SHARES.length]! },
-      { places: corner, share: 0.5 },
-    ])
-      for (const sheet of sheets) {
-        const shown = places.filter(({ at }) => isIn(at, sheet.whole));
-        const name = clearName(text, inOrder(shown, share), sheet, taken);
-        if (name === undefined) continue;
-        taken.push(name.box);
-        names.push(name);
-      }
-    return names;
+  const pile: Pile = { pieces: named, grain: around.grain, windows: around.windows };
+  return keptOrWorked(kept, {
+    what: 'line-names',
+    from: pile,
+    read: (known) => knownNames(known, pile),
+    write: (names) => names.map((own) => own.map(({ box, mark }) => [box.x, box.y, mark.size])),
+    work: () => placedNames(pile),
   });
 }
 
-/** A place on a line, and the way to its inner side. */
-interface NamePlace {
-  readonly at: Point;
-  readonly inward: Point;
-}
-
-/** A sheet that a name must stand on, and the lines there. */
-interface Sheet {
-  readonly window: Window;
-  /** With its rim. */
-  readonly whole: Window;
-  readonly lines: readonly Segment[];
-}
-
-/** Which of the places along one sheet each of several hems would rather have. */
-const SHARES = [0.5, 0.2, 0.8, 0.35, 0.65];
-
-/** Ems of a name, mm, the largest that is clear. */
-const SIZES = [2.8, 2.2, 1.8, 1.5] as const;
-
-/** Places that are looked at along one curve. */
-const PLACES = 60;
-
-/** Lines nearer than this are read as one, mm. */
-const ONE_LINE = 0.5;
-
-function placesAlong(curves: readonly Curve[]): NamePlace[] {
-  return curves.flatMap((curve) =>
-    Array.from({ length: PLACES }, (_, index) => {
-      const t = (index + 0.5) / PLACES;
-      return { at: pointAt(curve, t), inward: scaled(leftOf(tangentAt(curve, t)), -1) };
-    }),
+/** Names where they were, if each is in one of the sizes, within a sheet and clear of the others. */
+function knownNames(known: unknown, { pieces, windows }: Pile): LineName[][] | undefined {
+  if (!Array.isArray(known) || known.length !== pieces.length || !known.every(Array.isArray))
+    return undefined;
+  const names = known.map((own: unknown[], index) => own.map((at) => knownName(at, pieces[index]!.text)));
+  const all = names.flat();
+  const hold = all.every(
+    (name, index) =>
+      name !== undefined &&
+      windows.some((window) => within(name.box, window)) &&
+      !all.slice(0, index).some((other) => meets(other!.box, name.box)),
   );
+  return hold ? (names as LineName[][]) : undefined;
+}
+
+function knownName(known: unknown, text: string): LineName | undefined {
+  if (!Array.isArray(known) || known.length !== 3) return undefined;
+  const [x, y, size] = known as unknown[];
+  const isOne = typeof x === 'number' && typeof y === 'number' && SIZES.some((one) => one === size);
+  return isOne ? nameAt(text, x, y, size as number) : undefined;
 }
 
 function edgesNamed({ cutEdges }: CutPiece, name: string): Curve[] {
   return cutEdges.filter((edge) => edge.name === name).flatMap(({ curves }) => curves);
-}
-
-/** Places where a piece's line at the waist lies apart from another's. */
-function apartFromOthers(
-  places: readonly NamePlace[],
-  piece: CutPiece,
-  pieces: readonly CutPiece[],
-): NamePlace[] {
-  const others = pieces.filter((other) => other !== piece).map(outlineOf);
-  return places.filter(({ at }) =>
-    others.some((other) => other.every((line) => liesApart(at, line, ONE_LINE))),
-  );
-}
-
-function inOrder(places: readonly NamePlace[], share: number): NamePlace[] {
-  const middle = share * places.length;
-  return places
-    .map((place, index) => ({ place, away: Math.abs(index - middle) }))
-    .sort((a, b) => a.away - b.away)
-    .map(({ place }) => place);
-}
-
-function clearName(
-  text: string,
-  places: readonly NamePlace[],
-  { window, lines }: Sheet,
-  taken: readonly LabelBox[],
-): LineName | undefined {
-  const farthest = textWidth(text, SIZES[0]) + SIZES[0] + GAPS[GAPS.length - 1]! + 2 * CLEAR;
-  const linesNear = places.map((): readonly Segment[] | undefined => undefined);
-  for (const gap of GAPS)
-    for (const size of SIZES) {
-      const width = textWidth(text, size);
-      for (const [index, place] of places.entries()) {
-        const box = boxBeside(place, width, size, gap);
-        if (!within(box, window) || taken.some((other) => meets(box, other))) continue;
-        linesNear[index] ??= linesAround(place.at, farthest, lines);
-        const near = linesNear[index];
-        if (near.some((line) => crosses(line, box)) || !isNext(place, box, near)) continue;
-        const at = { x: box.x, y: box.y + ASCENT * size };
-        return { box, mark: textMark(text, at, size, { class: 'label' }) };
-      }
-    }
-  return undefined;
-}
-
-function linesAround({ x, y }: Point, reach: number, lines: readonly Segment[]): Segment[] {
-  const box = { x: x - reach, y: y - reach, width: 2 * reach, height: 2 * reach };
-  return lines.filter((line) => crosses(line, box));
-}
-
-/** Whether no other line lies between a name and its own line: else it would be read as the other's. */
-function isNext({ at, inward }: NamePlace, box: LabelBox, lines: readonly Segment[]): boolean {
-  const start = along(at, inward, ONE_LINE / 2);
-  const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-  return !lines.some((line) => lieAcross(line, [start, middle]));
-}
-
-/** How far a name may stand from its line where that lies at the rim of a sheet, mm. */
-const GAPS = [0, 3, 6, 9] as const;
-
-/** Of an em: how far letters stand above and hang below their line. */
-const ASCENT = 0.75;
-const HEIGHT = 1;
-
-/** Far enough in for the whole box to clear a line that slopes. */
-function boxBeside({ at, inward }: NamePlace, width: number, size: number, gap: number): LabelBox {
-  const height = HEIGHT * size;
-  const reach = (Math.abs(inward.x) * width + Math.abs(inward.y) * height) / 2 + 2 * CLEAR + gap;
-  const middle = along(at, inward, reach);
-  return { x: middle.x - width / 2, y: middle.y - height / 2, width, height };
 }

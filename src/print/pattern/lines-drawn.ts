@@ -40,17 +40,29 @@ function liesAcross([from, to]: Segment, a: Point, b: Point): boolean {
   return cross(way, subtract(a, from)) * cross(way, subtract(b, from)) < 0;
 }
 
-export function segmentsOf(piece: CutPiece): Segment[] {
-  const runs = [
-    ...piece.piece.edges.map(({ curves }) => curves),
-    ...piece.marks.map(({ curves }) => curves),
-    ...piece.notches.flatMap(({ ticks }) => ticks.map((tick) => [tick])),
-  ];
-  return [...outlineOf(piece), ...runs.flatMap(segments)];
+/** The lines of a piece: what is cut, and all others. */
+export interface PieceLines {
+  readonly outline: readonly Curve[];
+  readonly runs: readonly (readonly Curve[])[];
 }
 
-export function outlineOf({ cutEdges }: CutPiece): Segment[] {
-  return segments(cutEdges.flatMap(({ curves }) => curves));
+export function linesOfPiece({ cutEdges, piece, marks, notches }: CutPiece): PieceLines {
+  return {
+    outline: cutEdges.flatMap(({ curves }) => curves),
+    runs: [
+      ...piece.edges.map(({ curves }) => curves),
+      ...marks.map(({ curves }) => curves),
+      ...notches.flatMap(({ ticks }) => ticks.map((tick) => [tick])),
+    ],
+  };
+}
+
+export function segmentsOf({ outline, runs }: PieceLines): Segment[] {
+  return [...segments(outline), ...runs.flatMap(segments)];
+}
+
+export function outlineOf({ outline }: PieceLines): Segment[] {
+  return segments(outline);
 }
 
 function segments(curves: readonly Curve[]): Segment[] {

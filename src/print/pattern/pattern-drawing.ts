@@ -1,10 +1,12 @@
 import { boundsOfCurves } from '../../geometry/bounds.ts';
+import { type Kept, NOTHING_KEPT } from '../../kept/kept.ts';
 import type { Sheet, SheetPlan } from '../../sheets/sheet-plan.ts';
 import type { PatternWords } from '../../words/english-pattern.ts';
 import type { Drawing, GroupMark } from '../drawing.ts';
-import { type LineName, lineNames } from './line-names.ts';
+import { lineNames } from './line-names.ts';
 import { drawPiece } from './piece-drawing.ts';
 import { type PieceLabels, pieceName } from './piece-text.ts';
+import type { LineName } from './placed-names.ts';
 
 /** The pieces of a plan as drawn, and the whole pattern: `pattern.svg` and the sheets show the same marks. */
 export interface PatternDrawing {
@@ -14,8 +16,12 @@ export interface PatternDrawing {
   readonly whole: Drawing;
 }
 
-export function patternDrawing(plan: SheetPlan, labels: PieceLabels): PatternDrawing {
-  const names = namesOfLines(plan, labels.words);
+export function patternDrawing(
+  plan: SheetPlan,
+  labels: PieceLabels,
+  kept: Kept = NOTHING_KEPT,
+): PatternDrawing {
+  const names = namesOfLines(plan, labels.words, kept);
   const groups = plan.pieces.map(({ cutPiece, grain, liesOn }, index) => {
     const around = { grain, windows: windowsOf(plan, index), names: names.get(index) ?? [] };
     if (liesOn !== undefined) return drawPiece(cutPiece, labels, { ...around, namesOnly: true });
@@ -40,14 +46,15 @@ function sharersOf(plan: SheetPlan, index: number): number[] {
 }
 
 /** Names of the lines of pieces that lie on one another, by the piece. */
-function namesOfLines(plan: SheetPlan, words: PatternWords): Map<number, readonly LineName[]> {
+function namesOfLines(plan: SheetPlan, words: PatternWords, kept: Kept): Map<number, readonly LineName[]> {
   const names = new Map<number, readonly LineName[]>();
   for (const [index, { grain, liesOn }] of plan.pieces.entries()) {
     const sharers = sharersOf(plan, index);
     if (liesOn !== undefined || sharers.length === 0) continue;
     const members = [index, ...sharers];
     const pieces = members.map((own) => plan.pieces[own]!.cutPiece);
-    const own = lineNames(pieces, { grain, windows: windowsOf(plan, index) }, words.piece.hemCut);
+    const around = { grain, windows: windowsOf(plan, index) };
+    const own = lineNames(pieces, around, words.piece.hemCut, kept);
     for (const [place, member] of members.entries()) names.set(member, own[place]!);
   }
   return names;

@@ -9,8 +9,8 @@ import { textMark } from '../page/ruled-marks.ts';
 import { type FittedText, type LabelBox, LabelRoom, rowsInside, type Window } from '../text/label-place.ts';
 import { textWidth } from '../text/text-width.ts';
 import { wrapText } from '../text/wrap-text.ts';
-import type { LineName } from './line-names.ts';
 import { type LabelLine, type PieceLabels, pieceText } from './piece-text.ts';
+import type { LineName } from './placed-names.ts';
 
 /** Beside the piece itself. */
 export interface PieceSurroundings {
