@@ -2,10 +2,12 @@ import { describe, expect, it } from 'vitest';
 import type { Span } from '../../src/diagnostics/diagnostic.ts';
 import { layWords } from '../../src/diagnostics/lay-words.ts';
 import type { Line } from '../../src/geometry/curve.ts';
+import { isAsFolded } from '../../src/lay/plan/choose-way.ts';
 import { layFaults } from '../../src/lay/plan/lay-faults.ts';
 import * as problems from '../../src/lay/plan/lay-problems.ts';
 import { gownToLay } from '../../src/lay/plan/lay-to-plan.ts';
 import { planLay } from '../../src/lay/plan/plan-lay.ts';
+import { toThread } from '../../src/lay/plan/to-thread.ts';
 import { waysOf } from '../../src/lay/plan/ways.ts';
 import { clothOf, factsOf, flatPiece, laid } from './laid.ts';
 
@@ -294,6 +296,70 @@ describe('ways to fold, told once', () => {
     const told = names(item('a', 'pair'), item('a', 'pair', 'bodice'), item('a', 'pair', 'strap'));
     expect(told).toEqual([...new Set(told)]);
     expect(told).toContain('a folded lengthwise, then a single');
+  });
+});
+
+describe('a piece on the bias', () => {
+  it('is turned with all that is on it until its thread runs down the cloth', () => {
+    const line = (x: number, y: number, toX: number, toY: number): Line => ({
+      kind: 'line',
+      from: { x, y },
+      to: { x: toX, y: toY },
+    });
+    const cut = rectangle('a', 300, 500);
+    const own = {
+      ...cut,
+      piece: { ...cut.piece, grain: line(50, 250, 150, 150) },
+      notches: [{ edge: 'front', distance: 100, ticks: [line(0, 100, 6, 100)] }],
+      marks: [{ name: 'tuck-fold', curves: [line(300, 400, 0, 400)] }],
+      labelAt: { x: 150, y: 250 },
+    };
+    const turned = toThread(own);
+    // Up to the right at 45°: upright it runs up, so each point turns by three eighths of a turn, or back by as much.
+    const { from, to } = turned.piece.grain as Line;
+    expect(from.x).toBeCloseTo(to.x, 9);
+    expect(Math.abs(to.y - from.y)).toBeCloseTo(100 * Math.SQRT2, 9);
+    const angle = Math.atan2(to.y - from.y, to.x - from.x) - Math.atan2(-100, 100);
+    const at = ({ x, y }: { x: number; y: number }) => ({
+      x: expect.closeTo(x * Math.cos(angle) - y * Math.sin(angle), 6),
+      y: expect.closeTo(x * Math.sin(angle) + y * Math.cos(angle), 6),
+    });
+    const turnedLine = (one: Line) => ({ kind: 'line', from: at(one.from), to: at(one.to) });
+    expect(turned.marks).toEqual([{ name: 'tuck-fold', curves: [turnedLine(line(300, 400, 0, 400))] }]);
+    expect(turned.notches).toEqual([
+      { edge: 'front', distance: 100, ticks: [turnedLine(line(0, 100, 6, 100))] },
+    ]);
+    expect(turned.labelAt).toEqual(at({ x: 150, y: 250 }));
+    for (const [edges, before] of [
+      [turned.cutEdges, own.cutEdges],
+      [turned.piece.edges, own.piece.edges],
+    ] as const)
+      expect(edges).toEqual(
+        before.map(({ name, curves }) => ({ name, curves: curves.map((one) => turnedLine(one as Line)) })),
+      );
+    expect(toThread(cut).cutEdges.map(({ name }) => name)).toEqual(cut.cutEdges.map(({ name }) => name));
+  });
+});
+
+describe('a fold that is asked for', () => {
+  const section = (fold: string, ...kinds: string[]) => ({ fold, items: kinds.map((kind) => ({ kind })) });
+  const asked = (fold: string, ...sections: object[]) => {
+    const folds = new Set(sections.map((one) => (one as { fold: string }).fold));
+    const [only] = folds;
+    return isAsFolded({ fold: folds.size === 1 ? only : 'sections', sections } as never, fold as never);
+  };
+
+  it('single is single throughout; along the length or across all that can be is', () => {
+    expect(asked('single', section('single', 'pair'))).toBe(true);
+    // What has no partner lies flat whatever is asked for; that does not make the lay a single one.
+    expect(asked('single', section('single', 'pair'), section('lengthwise', 'single'))).toBe(false);
+    expect(asked('lengthwise', section('lengthwise', 'pair', 'on-fold'), section('single', 'single'))).toBe(
+      true,
+    );
+    expect(asked('lengthwise', section('lengthwise', 'pair'), section('single', 'pair'))).toBe(false);
+    expect(asked('lengthwise', section('lengthwise', 'pair'), section('single', 'on-fold'))).toBe(false);
+    expect(asked('crosswise', section('crosswise', 'pair'), section('lengthwise', 'on-fold'))).toBe(true);
+    expect(asked('crosswise', section('lengthwise', 'pair'))).toBe(false);
   });
 });
 
