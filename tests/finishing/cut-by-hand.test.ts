@@ -127,6 +127,22 @@ describe('facings of a wrap’s edges', () => {
     expect(faced(pieces, undefined)).toEqual([]);
   });
 
+  it('hems are not cut as one over a wrap’s edges, nor notched there', () => {
+    const layers = [{ ...FACES, gores: ['a', 'b'] }].map((own) => ({
+      layer: own,
+      draft: drawn([gore('a', 110, ['x', 'wrap-edge']), gore('b', 130, ['wrap-edge', 'y'])]),
+    }));
+    const { parts } = facingParts({ layers } as never, [], [], {
+      godets: [],
+      slits: [],
+      pleats: [],
+    } as never);
+    expect(parts.map(({ piece, notches }) => [piece.gore, [...notches.keys()]])).toEqual([
+      ['a', ['x']],
+      ['b', ['y']],
+    ]);
+  });
+
   it('both of one gore by their sides, left and right by theirs; too deep by its name', () => {
     const both = gore('a', 210, ['wrap-edge', 'wrap-edge']);
     expect(faced([both], wrap).map(({ piece }) => piece.gore)).toEqual(['a-front-edge', 'a-back-edge']);

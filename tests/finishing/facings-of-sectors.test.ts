@@ -420,6 +420,7 @@ describe('a binding’s block', () => {
     expect(lengths(block!.piece).map(([name, own]) => [name, Math.round(own as number)])).toEqual(
       ['upper-end', 'right-side', 'lower-end', 'left-side'].map((name) => [name, 210]),
     );
+    expect([block!.lowerSewn, block!.quartered, block!.roughCut]).toEqual([true, false, 0]);
     expect(block!.allowances).toEqual({ 'upper-end': 6, 'right-side': 6, 'lower-end': 6, 'left-side': 6 });
     expect([block!.piece.frontEdge, block!.piece.backEdge, block!.piece.part]).toEqual([
       'left-side',

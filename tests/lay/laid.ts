@@ -96,7 +96,7 @@ export function laid(
     },
     {
       seed: 1,
-      work: { cutting: () => work, apart: () => work, comparing: () => work / 4 },
+      work: { cutting: () => work, comparing: () => work / 4 },
       stopped: () => false,
     },
   );

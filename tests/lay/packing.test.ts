@@ -167,8 +167,13 @@ describe('packing a strip', () => {
     const problem = rectangles(100, [55, 45, 35, 65, 25, 75, 50], 40);
     const first = packed(problem, 5e4);
     expect(packed(problem, 5e4)).toEqual(first);
-    const again = packStrip(problem, { seed: 2, spent: (work) => work / 5e4, start: first });
-    expect(again.length).toBeLessThanOrEqual(first.length);
+    for (const starts of [0, 1, 3])
+      for (const budget of [1, 5e3, 5e4]) {
+        const options = { seed: 2, spent: (work: number) => work / budget, start: first, starts };
+        const again = packStrip(problem, options);
+        expectClear(problem, again);
+        expect(again.length).toBeLessThanOrEqual(first.length);
+      }
   });
 
   it('stops when it is told to, with a packing', () => {

@@ -302,3 +302,92 @@ describe('what is written below', () => {
     expect(said(shell, tiers)).toMatch(/^The shell as it hangs.*each time it is worn\. Without the gown: /);
   });
 });
+
+describe('lines through points, as a hand draws them', () => {
+  // One view 600 wide in 610 with two gaps of 5: at full size, its box beginning at 5.
+  const drawnRuns = (own: object, name: string) => {
+    const one = view('front', 0, -600, 600, 0, { outlines: [], ...own });
+    const { marks } = viewsDrawing(drawn([[{ view: one, name: 'front' }]]), { width: 610 });
+    const [path] = flat(marks).flatMap((mark) => (mark.kind === 'path' && mark.class === name ? [mark] : []));
+    const move = ({ x, y }: Point): Point => ({ x: x - 5, y: y - 605.6 });
+    return path!.runs[0]!.map((curve) => {
+      if (curve.kind === 'line') return [curve.from, curve.to].map(move);
+      if (curve.kind === 'cubic') return [curve.from, curve.control1, curve.control2, curve.to].map(move);
+      throw new Error('an arc');
+    });
+  };
+  const near = (...points: [number, number][]) =>
+    points.map(([x, y]) => ({ x: expect.closeTo(x, 6), y: expect.closeTo(y, 6) }));
+  const p = (x: number, y: number): Point => ({ x, y });
+
+  it('along a straight row by thirds; at a turn of 30° along the chord of the neighbours', () => {
+    const [cos, sin] = [Math.cos(Math.PI / 6), Math.sin(Math.PI / 6)];
+    const [first, second] = drawnRuns(
+      { folds: [[p(0, -300), p(90, -300), p(90 + 120 * cos, -300 + 120 * sin)]] },
+      'fold',
+    );
+    // From the first point to the last.
+    const chord = [90 + 120 * cos, 120 * sin] as const;
+    const long = Math.hypot(...chord);
+    const way = (reach: number) => [(chord[0] / long) * reach, (chord[1] / long) * reach] as const;
+    const [into, out] = [way(30), way(40)];
+    expect(first).toEqual(near([0, -300], [30, -300], [90 - into[0], -300 - into[1]], [90, -300]));
+    expect(second).toEqual(
+      near(
+        [90, -300],
+        [90 + out[0], -300 + out[1]],
+        [90 + 80 * cos, -300 + 80 * sin],
+        [90 + 120 * cos, -300 + 120 * sin],
+      ),
+    );
+  });
+
+  it('turns sharper than 50° stay corners, lines between them straight', () => {
+    expect(drawnRuns({ seams: [[p(0, -300), p(90, -300), p(90, -200)]] }, 'seam')).toEqual([
+      near([0, -300], [90, -300]),
+      near([90, -300], [90, -200]),
+    ]);
+    const turned = (degrees: number) => {
+      const angle = (degrees * Math.PI) / 180;
+      return drawnRuns(
+        { seams: [[p(0, -300), p(90, -300), p(90 + 90 * Math.cos(angle), -300 + 90 * Math.sin(angle))]] },
+        'seam',
+      ).map((own) => own.length);
+    };
+    expect([turned(49), turned(51)]).toEqual([
+      [4, 4],
+      [2, 2],
+    ]);
+  });
+
+  it('a closed outline is as smooth where it ends as elsewhere', () => {
+    const twelve = Array.from({ length: 13 }, (_, i) =>
+      p(300 + 100 * Math.cos((i * Math.PI) / 6), -300 + 100 * Math.sin((i * Math.PI) / 6)),
+    );
+    const curves = drawnRuns({ outlines: [twelve] }, 'outline');
+    expect(curves.map((own) => own.length)).toEqual(Array(12).fill(4));
+    // Every handle stands square to the radius.
+    for (const [from, control1, control2, to] of curves as [Point, Point, Point, Point][])
+      for (const [at, handle] of [
+        [from, control1],
+        [to, control2],
+      ] as const)
+        expect((handle.x - at.x) * (at.x - 300) + (handle.y - at.y) * (at.y + 300)).toBeCloseTo(0, 6);
+    const open = drawnRuns({ edges: [twelve] }, 'edge');
+    expect((open[0]![1]!.x - open[0]![0]!.x) * 100).not.toBeCloseTo(0, 1);
+  });
+
+  it('the scale’s bar: as long as it says, below the floor at the left, its figure behind it', () => {
+    const one = view('front', 0, -600, 600, 0);
+    const { straight, said } = read(drawn([[{ view: one, name: 'front' }]]), { width: 310 });
+    // At half size 500 are 250; the floor lies at 5.6 and 300, the bar seven below it, a third of a gap to the left.
+    expect(straight).toContainEqual([
+      { x: expect.closeTo(5 - 5 / 3, 6), y: expect.closeTo(312.6, 6) },
+      { x: expect.closeTo(5 - 5 / 3 + 250, 6), y: expect.closeTo(312.6, 6) },
+    ]);
+    expect(said('500 said').at).toEqual({
+      x: expect.closeTo(5 - 5 / 3 + 251.5, 6),
+      y: expect.closeTo(312.6 + 2.8 / 3, 6),
+    });
+  });
+});

@@ -282,6 +282,24 @@ describe('sheets that have to be printed again', () => {
     expect(compared(plan(at(300, 500), ALL), other).again).toHaveLength(4);
   });
 
+  test('a mark more, a mark less, a mark that runs on: the sheets that it lies on', () => {
+    const marked = (...marks: Line[]) =>
+      plan({ ...at(300, 500), marks: marks.map((own) => ({ name: 'fold-line', curves: [own] })) }, ALL);
+    // On the first sheet alone, and from the first row into the second.
+    const [here, on] = [line(50, 60, 120, 90), line(50, 60, 90, 400)];
+    expect(compared(marked(), marked(here)).again).toEqual(['A1']);
+    expect(compared(marked(here), marked()).again).toEqual(['A1']);
+    expect(compared(marked(here), marked(here)).again).toEqual([]);
+    expect(compared(marked(on), marked(line(50, 60, 82, 332))).again).toEqual(['B1']);
+    expect(compared(marked(line(50, 60, 82, 332)), marked(on)).again).toEqual(['B1']);
+    // Up and to the left it is the same line.
+    expect(compared(marked(on), marked(line(90, 400, 50, 60))).again).toEqual([]);
+    // In the second column, and beside it.
+    const aside = (x: number) => line(x, 60, x + 20, 90);
+    expect(compared(marked(aside(200)), marked(aside(203))).again).toEqual(['A2']);
+    expect(compared(marked(aside(165)), marked(aside(180))).again).toEqual(['A1', 'A2']);
+  });
+
   test('words on a piece: the sheet that they stand on alone', () => {
     const { x, y } = at(300, 500).labelAt;
     const label = gridSheets([new Set(ALL)], CELL, frame, 400).find(

@@ -3,6 +3,7 @@ import { boundsOfCurves } from '../../src/geometry/bounds.ts';
 import { layOutGrid } from '../../src/sheets/lay-out-grid.ts';
 import { layOutProjector } from '../../src/sheets/lay-out-projector.ts';
 import { layOutRoll, whichFitRoll } from '../../src/sheets/lay-out-roll.ts';
+import { layOutSheets } from '../../src/sheets/lay-out-sheets.ts';
 import type { SheetPlan } from '../../src/sheets/sheet-plan.ts';
 import { at, line, upright } from '../quads.ts';
 
@@ -187,5 +188,53 @@ describe('on a grid of A4', () => {
     expect(ends.sheets).toHaveLength(2);
     expect(new Set(ends.gaps.map(({ line: own }) => own))).toEqual(new Set(['cut', 'grain']));
     for (const gap of ends.gaps) expect(gap.length).toBeCloseTo(gap.alongGrain, 6);
+  });
+});
+
+describe('on a roll, where some lie whole and some do not', () => {
+  const options = {
+    paper: { name: 'roll:620', width: 620, height: 300, longest: 1000 },
+    margins: MARGINS,
+    lap: 0,
+    scale: { across: 1, down: 1 },
+  };
+
+  it('what is too large comes first, on lengths that are joined; the rest whole after it', () => {
+    // 971 of each length; 700 wide is more than the 600 across it either way.
+    const plan = layOutSheets([piece('a', 280, 800), piece('b', 700, 750), piece('c', 280, 700)], options);
+    const on = plan.sheets.map(({ label, pieces, page }) => [label, pieces, page]);
+    expect(on).toEqual([
+      ['A1', [1], 2],
+      ['A2', [1], 3],
+      ['A3', [0, 2], 4],
+    ]);
+    expect([plan.columns, plan.rows, plan.gridPerPiece]).toEqual([3, 1, 4]);
+    // Cut off a millimetre past the lowest that lies on either.
+    const low = boxes(plan)[1]!.bottom;
+    expect(plan.sheets.slice(0, 2).map(({ height }) => height)).toEqual(
+      [low + 1, low + 1].map((own) => expect.closeTo(own, 6)),
+    );
+    expect(plan.sheets[0]!.pageHeight).toBeCloseTo(low + 1 + 29, 6);
+    expect(plan.sheets[2]!.height).toBeCloseTo(804, 6);
+    const [a, b, c] = boxes(plan);
+    expect([a!.left > 1200, b!.right < 1200, c!.left > 1200]).toEqual([true, true, true]);
+  });
+
+  it('all whole, all large, and none', () => {
+    expect(layOutSheets([piece('a', 280, 800)], options).sheets.map(({ label }) => label)).toEqual(['A1']);
+    expect(layOutSheets([piece('b', 700, 750)], options).sheets.map(({ label }) => label)).toEqual([
+      'A1',
+      'A2',
+    ]);
+    expect(layOutSheets([], options).sheets).toEqual([]);
+    const both = [piece('b', 700, 750), piece('b', 700, 700), piece('a', 280, 800)];
+    const { pieces } = layOutSheets(both, options);
+    expect(pieces.map(({ liesOn }) => liesOn)).toEqual([undefined, 0, undefined]);
+    const turned = [both[2]!, both[0]!, both[1]!];
+    expect(layOutSheets(turned, options).pieces.map(({ liesOn }) => liesOn)).toEqual([
+      undefined,
+      undefined,
+      1,
+    ]);
   });
 });

@@ -487,6 +487,10 @@ describe('the grain line that is drawn', () => {
     };
     expect(onEvery(own, [slit(600, 700)])).toMatchObject({ from: point(200, 100), to: point(200, 585) });
     expect(onEvery(own, [slit(200, 300)])).toMatchObject({ from: point(200, 315), to: point(200, 900) });
+    // 135 long from 15 on; 135 below a wider slit, though it ends farther down.
+    const whole = line(at(200, 0), at(200, 900));
+    expect(onEvery(whole, [slit(165, 600)])).toMatchObject({ from: point(200, 615), to: point(200, 900) });
+    expect(onEvery(whole, [slit(400, 700)])).toMatchObject({ from: point(200, 15), to: point(200, 385) });
     expect(shown(() => true, CELL, [upright(400, 600)])).toEqual({
       kind: 'line',
       from: point(200, 100),

@@ -19,8 +19,8 @@ export interface PackedSection {
   readonly length: number;
 }
 
-/** What a section is packed for: to be cut so, to say what a layer would take by itself, or only to compare ways. */
-export type SectionUse = 'cutting' | 'apart' | 'comparing';
+/** What a section is packed for: to be cut so, or only to compare ways. */
+export type SectionUse = 'cutting' | 'comparing';
 
 export interface PackingEffort {
   readonly seed: number;
@@ -54,6 +54,12 @@ const DISTURBANCES: readonly Disturbance[] = ['scatter', 'exchange-far', 'move']
  * among which all rearranging is divided 98.9 %. More starts of as much work in all do not help: only more work does.
  */
 const STARTS = 3;
+
+/**
+ * Share of the work that rearranges: few pieces are soon as tight as they get. With three quarters the ten hardest lays came to
+ * 98.95 % of the shortest known, with this to 99.2 and, the descent counting a little less work, 99.1 %, counted as at `STARTS`.
+ */
+const REARRANGING = 0.9;
 
 /**
  * Cells of a no-fit polygon: few, as a gown's regions are used too little to repay a fine grid. Lantern's three lays, quick, took
@@ -103,15 +109,18 @@ export class SectionPacker {
     return packed;
   }
 
-  /** Packs again from a packing that is known to fit: never longer than it. */
+  /**
+   * Packs a section to be cut from a packing that is known to fit: never longer than it. Of several layers their lays end
+   * to end are such a one: to start from them alone gave nine lays of 14 to 18 pieces 99.6 % of the thorough ones on average,
+   * from one or three random layouts as well 99.3 and 99.2 % (2026-11-28).
+   */
   better(
     section: Section,
-    start: StripPacking,
-    use: SectionUse,
+    startOf: (strip: SectionStrip) => StripPacking,
     onBetter?: (length: number) => void,
   ): PackedSection {
     const strip = sectionStrip(section.items, section.fold, this.facts, this.shapes);
-    return this.finished(section, strip, this.search(strip, start, use, onBetter));
+    return this.finished(section, strip, this.search(strip, startOf(strip), 'cutting', onBetter));
   }
 
   private search(
@@ -126,6 +135,7 @@ export class SectionPacker {
       patience: PATIENCE,
       search: SEARCH,
       disturbances: DISTURBANCES,
+      rearranging: REARRANGING,
       starts: use === 'comparing' ? 1 : STARTS,
     };
     let cutShort = false;

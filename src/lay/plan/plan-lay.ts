@@ -55,7 +55,7 @@ function planned(toLay: LayToPlan, effort: PackingEffort, onBetter: (length: num
   const apart =
     layers.length < 2 ? undefined : layers.map((layer) => laidByItself(layer, railroaded, packer, toLay));
   const known = apart === undefined ? undefined : endToEnd(apart.map(({ taken }) => taken));
-  const asked = { items, use: 'cutting', singleOnly: railroaded.length > 0, onBetter } as const;
+  const asked = { items, singleOnly: railroaded.length > 0, onBetter };
   const tried =
     known === undefined
       ? tryWays(asked, packer, toLay)
@@ -91,7 +91,7 @@ function laidByItself(
   packer: SectionPacker,
   toLay: LayToPlan,
 ): LayerLaid {
-  const tried = tryWays({ items, use: 'apart', singleOnly: railroaded.includes(name) }, packer, toLay);
+  const tried = tryWays({ items, singleOnly: railroaded.includes(name) }, packer, toLay);
   return { name, taken: chooseWay(tried, toLay).taken };
 }
 

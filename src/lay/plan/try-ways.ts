@@ -3,15 +3,13 @@ import { isAsFolded, type TriedWay } from './choose-way.ts';
 import type { LayItem } from './lay-items.ts';
 import type { ClothFacts } from './lay-plan.ts';
 import type { LayToPlan } from './lay-to-plan.ts';
-import type { PackedSection, SectionPacker, SectionUse } from './pack-section.ts';
-import { laidWidth, SHARED_LINE } from './section-strip.ts';
+import type { PackedSection, SectionPacker } from './pack-section.ts';
+import { laidWidth, type SectionStrip, SHARED_LINE } from './section-strip.ts';
 import { type UnfoldedPiece, unfolded } from './unfold.ts';
 import { type Way, waysOf } from './ways.ts';
 
 export interface WaysAsked {
   readonly items: readonly LayItem[];
-  /** What a way that may well be cut is packed for; others are only compared with it. */
-  readonly use: Exclude<SectionUse, 'comparing'>;
   /** A piece lies across the cloth, where no fold runs its way. */
   readonly singleOnly: boolean;
   /** Tried already. */
@@ -20,30 +18,18 @@ export interface WaysAsked {
 }
 
 /** Every way to lay these pieces, a single lay first, that one no longer than any of the others. */
-export function tryWays(
-  { items, use, singleOnly, known, onBetter }: WaysAsked,
-  packer: SectionPacker,
-  toLay: LayToPlan,
-): readonly TriedWay[] {
+export function tryWays(asked: WaysAsked, packer: SectionPacker, toLay: LayToPlan): readonly TriedWay[] {
+  const { items, singleOnly, known, onBetter } = asked;
   const ways = singleOnly ? waysOf(items).slice(0, 1) : waysOf(items);
-  const tried = ways.map((way) =>
-    tryWay(way, use, packer, toLay, way.fold === 'single' ? onBetter : undefined),
-  );
-  return withSingleAtBest(
-    known === undefined ? tried : [...tried, known],
-    use,
-    packer,
-    toLay.facts,
-    onBetter,
-  );
+  const tried = ways.map((way) => tryWay(way, asked, packer, toLay));
+  return withSingleAtBest(known === undefined ? tried : [...tried, known], packer, toLay.facts, onBetter);
 }
 
 function tryWay(
   way: Way,
-  use: SectionUse,
+  { known, onBetter }: WaysAsked,
   packer: SectionPacker,
   { facts, spec }: LayToPlan,
-  onBetter?: (length: number) => void,
 ): TriedWay {
   for (const section of way.sections) {
     const wide = packer.tooWide(section);
@@ -53,8 +39,12 @@ function tryWay(
       return { way, packed: undefined, length: Infinity, tooWide };
     }
   }
-  const mayBeCut = way.fold === 'single' || (spec.fold !== 'any' && isAsFolded(way, spec.fold));
-  const packed = way.sections.map((section) => packer.pack(section, mayBeCut ? use : 'comparing', onBetter));
+  const isSingle = way.fold === 'single';
+  const use = isSingle || (spec.fold !== 'any' && isAsFolded(way, spec.fold)) ? 'cutting' : 'comparing';
+  const packed =
+    isSingle && known !== undefined && opensOut(known.way, facts)
+      ? [betterThan(known, way, packer, facts, onBetter)]
+      : way.sections.map((section) => packer.pack(section, use, isSingle ? onBetter : undefined));
   return { way, packed, length: lengthOf(packed), tooWide: undefined };
 }
 
@@ -68,7 +58,6 @@ export function lengthOf(packed: readonly PackedSection[]): number {
  */
 function withSingleAtBest(
   tried: readonly TriedWay[],
-  use: WaysAsked['use'],
   packer: SectionPacker,
   facts: ClothFacts,
   onBetter?: (length: number) => void,
@@ -78,10 +67,19 @@ function withSingleAtBest(
     .filter(({ way }) => opensOut(way, facts))
     .reduce((a, b) => (b.length < a.length ? b : a));
   if (shortest === single || shortest.packed === undefined) return tried;
-  const section = single.way.sections[0]!;
-  const start = openedOut(shortest, packer.pack(section, use), facts);
-  const better = packer.better(section, start, use, onBetter);
+  const better = betterThan(shortest, single.way, packer, facts, onBetter);
   return [{ ...single, packed: [better], length: better.length }, ...tried.slice(1)];
+}
+
+/** The single lay, looked for from a way that was tried: no longer than that way. */
+function betterThan(
+  known: TriedWay,
+  { sections: [single] }: Way,
+  packer: SectionPacker,
+  facts: ClothFacts,
+  onBetter?: (length: number) => void,
+): PackedSection {
+  return packer.better(single!, (strip) => openedOut(known, strip, facts), onBetter);
 }
 
 /** On a pattern that repeats across, a fold and a single cloth do not have their motifs at the same places. */
@@ -89,12 +87,12 @@ function opensOut({ fold }: Way, { repeatAcross }: ClothFacts): boolean {
   return repeatAcross === undefined || fold === 'single';
 }
 
-function openedOut(tried: TriedWay, single: PackedSection, facts: ClothFacts): StripPacking {
+function openedOut(tried: TriedWay, strip: SectionStrip, facts: ClothFacts): StripPacking {
   const pieces = unfoldedPieces(tried.packed!, facts);
   const margin = facts.selvedge + facts.edgingDepth - SHARED_LINE / 2;
   const free = [...pieces];
-  const placements = single.strip.pieces.map(({ item }, i) => {
-    const attitudes = single.strip.problem.items[i]!.attitudes;
+  const placements = strip.pieces.map(({ item }, i) => {
+    const attitudes = strip.problem.items[i]!.attitudes;
     const index = free.findIndex(
       (piece) => piece.item === item && attitudes.some(({ mirrored }) => mirrored === piece.lie.mirrored),
     );

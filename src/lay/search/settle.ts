@@ -22,7 +22,10 @@ const PUSH_AT_LEAST: f64 = 1e-7;
 const CHECK_EVERY = 15;
 const LEAVES: f64 = 0.7;
 
-/** After a sweep, pairs whose bounds are nearer than so many times the overlap met in it are looked at. */
+/**
+ * After a sweep, pairs whose bounds are nearer than so many times the overlap met in it are looked at. With 2 and with 8 every
+ * packing came out the same, in as much time.
+ */
 const NEAR: f64 = 4;
 
 /**
