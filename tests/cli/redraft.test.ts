@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type DraftAsked, draftedBefore } from '../../src/cli/drafted-before.ts';
 import { KEPT_NAME, keptIn } from '../../src/cli/kept-file.ts';
@@ -196,6 +197,23 @@ describe('a draft of the same into a folder that is as it was left', () => {
     expect(knownIn(out)).toBeDefined();
     change(out);
     expect(knownIn(out)).toBeUndefined();
+  });
+
+  it('is not taken with any byte of its memory changed, or cut off anywhere', () => {
+    const out = remembering('spoilt', (text) => text);
+    const path = join(folder, out, KEPT_NAME);
+    const whole = readFileSync(path);
+    fc.assert(
+      fc.property(fc.nat(whole.length - 1), fc.integer({ min: 1, max: 255 }), fc.boolean(), (at, by, cut) => {
+        const bytes = Buffer.from(cut ? whole.subarray(0, at) : whole);
+        if (!cut) bytes[at] = bytes[at]! ^ by;
+        writeFileSync(path, bytes);
+        expect(knownIn(out)).toBeUndefined();
+      }),
+      { numRuns: 60 },
+    );
+    writeFileSync(path, whole);
+    expect(knownIn(out)).toBeDefined();
   });
 
   it('is drafted again where a file is gone, and comes to the same', async () => {
