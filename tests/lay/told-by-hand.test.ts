@@ -199,29 +199,37 @@ describe('the ways of a lay', () => {
 
 describe('two pieces that cross', () => {
   it.each([
-    [500, 200],
-    [20, 20],
-    [700, 10],
-  ])('with no corner of either in the other, from %i and %i on, are found whichever comes first', (x, y) => {
-    const outline = (left: number, top: number, width: number, height: number) =>
-      rectangle('a', width, height).cutEdges.flatMap(({ curves }) =>
-        curves.map((curve) => {
-          const { from, to } = curve as Line;
-          return {
-            ...curve,
-            from: { x: from.x + left, y: from.y + top },
-            to: { x: to.x + left, y: to.y + top },
-          };
-        }),
-      );
-    const [flat, upright] = [
-      { gore: 'flat', copy: 1, outline: outline(x, y + 120, 260, 20) },
-      { gore: 'upright', copy: 2, outline: outline(x + 100, y, 30, 260) },
-    ] as never[];
-    const facts = { width: 1400, selvedge: 0, edgingDepth: 0 } as never;
-    expect(layFaults([flat!, upright!], facts, 1000)).toEqual(['upright 2 and flat 1 overlap by 15.00 mm']);
-    expect(layFaults([upright!, flat!], facts, 1000)).toEqual(['flat 1 and upright 2 overlap by 15.00 mm']);
-  });
+    [500, 200, 0],
+    [20, 20, 0],
+    [700, 10, 0],
+    [300, 300, 30],
+    [300, 300, -20],
+    [300, 300, 100],
+  ])(
+    'with no corner of either in the other, at %i, %i and turned by %i°, are found whichever comes first',
+    (x, y, degrees) => {
+      const [cos, sin] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+      const outline = (left: number, top: number, width: number, height: number) => {
+        const place = (point: { x: number; y: number }) => {
+          const [dx, dy] = [point.x + left, point.y + top];
+          return { x: x + dx * cos - dy * sin, y: y + dx * sin + dy * cos };
+        };
+        return rectangle('a', width, height).cutEdges.flatMap(({ curves }) =>
+          curves.map((curve) => {
+            const { from, to } = curve as Line;
+            return { ...curve, from: place(from), to: place(to) };
+          }),
+        );
+      };
+      const [flat, upright] = [
+        { gore: 'flat', copy: 1, outline: outline(0, 120, 260, 20) },
+        { gore: 'upright', copy: 2, outline: outline(100, 0, 30, 260) },
+      ] as never[];
+      const facts = { width: 1400, selvedge: 0, edgingDepth: 0 } as never;
+      expect(layFaults([flat!, upright!], facts, 1000)).toEqual(['upright 2 and flat 1 overlap by 15.00 mm']);
+      expect(layFaults([upright!, flat!], facts, 1000)).toEqual(['flat 1 and upright 2 overlap by 15.00 mm']);
+    },
+  );
 });
 
 describe('what is laid on which cloth', () => {

@@ -46,6 +46,8 @@ const REARRANGING = 0.75;
 /**
  * Share of the rearranging that is divided among the starts, if there are several. Five quick lays of nine pieces, four seeds
  * each, as shares of the shortest known, a mean uncertain by 0.15: with 0.25 99.5 %, with this 99.4, with 0.8 99.5.
+ * Many items have one start: with three `shirts` came to 87.4 % after 1,600 million look-ups, three seeds, with one to 87.1,
+ * but after 5,000 million to 87.6 and 87.9, with one to 87.6 and 88.2.
  */
 const STARTING = 0.5;
 /**
@@ -66,7 +68,8 @@ const FIRST_CUT = 0.1;
 const CUT_AFTER_SUCCESS = 1.2;
 const CUT_AFTER_FAILURE = 0.5;
 /**
- * A layout that not even this cut shortens is jammed: with 0.0005 +0.1, +0.1, +0.3, with 0.002 +0.2, 0.0, +1.1. Once
+ * A layout that not even this cut shortens is jammed: with 0.0005 +0.1, +0.1, +0.3, with 0.002 +0.2, 0.0, +1.1, and
+ * with eight other seeds +0.2, +0.1, 0.0. Once
  * it is freed, cuts begin with the second: with 0.002 0.0, −0.2, +0.1, with 0.008 0.0, −0.3, 0.0.
  */
 const LEAST_CUT = 0.001;
