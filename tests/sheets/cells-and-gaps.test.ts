@@ -142,6 +142,26 @@ describe('what must be shown', () => {
     expect(Math.sign(to.y - from.y)).toBe(Math.sign(piece.piece.grain.to.y - piece.piece.grain.from.y));
   });
 
+  test('of the stretch that its middle lies in, where a slit parts it', () => {
+    const whole = upright(400, 1000, [0, 0, 0, 0], { piece: { grain: line(200, 100, 200, 900) } });
+    const slit = (top: number, foot: number) => {
+      const ring = [
+        [0, 1000],
+        [0, foot],
+        [300, foot],
+        [300, top],
+        [0, top],
+        [0, 0],
+      ] as const;
+      const curves = ring.slice(1).map(([x, y], i) => line(ring[i]![0], ring[i]![1], x, y));
+      return { ...whole, cutEdges: whole.cutEdges.map((edge, i) => (i === 3 ? { ...edge, curves } : edge)) };
+    };
+    const ends = (piece: CutPiece) => [longGrain(piece).from.y, longGrain(piece).to.y];
+    // Its middle is at 500.
+    expect(ends(slit(600, 700))).toEqual([30, 570].map((own) => expect.closeTo(own, 6)));
+    expect(ends(slit(300, 400))).toEqual([430, 970].map((own) => expect.closeTo(own, 6)));
+  });
+
   test('on the bias too; where its middle lies off the piece, as far as that can be', () => {
     const near = (x: number, y: number) => ({ x: expect.closeTo(x, 6), y: expect.closeTo(y, 6) });
     // Of 45°: 30 along it is 21.2 across and down. The cut line is from -15 to 415.

@@ -100,6 +100,11 @@ describe('on a roll', () => {
     );
     expect(whichFitRoll([piece('d', 589.9, 1969.1)], options())).toEqual([false]);
     expect(whichFitRoll([piece('d', 590.1, 1900)], options())).toEqual([false]);
+    // 1971 of paper at 0.98 are 2011 of pattern, 600 at 1.01 are 594.
+    const scaled = options(2000, { scale: { across: 1.01, down: 0.98 } });
+    expect(
+      whichFitRoll([piece('d', 500, 2005), piece('e', 500, 2015), piece('f', 590, 1900)], scaled),
+    ).toEqual([true, false, false]);
     const plan = layOutRoll([two[0]!, lower], options());
     expect(plan.pieces.map(({ liesOn }) => liesOn)).toEqual([undefined, 0]);
     expect(plan.gridPerPiece).toBe(1);

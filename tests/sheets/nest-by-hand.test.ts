@@ -152,6 +152,9 @@ describe('pieces on a grid of sheets', () => {
     expect(moved.sheets).toBe(2);
     const even = inCorner([{ shape: shape([30, 30]), x: 310, y: -190 }], CELL);
     expect(even.positions.map(({ x, y }) => [x, y])).toEqual([[10, 10]]);
+    // Sheets that are not square, by their own height.
+    const low = inCorner([{ shape: shape([30, 30]), x: 310, y: 190 }], { width: 100, height: 60 });
+    expect(low.positions.map(({ x, y }) => [x, y])).toEqual([[10, 10]]);
   });
 });
 

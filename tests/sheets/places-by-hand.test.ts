@@ -197,6 +197,11 @@ describe('a piece as the search for its place sees it', () => {
   it('a piece that lies on it adds its hem, and the room that it takes', () => {
     const longer = shape(upright(100, 300, NONE), 0, upright(100, 340, NONE));
     expect([longer.height, longer.lines.length, longer.allLines.length]).toEqual([near(340), 2, 10]);
+    // Its hem alone: two points, x and y, level at its foot.
+    const hem = [...longer.lines[1]!];
+    expect(hem).toHaveLength(4);
+    expect([hem[1], hem[3]]).toEqual([near(340), near(340)]);
+    expect([Math.min(hem[0]!, hem[2]!), Math.max(hem[0]!, hem[2]!)]).toEqual([near(0), near(100)]);
   });
 });
 
