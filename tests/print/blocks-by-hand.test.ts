@@ -92,7 +92,13 @@ describe('text', () => {
   });
 
   it('items: a box to tick, a number, both, or a dash; text and notes beside them', () => {
-    const both = lay({ kind: 'item', tick: true, number: '4.2', text: 'Press', notes: ['needs: iron', 'wait'] });
+    const both = lay({
+      kind: 'item',
+      tick: true,
+      number: '4.2',
+      text: 'Press',
+      notes: ['needs: iron', 'wait'],
+    });
     expect(boxes(marksOf(both))).toEqual([boxAt(10, 20.5, 3.4, 3.4)]);
     const right = 15.4 + Math.max(5.76, bold('4.2') + 1.6);
     expect(texts(marksOf(both))).toEqual([
@@ -216,14 +222,16 @@ describe('figures and forms', () => {
     const alike = marksOf(lay({ kind: 'columns', columns: [[say('a')], [say('b')], [say('c')]] }));
     expect(texts(alike).map(([, place]) => place)).toEqual([10, 72, 134].map((x) => near(x, 23.6)));
     const table: Block = { kind: 'table', heads: ['h'], rows: [['r']] };
-    expect(texts(marksOf(lay({ kind: 'columns', columns: [[table]] }))).map(([text]) => text)).toEqual(['h', 'r']);
+    expect(texts(marksOf(lay({ kind: 'columns', columns: [[table]] }))).map(([text]) => text)).toEqual([
+      'h',
+      'r',
+    ]);
   });
 
   it('of versions the first that fits one side; else the last, smaller by three hundredths at a time', () => {
     const tall = [say(lines(20))];
     const short = [say('short')];
-    const fitted = (versions: Block[][], above: number) =>
-      marksOf(lay({ kind: 'fitted', versions, above }));
+    const fitted = (versions: Block[][], above: number) => marksOf(lay({ kind: 'fitted', versions, above }));
     expect(texts(fitted([tall, short, []], 200))).toEqual([['short', near(10, 23.6)]]);
     expect(texts(fitted([tall, short], 146))).toHaveLength(20);
     // 93.6 high, and 40 of room: 28 steps.
@@ -338,9 +346,15 @@ describe('a table', () => {
 });
 
 describe('pages', () => {
-  const SETUP = { paper: { width: 210, height: 297 }, headerLeft: 'Lantern', headerRight: 'Job sheet', footerLeft: 'format 1' };
+  const SETUP = {
+    paper: { width: 210, height: 297 },
+    headerLeft: 'Lantern',
+    headerRight: 'Job sheet',
+    footerLeft: 'format 1',
+  };
   const flow = (blocks: Block[], own: object = {}) => flowPages(blocks, { ...SETUP, ...own });
-  const inside = (page: Drawing) => texts(page.marks).filter(([, place]) => (place as Point).y > 20 && (place as Point).y < 277);
+  const inside = (page: Drawing) =>
+    texts(page.marks).filter(([, place]) => (place as Point).y > 20 && (place as Point).y < 277);
 
   it('head and foot fifteen from the edges, the text between them', () => {
     const { pages } = flow([say('one'), { kind: 'page-break' }, say('two')]);
@@ -412,7 +426,9 @@ describe('pages', () => {
     const [top] = flow([{ kind: 'gap', height: 11 }, say('b')]).pages;
     expect(inside(top!)).toEqual([['b', near(15, 25.8)]]);
     const stop: Block = { kind: 'page-break' };
-    expect(flow([stop, say('a'), stop, stop, say('b'), stop]).pages.map((page) => inside(page).length)).toEqual([1, 1]);
+    expect(
+      flow([stop, say('a'), stop, stop, say('b'), stop]).pages.map((page) => inside(page).length),
+    ).toEqual([1, 1]);
   });
 
   it('what stays together goes on to the next page', () => {

@@ -183,7 +183,9 @@ describe('folds', () => {
       { fold: 'crosswise', from: 500, to: 850, upperTurned: true },
     ],
   };
-  const one = (fold: string, upperTurned = false) => ({ sections: [{ fold, from: 0, to: 850, upperTurned }] });
+  const one = (fold: string, upperTurned = false) => ({
+    sections: [{ fold, from: 0, to: 850, upperTurned }],
+  });
 
   it('where the cloth is cut across before folding, and where it is folded', () => {
     const marks = onScreen(TWO);
@@ -316,7 +318,8 @@ describe('a piece on it', () => {
   });
 
   it('of several layers which it is', () => {
-    const of = (own: object = {}) => said(drawn(own, {}, { layers: ['shell', 'net'] })).map((mark) => mark.text);
+    const of = (own: object = {}) =>
+      said(drawn(own, {}, { layers: ['shell', 'net'] })).map((mark) => mark.text);
     expect(of()).toEqual(['7', 'side, right', 'net', 'part 1 of 2', LIES]);
     // A strip is called as its layer: once is enough.
     expect(of({ layer: 'side' })).toEqual(['7', 'side, right', 'part 1 of 2', LIES]);
