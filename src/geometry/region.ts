@@ -3,8 +3,7 @@ import { flattenedRun } from './flatten.ts';
 import { CLOTH_HOLDS, OUTLINE_READ } from './tolerances.ts';
 
 /**
- * The inside of a closed outline, read off chords that lie near its lines. Each chord knows the
- * edge that it came from.
+ * The inside of a closed outline, read off chords that lie near its lines. Each chord knows the edge that it came from.
  */
 export interface Region {
   /** x and y of every corner by turns, the first repeated at the end. */

@@ -1,4 +1,5 @@
 import type { Hang } from './hang.ts';
+import type { HungSeam } from './sewn-gown.ts';
 
 /** What the hanging cloth measures. mm. */
 export interface HangFigures {
@@ -8,7 +9,7 @@ export interface HangFigures {
   readonly touches: readonly { readonly from: number; readonly to: number }[];
   /** Of what lies on the floor behind her: how far behind her heels it ends, and how wide it lies. */
   readonly train?: TrainLain;
-  /** Length of cloth that lies on the floor at the centre back, up from the hem; 0 where it hangs clear. */
+  /** Length of cloth that lies on the floor at the centre back, or on a gown without one at the seam where most lies, up from the hem; 0 where it hangs clear. */
   readonly lainBehind: number;
   readonly stretch: number;
   readonly assumedFloor: boolean;
@@ -111,11 +112,15 @@ function touchesOf(hem: readonly HemPlace[]): { from: number; to: number }[] {
 /** Cloth lower than this is on the floor with the folds that it lies in, mm. */
 const LIES_IN_FOLDS = 25;
 
+function lainBehind(hang: Hang): number {
+  const behind = hang.seams.filter(({ station }) => hang.stationNames[station] === 'centre-back');
+  const seams = behind.length > 0 ? behind : hang.seams;
+  return Math.max(0, ...seams.map((seam) => lainAt(hang, seam)));
+}
+
 /** Up from the hem to where it leaves the floor, small folds and all; between two places in proportion. */
-function lainBehind({ rows, place, depth, seams, stationNames }: Hang): number {
-  const behind = seams.find(({ station }) => stationNames[station] === 'centre-back');
-  if (behind === undefined) return 0;
-  const first = behind.column * rows;
+function lainAt({ rows, place, depth }: Hang, { column }: HungSeam): number {
+  const first = column * rows;
   const height = (row: number): number => place[3 * (first + row) + 2]!;
   let row = rows - 1;
   if (height(row) > LIES_IN_FOLDS) return 0;

@@ -17,6 +17,7 @@ const hang = (hem = HEM) =>
     rows: 2,
     // The waist above, the hem below, column by column.
     place: Float64Array.from(hem.flatMap(([x, y, z]) => [x!, y!, 900, x!, y!, z!])),
+    depth: Float64Array.from(hem.flatMap(() => [0, 900])),
     seams: [
       { station: 0, column: 0 },
       { station: 1, column: 2 },
@@ -56,7 +57,8 @@ describe('figures of a hung hem', () => {
     expect(touches).toEqual([{ from: 400, to: 600 }]);
     // Her heels stand 50 behind the middle of her waist (from memory).
     expect(train).toEqual({ behindHeel: 110, left: 200, right: 0 });
-    expect(rest).toEqual({ lainBehind: 0, stretch: 0.013, assumedFloor: true });
+    // At side/back 900 of cloth comes straight down from 900: the last 25 are as near the floor as its folds.
+    expect(rest).toEqual({ lainBehind: expect.closeTo(25, 9), stretch: 0.013, assumedFloor: true });
   });
 
   it('what is sewn on may lie farther; what hangs clear is no train', () => {
@@ -95,5 +97,12 @@ describe('figures of a hung hem', () => {
     expect(hangFigures(behind as never).lainBehind).toBeCloseTo(500, 9);
     const clear = { ...behind, place: behind.place.map((own, i) => (i % 3 === 2 ? own + 30 : own)) };
     expect(hangFigures(clear as never).lainBehind).toBe(0);
+    // Without a centre back it is the seam where most lies; with one it is that, whatever lies elsewhere.
+    expect(
+      hangFigures({ ...behind, stationNames: ['left-front', 'left-back'] } as never).lainBehind,
+    ).toBeCloseTo(500, 9);
+    expect(hangFigures({ ...behind, stationNames: ['centre-back', 'left-back'] } as never).lainBehind).toBe(
+      0,
+    );
   });
 });
