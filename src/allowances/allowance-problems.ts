@@ -48,14 +48,20 @@ export function outlineCrosses(crossed: CrossedOutline): Diagnostic {
   return crosses(crossed.place(), crossed);
 }
 
+const DOES = {
+  itself: 'crosses itself',
+  'its-seam': 'crosses its seam line',
+  open: 'does not close',
+} as const satisfies Record<CrossedOutline['crosses'], string>;
+
 const crosses = error(
   'outline-crosses-itself',
   ({ gore, facing, layers, line, crosses: what, edge }: CrossedOutline) => ({
-    message: `The ${line} line of ${facing ? 'facing ' : ''}${quoted(gore)} (${layers.length === 1 ? 'layer' : 'layers'} ${layers.map((layer) => quoted(layer)).join(', ')}) crosses ${what === 'itself' ? what : 'its seam line'} near its ${quoted(edge)}.`,
+    message: `The ${line} line of ${facing ? 'facing ' : ''}${quoted(gore)} (${layers.length === 1 ? 'layer' : 'layers'} ${layers.map((layer) => quoted(layer)).join(', ')}) ${DOES[what]} near its ${quoted(edge)}.`,
     why: 'Such a piece cannot be cut.',
     hint:
       line === 'cut'
-        ? `Take a narrower allowance there or beside it, ${facing ? 'a facing less deep, ' : ''}or check the widths, lengths and drops of this piece.`
+        ? `Take a narrower allowance there or beside it, ${facing ? 'a facing less deep, ' : what === 'open' ? 'a pleat less deep, ' : ''}or check the widths, lengths and drops of this piece.`
         : 'Check the widths, lengths and drops of this piece; one of them does not fit the others.',
   }),
 );

@@ -3,11 +3,13 @@ import type { Part } from '../draft/part.ts';
 import type { CutPiece } from '../draft/piece.ts';
 import type { Point } from '../geometry/curve.ts';
 import type { Edge } from '../geometry/edge.ts';
+import { endOf, startOf } from '../geometry/evaluate.ts';
 import { flattenedRun } from '../geometry/flatten.ts';
 import { nearestOnRun } from '../geometry/nearest.ts';
+import { distance } from '../geometry/point.ts';
 import { depthIn, isInside, type Region, regionOf } from '../geometry/region.ts';
 import { selfCrossing } from '../geometry/self-crossing.ts';
-import { CUT_OUTSIDE, FLAT } from '../geometry/tolerances.ts';
+import { CUT_OUTSIDE, FIT, FLAT } from '../geometry/tolerances.ts';
 import type { Gown } from '../gown/gown.ts';
 
 /** An outline that cannot be cut, and the edge at which it goes wrong. */
@@ -17,8 +19,8 @@ export interface CrossedOutline {
   readonly facing?: true;
   readonly layers: readonly string[];
   readonly line: 'seam' | 'cut';
-  /** Itself, or the cut line the seam line that it goes round. */
-  readonly crosses: 'itself' | 'its-seam';
+  /** Itself, or the cut line the seam line that it goes round; or it breaks off: a pleat finds no room on it. */
+  readonly crosses: 'itself' | 'its-seam' | 'open';
   readonly edge: string;
   /** Of the gore or the part. */
   readonly place: () => Span;
@@ -61,12 +63,28 @@ function crossedOutline({
     edges: readonly Edge[],
     at: Point,
   ): Omit<CrossedOutline, 'place'> => ({ gore, layers, line, crosses, edge: nearestEdge(edges, at) });
+  for (const [line, edges] of [
+    ['seam', piece.edges],
+    ['cut', cutEdges],
+  ] as const) {
+    const edge = endingApart(edges);
+    if (edge !== undefined) return { gore, layers, line, crosses: 'open', edge };
+  }
   const seamCrossing = selfCrossing(curvesOf(piece.edges), FLAT);
   if (seamCrossing !== undefined) return found('seam', 'itself', piece.edges, seamCrossing);
   const cutCrossing = selfCrossing(curvesOf(cutEdges), FLAT);
   if (cutCrossing !== undefined) return found('cut', 'itself', cutEdges, cutCrossing);
   const outside = seamOutside(piece.edges, cutEdges);
   return outside === undefined ? undefined : found('cut', 'its-seam', piece.edges, outside);
+}
+
+/** The edge after which the outline does not run on. */
+function endingApart(edges: readonly Edge[]): string | undefined {
+  const run = edges.flatMap(({ name, curves }) => curves.map((curve) => ({ name, curve })));
+  const apart = run.find(
+    ({ curve }, i) => distance(endOf(curve), startOf(run[(i + 1) % run.length]!.curve)) > FIT,
+  );
+  return apart?.name;
 }
 
 /** A point of the seam line that lies outside of what is cut. What a rough look finds inside is not outside by as much as counts. */

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { stringify } from 'yaml';
@@ -171,6 +172,26 @@ describe('no outline crosses itself or its seam line', () => {
     const found = diagnostics.filter(({ code }) => code === 'outline-crosses-itself');
     expect(found.map(({ level, message }) => [level, message.includes('wedge')])).toEqual([['error', true]]);
     expect(text.slice(found[0]!.span.start, found[0]!.span.start + 5)).toBe('wedge');
+  });
+});
+
+describe('a pleat as deep as the cut line of its waist goes across', () => {
+  const spec = (depth: string) =>
+    readFileSync(
+      new URL('../hostile/found/pleat-deeper-than-its-cut-waist.yaml', import.meta.url),
+      'utf8',
+    ).replace('fold-depth: 3', `fold-depth: ${depth}`);
+  const said = (depth: string) =>
+    draft({ name: 'pleat.yaml', text: spec(depth) })
+      .diagnostics.filter(({ level }) => level === 'error')
+      .map(({ code, message }) => [code, message]);
+
+  it('is an error, as its outline would break off there; one that has room is none', () => {
+    // The waist's seam line turns by 75.3° round a radius of 3.235 in: 3.13 in across; its cut line, 5/8 in inside, 2.52 in.
+    expect(said('3')).toEqual([
+      ['outline-crosses-itself', 'The cut line of `back` (layer `shell`) does not close near its `waist`.'],
+    ]);
+    expect(said('2.4')).toEqual([]);
   });
 });
 
