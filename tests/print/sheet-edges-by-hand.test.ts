@@ -114,6 +114,16 @@ describe('where a straight line is cut off', () => {
     const beside = (room: number) => boxes(notes(0, [gap({ from: at(width + room, 260) })]))[0]!.left;
     expect(beside(7)).toBeCloseTo(10 + 4, 6);
     expect(beside(5)).toBeCloseTo(10 + width + 5 + 3, 6);
+    // On one too narrow for either side a millimetre within its frame.
+    const slim = boxes(
+      gapNotes(
+        sheets[0] as never,
+        { sheets, gaps: [gap({ from: at(5, 130) })], pieces: [grain(300)], scale } as never,
+        labels as never,
+        { ...FRAME, width: width + 4 },
+      ),
+    );
+    expect(slim[0]!.left).toBeCloseTo(13, 6);
     // On a low sheet a millimetre within its frame, above and below: three lines are 10.125 high.
     const low = (y: number) =>
       boxes(
