@@ -136,6 +136,21 @@ describe('the map of the sheets', () => {
     expect(blocked([15, 250, 20, 20])).toEqual(near(right, low));
     expect(blocked([15, 250, 170, 20])).toEqual(near(left, high));
     expect(blocked([15, 250, 170, 20], [15, 10, 20, 20])).toEqual(near(right, high));
+    // On a sheet that lies, as on one that stands.
+    const lying = sheetMap(
+      plan({
+        sheets: [sheet('A1', 0, 0, 2, { width: 280, height: 200 })],
+        pieces: [
+          [15, 170, 255, 20],
+          [15, 10, 20, 20],
+        ].map(([x, y, wide, high]) =>
+          placed(upright(wide!, high!, [0, 0, 0, 0], { labelAt: at(100, 140) }, [x!, y!])),
+        ),
+      }),
+      { ...BOX, width: 28, height: 60 },
+      ENGLISH_PATTERN,
+    );
+    expect(named(lying, 'A1').at).toEqual(near(12 + 28 - width - 0.4, 150 + 2.7));
   });
 
   it('small sheets have small labels', () => {

@@ -33,8 +33,8 @@ const flat = (marks: readonly Mark[]): Mark[] =>
   marks.flatMap((mark) => (mark.kind === 'group' ? flat(mark.marks) : [mark]));
 const onScreen = (own: object = {}, said = words) => flat(drawLay(plan(own), TITLE, said).marks);
 /** So much room that a millimetre of cloth is `scale` of the page. */
-const onPage = (own: object = {}, scale = 0.2) =>
-  flat(layFigure(plan(own), words, { width: 850 * scale + 17.68, height: 900 }).marks);
+const onPage = (own: { length?: number } & Record<string, unknown> = {}, scale = 0.2) =>
+  flat(layFigure(plan(own), words, { width: (own.length ?? 850) * scale + 17.68, height: 900 }).marks);
 const paths = (marks: readonly Mark[], name: string) =>
   marks.filter((mark): mark is PathMark => mark.kind === 'path' && mark.class === name);
 const text = (marks: readonly Mark[], said: string) =>
@@ -134,6 +134,13 @@ describe('the ruler beside it', () => {
     expect(ticks(small)[5]).toEqual([near(10, 20.39), near(10, 22.08)]);
     const named = ['0', '10', '20', '30', '40', '50', '60', '70', '80'].filter((own) => text(small, own));
     expect(named).toEqual(['0', '50']);
+    // On a page the widest figure counts, 2.02 and three tenths; beside it its height, 30.8 and three tenths.
+    const longer = (length: number, scale: number, figure: string) =>
+      text(onPage({ length }, scale), figure) !== undefined;
+    const width = textWidth('80', 1.82);
+    expect(longer(850, (1.32 * width) / 100, '10')).toBe(true);
+    expect(longer(850, (1.28 * width) / 100, '10')).toBe(false);
+    expect(text(onScreen({ length: 100_000 }), '10')).toBeDefined();
   });
 });
 
@@ -351,6 +358,10 @@ describe('a piece on it', () => {
     expect(shaft(line(at(70, 100), at(70, 700)))).toEqual([[near(70, 100), near(70, 700)]]);
     expect(shaft(line(at(60, 600), at(900, 600)))).toEqual([[near(60, 600), near(900, 600)]]);
     expect(shaft(line(at(500, 300), at(500, 500)))).toEqual([]);
+    // On a piece that lies head down it runs back.
+    expect(shaft(line(at(500, 740), at(500, 60)))).toEqual([[near(500, 740), near(500, 524.52)]]);
+    expect(shaft(line(at(900, 400), at(60, 400)))).toEqual([[near(500 - half, 400), near(60, 400)]]);
+    expect(shaft(line(at(70, 700), at(70, 100)))).toEqual([[near(70, 700), near(70, 100)]]);
   });
 
   it('on a page too small for all of it number and name, or its number alone', () => {

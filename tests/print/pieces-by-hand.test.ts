@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Line, Point } from '../../src/geometry/curve.ts';
+import { pointAt } from '../../src/geometry/evaluate.ts';
 import type { Mark, PathMark, TextMark } from '../../src/print/drawing.ts';
 import { lineNames } from '../../src/print/pattern/line-names.ts';
 import {
@@ -290,6 +291,18 @@ describe('where its words stand', () => {
     const [below] = folded(['waist', 'side/back', 'fold', 'front/side']);
     expect(below!.at.y).toBeGreaterThan(391);
     expect(folded(['waist', 'side/back', 'hem', 'fold'], [7, 400])).toEqual([]);
+    // Far from where places are counted from, as there.
+    const away = (names: string[]) =>
+      texts(
+        upright(400, 400, [0, 0, 0, 0], { names, labelAt: at(700, 960), piece: OFF } as Own, [500, 900]),
+      ).find(({ text }) => text === 'on the fold')!;
+    expect(away(['waist', 'side/back', 'hem', 'fold']).at.x).toBeCloseTo(503, 6);
+    expect(Math.abs(away(['waist', 'side/back', 'hem', 'fold']).at.y - 1182.8)).toBeLessThan(5);
+    expect(away(['waist', 'fold', 'hem', 'front/side']).at.x).toBeCloseTo(
+      897 - textWidth('on the fold', 2.8),
+      6,
+    );
+    expect(away(['waist', 'side/back', 'fold', 'front/side']).at.y).toBeGreaterThan(1291);
     // Where 2.8 finds no room 2.2 or 1.8 may.
     const width = 6.2 + textWidth('on the fold', 2.2);
     expect(folded(['waist', 'side/back', 'hem', 'fold'], [width, 400])[0]!.size).toBe(2.2);
@@ -353,10 +366,114 @@ describe('names of lines that lie on one another', () => {
     expect(named(undefined, [{ ...WINDOW, height: 420 }])[0]).toEqual([]);
   });
 
+  it('not on the grain, nor on a hem that curves', () => {
+    const grain = line(at(147.5, 20), at(147.5, 449));
+    const first = lineNames(
+      [long, short],
+      { grain, windows: [WINDOW] },
+      ENGLISH_PATTERN.piece.hemCut,
+    )[0]![0]!;
+    expect(crosses([grain.from, grain.to], first.box)).toBe(false);
+    // Twice five to the side: half a name and 0.3.
+    expect(Math.abs(first.box.x + first.box.width / 2 - 147.5)).toBeLessThan(12.5);
+    const curved = (layers: string[], high: number) => {
+      const own = bare(300, high, { layers });
+      const hem = {
+        kind: 'cubic' as const,
+        from: at(300, high),
+        control1: at(210, high + 90),
+        control2: at(80, high + 70),
+        to: at(0, high),
+      };
+      const bent = (edges: typeof own.cutEdges) =>
+        edges.map((edge) => (edge.name === 'hem' ? { ...edge, curves: [hem] } : edge));
+      return {
+        piece: { ...own, cutEdges: bent(own.cutEdges), piece: { ...own.piece, edges: bent(own.cutEdges) } },
+        points: Array.from({ length: 2000 }, (_, i) => pointAt(hem, i / 2000)),
+      };
+    };
+    const hems = [curved(['shell'], 404.6), curved(['net'], 400), curved(['tulle'], 380)];
+    const names = lineNames(
+      hems.map(({ piece }) => piece as typeof long),
+      { grain: OFF.grain, windows: [WINDOW] },
+      ENGLISH_PATTERN.piece.hemCut,
+    ).flat();
+    expect(names.length).toBeGreaterThanOrEqual(2);
+    for (const { box } of names)
+      for (const { points } of hems)
+        expect(
+          points.some((own) => isIn(own, { x: box.x, y: box.y, width: box.width, height: box.height })),
+        ).toBe(false);
+  });
+
+  it('kept ones where they were, if they can be such; else worked out anew', () => {
+    const around = { grain: line(at(60, 20), at(60, 300)), windows: [WINDOW] };
+    const from = (recalled: unknown, keep: (value: unknown) => void = () => {}) =>
+      lineNames([long, short], around, ENGLISH_PATTERN.piece.hemCut, {
+        recall: () => recalled,
+        keep: (_, value) => keep(value),
+      });
+    const fresh = named();
+    const kept = from([[[20, 30, 2.2]], [[20, 60, 1.5]]]);
+    expect(
+      kept.flat().map(({ box, mark }) => [mark.text, mark.size, mark.at, box.x, box.y, box.height]),
+    ).toEqual([
+      ['shell: cut', 2.2, near(20, 31.65), 20, 30, 2.2],
+      ['net: cut', 1.5, near(20, 61.125), 20, 60, 1.5],
+    ]);
+    for (const bad of [
+      'names',
+      [[[20, 30, 2.2]]],
+      [[[20, 30, 2.2]], 'net'],
+      [[[20, 30, 2.2]], ['net']],
+      [[[20, 30, 2.2]], [[20, 60]]],
+      [[[20, 30, 2.2]], [[20, 60, 1.6]]],
+      [[[20, 30, 2.2]], [['20', 60, 1.5]]],
+      [[[20, 30, 2.2]], [[20, '60', 1.5]]],
+      [[[20, 30, 2.2]], [[20, 31, 1.5]]],
+      [[[20, 30, 2.2]], [[-21, 60, 1.5]]],
+      [[[20, 30, 2.2]], [[20, 479, 1.5]]],
+      [[[379, 30, 2.2]], [[20, 60, 1.5]]],
+      [
+        [
+          [20, 30, 2.2],
+          [22, 31, 2.2],
+        ],
+        [[20, 60, 1.5]],
+      ],
+    ])
+      expect(from(bad), JSON.stringify(bad)).toEqual(fresh);
+    let written: unknown;
+    from(undefined, (value) => {
+      written = value;
+    });
+    const place = (text: string, x: number, y: number) => [
+      close(x - textWidth(text, 2.8) / 2),
+      close(y - 3.4),
+      2.8,
+    ];
+    expect(written).toEqual([[place('shell: cut', 147.5, 450)], [place('net: cut', 237.5, 400)]]);
+  });
+
   it('what is near, across, apart and within', () => {
+    // Wherever they lie, and in whatever order they are told.
+    const far = (own: readonly [Point, Point], x: number, y: number) =>
+      own.map((point) => at(point.x + x, point.y + y)) as unknown as readonly [Point, Point];
+    const across = (a: readonly [Point, Point], b: readonly [Point, Point]) =>
+      [
+        [0, 0],
+        [1000, 0],
+        [0, 1000],
+        [-1000, 0],
+        [0, -1000],
+      ].flatMap(([x, y]) => {
+        const [p, q] = [far(a, x!, y!), far(b, x!, y!)];
+        return [lieAcross(p, q), lieAcross(q, p), lieAcross([p[1], p[0]], q), lieAcross(p, [q[1], q[0]])];
+      });
     const rising = [at(0, 0), at(10, 10)] as const;
-    expect(lieAcross(rising, [at(0, 10), at(10, 0)])).toBe(true);
-    for (const [from, to] of [
+    expect(new Set(across(rising, [at(0, 10), at(10, 0)]))).toEqual(new Set([true]));
+    expect(new Set(across([at(4, -20), at(5, 30)], [at(-30, 2), at(30, 3)]))).toEqual(new Set([true]));
+    for (const other of [
       [at(6, 0), at(10, 3)],
       [at(5, 5), at(9, 2)],
       [at(1, 0), at(11, 10)],
@@ -364,7 +481,7 @@ describe('names of lines that lie on one another', () => {
       [at(-5, 4), at(-1, 6)],
       [at(4, -5), at(6, -1)],
     ] as const)
-      expect(lieAcross(rising, [from, to])).toBe(false);
+      expect(new Set(across(rising, other))).toEqual(new Set([false]));
     const reach = (point: Point, own: readonly [Point, Point], distance: number) => {
       expect(liesApart(point, own, distance - 0.1)).toBe(true);
       expect(liesApart(point, own, distance + 0.1)).toBe(false);

@@ -90,6 +90,52 @@ describe('where a straight line is cut off', () => {
     expect(other!.left).toBeCloseTo(113, 6);
     // The grain’s stand at the right.
     expect(boxes(notes(0, [gap({ line: 'grain' })]))[0]!.left).toBeCloseTo(113, 6);
+    // Where the line runs and where the grain does is told by both their ends.
+    const sides = (from: number, to: number, grain: [number, number]) =>
+      boxes(
+        gapNotes(
+          sheets[0] as never,
+          {
+            sheets,
+            gaps: [gap({ from: at(from, 260), to: at(to, 520) })],
+            pieces: [{ grain: line(at(grain[0], 800), at(grain[1], 900)) }],
+            scale,
+          } as never,
+          labels as never,
+          FRAME,
+        ),
+      )[0]!.left <
+      from + 10;
+    expect(sides(100, 130, [110, 130])).toBe(true);
+    expect(sides(130, 100, [130, 110])).toBe(true);
+    expect(sides(100, 130, [118, 100])).toBe(false);
+    expect(sides(130, 100, [100, 118])).toBe(false);
+    // Three more than the words and what is kept clear on both sides is room, less is not.
+    const beside = (room: number) => boxes(notes(0, [gap({ from: at(width + room, 260) })]))[0]!.left;
+    expect(beside(7)).toBeCloseTo(10 + 4, 6);
+    expect(beside(5)).toBeCloseTo(10 + width + 5 + 3, 6);
+    // On one too narrow for either side a millimetre within its frame.
+    const slim = boxes(
+      gapNotes(
+        sheets[0] as never,
+        { sheets, gaps: [gap({ from: at(5, 130) })], pieces: [grain(300)], scale } as never,
+        labels as never,
+        { ...FRAME, width: width + 4 },
+      ),
+    );
+    expect(slim[0]!.left).toBeCloseTo(13, 6);
+    // On a low sheet a millimetre within its frame, above and below: three lines are 10.125 high.
+    const low = (y: number) =>
+      boxes(
+        gapNotes(
+          sheets[0] as never,
+          { sheets, gaps: [gap({ from: at(100, y) })], pieces: [grain(300)], scale } as never,
+          labels as never,
+          { ...FRAME, height: 24 },
+        ),
+      )[0]!.baseline;
+    expect(low(13)).toBeCloseTo(21 + 2.43, 6);
+    expect(low(11)).toBeCloseTo(43 - 10.125 + 2.43, 6);
     // No room at that side: the other one.
     const tight = boxes(notes(0, [gap({ from: at(8, 260), to: at(8, 520) })]));
     expect(tight[0]!.left).toBeCloseTo(10 + 8 + 3, 6);
@@ -314,6 +360,14 @@ describe('old and new laid over each other', () => {
       ['new sew', false, false, 0.5],
       ['old cut', true, true, 1],
       ['new cut', true, false, 1],
+    ]);
+    expect(
+      side!.marks.flatMap((mark) => (mark.kind === 'path' ? [[mark.line?.dash, mark.line?.grey]] : [])),
+    ).toEqual([
+      [[9, 5], 0.45],
+      [undefined, undefined],
+      [[9, 5], 0.45],
+      [undefined, undefined],
     ]);
     const narrow = {
       old: { cut: [box(0, 0, 60, 100)], sew: [] },
