@@ -9,7 +9,7 @@ import { nearestOnRun } from '../geometry/nearest.ts';
 import { distance } from '../geometry/point.ts';
 import { depthIn, isInside, type Region, regionOf } from '../geometry/region.ts';
 import { selfCrossing } from '../geometry/self-crossing.ts';
-import { CUT_OUTSIDE, FIT, FLAT } from '../geometry/tolerances.ts';
+import { CUT_OUTSIDE, ENDS_MEET, FLAT } from '../geometry/tolerances.ts';
 import type { Gown } from '../gown/gown.ts';
 
 /** An outline that cannot be cut, and the edge at which it goes wrong. */
@@ -82,7 +82,7 @@ function crossedOutline({
 function endingApart(edges: readonly Edge[]): string | undefined {
   const run = edges.flatMap(({ name, curves }) => curves.map((curve) => ({ name, curve })));
   const apart = run.find(
-    ({ curve }, i) => distance(endOf(curve), startOf(run[(i + 1) % run.length]!.curve)) > FIT,
+    ({ curve }, i) => distance(endOf(curve), startOf(run[(i + 1) % run.length]!.curve)) > ENDS_MEET,
   );
   return apart?.name;
 }

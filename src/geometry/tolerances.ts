@@ -47,3 +47,6 @@ export const PETTICOAT_AGREES = 0.003;
 
 /** Farthest that a seam line may lie outside of its cut line, mm, where an edge has no allowance. Larger would let cloth be cut off that is sewn; smaller trips over FIT and the chords that outlines are read by. */
 export const CUT_OUTSIDE = 0.05;
+
+/** Ends of an outline's lines that lie farther apart than this do not meet, mm. Larger would draw a broken outline as if it closed; smaller trips over two halves that meet within FIT each. */
+export const ENDS_MEET = 0.05;
