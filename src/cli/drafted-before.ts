@@ -1,9 +1,9 @@
-import { createHash } from 'node:crypto';
 import type { Diagnostic, Source } from '../diagnostics/diagnostic.ts';
 import { type KeptEntries, keptText } from '../kept/kept-entries.ts';
 import { LAY_CUT_SHORT } from '../lay/plan/lay-problems.ts';
 import { findingsToKeep, keptFindings } from './kept-findings.ts';
 import { namesInPlace } from './names-in-place.ts';
+import { sha256 } from './report-file.ts';
 
 /** A draft by all that it depends on, the tool itself apart. */
 export interface DraftAsked {
@@ -59,8 +59,4 @@ function keyOf({ sources, asked }: DraftAsked): string {
 /** So that a draft is taken only with a memory that is as it left it. */
 function hashOfOthers(entries: ReadonlyMap<string, string>, key: string): string {
   return sha256(keptText(new Map([...entries].filter(([other]) => other !== key)), ''));
-}
-
-function sha256(text: string): string {
-  return createHash('sha256').update(text).digest('hex');
 }

@@ -6,12 +6,12 @@ export const REPORT_NAME = 'report.json';
 
 /** A report that carries the hash of its own text, so that a change by hand shows. */
 export function sealed(report: object): string {
-  const seal = sha256(Buffer.from(jsonText(report)));
+  const seal = sha256(jsonText(report));
   return jsonText({ ...report, seal });
 }
 
-export function sha256(bytes: Uint8Array): string {
-  return createHash('sha256').update(bytes).digest('hex');
+export function sha256(content: Uint8Array | string): string {
+  return createHash('sha256').update(content).digest('hex');
 }
 
 /** The hashes in an earlier report; undefined for any other file, and for a report that was changed since. */

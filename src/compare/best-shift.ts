@@ -120,14 +120,8 @@ function leastMoved(start: Point, best: Laid, depthAt: (shift: Point) => number)
     x: start.x + (best.shift.x - start.x) * part,
     y: start.y + (best.shift.y - start.y) * part,
   });
-  let low = 0;
-  let high = 1;
-  for (let step = 0; step < 10; step++) {
-    const middle = (low + high) / 2;
-    if (depthAt(at(middle)) >= enough) high = middle;
-    else low = middle;
-  }
-  const shift = pulledBack(pulledBack(at(high), start, 'x', enough, depthAt), start, 'y', enough, depthAt);
+  const first = at(firstThatFits(0, 1, 10, (part) => depthAt(at(part)) >= enough));
+  const shift = pulledBack(pulledBack(first, start, 'x', enough, depthAt), start, 'y', enough, depthAt);
   return { shift, depth: depthAt(shift) };
 }
 
@@ -141,11 +135,16 @@ function pulledBack(
 ): Point {
   const at = (value: number): Point => ({ ...shift, [axis]: value });
   if (depthAt(at(start[axis])) >= enough) return at(start[axis]);
-  let [low, high] = [start[axis], shift[axis]];
-  for (let step = 0; step < 8; step++) {
+  return at(firstThatFits(start[axis], shift[axis], 8, (value) => depthAt(at(value)) >= enough));
+}
+
+/** Halved so many times between a place that does not fit and one that does. */
+function firstThatFits(from: number, to: number, steps: number, fits: (value: number) => boolean): number {
+  let [low, high] = [from, to];
+  for (let step = 0; step < steps; step++) {
     const middle = (low + high) / 2;
-    if (depthAt(at(middle)) >= enough) high = middle;
+    if (fits(middle)) high = middle;
     else low = middle;
   }
-  return at(high);
+  return high;
 }

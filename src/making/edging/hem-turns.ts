@@ -1,4 +1,5 @@
 import type { LayerDraft } from '../../draft/draft-layers.ts';
+import { rootsOfQuadratic } from '../../geometry/bounds.ts';
 import type { Cubic, Curve, Point } from '../../geometry/curve.ts';
 import { derivativeAt } from '../../geometry/evaluate.ts';
 import { lengthOfRun } from '../../geometry/length.ts';
@@ -62,16 +63,9 @@ function turnsAlong(curve: Curve): number[] {
 function inflections({ from, control1, control2, to }: Cubic): number[] {
   const [u, v, w] = [subtract(control1, from), subtract(control2, control1), subtract(to, control2)];
   const [start, middle, end] = [cross(u, v), cross(u, w), cross(v, w)];
-  return rootsOf(start - middle + end, middle - 2 * start, start).filter((t) => t > 0 && t < 1);
-}
-
-/** Real roots of a t² + b t + c, the lesser first; none where it is nothing throughout. */
-function rootsOf(a: number, b: number, c: number): number[] {
-  const discriminant = b * b - 4 * a * c;
-  if (discriminant <= 0) return [];
-  // Of the two forms of each root the one in which nothing cancels.
-  const half = -(b + (b < 0 ? -1 : 1) * Math.sqrt(discriminant)) / 2;
-  return [half / a, c / half].filter(Number.isFinite).sort((one, other) => one - other);
+  return rootsOfQuadratic(start - middle + end, middle - 2 * start, start)
+    .filter((t) => t > 0 && t < 1)
+    .sort((one, other) => one - other);
 }
 
 function angleBetween(a: Point, b: Point): number {
