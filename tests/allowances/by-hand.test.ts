@@ -9,16 +9,12 @@ import { tuckHeights, tuckLines, tuckRemarks } from '../../src/allowances/tuck-l
 import type { BustleMarked, Piece } from '../../src/draft/piece.ts';
 import type { Curve, Line } from '../../src/geometry/curve.ts';
 import { endOf, startOf } from '../../src/geometry/evaluate.ts';
+import { line } from '../line.ts';
 
 /** A gore whose sides lean 1 in 20: every corner of its cut line by hand. mm. */
 
 const LEAN = Math.atan(0.05);
 const [COS, SIN] = [Math.cos(LEAN), Math.sin(LEAN)];
-const line = (x: number, y: number, toX: number, toY: number): Line => ({
-  kind: 'line',
-  from: { x, y },
-  to: { x: toX, y: toY },
-});
 function gore(own: Partial<Piece> = {}): Piece {
   return {
     gore: 'side',

@@ -4,7 +4,8 @@ import { cutPieces } from '../../src/allowances/cut-pieces.ts';
 import { facingMarks } from '../../src/allowances/facing-marks.ts';
 import { partRemarks } from '../../src/allowances/part-remarks.ts';
 import type { CutPiece } from '../../src/draft/piece.ts';
-import { allowance, BACK, draftOf, FRONT, gores, layerOf, line, rectangle, stations } from './rectangles.ts';
+import { line } from '../line.ts';
+import { allowance, BACK, draftOf, FRONT, gores, layerOf, rectangle, stations } from './rectangles.ts';
 
 /** What layers and parts come to on gores that are rectangles, by hand. mm. */
 

@@ -5,7 +5,8 @@ import { pleatMarks } from '../../src/allowances/pleats.ts';
 import { wideAllowances } from '../../src/allowances/wide-allowances.ts';
 import type { Piece } from '../../src/draft/piece.ts';
 import type { Curve, Line } from '../../src/geometry/curve.ts';
-import { allowance, BACK, draftOf, FRONT, gores, layerOf, line, rectangle, stations } from './rectangles.ts';
+import { line } from '../line.ts';
+import { allowance, BACK, draftOf, FRONT, gores, layerOf, rectangle, stations } from './rectangles.ts';
 
 /** What finds no room on gores that are rectangles, by hand. mm. */
 

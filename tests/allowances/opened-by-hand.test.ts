@@ -3,17 +3,13 @@ import { withPleats } from '../../src/allowances/open-pleats.ts';
 import type { CutPiece } from '../../src/draft/piece.ts';
 import type { Cubic, Curve, Line } from '../../src/geometry/curve.ts';
 import { at, sampled } from '../fittings/sampled.ts';
+import { line } from '../line.ts';
 
 /**
  * A pleat opened on a piece whose waist leans 1 in 10 and whose hem 1 in 20: every line, and all that is marked, by hand.
  * The fold lies upright at 80 and is 30 deep, so what lies beyond is moved on by 60. mm.
  */
 
-const line = (x: number, y: number, toX: number, toY: number): Line => ({
-  kind: 'line',
-  from: { x, y },
-  to: { x: toX, y: toY },
-});
 type Mark = CutPiece['marks'][number];
 const mark = (name: string, ...curves: Curve[]): Mark => ({ name, curves });
 const cut = (own: object = {}): CutPiece =>

@@ -5,14 +5,10 @@ import { pleatFolds } from '../../src/allowances/pleat-folds.ts';
 import type { CutPiece, Piece } from '../../src/draft/piece.ts';
 import type { Line } from '../../src/geometry/curve.ts';
 import { lengthOfRun } from '../../src/geometry/length.ts';
+import { line } from '../line.ts';
 
 /** Pleats on a rectangle 300 wide and 1000 long, 30 deep each: every place by hand. mm. */
 
-const line = (x: number, y: number, toX: number, toY: number): Line => ({
-  kind: 'line',
-  from: { x, y },
-  to: { x: toX, y: toY },
-});
 /** Front at the left as her left is drawn: `front/side` at the left, `side/back` at the right. */
 function rectangle(own: Partial<Piece> = {}, [right, left] = ['side/back', 'front/side']): Piece {
   return {

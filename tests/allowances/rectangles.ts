@@ -1,13 +1,8 @@
 import type { Piece } from '../../src/draft/piece.ts';
-import type { Line } from '../../src/geometry/curve.ts';
+import { line } from '../line.ts';
 
 /** Two gores that are rectangles, 300 wide and 1000 long, and what is asked of their layers and drafts: by hand. mm. */
 
-export const line = (x: number, y: number, toX: number, toY: number): Line => ({
-  kind: 'line',
-  from: { x, y },
-  to: { x: toX, y: toY },
-});
 export const rectangle = (
   gore: string,
   [left, right]: readonly string[],

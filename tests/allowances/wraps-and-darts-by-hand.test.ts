@@ -5,16 +5,12 @@ import type { TopFullness } from '../../src/allowances/top-fullness.ts';
 import { withDarts } from '../../src/allowances/with-darts.ts';
 import { fullForWrap, withWrapNotches, wrapMarks, wrapRemarks } from '../../src/allowances/wrap-marks.ts';
 import type { Piece } from '../../src/draft/piece.ts';
-import type { Arc, Cubic, Curve, Line } from '../../src/geometry/curve.ts';
+import type { Arc, Cubic, Curve } from '../../src/geometry/curve.ts';
 import { at, away, distanceTo, lengthOf, type Place, sampled } from '../fittings/sampled.ts';
+import { line } from '../line.ts';
 
 /** What wraps and darts add to a piece 300 wide: by hand, and by dense samples of what is drawn. mm. */
 
-const line = (x: number, y: number, toX: number, toY: number): Line => ({
-  kind: 'line',
-  from: { x, y },
-  to: { x: toX, y: toY },
-});
 /** From the left to the right about a centre above it: a waist that sags. */
 const arc: Arc = {
   kind: 'arc',

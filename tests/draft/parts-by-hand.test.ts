@@ -8,14 +8,10 @@ import type { Piece } from '../../src/draft/piece.ts';
 import { tierParts, tierRuns } from '../../src/draft/tiers.ts';
 import type { Arc, Line } from '../../src/geometry/curve.ts';
 import { at, cornerAngle, lengthOf, sampled } from '../fittings/sampled.ts';
+import { line } from '../line.ts';
 
 /** Godets in a seam whose hem leans by known amounts, and halves that differ: by formula. mm, degrees. */
 
-const line = (x: number, y: number, toX: number, toY: number): Line => ({
-  kind: 'line',
-  from: { x, y },
-  to: { x: toX, y: toY },
-});
 const place = (key?: string) => key ?? 'here';
 const allowance = (width: number) => ({ width, place: {} });
 const layer = (name = 'shell') => ({

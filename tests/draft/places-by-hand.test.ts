@@ -5,18 +5,13 @@ import { withKicks } from '../../src/draft/kick-extension.ts';
 import { onBias } from '../../src/draft/on-bias.ts';
 import type { Piece } from '../../src/draft/piece.ts';
 import { beyondWrap, cutForWrap, overlapOf, wrapEdgeOf, wrappedPieces } from '../../src/draft/wrapped.ts';
-import type { Line } from '../../src/geometry/curve.ts';
 import { draft } from '../../src/pipeline.ts';
 import { at } from '../fittings/sampled.ts';
+import { line } from '../line.ts';
 import { level, plainGown } from '../outside/plain-gown.ts';
 
 /** Threads, edges that lie over one another and kick pleats on pieces with straight sides: by hand. mm. */
 
-const line = (x: number, y: number, toX: number, toY: number): Line => ({
-  kind: 'line',
-  from: { x, y },
-  to: { x: toX, y: toY },
-});
 /** 300 wide; its hem runs down from `left` to `right`. */
 const gore = (
   name: string,

@@ -2,20 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { HARMS } from '../../src/making/harms.ts';
 import { wrapSteps } from '../../src/making/order/steps-of-wrap.ts';
 import { english } from '../../src/words/english.ts';
+import { NO_PARTS } from './no-parts.ts';
 
 /** Which harm a gown has, and at which steps it is told; a wrap's steps: of facts made by hand, each alone. */
 
 const GOWN = {
   layers: [],
-  flounces: [],
-  tiers: [],
-  straps: [],
-  capes: [],
-  overskirts: [],
-  slits: [],
-  pockets: [],
-  loops: [],
-  trims: [],
+  ...NO_PARTS,
   waist: {},
 };
 const cloth = (name: string, weave?: string) => ({ layers: [{ cloth: { name, weave } }] });

@@ -9,6 +9,7 @@ import { partSteps } from '../../src/making/order/steps-of-parts.ts';
 import { layerSteps } from '../../src/making/order/steps-of-seams.ts';
 import { clothSteps } from '../../src/making/order/steps-on-cloth.ts';
 import { waistSteps } from '../../src/making/order/steps-to-waist.ts';
+import { NO_PARTS } from './no-parts.ts';
 
 /** What each construction asks for as steps, of facts made by hand: what it waits for, what waits for it, its figures. */
 
@@ -25,15 +26,7 @@ const SHELL = layer('shell');
 const GOWN = {
   layers: [layer('lining'), SHELL],
   gores: [],
-  flounces: [],
-  tiers: [],
-  straps: [],
-  capes: [],
-  overskirts: [],
-  slits: [],
-  pockets: [],
-  loops: [],
-  trims: [],
+  ...NO_PARTS,
   bodice: { panelled: true },
 };
 const BENCH = { skirt: { layers: [], stations: [], offThread: [], waist: 741 } };

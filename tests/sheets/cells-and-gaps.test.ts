@@ -10,17 +10,13 @@ import { sheetFrame } from '../../src/sheets/sheet-frame.ts';
 import { visitCells } from '../../src/sheets/touched-sheets.ts';
 import { flatPiece } from '../lay/laid.ts';
 import { rectangle } from '../lay/polygons.ts';
+import { line } from '../line.ts';
 import { upright } from '../quads.ts';
 import { sectorPiece } from './sector-piece.ts';
 
 /** What of a pattern is on which sheet, by hand or by dense samples; nothing is drafted or nested. mm. */
 
 const CELL = { width: 190, height: 268 };
-const line = (x: number, y: number, toX: number, toY: number): Line => ({
-  kind: 'line',
-  from: { x, y },
-  to: { x: toX, y: toY },
-});
 
 describe('the sheets that a line touches', () => {
   const visited = (points: readonly number[], reach: number, at = [0, 0]) => {

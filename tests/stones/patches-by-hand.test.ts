@@ -1,14 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { Line } from '../../src/geometry/curve.ts';
 import { patchesOfLayer } from '../../src/stones/patches-of-layer.ts';
+import { line } from '../line.ts';
 
 /** Where how many stones are wanted on two rectangles, 300 and 200 wide and 1000 long, the left half of her. mm. */
 
-const line = (x: number, y: number, toX: number, toY: number): Line => ({
-  kind: 'line',
-  from: { x, y },
-  to: { x: toX, y: toY },
-});
 const piece = (gore: string, width: number, front: string, back: string) => ({
   gore,
   edges: [

@@ -8,17 +8,13 @@ import { countOf, stonesOfGown } from '../../src/stones/set-stones.ts';
 import { stoneFacts } from '../../src/stones/stone-facts.ts';
 import { stoneFindings } from '../../src/stones/stone-findings.ts';
 import { stonesMarked } from '../../src/stones/stone-marks.ts';
+import { line } from '../line.ts';
 
 /**
  * Stones on upright rectangles 300 and 200 wide whose waist falls by one in ten on the way back and whose hem by one in
  * twenty: where each lies follows by a sum. mm.
  */
 
-const line = (x: number, y: number, toX: number, toY: number): Line => ({
-  kind: 'line',
-  from: { x, y },
-  to: { x: toX, y: toY },
-});
 interface Own {
   readonly gore: string;
   readonly wide: number;

@@ -6,14 +6,10 @@ import { measurePart } from '../../src/truing/measure-parts.ts';
 import { trueOverBody } from '../../src/truing/over-body.ts';
 import { trueOverPetticoat } from '../../src/truing/over-petticoat.ts';
 import { trueGown } from '../../src/truing/true-gown.ts';
+import { line } from '../line.ts';
 
 /** Which sides are held against each other, told by their lengths; all by hand. mm, radians. */
 
-const line = (x: number, y: number, toX: number, toY: number): Line => ({
-  kind: 'line',
-  from: { x, y },
-  to: { x: toX, y: toY },
-});
 /** 100 wide with upright sides: its hem runs down to the right by what that side is longer. */
 function quad(gore: string, left: number, right: number, own: Partial<Piece> = {}): Piece {
   return {
